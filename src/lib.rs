@@ -1,0 +1,23 @@
+//! From a midwife's findings to a picture of how the baby lies.
+//!
+//! ```text
+//! exam text --read--> Exam --conclude--> Exam + conclusion
+//!    Exam --body--> Pose, cast --figure--> Scene (cm)        Exam --reckon--> remarks
+//!    compose(layout, scenes, Exam, words) --> Sheet (mm) --write--> SVG | PNG | PDF
+//! ```
+//!
+//! Sides are always the mother's left and right. What was not felt stays unknown.
+//! A stage uses only stages named before it in this list; a test keeps the order.
+
+pub mod body;
+pub mod clinic;
+pub mod commands;
+pub mod exam;
+pub mod figure;
+pub mod fonts;
+pub mod reckon;
+pub mod report;
+pub mod sheet;
+pub mod units;
+pub mod words;
+pub mod write;

@@ -1,0 +1,3 @@
+//! The program. In: arguments. Out: an exit code.
+
+fn main() {}
