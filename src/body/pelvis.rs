@@ -162,7 +162,35 @@ pub fn arch(side: MotherSide) -> Vec<MotherPoint> {
     )
 }
 
-fn symphysis_face(side: MotherSide) -> Vec<MotherPoint> {
+/// The front of the pelvis, which lies over the baby: pubis, its branches and the front of the ischium, in parts
+/// that meet in corners; the obturator foramen is a hole in it.
+pub fn front_bone(side: MotherSide) -> Vec<Vec<MotherPoint>> {
+    let behind = on(
+        side,
+        &[(6.1, 3.52, -2.5), (7.4, 2.2, -1.8), (8.0, 0.2, -2.6), (8.3, -2.2, -4.0), (8.2, -4.6, -5.4)],
+    );
+    let low = on(
+        side,
+        &[
+            (8.2, -4.6, -5.4),
+            (8.25, -6.2, -6.0),
+            (7.9, -7.9, -6.4),
+            (6.9, -9.2, -6.4),
+            (5.95, -9.1, -6.2),
+            (5.5, -8.33, -6.0),
+        ],
+    );
+    vec![front_brim(side), behind, low, arch(side), symphysis_face(side)]
+}
+
+/// The front of the brim on one side, open, from the symphysis to above the socket.
+pub fn front_brim(side: MotherSide) -> Vec<MotherPoint> {
+    let points = [(0.28, 0.0), (1.6, 0.1), (3.4, 0.85), (4.9, 2.3), (6.1, 4.3)];
+    points.map(|(x, back)| brim_point(x * side.sign(), back)).into()
+}
+
+/// The face of one pubic bone at the symphysis, open, from below upwards.
+pub fn symphysis_face(side: MotherSide) -> Vec<MotherPoint> {
     on(side, &[(0.28, -2.83, -2.83), (0.22, -1.4, -1.4), (0.28, 0.0, 0.0)])
 }
 

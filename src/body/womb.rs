@@ -187,10 +187,10 @@ fn hull(points: &[FigurePoint]) -> Vec<FigurePoint> {
     lower
 }
 
-/// The corners of a hull that lie farthest out in one of 48 directions: what is left out stands less than 0.03 cm
-/// over the sides that are kept.
+/// The corners of a hull that lie farthest out in one of 64 directions. What is left out stands over the sides that
+/// are kept by less than a twentieth of the shorter one, far less than the distance kept from the outline.
 fn outermost(hull: Vec<FigurePoint>) -> Vec<FigurePoint> {
-    const DIRECTIONS: usize = 48;
+    const DIRECTIONS: usize = 64;
     if hull.len() <= DIRECTIONS {
         return hull;
     }

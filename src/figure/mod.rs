@@ -1,4 +1,9 @@
 //! A posed baby and its mother become a figure. In: `Pose` and `Cast`. Out: `Scene`, in cm.
 
+pub mod mother;
+mod mother_body;
+mod mother_bones;
+mod mother_ink;
+mod mother_palette;
 pub mod scene;
 pub mod smooth;
