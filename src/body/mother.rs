@@ -267,7 +267,7 @@ impl MotherShape {
     pub fn rib_margin(&self, side: MotherSide) -> Vec<MotherPoint> {
         // The lower ribs flare as the womb rises: the angle under the sternum opens from about 70 to 100 degrees.
         let flare = growth(self.weeks).min(1.0);
-        [(0.9, 31.6), (2.5, 30.5), (4.9, 28.3), (7.6, 25.7), (10.2, 23.2), (12.3, 21.2)]
+        [(0.9, 31.6), (3.7, 29.4), (7.0, 26.3), (10.2, 23.5), (12.4, 21.9)]
             .map(|(x, y)| {
                 let (x, y) = (x * (0.88 + 0.16 * flare), y + (31.6 - y) * 0.1 * flare);
                 self.skin(x * f64::from(side.sign()), y)
@@ -286,8 +286,8 @@ const SLIM: [(f64, f64); 10] = [
     (12.0, 14.0),
     (19.0, 12.7),
     (26.0, 13.2),
-    (33.0, 14.2),
-    (42.0, 15.0),
+    (33.0, 13.8),
+    (42.0, 14.4),
 ];
 const TERM: [(f64, f64); 10] = [
     (-20.0, 17.2),
@@ -298,8 +298,8 @@ const TERM: [(f64, f64); 10] = [
     (12.0, 18.5),
     (19.0, 17.9),
     (26.0, 16.4),
-    (33.0, 14.9),
-    (42.0, 15.3),
+    (33.0, 14.4),
+    (42.0, 14.7),
 ];
 
 /// The value at `x` of a smooth curve through a table of (x, value), rising in x; outside it, the end values.

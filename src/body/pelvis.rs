@@ -111,13 +111,12 @@ pub fn crest(side: MotherSide) -> Vec<MotherPoint> {
         &[
             (5.0, 8.11, -5.68),
             (5.15, 9.6, -8.5),
-            (6.1, 11.3, -11.0),
-            (7.9, 12.8, -11.4),
-            (10.2, 13.5, -10.0),
-            (12.4, 12.9, -7.4),
-            (13.7, 11.2, -4.4),
-            (13.6, 9.3, -1.6),
-            (12.9, 7.9, -0.1),
+            (6.3, 11.6, -11.2),
+            (8.9, 13.3, -11.0),
+            (11.7, 13.2, -8.6),
+            (13.6, 11.5, -4.6),
+            (13.85, 9.5, -1.7),
+            (13.1, 8.0, -0.2),
             (12.3, 7.6, 0.0),
         ],
     )
@@ -125,7 +124,7 @@ pub fn crest(side: MotherSide) -> Vec<MotherPoint> {
 
 /// From the superior spine over the inferior spine to the socket's rim, open.
 fn notches(side: MotherSide) -> Vec<MotherPoint> {
-    on(side, &[(12.0, 7.3, 0.0), (11.2, 6.0, -0.8), (10.75, 5.0, -1.2), (10.9, 4.1, -1.2)])
+    on(side, &[(12.1, 7.4, 0.0), (11.0, 6.2, -0.9), (10.8, 5.2, -1.1), (10.85, 4.15, -1.2)])
 }
 
 /// The outer border: rim of the socket, body of the ischium, tuberosity; open.
@@ -133,16 +132,15 @@ fn ischium(side: MotherSide) -> Vec<MotherPoint> {
     on(
         side,
         &[
-            (10.9, 3.7, -1.6),
-            (11.55, 2.1, -2.6),
-            (11.5, 0.2, -3.4),
-            (10.7, -1.6, -3.9),
-            (9.4, -2.9, -4.4),
-            (8.6, -4.3, -5.2),
-            (8.3, -6.0, -6.0),
-            (7.9, -7.9, -6.4),
-            (6.9, -9.2, -6.4),
-            (5.95, -9.1, -6.2),
+            (10.95, 3.8, -1.6),
+            (11.6, 2.0, -2.6),
+            (11.4, -0.2, -3.5),
+            (10.0, -2.4, -4.2),
+            (9.1, -4.4, -5.2),
+            (8.85, -6.6, -6.2),
+            (8.3, -8.6, -6.5),
+            (7.2, -9.55, -6.4),
+            (6.1, -9.35, -6.2),
             (5.5, -8.33, -6.0),
         ],
     )
@@ -150,16 +148,7 @@ fn ischium(side: MotherSide) -> Vec<MotherPoint> {
 
 /// The pubic arch on one side, an open line from the tuberosity up to the symphysis.
 pub fn arch(side: MotherSide) -> Vec<MotherPoint> {
-    on(
-        side,
-        &[
-            (5.5, -8.33, -6.0),
-            (4.3, -6.95, -5.2),
-            (2.75, -5.35, -4.2),
-            (1.3, -3.95, -3.3),
-            (0.28, -3.0, -2.9),
-        ],
-    )
+    on(side, &[(5.5, -8.33, -6.0), (2.75, -5.4, -4.2), (0.28, -3.0, -2.9)])
 }
 
 /// The front of the pelvis, which lies over the baby: pubis, its branches and the front of the ischium, in parts
@@ -167,18 +156,11 @@ pub fn arch(side: MotherSide) -> Vec<MotherPoint> {
 pub fn front_bone(side: MotherSide) -> Vec<Vec<MotherPoint>> {
     let behind = on(
         side,
-        &[(6.1, 3.52, -2.5), (7.4, 2.2, -1.8), (8.0, 0.2, -2.6), (8.3, -2.2, -4.0), (8.2, -4.6, -5.4)],
+        &[(6.1, 3.52, -2.5), (7.4, 2.2, -1.8), (8.0, 0.2, -2.6), (8.3, -2.2, -4.0), (8.4, -4.6, -5.4)],
     );
     let low = on(
         side,
-        &[
-            (8.2, -4.6, -5.4),
-            (8.25, -6.2, -6.0),
-            (7.9, -7.9, -6.4),
-            (6.9, -9.2, -6.4),
-            (5.95, -9.1, -6.2),
-            (5.5, -8.33, -6.0),
-        ],
+        &[(8.4, -4.6, -5.4), (8.5, -6.6, -6.2), (8.0, -8.5, -6.5), (6.9, -9.3, -6.4), (5.5, -8.33, -6.0)],
     );
     vec![front_brim(side), behind, low, arch(side), symphysis_face(side)]
 }
@@ -212,19 +194,9 @@ pub fn obturator(side: MotherSide) -> Vec<MotherPoint> {
     )
 }
 
-/// The rim of the hip socket seen from the front, open: the line that shows where the hip bone's three parts join.
+/// The rim of the hip socket seen from the front, open.
 pub fn socket(side: MotherSide) -> Vec<MotherPoint> {
-    on(
-        side,
-        &[
-            (10.6, 3.5, -1.8),
-            (9.2, 3.0, -1.6),
-            (8.2, 1.7, -1.8),
-            (8.0, 0.1, -2.6),
-            (8.5, -1.4, -3.4),
-            (9.5, -2.5, -4.2),
-        ],
-    )
+    on(side, &[(10.7, 3.6, -1.8), (9.2, 2.7, -1.6), (8.6, 1.1, -2.0), (8.9, -0.8, -3.2), (9.9, -2.1, -4.2)])
 }
 
 /// Upper edge of the front of the pubis and its branch below the brim, open: from the tubercle to the socket.

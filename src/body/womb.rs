@@ -17,7 +17,11 @@ const WALL: f32 = 1.3;
 /// Directions from the middle in which the outline is found.
 const RAYS: usize = 96;
 /// Points of the outline.
-const POINTS: usize = 38;
+const POINTS: usize = 28;
+/// How often the radii are smoothed: the wall of a filled womb is taut.
+const SMOOTHINGS: usize = 12;
+/// Over how many cm egg and hull melt into one another.
+const MELT: f32 = 6.0;
 /// Farther than anything drawn, cm.
 const FAR: f32 = 1e3;
 
@@ -25,26 +29,32 @@ const FAR: f32 = 1e3;
 /// weeks or when no baby is drawn). It reaches up to `fundus_y` unless the baby lies higher, and down to the lower segment in the
 /// pelvis.
 pub fn outline(baby_points: &[FigurePoint], fundus_y: f32, weeks: f64) -> Vec<FigurePoint> {
-    let hull = outermost(hull(baby_points));
+    let baby = outermost(hull(baby_points));
     let mut egg = Egg::new(fundus_y, weeks);
-    let middle = middle(&hull, &egg);
-    let sides = if hull.len() < 3 { Vec::new() } else { sides(&hull) };
-    let away = |p: FigurePoint| if sides.is_empty() { FAR } else { hull_distance(&sides, p) };
-    if melt(egg.distance(middle), away(middle) - WALL, 6.0) >= 0.0 {
+    let middle = middle(&baby, &egg);
+    let own = sides(&baby);
+    let mut around = sides(&egg.dome_over(&baby));
+    if melt(egg.distance(middle), hull_distance(&around, middle) - WALL, MELT) >= 0.0 {
         return Vec::new(); // smaller than its lower segment: nothing to draw
     }
     let rays: Vec<Ray> = (0..RAYS).map(|i| Ray::new(middle, i)).collect();
-    let least: Vec<f32> = rays.iter().map(|r| r.reach(40.0, &|p| away(p) - CLEAR - 0.5)).collect();
+    // What must stay inside however taut the wall: the baby, and the lower segment.
+    let (foot, foot_radius) = (egg.low, egg.radius_low);
+    let segment = |p: FigurePoint| distance(p, foot) - foot_radius;
+    let must = |p: FigurePoint| (hull_distance(&own, p) - CLEAR - 0.5).min(segment(p) + 0.6);
+    let least: Vec<f32> = rays.iter().map(|r| r.reach(40.0, &must)).collect();
     let mut radii = vec![40.0; RAYS];
     let mut line = Vec::new();
-    // Egg and baby together stand a little higher than each alone: lower the egg until the top is where it should be.
+    // Egg and baby together stand a little higher than each alone: shift the egg until the top is where it should be.
     let mut top = fundus_y;
     for _ in 0..4 {
         let found = rays.iter().zip(&radii).map(|(r, from)| {
-            r.reach((from + 2.0_f32).min(40.0), &|p| melt(egg.distance(p), away(p) - WALL, 6.0))
+            r.reach((from + 2.0_f32).min(40.0), &|p| {
+                melt(egg.distance(p), hull_distance(&around, p) - WALL, MELT)
+            })
         });
         radii = found.collect();
-        for _ in 0..3 {
+        for _ in 0..SMOOTHINGS {
             radii = smoothed(&radii);
             radii.iter_mut().zip(&least).for_each(|(r, l)| *r = r.max(*l));
         }
@@ -55,6 +65,7 @@ pub fn outline(baby_points: &[FigurePoint], fundus_y: f32, weeks: f64) -> Vec<Fi
             break;
         }
         egg = Egg::new(top, weeks);
+        around = sides(&egg.dome_over(&baby));
     }
     spaced(&line, POINTS)
 }
@@ -119,6 +130,22 @@ impl Egg {
         }
     }
 
+    /// The hull of the baby and of a small dome under the egg's top, so that the womb is nowhere hollow above the
+    /// baby; nothing without a baby.
+    fn dome_over(&self, baby: &[FigurePoint]) -> Vec<FigurePoint> {
+        if baby.is_empty() {
+            return Vec::new();
+        }
+        let radius = 0.45 * self.radius_high;
+        let y = self.high.y + self.radius_high - WALL - 1.2 - radius;
+        let mut all = baby.to_vec();
+        all.extend((0..13).map(|i| {
+            let angle = std::f32::consts::PI * i as f32 / 12.0;
+            FigurePoint::new(radius * cosf(angle), y + radius * sinf(angle))
+        }));
+        hull(&all)
+    }
+
     fn distance(&self, p: FigurePoint) -> f32 {
         let span = (self.high.y - self.low.y).max(1e-3);
         let t = ((p.y - self.low.y) / span).clamp(0.0, 1.0);
@@ -127,6 +154,11 @@ impl Egg {
         let (x, y) = (p.x, p.y - (self.low.y + span * t));
         (x * x + y * y).sqrt() - (self.radius_low + (self.radius_high - self.radius_low) * swell)
     }
+}
+
+fn distance(a: FigurePoint, b: FigurePoint) -> f32 {
+    let (x, y) = (a.x - b.x, a.y - b.y);
+    (x * x + y * y).sqrt()
 }
 
 /// Quadratic smooth minimum over `k` cm.
@@ -215,8 +247,9 @@ struct Side {
     inverse: f32,
 }
 
+/// The sides of a hull; none when it has no inside.
 fn sides(hull: &[FigurePoint]) -> Vec<Side> {
-    let n = hull.len();
+    let n = if hull.len() < 3 { 0 } else { hull.len() };
     (0..n)
         .map(|i| {
             let (a, b) = (hull[i], hull[(i + 1) % n]);
@@ -226,8 +259,11 @@ fn sides(hull: &[FigurePoint]) -> Vec<Side> {
         .collect()
 }
 
-/// Distance to a convex outline, negative inside.
+/// Distance to a convex outline, negative inside; far when there is none.
 fn hull_distance(sides: &[Side], p: FigurePoint) -> f32 {
+    if sides.is_empty() {
+        return FAR;
+    }
     let (mut nearest, mut least_turn) = (f32::MAX, f32::MAX);
     for side in sides {
         let (px, py) = (p.x - side.x, p.y - side.y);
@@ -246,10 +282,7 @@ fn spaced(points: &[FigurePoint], count: usize) -> Vec<FigurePoint> {
     if n < 3 || count < 3 {
         return points.to_vec();
     }
-    let length = |i: usize| {
-        let (a, b) = (points[i], points[(i + 1) % n]);
-        ((a.x - b.x) * (a.x - b.x) + (a.y - b.y) * (a.y - b.y)).sqrt()
-    };
+    let length = |i: usize| distance(points[i], points[(i + 1) % n]);
     let whole: f32 = (0..n).map(length).sum();
     let (mut at, mut before) = (0, 0.0);
     (0..count)

@@ -111,9 +111,11 @@ pub fn behind(
     skin: &SkinMarks,
     look: &MotherLook,
 ) -> Vec<Item<FigurePoint>> {
+    // What the womb hides need not be drawn before it.
+    let hidden = womb.iter().any(|p| p.y > 12.0);
     let mut items = vec![
         group("mother-body", "", mother_body::draw(shape, skin, look)),
-        group("mother-pelvis", "", mother_bones::whole(look)),
+        group("mother-pelvis", "", mother_bones::whole(look, hidden)),
     ];
     if womb.len() >= 3 {
         let p = &look.palette;
@@ -122,7 +124,7 @@ pub fn behind(
         if look.style == MotherStyle::Soft {
             inside.push(fill(path.clone(), p.womb_shade[2]));
             for (near, far, colour) in
-                [(0.22, 0.5, p.womb_shade[1]), (0.5, 1.2, p.womb_shade[0]), (0.9, 2.2, p.womb)]
+                [(0.3, 0.7, p.womb_shade[1]), (0.6, 1.5, p.womb_shade[0]), (1.0, 2.5, p.womb)]
             {
                 inside.push(fill(closed(&inset(womb, near, far)), colour));
             }
@@ -167,7 +169,7 @@ pub fn in_front(
         (MotherAnchor::RibsLeft, crate::units::MotherSide::Left),
         (MotherAnchor::RibsRight, crate::units::MotherSide::Right),
     ] {
-        anchors.push((anchor, flat(&shape.rib_margin(side))[4]));
+        anchors.push((anchor, flat(&shape.rib_margin(side))[3]));
     }
     if marks.brim_line {
         items.push(group("brim", "", vec![dotted(-9.4, 9.4, 0.0, p.mark)]));

@@ -1,6 +1,6 @@
 //! Short ways to make the marks of the mother's drawing. In: points. Out: items of the scene.
 
-use crate::figure::scene::{Colour, FillRule, Item, Path};
+use crate::figure::scene::{Colour, FillRule, Item, Path, Step};
 use crate::figure::smooth;
 use crate::units::{FigurePoint, MotherPoint};
 
@@ -34,21 +34,26 @@ pub fn group(name: &str, about: &str, items: Vec<Item<FigurePoint>>) -> Item<Fig
     Item::Group { name: name.to_owned(), about: about.to_owned(), items }
 }
 
-/// A closed ellipse by four points.
+/// A closed ellipse of four curves.
 pub fn ellipse(centre: FigurePoint, rx: f32, ry: f32) -> Path<FigurePoint> {
-    let ring: Vec<_> = [
-        (1.0, 0.0),
-        (0.707, 0.707),
-        (0.0, 1.0),
-        (-0.707, 0.707),
-        (-1.0, 0.0),
-        (-0.707, -0.707),
-        (0.0, -1.0),
-        (0.707, -0.707),
+    // How far the control points of a quarter circle stand from its ends.
+    const K: f32 = 0.552_284_8;
+    let at = |x: f32, y: f32| FigurePoint::new(centre.x + x * rx, centre.y + y * ry);
+    let quarter =
+        |x: f32, y: f32| Step::Curve(at(x - K * y, y + K * x), at(-y + K * x, x + K * y), at(-y, x));
+    vec![
+        Step::Move(at(1.0, 0.0)),
+        quarter(1.0, 0.0),
+        quarter(0.0, 1.0),
+        quarter(-1.0, 0.0),
+        quarter(0.0, -1.0),
+        Step::Close,
     ]
-    .map(|(x, y): (f32, f32)| FigurePoint::new(centre.x + x * rx, centre.y + y * ry))
-    .into();
-    smooth::closed(&ring)
+}
+
+/// A fine line of even width, smooth through the points.
+pub fn fine(line: &[FigurePoint], width: f32, colour: Colour) -> Item<FigurePoint> {
+    stroke(smooth::open(line), width, colour)
 }
 
 /// The outline moved inwards: by `near` cm where it faces the light at the upper left, by `far` cm on the other
