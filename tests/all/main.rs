@@ -1,1 +1,3 @@
+//! All integration tests in one program: a module for each subject.
 
+mod mother;
