@@ -1,1 +1,3 @@
+//! Every test of the program, one module a subject.
 
+mod fonts;
