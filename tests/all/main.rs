@@ -1,3 +1,5 @@
 //! Every test of the program, one module a subject.
 
 mod fonts;
+mod outside;
+mod stand_in;
