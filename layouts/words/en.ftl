@@ -70,12 +70,13 @@ family-back-feet-probably = The back is probably towards your feet.
 family-back-not-told = Hands could not tell where the back is.
 family-back-not-felt = Where the back is was not felt for.
 
-family-hold = Hold this page on your bump with the picture facing out. Each side of the picture is then on the same side of you.
+family-about-title = About this page
+family-hold = Hold this page on your bump with the picture facing out. Then the sides match.
 family-hands = This was felt by hand. It is not a scan, and hands can be wrong.
 family-scan = Some of this was seen on a scan. The picture itself is not a scan.
 family-turn = Babies turn. This page shows one day. When you get a new page, put this one away.
 family-heart = The small heart shows where the heartbeat was heard that day.
-family-artist = The face, arms and legs are drawn in.
+family-artist = The face, arms and legs are drawn to fit.
 
 family-call-title = When to call
 # Source: CDC-HH
@@ -85,7 +86,11 @@ family-number-blank = Number ____
 
 family-moves-title = Your baby’s movements
 # Source: NHS-MOVE; HEY-NHS
-family-moves = Are there fewer, or do they feel different? Call now, day or night. Do not wait for the next day.
+family-moves-fewer = Are they fewer, or not as usual?
+# Source: NHS-MOVE; HEY-NHS
+family-moves-call = Call now, day or night.
+# Source: NHS-MOVE; HEY-NHS
+family-moves-wait = Do not wait for the next day.
 # Source: NHS-MOVE; RCOG-57
 family-moves-late = Babies do not move less near the birth.
 # Source: NTH NHS
@@ -95,37 +100,33 @@ family-moves-monitor = Do not use a heart monitor to check. You may hear your ow
 
 family-go-title = Go in now
 # Source: RCOG-50
-family-go-waters = Your waters break or labour starts. Call and come in at once, because of how your baby lies.
+family-go-waters = Your waters break, fluid leaks or labour starts: call and come in at once
 # Source: CDC-HH; WHO-DS; HEAT
 family-go-bleeding = Bleeding from the vagina
 # Source: CDC-HH; WHO-DS
 family-go-pain = Strong belly pain that stays
-# Source: WHO-DS; HEAT
-family-go-fits = Fits
 # Source: CDC-HH; WHO-DS
 family-go-breath = Trouble breathing, or chest pain
 # Source: CDC-HH; WHO-DS
 family-go-head = A bad headache with blurred sight
-# Source: CDC-HH; WHO-DS
-family-go-fever = A fever that makes you weak
+# Source: WHO-DS; HEAT
+family-go-fits = Fits, or a fever that makes you weak
 
 family-call-list-title = Call now, day or night
 # Source: CDC-HH; HEAT
 family-call-fluid = Your waters break, or fluid leaks
 # Source: CDC-HH; WHO-DS
-family-call-head = A bad headache, or one that lasts
+family-call-head = A bad or lasting headache
 # Source: CDC-HH; WHO-DS
 family-call-sight = Changes in how you see
 # Source: CDC-HH; WHO-DS
 family-call-fever = A fever of 38 °C (100.4 °F) or more
 # Source: CDC-HH
 family-call-swelling = A very swollen face or hands
-# Source: CDC-HH; WHO-DS
-family-call-heart = A racing heart
 # Source: CDC-HH
 family-call-vomit = Being sick and not able to stop
-# Source: CDC-HH
-family-call-faint = Fainting
+# Source: CDC-HH; WHO-DS
+family-call-faint = Fainting, or a racing heart
 # Source: CDC-HH
 family-call-leg = Pain or swelling in a leg
 # Source: CDC-HH

@@ -224,7 +224,7 @@ fn words_of(
         }
         let tag = match block.kind {
             Kind::Title => Tag::H1,
-            Kind::Heading => Tag::H2,
+            Kind::Part | Kind::Heading => Tag::H2,
             Kind::Lead | Kind::Text | Kind::Strong | Kind::Number | Kind::Blank => Tag::P,
             Kind::Item => Tag::Item { list: *list },
         };

@@ -7,7 +7,9 @@ use std::collections::BTreeMap;
 pub enum Kind {
     /// The page's title.
     Title,
-    /// The heading of a part.
+    /// The heading of a part that has headings of its own.
+    Part,
+    /// The heading of a few paragraphs or a list.
     Heading,
     /// The sentence that matters most.
     Lead,

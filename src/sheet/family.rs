@@ -52,12 +52,13 @@ pub fn content(
     put("family-found", found);
     put("family-about", about(exam, early, words)?);
 
-    put("family-call-title", vec![Block::new(Kind::Heading, say("family-call-title")?)]);
+    put("family-call-title", vec![Block::new(Kind::Part, say("family-call-title")?)]);
     put("family-worried", vec![Block::new(Kind::Text, say("family-worried")?)]);
     put("family-phone", phone(clinic, words)?);
     put("family-moves", moves(exam.weeks, words)?);
-    put("family-go", go(exam, conclusions, early, words)?);
-    put("family-call", call(words)?);
+    let waters = !early && exam.babies.iter().zip(conclusions).any(|(b, c)| cord_may_fall(b, c));
+    put("family-go", go(waters, words)?);
+    put("family-call", call(waters, words)?);
     let version = [("version", env!("CARGO_PKG_VERSION"))];
     put("family-use", vec![Block::new(Kind::Text, words.say("family-use", &version)?)]);
 
@@ -243,7 +244,11 @@ fn about(exam: &Exam, early: bool, words: &Words) -> Result<Vec<Block>, WordsErr
     if !early {
         ids.push("family-artist");
     }
-    ids.into_iter().map(|id| Ok(Block::new(Kind::Text, words.say(id, &[])?))).collect()
+    let mut out = vec![Block::new(Kind::Heading, words.say("family-about-title", &[])?)];
+    for id in ids {
+        out.push(Block::new(Kind::Text, words.say(id, &[])?));
+    }
+    Ok(out)
 }
 
 fn seen_on_scan(baby: &Baby) -> bool {
@@ -274,34 +279,34 @@ fn phone(clinic: &ClinicLines, words: &Words) -> Result<Vec<Block>, WordsError> 
 }
 
 fn moves(weeks: Option<Gestation>, words: &Words) -> Result<Vec<Block>, WordsError> {
-    let mut text = vec![];
+    let mut strong = vec!["family-moves-fewer", "family-moves-call"];
     if weeks.is_some() && weeks < MOVEMENTS_FELT_BY {
-        text.push("family-moves-early");
+        strong.insert(0, "family-moves-early");
     }
-    text.push("family-moves");
+    let mut text = vec!["family-moves-wait"];
     if weeks.is_none() || weeks >= LATE_FROM {
         text.push("family-moves-late");
     }
-    let said: Vec<String> = text.into_iter().map(|id| words.say(id, &[])).collect::<Result<_, _>>()?;
-    Ok(vec![
-        Block::new(Kind::Heading, words.say("family-moves-title", &[])?),
-        Block::new(Kind::Text, said.join(" ")),
-        Block::new(Kind::Text, words.say("family-moves-monitor", &[])?),
-    ])
+    text.push("family-moves-monitor");
+    let said = |ids: Vec<&str>| ids.into_iter().map(|id| words.say(id, &[])).collect::<Result<Vec<_>, _>>();
+    let mut out = vec![Block::new(Kind::Heading, words.say("family-moves-title", &[])?)];
+    out.extend(said(strong)?.into_iter().map(|s| Block::new(Kind::Strong, s)));
+    out.push(Block::new(Kind::Text, said(text)?.join(" ")));
+    Ok(out)
 }
 
-fn go(exam: &Exam, conclusions: &[Conclusion], early: bool, words: &Words) -> Result<Vec<Block>, WordsError> {
+/// `waters`: broken waters are a reason to come in, not only to call.
+fn go(waters: bool, words: &Words) -> Result<Vec<Block>, WordsError> {
     let mut ids = vec![];
-    if !early && exam.babies.iter().zip(conclusions).any(|(b, c)| cord_may_fall(b, c)) {
+    if waters {
         ids.push("family-go-waters");
     }
     ids.extend([
         "family-go-bleeding",
         "family-go-pain",
-        "family-go-fits",
         "family-go-breath",
         "family-go-head",
-        "family-go-fever",
+        "family-go-fits",
     ]);
     list("family-go-title", &ids, words)
 }
@@ -314,20 +319,22 @@ fn cord_may_fall(baby: &Baby, conclusion: &Conclusion) -> bool {
     high || which_way(conclusion) != Some(Way::HeadDown)
 }
 
-fn call(words: &Words) -> Result<Vec<Block>, WordsError> {
-    let ids = [
-        "family-call-fluid",
+fn call(waters: bool, words: &Words) -> Result<Vec<Block>, WordsError> {
+    let mut ids = vec![];
+    if !waters {
+        ids.push("family-call-fluid");
+    }
+    ids.extend([
         "family-call-head",
         "family-call-sight",
         "family-call-fever",
         "family-call-swelling",
-        "family-call-heart",
         "family-call-vomit",
         "family-call-faint",
         "family-call-leg",
         "family-call-tired",
         "family-call-harm",
-    ];
+    ]);
     list("family-call-list-title", &ids, words)
 }
 

@@ -79,7 +79,10 @@ fn try_place(
         let style = Style {
             grid_row: lines(b.rows),
             grid_column: lines(b.columns),
-            min_size: Size { width: auto(), height: length(b.at_least_mm) },
+            min_size: Size {
+                width: auto(),
+                height: if b.at_least_mm > 0.0 { length(b.at_least_mm) } else { auto() },
+            },
             ..Default::default()
         };
         nodes.push(tree.new_leaf_with_context(style, i).map_err(lib)?);

@@ -74,12 +74,13 @@ fn manner(kind: Kind) -> Manner {
     let m = |face, size, line, before, indent| Manner { face, size, line, before, indent };
     match kind {
         Kind::Title => m(Face::SemiBold, 2.2, 2.5, 0.0, 0.0),
+        Kind::Part => m(Face::SemiBold, 1.5, 1.7, 0.8, 0.0),
         Kind::Heading => m(Face::SemiBold, 1.25, 1.55, 0.8, 0.0),
         Kind::Lead => m(Face::SemiBold, 1.4, 1.7, 0.35, 0.0),
-        Kind::Text => m(Face::Regular, 1.0, 1.27, 0.42, 0.0),
-        Kind::Strong => m(Face::SemiBold, 1.0, 1.27, 0.42, 0.0),
-        Kind::Number => m(Face::SemiBold, 1.55, 1.8, 0.1, 0.0),
-        Kind::Item => m(Face::Regular, 1.0, 1.27, 0.14, 0.95),
+        Kind::Text => m(Face::Regular, 1.0, 1.25, 0.4, 0.0),
+        Kind::Strong => m(Face::SemiBold, 1.0, 1.25, 0.1, 0.0),
+        Kind::Number => m(Face::SemiBold, 1.6, 1.8, 0.05, 0.0),
+        Kind::Item => m(Face::Regular, 1.0, 1.25, 0.13, 0.95),
         Kind::Blank => m(Face::Regular, 1.0, 1.27, 0.0, 0.0),
     }
 }
@@ -124,7 +125,7 @@ impl<'a> Setter<'a> {
     ) -> Result<SetBlock, SetError> {
         let (size_mm, x) = (m.size * em, m.indent * em);
         let mut lines = vec![];
-        for words in self.broken(text, m.face, (width_mm - x) / size_mm)? {
+        for words in self.balanced(kind, text, m.face, (width_mm - x) / size_mm)? {
             let baseline = *y + baseline_in(m.line * em, size_mm);
             lines.push(Line { text: words.to_owned(), face: m.face, size_mm, x, baseline });
             *y += m.line * em;
@@ -170,6 +171,30 @@ impl<'a> Setter<'a> {
             lines.push(line(tail, tail_x));
         }
         Ok(SetBlock { kind: Kind::Blank, lines, rule: Some((from, to, baseline + 0.4)), dot: None })
+    }
+
+    /// As [`Self::broken`]; the lines of a heading or a lead are made about equally long.
+    fn balanced<'t>(
+        &self,
+        kind: Kind,
+        text: &'t str,
+        face: Face,
+        width: f32,
+    ) -> Result<Vec<&'t str>, SetError> {
+        let mut best = self.broken(text, face, width)?;
+        let short = match kind {
+            Kind::Title | Kind::Part | Kind::Heading | Kind::Lead => true,
+            Kind::Text | Kind::Strong | Kind::Number | Kind::Item | Kind::Blank => false,
+        };
+        let mut narrower = width;
+        while short && best.len() > 1 && narrower > width * 0.5 {
+            narrower -= width * 0.02;
+            match self.broken(text, face, narrower) {
+                Ok(lines) if lines.len() == best.len() => best = lines,
+                Ok(_) | Err(_) => break,
+            }
+        }
+        Ok(best)
     }
 
     /// `text` in lines of at most `width`, a share of the type size.

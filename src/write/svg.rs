@@ -31,7 +31,7 @@ pub fn svg(sheet: &Sheet, text_as: TextAs, fonts: &Fonts) -> Result<String, Writ
     let (width, height) = (units(sheet.width_mm), units(sheet.height_mm));
     let title_id = writer.id("sheet-title");
     let about_id = writer.id("sheet-description");
-    let mut body = vec![];
+    let mut body = new("g");
     for element in &sheet.elements {
         match &element.tag {
             Tag::Figure { alt } => {
@@ -40,16 +40,15 @@ pub fn svg(sheet: &Sheet, text_as: TextAs, fonts: &Fonts) -> Result<String, Writ
                 group.assign("role", "img");
                 group.assign("aria-label", alt.as_str());
                 writer.items(&element.items, &mut group)?;
-                body.push(group);
+                body.append(group);
             }
             Tag::H1 | Tag::H2 | Tag::P | Tag::Item { .. } | Tag::Artifact => {
-                let mut group = new("g");
-                writer.items(&element.items, &mut group)?;
-                // What is not a group of its own needs no wrapper.
-                body.extend(only_child(group));
+                writer.items(&element.items, &mut body)?;
             }
         }
     }
+    // A page with words is read word by word; a picture alone is one image with its description.
+    let wordless = sheet.elements.iter().all(|e| matches!(e.tag, Tag::Figure { .. } | Tag::Artifact));
 
     let mut root = new("svg");
     root.assign("xmlns", "http://www.w3.org/2000/svg");
@@ -58,14 +57,16 @@ pub fn svg(sheet: &Sheet, text_as: TextAs, fonts: &Fonts) -> Result<String, Writ
     root.assign("viewBox", format!("0 0 {width} {height}"));
     root.assign("xml:lang", sheet.lang.as_str());
     root.assign("lang", sheet.lang.as_str());
-    root.assign("role", "img");
+    root.assign("role", if wordless { "img" } else { "document" });
+    root.assign("stroke-linecap", "round");
+    root.assign("stroke-linejoin", "round");
     root.assign("aria-labelledby", format!("{title_id} {about_id}"));
     root.append(named("title", &title_id, &sheet.title));
     root.append(named("desc", &about_id, &sheet.description));
     if let Some(style) = writer.style()? {
         root.append(style);
     }
-    body.into_iter().for_each(|element| root.append(element));
+    root.get_children_mut().append(body.get_children_mut());
     Ok(format!("{root}\n"))
 }
 
@@ -119,8 +120,6 @@ impl Writer<'_> {
                     element.assign("fill", "none");
                     element.assign("stroke", hex(*colour));
                     element.assign("stroke-width", decimals(width * UNITS_PER_MM, 1));
-                    element.assign("stroke-linecap", "round");
-                    element.assign("stroke-linejoin", "round");
                     if let Some((on, off)) = dash {
                         let of = |mm: f32| decimals(mm * UNITS_PER_MM, 1);
                         element.assign("stroke-dasharray", format!("{} {}", of(*on), of(*off)));
@@ -257,11 +256,6 @@ fn named(name: &str, id: &str, words: &str) -> Element {
     element.assign("id", id);
     element.append(Chars::new(words));
     element
-}
-
-/// The group itself, or nothing when it is empty.
-fn only_child(group: Element) -> Option<Element> {
-    (!group.get_children().is_empty()).then_some(group)
 }
 
 fn units(mm: f32) -> i32 {
