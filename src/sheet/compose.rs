@@ -1,0 +1,311 @@
+//! Putting a page together. In: a layout, figures, words. Out: the finished `Sheet`.
+
+use super::content::{Block, Content, Kind};
+use super::layout::{Edge, Holds, Layout, MM_PER_PT, Paper, Place, Upright};
+use super::place::{Placed, place};
+use super::set::{SetBlock, Setter, Setting};
+use super::{Element, Sheet, SheetError, Tag};
+use crate::figure::scene::{Align, Colour, FillRule, Frame, Item, Path, Role, Scene, Step, Text};
+use crate::fonts::Fonts;
+use crate::units::{FigurePoint, PagePoint};
+use crate::words::Words;
+
+/// Words.
+const INK: Colour = Colour::hex(0x221C19);
+/// Lines to write on, frames.
+const RULE: Colour = Colour::hex(0x7D746D);
+/// Width of frames and of lines to write on, in mm.
+const RULE_MM: f32 = 0.3;
+
+impl Layout {
+    /// The scale at which a figure of this frame fills its box: mm on the page for a cm of the body.
+    ///
+    /// Asked before the figure is drawn, so that its type and its lines have their real sizes.
+    pub fn mm_per_cm(
+        &self,
+        frame: &Frame,
+        content: &Content,
+        words: &Words,
+        fonts: &Fonts,
+    ) -> Result<f32, SheetError> {
+        let page = Page::lay_out(self, &[*frame], content, words, fonts)?;
+        let boxes = self.boxes.iter().zip(&page.placed);
+        boxes
+            .filter(|(b, _)| b.holds.contains(&Holds::Picture))
+            .map(|(_, p)| fit(p, frame))
+            .next()
+            .ok_or_else(|| self.wrong_pictures(1))
+    }
+
+    fn wrong_pictures(&self, given: usize) -> SheetError {
+        let boxes = self.boxes.iter().filter(|b| b.holds.contains(&Holds::Picture)).count();
+        SheetError::Pictures { layout: self.file.clone(), boxes, given }
+    }
+}
+
+/// Puts figures and words on a page as the layout says. The figures stand in its picture boxes in turn.
+pub fn compose(
+    layout: &Layout,
+    scenes: &[Scene],
+    content: &Content,
+    words: &Words,
+    fonts: &Fonts,
+) -> Result<Sheet, SheetError> {
+    let frames: Vec<Frame> = scenes.iter().map(|s| s.frame).collect();
+    let page = Page::lay_out(layout, &frames, content, words, fonts)?;
+    let mut pictures = scenes.iter().enumerate();
+    let mut elements = vec![];
+    let mut list = 0;
+    for (b, placed) in layout.boxes.iter().zip(&page.placed) {
+        let corner = PagePoint::new(layout.margin_mm + placed.x, layout.margin_mm + placed.y);
+        elements.extend(edge(b.edge, corner, placed));
+        if b.holds.contains(&Holds::Picture) {
+            let (number, scene) = pictures.next().ok_or_else(|| layout.wrong_pictures(scenes.len()))?;
+            elements.push(picture(scene, number, corner, placed));
+        } else {
+            words_of(b, corner, placed, words.lang(), &mut list, &mut elements);
+        }
+    }
+    if pictures.next().is_some() {
+        return Err(layout.wrong_pictures(scenes.len()));
+    }
+    Ok(Sheet {
+        width_mm: page.width,
+        height_mm: page.height,
+        title: content.title.clone(),
+        lang: words.lang().to_owned(),
+        description: content.description.clone(),
+        elements,
+    })
+}
+
+/// A page with its boxes placed.
+struct Page {
+    width: f32,
+    height: f32,
+    placed: Vec<Placed>,
+}
+
+impl Page {
+    fn lay_out(
+        layout: &Layout,
+        frames: &[Frame],
+        content: &Content,
+        words: &Words,
+        fonts: &Fonts,
+    ) -> Result<Self, SheetError> {
+        let margins = 2.0 * layout.margin_mm;
+        let (width, height) = match layout.paper {
+            Paper::A4 => (210.0, 297.0),
+            Paper::Letter => (215.9, 279.4),
+            Paper::Size(w, h) => (w, h),
+            Paper::AsPicture(scale) => {
+                let frame = frames.first().ok_or_else(|| layout.wrong_pictures(0))?;
+                (width_of(frame) * scale + margins, height_of(frame) * scale + margins)
+            }
+        };
+        let blocks =
+            layout.boxes.iter().map(|b| blocks_of(b, content, words)).collect::<Result<Vec<_>, _>>()?;
+        let setter = Setter::new(fonts);
+        let placed = place(layout, &blocks, &setter, width - margins, height - margins)?;
+        Ok(Self { width, height, placed })
+    }
+}
+
+/// The words a box holds: blocks that were prepared, else the message of that name.
+fn blocks_of(b: &Place, content: &Content, words: &Words) -> Result<Vec<Block>, SheetError> {
+    let mut out = vec![];
+    for held in &b.holds {
+        match held {
+            Holds::Picture => {}
+            Holds::Lines(n) => out.extend((0..*n).map(|_| Block::new(Kind::Blank, ""))),
+            Holds::Words(id) => match content.blocks.get(id) {
+                Some(blocks) => out.extend(blocks.iter().cloned()),
+                None => out.push(Block::new(Kind::Text, words.say(id, &[])?)),
+            },
+        }
+    }
+    Ok(out)
+}
+
+fn width_of(frame: &Frame) -> f32 {
+    frame.right - frame.left
+}
+
+fn height_of(frame: &Frame) -> f32 {
+    frame.top - frame.bottom
+}
+
+/// mm for a cm at which the frame fills the box.
+fn fit(placed: &Placed, frame: &Frame) -> f32 {
+    (placed.width / width_of(frame)).min(placed.height / height_of(frame))
+}
+
+/// A figure in its box: in the middle, y turned down, cut off at its frame.
+fn picture(scene: &Scene, number: usize, corner: PagePoint, placed: &Placed) -> Element {
+    let (frame, scale) = (&scene.frame, fit(placed, &scene.frame));
+    let left = corner.x + (placed.width - width_of(frame) * scale) * 0.5;
+    let top = corner.y + (placed.height - height_of(frame) * scale) * 0.5;
+    // The one place where the y axis is turned.
+    let to_page =
+        |p: FigurePoint| PagePoint::new(left + (p.x - frame.left) * scale, top + (frame.top - p.y) * scale);
+    let mut items: Vec<Item<PagePoint>> = scene.items.iter().map(|i| i.map(&to_page, scale)).collect();
+    if number > 0 {
+        // Names stay unique on the sheet.
+        items.iter_mut().for_each(|i| rename(i, &format!("picture-{}-", number + 1)));
+    }
+    if scene.items.iter().any(|i| reaches_out(i, frame)) {
+        let size = (width_of(frame) * scale, height_of(frame) * scale);
+        items = vec![Item::Clip { path: rectangle(left, top, size.0, size.1), items }];
+    }
+    Element { tag: Tag::Figure { alt: scene.description.clone() }, items }
+}
+
+fn rename(item: &mut Item<PagePoint>, prefix: &str) {
+    match item {
+        Item::Group { name, items, .. } => {
+            name.insert_str(0, prefix);
+            items.iter_mut().for_each(|i| rename(i, prefix));
+        }
+        Item::Clip { items, .. } => items.iter_mut().for_each(|i| rename(i, prefix)),
+        Item::Fill { .. } | Item::Stroke { .. } | Item::Text(_) => {}
+    }
+}
+
+/// Whether a mark may show outside the frame; text is placed by whoever drew the figure.
+fn reaches_out(item: &Item<FigurePoint>, frame: &Frame) -> bool {
+    let outside = |path: &Path<FigurePoint>, by: f32| {
+        let out = |p: FigurePoint| {
+            p.x - by < frame.left || p.x + by > frame.right || p.y - by < frame.bottom || p.y + by > frame.top
+        };
+        path.iter().any(|s| match *s {
+            Step::Move(p) | Step::Line(p) => out(p),
+            Step::Curve(a, b, c) => out(a) || out(b) || out(c),
+            Step::Close => false,
+        })
+    };
+    match item {
+        Item::Group { items, .. } => items.iter().any(|i| reaches_out(i, frame)),
+        Item::Clip { path, .. } => outside(path, 0.0),
+        Item::Fill { path, .. } => outside(path, 0.0),
+        Item::Stroke { path, width, .. } => outside(path, width * 0.5),
+        Item::Text(_) => false,
+    }
+}
+
+fn words_of(
+    b: &Place,
+    corner: PagePoint,
+    placed: &Placed,
+    lang: &str,
+    list: &mut usize,
+    elements: &mut Vec<Element>,
+) {
+    let setting: &Setting = &placed.words;
+    let spare = placed.height - 2.0 * b.padding_mm - setting.height_mm;
+    let down = match b.upright {
+        Upright::Top => 0.0,
+        Upright::Middle => spare * 0.5,
+        Upright::Bottom => spare,
+    };
+    let origin = PagePoint::new(corner.x + b.padding_mm, corner.y + b.padding_mm + down);
+    let mut in_list = false;
+    for block in &setting.blocks {
+        if block.kind == Kind::Item && !in_list {
+            *list += 1;
+        }
+        in_list = block.kind == Kind::Item;
+        let drawn = decoration(block, origin);
+        if !drawn.is_empty() {
+            elements.push(Element { tag: Tag::Artifact, items: drawn });
+        }
+        if block.lines.is_empty() {
+            continue;
+        }
+        let tag = match block.kind {
+            Kind::Title => Tag::H1,
+            Kind::Part | Kind::Heading => Tag::H2,
+            Kind::Lead | Kind::Text | Kind::Strong | Kind::Number | Kind::Blank => Tag::P,
+            Kind::Item => Tag::Item { list: *list },
+        };
+        elements.push(Element { tag, items: lines_of(block, origin, lang) });
+    }
+}
+
+fn lines_of(block: &SetBlock, origin: PagePoint, lang: &str) -> Vec<Item<PagePoint>> {
+    let line = |line: &super::set::Line| {
+        Item::Text(Text {
+            text: line.text.clone(),
+            at: PagePoint::new(origin.x + line.x, origin.y + line.baseline),
+            align: Align::Start,
+            size: line.size_mm,
+            face: line.face,
+            colour: INK,
+            lang: lang.to_owned(),
+            role: Role::Body,
+        })
+    };
+    block.lines.iter().map(line).collect()
+}
+
+/// The dot of a list's point, the line to write on.
+fn decoration(block: &SetBlock, origin: PagePoint) -> Vec<Item<PagePoint>> {
+    let mut items = vec![];
+    if let Some((x, y, r)) = block.dot {
+        let path = circle(origin.x + x, origin.y + y, r);
+        items.push(Item::Fill { path, colour: INK, rule: FillRule::NonZero });
+    }
+    if let Some((from, to, y)) = block.rule {
+        let at = |x| PagePoint::new(origin.x + x, origin.y + y);
+        let path = vec![Step::Move(at(from)), Step::Line(at(to))];
+        items.push(Item::Stroke { path, colour: RULE, width: RULE_MM, dash: None });
+    }
+    items
+}
+
+fn edge(edge: Edge, corner: PagePoint, placed: &Placed) -> Option<Element> {
+    let path = match edge {
+        Edge::None => return None,
+        Edge::Line => rounded(corner.x, corner.y, placed.width, placed.height, 8.0 * MM_PER_PT),
+        Edge::Rule => {
+            vec![Step::Move(corner), Step::Line(PagePoint::new(corner.x + placed.width, corner.y))]
+        }
+    };
+    let items = vec![Item::Stroke { path, colour: RULE, width: RULE_MM, dash: None }];
+    Some(Element { tag: Tag::Artifact, items })
+}
+
+fn rectangle(x: f32, y: f32, w: f32, h: f32) -> Path<PagePoint> {
+    let at = PagePoint::new;
+    vec![
+        Step::Move(at(x, y)),
+        Step::Line(at(x + w, y)),
+        Step::Line(at(x + w, y + h)),
+        Step::Line(at(x, y + h)),
+        Step::Close,
+    ]
+}
+
+/// Handle of a quarter circle as a cubic curve, as a share of the radius; error 0.03 % of the radius.
+const QUARTER: f32 = 0.552_284_8;
+
+fn rounded(x: f32, y: f32, w: f32, h: f32, r: f32) -> Path<PagePoint> {
+    let at = |dx: f32, dy: f32| PagePoint::new(x + dx, y + dy);
+    let k = r * (1.0 - QUARTER);
+    vec![
+        Step::Move(at(r, 0.0)),
+        Step::Line(at(w - r, 0.0)),
+        Step::Curve(at(w - k, 0.0), at(w, k), at(w, r)),
+        Step::Line(at(w, h - r)),
+        Step::Curve(at(w, h - k), at(w - k, h), at(w - r, h)),
+        Step::Line(at(r, h)),
+        Step::Curve(at(k, h), at(0.0, h - k), at(0.0, h - r)),
+        Step::Line(at(0.0, r)),
+        Step::Curve(at(0.0, k), at(k, 0.0), at(r, 0.0)),
+        Step::Close,
+    ]
+}
+
+fn circle(x: f32, y: f32, r: f32) -> Path<PagePoint> {
+    rounded(x - r, y - r, 2.0 * r, 2.0 * r, r)
+}

@@ -1,0 +1,53 @@
+//! The words of a page before they are set. In: finished sentences. Out: blocks under the names a layout uses.
+
+use std::collections::BTreeMap;
+
+/// How a block of words is set.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Kind {
+    /// The page's title.
+    Title,
+    /// The heading of a part that has headings of its own.
+    Part,
+    /// The heading of a few paragraphs or a list.
+    Heading,
+    /// The sentence that matters most.
+    Lead,
+    /// Running text.
+    Text,
+    /// Running text in strong type.
+    Strong,
+    /// A telephone number, large.
+    Number,
+    /// A point of a list.
+    Item,
+    /// A label with a line to write on beside it.
+    Blank,
+}
+
+/// A paragraph, a heading, a point of a list or a line to write on.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Block {
+    /// How it is set.
+    pub kind: Kind,
+    /// The finished words.
+    pub text: String,
+}
+
+impl Block {
+    /// A block of this kind.
+    pub fn new(kind: Kind, text: impl Into<String>) -> Self {
+        Self { kind, text: text.into() }
+    }
+}
+
+/// Everything a layout may name.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Content {
+    /// The sheet's title.
+    pub title: String,
+    /// The sheet in words, for someone who cannot see it.
+    pub description: String,
+    /// Blocks by the name that a layout's `words:NAME` uses.
+    pub blocks: BTreeMap<String, Vec<Block>>,
+}

@@ -1,0 +1,161 @@
+//! Boxes on the page. In: a layout and the words of each box. Out: each box's place in mm, with its words set
+//! in the largest type that fits.
+
+use super::SheetError;
+use super::content::Block;
+use super::layout::{Holds, Layout, Place};
+use super::set::{SetError, Setter, Setting};
+use taffy::prelude::*;
+use taffy::style::{GridTemplateComponent, MaxTrackSizingFunction, MinTrackSizingFunction};
+
+/// Type shrinks by this much at a time, in points.
+const SHRINK_STEP_PT: f32 = 0.25;
+/// Rounding in the layout library, in mm.
+const SLACK_MM: f32 = 0.02;
+
+/// A box on the page: its top left corner from the margins', its size, its words.
+#[derive(Clone, Debug)]
+pub(super) struct Placed {
+    pub x: f32,
+    pub y: f32,
+    pub width: f32,
+    pub height: f32,
+    pub words: Setting,
+}
+
+/// Places every box of `layout` within `width` x `height` mm; `words` are the blocks of each box.
+pub(super) fn place(
+    layout: &Layout,
+    words: &[Vec<Block>],
+    setter: &Setter<'_>,
+    width: f32,
+    height: f32,
+) -> Result<Vec<Placed>, SheetError> {
+    let mut shrink = 0.0;
+    loop {
+        let sizes: Vec<f32> =
+            layout.boxes.iter().map(|b| (b.type_pt - shrink).max(b.may_shrink_pt)).collect();
+        let placed = try_place(layout, words, &sizes, setter, width, height)?;
+        let (lowest, fault) = layout
+            .boxes
+            .iter()
+            .zip(&placed)
+            .filter(|(b, _)| !b.holds.is_empty())
+            .map(|(b, p)| (p.y + p.height - height, b))
+            .fold((f32::MIN, &layout.boxes[0]), |worst, one| if one.0 > worst.0 { one } else { worst });
+        if lowest <= SLACK_MM {
+            return Ok(placed);
+        }
+        let smallest = layout.boxes.iter().zip(&sizes).all(|(b, size)| *size <= b.may_shrink_pt);
+        if smallest {
+            return Err(does_not_fit(
+                layout,
+                fault,
+                format!("it ends {lowest:.1} mm below the margin; the page holds too much"),
+            ));
+        }
+        shrink += SHRINK_STEP_PT;
+    }
+}
+
+fn does_not_fit(layout: &Layout, place: &Place, detail: String) -> SheetError {
+    SheetError::DoesNotFit { layout: layout.file.clone(), name: place.name.clone(), detail }
+}
+
+fn try_place(
+    layout: &Layout,
+    words: &[Vec<Block>],
+    sizes: &[f32],
+    setter: &Setter<'_>,
+    width: f32,
+    height: f32,
+) -> Result<Vec<Placed>, SheetError> {
+    let mut tree: TaffyTree<usize> = TaffyTree::new();
+    tree.disable_rounding();
+    let lib = |e: taffy::TaffyError| does_not_fit(layout, &layout.boxes[0], e.to_string());
+
+    let mut nodes = vec![];
+    for (i, b) in layout.boxes.iter().enumerate() {
+        let style = Style {
+            grid_row: lines(b.rows),
+            grid_column: lines(b.columns),
+            min_size: Size {
+                width: auto(),
+                height: if b.at_least_mm > 0.0 { length(b.at_least_mm) } else { auto() },
+            },
+            ..Default::default()
+        };
+        nodes.push(tree.new_leaf_with_context(style, i).map_err(lib)?);
+    }
+    let last_row = layout.boxes.iter().map(|b| b.rows.1).max().unwrap_or(1);
+    let row = |row: u16| -> GridTemplateComponent<String> {
+        let picture = |b: &Place| b.holds.contains(&Holds::Picture) && (b.rows.0..=b.rows.1).contains(&row);
+        // The picture takes what the words leave.
+        if layout.boxes.iter().any(picture) { fr(1.0) } else { auto() }
+    };
+    let equal = minmax(MinTrackSizingFunction::length(0.0), MaxTrackSizingFunction::fr(1.0));
+    let root_style = Style {
+        display: Display::Grid,
+        size: Size { width: length(width), height: length(height) },
+        gap: Size { width: length(layout.column_gap_mm), height: length(layout.row_gap_mm) },
+        align_content: AlignContent::START,
+        grid_template_columns: vec![equal; usize::from(layout.columns)].into_iter().collect(),
+        grid_template_rows: (1..=last_row).map(row).collect(),
+        ..Default::default()
+    };
+    let root = tree.new_with_children(root_style, &nodes).map_err(lib)?;
+
+    let mut fault = None;
+    let mut set = |i: usize, box_mm: f32| {
+        let b = &layout.boxes[i];
+        match setter.set(&words[i], box_mm - 2.0 * b.padding_mm, sizes[i]) {
+            Ok(setting) => setting,
+            Err(e) => {
+                fault.get_or_insert((i, e));
+                Setting::default()
+            }
+        }
+    };
+    tree.compute_layout_with_measure(root, Size::MAX_CONTENT, |input, _, context, style| {
+        taffy::compute_leaf_layout(
+            input,
+            style,
+            |_, _| 0.0,
+            |known, available| {
+                let wide = known.width.or(available.width.into_option());
+                match (context, wide) {
+                    (Some(&mut i), Some(wide)) if !words[i].is_empty() => {
+                        let padding = 2.0 * layout.boxes[i].padding_mm;
+                        Size { width: wide, height: set(i, wide).height_mm + padding }
+                    }
+                    _ => Size::ZERO,
+                }
+            },
+        )
+    })
+    .map_err(lib)?;
+
+    let mut placed = vec![];
+    for (i, node) in nodes.iter().enumerate() {
+        let at = tree.layout(*node).map_err(lib)?;
+        placed.push(Placed {
+            x: at.location.x,
+            y: at.location.y,
+            width: at.size.width,
+            height: at.size.height,
+            words: set(i, at.size.width),
+        });
+    }
+    match fault {
+        None => Ok(placed),
+        Some((_, SetError::Font(e))) => Err(e.into()),
+        Some((i, SetError::TooWide(words))) => {
+            Err(does_not_fit(layout, &layout.boxes[i], format!("`{words}` is wider than the box")))
+        }
+    }
+}
+
+/// Grid lines around the first to the last track, counted from 1.
+fn lines((first, last): (u16, u16)) -> taffy::Line<GridPlacement> {
+    taffy::Line { start: line(first as i16), end: line(last as i16 + 1) }
+}

@@ -1,0 +1,329 @@
+//! SVG. In: a sheet. Out: one self-contained document in whole units of 0.02 mm, with title, description and
+//! language, its groups named by part.
+
+use super::WriteError;
+use crate::figure::scene::{Align, Colour, FillRule, Item, Path, Step, Text};
+use crate::fonts::{Face, Fonts, OutlineStep, web_subset};
+use crate::sheet::{Sheet, Tag};
+use crate::units::PagePoint;
+use base64::Engine;
+use std::collections::{BTreeMap, BTreeSet};
+use std::fmt::Write;
+use svg::Node;
+use svg::node::Text as Chars;
+use svg::node::element::Element;
+
+/// Whole units in a mm: fine enough for a hair line (half a unit is 0.01 mm), coarse enough for small files.
+const UNITS_PER_MM: f32 = 50.0;
+
+/// How words are written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum TextAs {
+    /// As text, with the letters used embedded as a font: it can be searched, read out and changed.
+    Text,
+    /// As shapes, each named by its words: it needs no font anywhere.
+    Outlines,
+}
+
+/// The sheet as an SVG document.
+pub fn svg(sheet: &Sheet, text_as: TextAs, fonts: &Fonts) -> Result<String, WriteError> {
+    let mut writer = Writer { fonts, text_as, ids: BTreeMap::new(), clips: 0, used: BTreeMap::new() };
+    let (width, height) = (units(sheet.width_mm), units(sheet.height_mm));
+    let title_id = writer.id("sheet-title");
+    let about_id = writer.id("sheet-description");
+    let mut body = new("g");
+    for element in &sheet.elements {
+        match &element.tag {
+            Tag::Figure { alt } => {
+                let mut group = new("g");
+                group.assign("id", writer.id("picture"));
+                group.assign("role", "img");
+                group.assign("aria-label", alt.as_str());
+                writer.items(&element.items, &mut group)?;
+                body.append(group);
+            }
+            Tag::H1 | Tag::H2 | Tag::P | Tag::Item { .. } | Tag::Artifact => {
+                writer.items(&element.items, &mut body)?;
+            }
+        }
+    }
+    // A page with words is read word by word; a picture alone is one image with its description.
+    let wordless = sheet.elements.iter().all(|e| matches!(e.tag, Tag::Figure { .. } | Tag::Artifact));
+
+    let mut root = new("svg");
+    root.assign("xmlns", "http://www.w3.org/2000/svg");
+    root.assign("width", format!("{}mm", decimals(sheet.width_mm, 2)));
+    root.assign("height", format!("{}mm", decimals(sheet.height_mm, 2)));
+    root.assign("viewBox", format!("0 0 {width} {height}"));
+    root.assign("xml:lang", sheet.lang.as_str());
+    root.assign("lang", sheet.lang.as_str());
+    root.assign("role", if wordless { "img" } else { "document" });
+    root.assign("stroke-linecap", "round");
+    root.assign("stroke-linejoin", "round");
+    root.assign("aria-labelledby", format!("{title_id} {about_id}"));
+    root.append(named("title", &title_id, &sheet.title));
+    root.append(named("desc", &about_id, &sheet.description));
+    if let Some(style) = writer.style()? {
+        root.append(style);
+    }
+    root.get_children_mut().append(body.get_children_mut());
+    Ok(format!("{root}\n"))
+}
+
+struct Writer<'a> {
+    fonts: &'a Fonts,
+    text_as: TextAs,
+    /// Names already given, and how often.
+    ids: BTreeMap<String, usize>,
+    clips: usize,
+    /// Glyphs used, by face.
+    used: BTreeMap<Face, BTreeSet<u16>>,
+}
+
+impl Writer<'_> {
+    /// `name`, made unique in the document.
+    fn id(&mut self, name: &str) -> String {
+        let times = self.ids.entry(name.to_owned()).or_default();
+        *times += 1;
+        if *times == 1 { name.to_owned() } else { format!("{name}--{times}") }
+    }
+
+    fn items(&mut self, items: &[Item<PagePoint>], parent: &mut Element) -> Result<(), WriteError> {
+        for item in items {
+            match item {
+                Item::Group { name, about, items } => {
+                    let mut group = new("g");
+                    if !name.is_empty() {
+                        group.assign("id", self.id(name));
+                    }
+                    if !about.is_empty() {
+                        let mut desc = new("desc");
+                        desc.append(Chars::new(about.as_str()));
+                        group.append(desc);
+                    }
+                    self.items(items, &mut group)?;
+                    parent.append(group);
+                }
+                Item::Fill { path, colour, rule } => {
+                    let mut element = new("path");
+                    element.assign("d", data(path));
+                    element.assign("fill", hex(*colour));
+                    match rule {
+                        FillRule::NonZero => {}
+                        FillRule::EvenOdd => element.assign("fill-rule", "evenodd"),
+                    }
+                    parent.append(element);
+                }
+                Item::Stroke { path, colour, width, dash } => {
+                    let mut element = new("path");
+                    element.assign("d", data(path));
+                    element.assign("fill", "none");
+                    element.assign("stroke", hex(*colour));
+                    element.assign("stroke-width", decimals(width * UNITS_PER_MM, 1));
+                    if let Some((on, off)) = dash {
+                        let of = |mm: f32| decimals(mm * UNITS_PER_MM, 1);
+                        element.assign("stroke-dasharray", format!("{} {}", of(*on), of(*off)));
+                    }
+                    parent.append(element);
+                }
+                Item::Clip { path, items } => {
+                    self.clips += 1;
+                    let id = self.id(&format!("window-{}", self.clips));
+                    let mut shape = new("path");
+                    shape.assign("d", data(path));
+                    let mut window = new("clipPath");
+                    window.assign("id", id.as_str());
+                    window.append(shape);
+                    let mut group = new("g");
+                    group.assign("clip-path", format!("url(#{id})"));
+                    self.items(items, &mut group)?;
+                    parent.append(window);
+                    parent.append(group);
+                }
+                Item::Text(text) => parent.append(match self.text_as {
+                    TextAs::Text => self.text(text)?,
+                    TextAs::Outlines => self.outlines(text)?,
+                }),
+            }
+        }
+        Ok(())
+    }
+
+    fn text(&mut self, text: &Text<PagePoint>) -> Result<Element, WriteError> {
+        // A space at the end of a line is for the PDF; here each line is a text of its own.
+        let words = text.text.trim_end();
+        let used = self.used.entry(text.face).or_default();
+        used.extend(self.fonts.shape(text.face, words)?.iter().map(|g| g.id));
+        let width = self.fonts.measure(text.face, words, text.size)?;
+        let mut element = new("text");
+        element.assign("x", units(text.at.x));
+        element.assign("y", units(text.at.y));
+        element.assign("class", class(text.face));
+        element.assign("font-size", decimals(text.size * UNITS_PER_MM, 1));
+        element.assign("fill", hex(text.colour));
+        // Where the font is not taken from this file, the words still keep their width.
+        element.assign("textLength", units(width));
+        match text.align {
+            Align::Start => {}
+            Align::Middle => element.assign("text-anchor", "middle"),
+            Align::End => element.assign("text-anchor", "end"),
+        }
+        element.append(Chars::new(words));
+        Ok(element)
+    }
+
+    fn outlines(&mut self, text: &Text<PagePoint>) -> Result<Element, WriteError> {
+        let mut element = new("path");
+        element.assign("d", data(&outline(text, self.fonts)?));
+        element.assign("fill", hex(text.colour));
+        element.assign("role", "img");
+        element.assign("aria-label", text.text.trim_end());
+        Ok(element)
+    }
+
+    /// The letters used, as embedded fonts.
+    fn style(&self) -> Result<Option<Element>, WriteError> {
+        if self.used.is_empty() {
+            return Ok(None);
+        }
+        let mut css = String::new();
+        for (face, used) in &self.used {
+            let bytes = base64::engine::general_purpose::STANDARD.encode(web_subset(*face, used)?);
+            let (weight, style) = weight_and_style(*face);
+            // Names of the subset are ours: the family's own name is reserved to the whole fonts.
+            let _ = write!(
+                css,
+                "@font-face{{font-family:handspan;font-weight:{weight};font-style:{style};\
+                 src:url(data:font/ttf;base64,{bytes})}}"
+            );
+        }
+        css.push_str("text{font-family:handspan,'Source Sans 3',sans-serif}");
+        for face in self.used.keys() {
+            let (weight, style) = weight_and_style(*face);
+            let _ = write!(css, ".{}{{font-weight:{weight};font-style:{style}}}", class(*face));
+        }
+        let mut element = new("style");
+        element.append(Chars::new(css));
+        Ok(Some(element))
+    }
+}
+
+/// The outlines of a text, at its place on the page.
+pub(super) fn outline(text: &Text<PagePoint>, fonts: &Fonts) -> Result<Path<PagePoint>, WriteError> {
+    let words = text.text.trim_end();
+    let width = fonts.measure(text.face, words, text.size)?;
+    let left = match text.align {
+        Align::Start => text.at.x,
+        Align::Middle => text.at.x - width * 0.5,
+        Align::End => text.at.x - width,
+    };
+    // Outlines have y up, a page has y down.
+    let at = |[x, y]: [f32; 2]| PagePoint::new(left + x, text.at.y - y);
+    let steps = fonts.outline(text.face, words, text.size)?;
+    Ok(steps
+        .into_iter()
+        .map(|step| match step {
+            OutlineStep::Move(p) => Step::Move(at(p)),
+            OutlineStep::Line(p) => Step::Line(at(p)),
+            OutlineStep::Curve(a, b, p) => Step::Curve(at(a), at(b), at(p)),
+            OutlineStep::Close => Step::Close,
+        })
+        .collect())
+}
+
+fn weight_and_style(face: Face) -> (u16, &'static str) {
+    match face {
+        Face::Regular => (400, "normal"),
+        Face::SemiBold => (600, "normal"),
+        Face::Italic => (400, "italic"),
+    }
+}
+
+fn class(face: Face) -> &'static str {
+    match face {
+        Face::Regular => "regular",
+        Face::SemiBold => "strong",
+        Face::Italic => "slanted",
+    }
+}
+
+fn new(name: &str) -> Element {
+    Element::new(name)
+}
+
+fn named(name: &str, id: &str, words: &str) -> Element {
+    let mut element = new(name);
+    element.assign("id", id);
+    element.append(Chars::new(words));
+    element
+}
+
+fn units(mm: f32) -> i32 {
+    libm::roundf(mm * UNITS_PER_MM) as i32
+}
+
+/// A number with at most so many decimals, without zeros at its end.
+fn decimals(value: f32, places: usize) -> String {
+    let text = format!("{value:.places$}");
+    match text.contains('.') {
+        true => text.trim_end_matches('0').trim_end_matches('.').to_owned(),
+        false => text,
+    }
+}
+
+fn hex(colour: Colour) -> String {
+    format!("#{:02x}{:02x}{:02x}", colour.r, colour.g, colour.b)
+}
+
+/// Path data: relative commands between points rounded to whole units, so that no error adds up.
+fn data(path: &Path<PagePoint>) -> String {
+    let mut out = String::with_capacity(path.len() * 20);
+    let (mut here, mut start) = ((0, 0), (0, 0));
+    let mut last = ' ';
+    let round = |p: PagePoint| (units(p.x), units(p.y));
+    for step in path {
+        match *step {
+            Step::Move(p) => {
+                let p = round(p);
+                command(&mut out, &mut last, 'm', here, &[p]);
+                (here, start) = (p, p);
+                // Numbers after a move are lines.
+                last = 'l';
+            }
+            Step::Line(p) => {
+                let p = round(p);
+                command(&mut out, &mut last, 'l', here, &[p]);
+                here = p;
+            }
+            Step::Curve(a, b, p) => {
+                let p = round(p);
+                command(&mut out, &mut last, 'c', here, &[round(a), round(b), p]);
+                here = p;
+            }
+            Step::Close => {
+                out.push('z');
+                last = 'z';
+                here = start;
+            }
+        }
+    }
+    out
+}
+
+/// One command; its letter is left out when it repeats the last one.
+fn command(out: &mut String, last: &mut char, letter: char, from: (i32, i32), points: &[(i32, i32)]) {
+    let mut bare = *last == letter && letter != 'm';
+    if !bare {
+        out.push(letter);
+        *last = letter;
+    }
+    for (x, y) in points {
+        for number in [x - from.0, y - from.1] {
+            if bare && number >= 0 {
+                out.push(' ');
+            }
+            bare = true;
+            let _ = write!(out, "{number}");
+        }
+    }
+}

@@ -1,0 +1,177 @@
+//! What makes a PDF readable by ear, and always the same. In: the drawn document and its sheet. Out: the same
+//! document with a structure tree, language, title, version and fixed ids.
+
+use super::pdf::utf16;
+use crate::figure::scene::{Item, Step};
+use crate::sheet::{Sheet, Tag};
+use crate::units::PagePoint;
+use lopdf::{Dictionary, Document, Object, ObjectId, StringFormat, dictionary};
+
+/// The name under which an element's marks stand in the page's content.
+pub(super) fn mark(tag: &Tag) -> &'static str {
+    match tag {
+        Tag::H1 => "H1",
+        Tag::H2 => "H2",
+        Tag::P => "P",
+        Tag::Item { .. } => "LBody",
+        Tag::Figure { .. } => "Figure",
+        Tag::Artifact => "Artifact",
+    }
+}
+
+/// Adds tags, language and title; sets version, information and ids.
+pub(super) fn finish(doc: &mut Document, sheet: &Sheet) -> Result<(), lopdf::Error> {
+    doc.version = "1.7".to_owned();
+    let page = doc.page_iter().next().ok_or(lopdf::Error::PageNumberNotFound(1))?;
+    let tree = structure(doc, sheet, page);
+    let page_dict = doc.get_object_mut(page)?.as_dict_mut()?;
+    page_dict.set("StructParents", 0);
+    page_dict.set("Tabs", "S");
+    page_dict.remove(b"Annots");
+    let catalog = doc.catalog_mut()?;
+    catalog.set("StructTreeRoot", tree);
+    catalog.set("MarkInfo", dictionary! { "Marked" => true });
+    catalog.set("Lang", string(&sheet.lang));
+    catalog.set("ViewerPreferences", dictionary! { "DisplayDocTitle" => true });
+
+    // No dates: the same exam gives the same bytes on every day.
+    let program = concat!("handspan ", env!("CARGO_PKG_VERSION"));
+    let info = dictionary! {
+        "Title" => string(&sheet.title),
+        "Subject" => string(&sheet.description),
+        "Creator" => string(program),
+        "Producer" => string(program),
+    };
+    let info = doc.add_object(info);
+    if let Ok(old) = doc.trailer.get(b"Info").and_then(Object::as_reference) {
+        doc.objects.remove(&old);
+    }
+    doc.trailer.set("Info", info);
+    let content = doc.get_page_content(page);
+    let id = digest(&[sheet.title.as_bytes(), sheet.lang.as_bytes(), &content]).to_be_bytes().to_vec();
+    let id = Object::String(id, StringFormat::Hexadecimal);
+    doc.trailer.set("ID", Object::Array(vec![id.clone(), id]));
+    Ok(())
+}
+
+/// The structure tree: a document of headings, paragraphs, lists and figures in reading order.
+fn structure(doc: &mut Document, sheet: &Sheet, page: ObjectId) -> ObjectId {
+    let root = doc.new_object_id();
+    let document = doc.new_object_id();
+    let mut kids: Vec<Object> = vec![];
+    let mut parents: Vec<Object> = vec![];
+    // The list that is open: its number, its object, its points.
+    let mut open: Option<(usize, ObjectId, Vec<Object>)> = None;
+    for element in sheet.elements.iter() {
+        if element.tag == Tag::Artifact {
+            continue;
+        }
+        let number = parents.len() as i64;
+        let holder = |name: &str, parent: ObjectId| {
+            dictionary! {
+                "Type" => "StructElem", "S" => name, "P" => parent, "Pg" => page, "K" => number,
+            }
+        };
+        if let Tag::Item { list } = element.tag {
+            if open.as_ref().is_none_or(|(which, _, _)| *which != list) {
+                close(doc, document, open.take(), &mut kids);
+                open = Some((list, doc.new_object_id(), vec![]));
+            }
+            if let Some((_, whole, points)) = &mut open {
+                let point = doc.new_object_id();
+                let body = doc.add_object(holder(mark(&element.tag), point));
+                doc.set_object(point, node("LI", *whole, vec![body.into()]));
+                points.push(point.into());
+                parents.push(body.into());
+            }
+            continue;
+        }
+        close(doc, document, open.take(), &mut kids);
+        let mut dict = holder(mark(&element.tag), document);
+        if let Tag::Figure { alt } = &element.tag {
+            dict.set("Alt", string(alt));
+            dict.set("A", figure_box(sheet, &element.items));
+        }
+        let id = doc.add_object(dict);
+        kids.push(id.into());
+        parents.push(id.into());
+    }
+    close(doc, document, open.take(), &mut kids);
+    let of_page = doc.add_object(Object::Array(parents));
+    doc.set_object(document, node("Document", root, kids));
+    doc.set_object(
+        root,
+        dictionary! {
+            "Type" => "StructTreeRoot",
+            "K" => document,
+            "ParentTree" => dictionary! { "Nums" => vec![0.into(), of_page.into()] },
+            "ParentTreeNextKey" => 1,
+        },
+    );
+    root
+}
+
+fn node(name: &str, parent: ObjectId, kids: Vec<Object>) -> Dictionary {
+    dictionary! { "Type" => "StructElem", "S" => name, "P" => parent, "K" => kids }
+}
+
+fn close(
+    doc: &mut Document,
+    document: ObjectId,
+    list: Option<(usize, ObjectId, Vec<Object>)>,
+    kids: &mut Vec<Object>,
+) {
+    if let Some((_, id, points)) = list {
+        let mut whole = node("L", document, points);
+        whole.set("A", dictionary! { "O" => "List", "ListNumbering" => "Disc" });
+        doc.set_object(id, whole);
+        kids.push(id.into());
+    }
+}
+
+/// Where a figure stands on the page, in points.
+fn figure_box(sheet: &Sheet, items: &[Item<PagePoint>]) -> Dictionary {
+    let mut bounds = [f32::MAX, f32::MAX, f32::MIN, f32::MIN];
+    items.iter().for_each(|i| widen(&mut bounds, i));
+    let pt = |mm: f32| Object::Real(libm::roundf(mm * (7200.0 / 25.4)) / 100.0);
+    let [left, top, right, bottom] = bounds;
+    let turned = |y: f32| pt(sheet.height_mm - y);
+    dictionary! {
+        "O" => "Layout",
+        "Placement" => "Block",
+        "BBox" => vec![pt(left), turned(bottom), pt(right), turned(top)],
+    }
+}
+
+fn widen(bounds: &mut [f32; 4], item: &Item<PagePoint>) {
+    let mut point = |p: PagePoint| {
+        *bounds = [bounds[0].min(p.x), bounds[1].min(p.y), bounds[2].max(p.x), bounds[3].max(p.y)];
+    };
+    match item {
+        Item::Group { items, .. } => items.iter().for_each(|i| widen(bounds, i)),
+        Item::Fill { path, .. } | Item::Stroke { path, .. } | Item::Clip { path, .. } => {
+            path.iter().for_each(|step| match *step {
+                Step::Move(p) | Step::Line(p) | Step::Curve(_, _, p) => point(p),
+                Step::Close => {}
+            });
+        }
+        Item::Text(text) => point(text.at),
+    }
+}
+
+fn string(text: &str) -> Object {
+    if text.is_ascii() {
+        Object::String(text.as_bytes().to_vec(), StringFormat::Literal)
+    } else {
+        Object::String(utf16(text), StringFormat::Hexadecimal)
+    }
+}
+
+/// FNV-1a in 128 bits: an id from contents, not a secret (Fowler, Noll, Vo).
+pub(super) fn digest(parts: &[&[u8]]) -> u128 {
+    let mut hash: u128 = 0x6c62_272e_07bb_0142_62b8_2175_6295_c58d;
+    for byte in parts.iter().flat_map(|p| p.iter()) {
+        hash = (hash ^ u128::from(*byte)).wrapping_mul(0x0000_0000_0100_0000_0000_0000_0000_013b);
+    }
+    hash
+}
