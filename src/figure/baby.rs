@@ -20,7 +20,7 @@ const TONE_TOLERANCE: f32 = 0.02;
 type Marks = Vec<Item<FigurePoint>>;
 
 /// Marks of the babies in `cast`. `tonal`: with skin and shade; otherwise a plain fill under the ink.
-pub fn draw(babies: &[PosedBaby], cast: &Cast, colours: &BabyColours, tonal: bool) -> Marks {
+pub fn draw(babies: &[&PosedBaby], cast: &Cast, colours: &BabyColours, tonal: bool) -> Marks {
     let mut out = vec![];
     let mask: Vec<f32> = (0..cast.width * cast.height).map(|i| if cast.hit(i) { 1.0 } else { 0.0 }).collect();
     let mut skin = vec![fill(outline(cast, &mask, 0.5, 0.1), colours.skin)];
@@ -108,7 +108,7 @@ fn full_width(kind: Kind) -> f32 {
 }
 
 /// All ink: the traced lines grouped by region, and the fine curves grouped by what they show.
-fn ink(cast: &Cast, babies: &[PosedBaby], c: &BabyColours) -> Marks {
+fn ink(cast: &Cast, babies: &[&PosedBaby], c: &BabyColours) -> Marks {
     let mut by_region: BTreeMap<Region, Path<FigurePoint>> = BTreeMap::new();
     for chain in lines::trace(cast) {
         draw_chain(cast, &chain, by_region.entry(chain.region).or_default());
