@@ -2,7 +2,7 @@
 
 use crate::body::mother::MotherShape;
 use crate::figure::mother::{MotherLook, SkinMarks};
-use crate::figure::mother_ink::{brush, ellipse, fill, fine, flat, points, stroke};
+use crate::figure::mother_ink::{brush, ellipse, fill, fine_lines, flat, points, stroke};
 use crate::figure::mother_palette::MotherStyle;
 use crate::figure::scene::Item;
 use crate::figure::smooth::{both_sides, cornered};
@@ -61,9 +61,8 @@ pub fn draw(shape: &MotherShape, skin: &SkinMarks, look: &MotherLook) -> Vec<Ite
         items.push(brush(&side, 0.065, p.soft_ink));
     }
     items.push(brush(&points(&[(0.0, -13.0), (0.03, -14.0), (0.0, -16.5)]), 0.085, p.ink));
-    for side in [MotherSide::Left, MotherSide::Right] {
-        items.push(fine(&flat(&shape.rib_margin(side)), if soft { 0.045 } else { 0.03 }, p.faint));
-    }
+    let ribs = [MotherSide::Left, MotherSide::Right].map(|side| flat(&shape.rib_margin(side)));
+    items.push(fine_lines(&ribs, if soft { 0.045 } else { 0.03 }, p.faint));
     skin_marks(shape, skin, look, &mut items);
     items
 }
