@@ -49,9 +49,9 @@ impl MotherPalette {
     pub const fn ink_wash() -> Self {
         Self {
             paper: Colour::hex(0xFBF8F2),
-            skin: Colour::hex(0xF5EEE3),
-            light: Colour::hex(0xFAF5EC),
-            shade: [Colour::hex(0xF0E6DA), Colour::hex(0xE9DCCD), Colour::hex(0xDFCFBD)],
+            skin: Colour::hex(0xF4EDE3),
+            light: Colour::hex(0xF9F4EC),
+            shade: [Colour::hex(0xEFE6DA), Colour::hex(0xE8DCCD), Colour::hex(0xDED0BE)],
             womb: Colour::hex(0xEFE3D8),
             womb_shade: [Colour::hex(0xE8D9CC), Colour::hex(0xDFCCBD), Colour::hex(0xD3BCAB)],
             womb_line: Colour::hex(0x846553),
