@@ -134,6 +134,9 @@ pub fn behind(
         inside.push(Item::Clip { path, items: mother_bones::veiled(look) });
         items.push(group("womb", "", inside));
     }
+    if skin.linea_nigra {
+        items.push(group("linea-nigra", "", vec![mother_body::linea_nigra(shape, look)]));
+    }
     items
 }
 

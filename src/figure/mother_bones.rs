@@ -53,9 +53,9 @@ struct Tint {
 enum Part {
     /// All of it.
     Whole,
-    /// What a womb that covers the sacrum leaves to be seen around it.
+    /// What a womb that covers the sacrum leaves to be seen around it, without the finest lines.
     AroundWomb,
-    /// What is seen through the womb: without the finest lines.
+    /// What is seen through the womb.
     ThroughWomb,
 }
 
@@ -125,7 +125,7 @@ fn draw(style: MotherStyle, part: Part, tint: &Tint) -> Vec<Item<FigurePoint>> {
         flat(&pelvis::crest(side))[2..7].iter().map(|q| FigurePoint::new(q.x * 0.955, q.y - 0.42)).collect()
     });
     items.push(fine_lines(&lips, tint.width * 0.8, tint.line));
-    if part != Part::ThroughWomb {
+    if part == Part::Whole {
         items.push(fine_lines(&SIDES.map(hatch).concat(), tint.width * 0.6, tint.line));
     }
     if part != Part::AroundWomb {
