@@ -107,6 +107,16 @@ impl MotherShape {
         self
     }
 
+    /// The same body with the top of the womb at height `y`, as when a crosswise baby or a low head makes it lower
+    /// than the weeks; a tape or a level in words, if there is one, holds.
+    pub fn with_fundus_at(mut self, y: f64) -> Self {
+        if self.fundus_known == FundusKnown::Expected {
+            self.fundus_y = y;
+            self.fundus_along = self.curve.along(y);
+        }
+        self
+    }
+
     /// A level in words as a length along the skin above the symphysis, cm (a finger is 2 cm).
     pub fn along_level(&self, level: FundusLevel) -> f64 {
         let (navel, top) = (self.navel_along, self.curve.length());

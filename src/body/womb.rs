@@ -13,15 +13,17 @@ use crate::units::FigurePoint;
 /// The least distance kept between the baby and the outline, cm.
 pub const CLEAR: f32 = 0.4;
 /// The distance aimed at between the baby's hull and the outline, cm: wall and water.
-const WALL: f32 = 1.3;
+const WALL: f32 = 1.5;
 /// Directions from the middle in which the outline is found.
 const RAYS: usize = 96;
 /// Points of the outline.
-const POINTS: usize = 28;
+const POINTS: usize = 30;
 /// How often the radii are smoothed: the wall of a filled womb is taut.
 const SMOOTHINGS: usize = 12;
 /// Over how many cm egg and hull melt into one another.
 const MELT: f32 = 6.0;
+/// What the smooth line through few points may cut off a corner, cm.
+const SLACK: f32 = 0.8;
 /// Farther than anything drawn, cm.
 const FAR: f32 = 1e3;
 
@@ -41,7 +43,7 @@ pub fn outline(baby_points: &[FigurePoint], fundus_y: f32, weeks: f64) -> Vec<Fi
     // What must stay inside however taut the wall: the baby, and the lower segment.
     let (foot, foot_radius) = (egg.low, egg.radius_low);
     let segment = |p: FigurePoint| distance(p, foot) - foot_radius;
-    let must = |p: FigurePoint| (hull_distance(&own, p) - CLEAR - 0.5).min(segment(p) + 0.6);
+    let must = |p: FigurePoint| (hull_distance(&own, p) - CLEAR - SLACK).min(segment(p) + 0.6);
     let least: Vec<f32> = rays.iter().map(|r| r.reach(40.0, &must)).collect();
     let mut radii = vec![40.0; RAYS];
     let mut line = Vec::new();

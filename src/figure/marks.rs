@@ -1,6 +1,6 @@
 //! What was heard and felt, and what the parts are called. In: a pose, anchors, the labels wanted. Out: marks and texts.
 
-use super::options::{FigureOptions, Labels};
+use super::options::{FigureOptions, Labels, View};
 use super::scene::{Align, Colour, FillRule, Frame, Item, Path, Role, Step, Text};
 use crate::body::cast::Cast;
 use crate::body::pose::{Mark, Pose};
@@ -92,6 +92,8 @@ struct Shelf<'a> {
     taken: Vec<[f32; 4]>,
     colours: MarkColours,
     lang: String,
+    /// -1 when the picture is turned by half a turn, else 1.
+    turn: f32,
 }
 
 /// All words on the picture.
@@ -113,18 +115,22 @@ pub fn labels(
         taken: vec![],
         colours,
         lang: words.lang().to_owned(),
+        turn: if options.view == View::Hers { -1.0 } else { 1.0 },
     };
+    let turn = shelf.turn;
     let mut out = vec![];
     // Sides first: they are on every picture, at the level of the waist, outside the body.
     let (left, right) = if family { ("your-left", "your-right") } else { ("her-left", "her-right") };
-    for (id, sign) in [(left, 1.0), (right, -1.0)] {
+    for (id, sign) in [(left, turn), (right, -turn)] {
         out.push(shelf.side_word(&words.say(id, &[])?, sign)?);
     }
     let mut wanted = vec![];
     if options.labels != Labels::None {
         collect(pose, options.labels, words, &mut wanted)?;
     }
-    for w in wanted {
+    for mut w in wanted {
+        w.target = FigurePoint::new(w.target.x * turn, w.target.y * turn);
+        w.side *= turn;
         out.extend(shelf.pointed(&w, cast)?);
     }
     Ok(out)
@@ -243,7 +249,7 @@ impl Shelf<'_> {
         self.taken.push([left - 0.3, y - 0.4 * self.size, right + 0.3, y + 1.1 * self.size]);
         let align = if sign > 0.0 { Align::End } else { Align::Start };
         let text = self.text(word, FigurePoint::new(edge, y), align, Face::SemiBold, Role::Side);
-        let name = if sign > 0.0 { "side-left" } else { "side-right" };
+        let name = if sign * self.turn > 0.0 { "side-left" } else { "side-right" };
         Ok(Item::Group { name: name.to_owned(), about: String::new(), items: vec![text] })
     }
 
@@ -272,7 +278,7 @@ impl Shelf<'_> {
                 for i in 1..20 {
                     let t = i as f32 / 20.0;
                     let (x, y) = (start + dx * t, middle + dy * t);
-                    if cast.is_some_and(|c| c.index_at(x, y).is_some_and(|k| c.hit(k) && c.part[k].is_head())) {
+                    if cast.is_some_and(|c| c.index_at(x * self.turn, y * self.turn).is_some_and(|k| c.hit(k) && c.part[k].is_head())) {
                         cost += 0.5;
                     }
                     if self.taken.iter().any(|b| x > b[0] && x < b[2] && y > b[1] && y < b[3]) {

@@ -28,7 +28,7 @@ use crate::units::FigurePoint;
 use crate::words::{Words, WordsError};
 use mother::{FrontMarks, MotherLook, MotherStyle, SkinMarks};
 use palette::BabyColours;
-use scene::{Align, Colour, Face, FillRule, Frame, Item, Role, Scene, Step, Text};
+use scene::{Colour, FillRule, Frame, Item, Scene, Step};
 use std::fmt;
 
 /// What lies inside every picture, cm.

@@ -3,11 +3,11 @@
 //! point. Labels themselves are not made here. Left of the mother is x > 0.
 
 use crate::body::mother::{FundusKnown, MotherShape};
-use crate::figure::mother_ink::{brush, ellipse, fill, flat, group, inset, points, stroke};
+use crate::figure::mother_ink::{brush, ellipse, fill, fine_lines, flat, group, inset, points, stroke};
 use crate::figure::scene::{Colour, FillRule, Frame, Item};
-use crate::figure::smooth::{closed, closed_brush, open};
+use crate::figure::smooth::{closed, closed_brush, distance, open};
 use crate::figure::{mother_body, mother_bones};
-use crate::units::{FigurePoint, MotherPoint};
+use crate::units::{FigurePoint, MotherPoint, MotherSide};
 
 pub use crate::figure::mother_bones::front as front_bones;
 pub use crate::figure::mother_palette::{MotherPalette, MotherStyle};
@@ -111,11 +111,11 @@ pub fn behind(
     skin: &SkinMarks,
     look: &MotherLook,
 ) -> Vec<Item<FigurePoint>> {
-    // What the womb hides need not be drawn before it.
-    let hidden = womb.iter().any(|p| p.y > 12.0);
+    // Once it stands above the promontory the womb covers the sacrum.
+    let covered = womb.iter().any(|p| p.y > 13.0);
     let mut items = vec![
         group("mother-body", "", mother_body::draw(shape, skin, look)),
-        group("mother-pelvis", "", mother_bones::whole(look, hidden)),
+        group("mother-pelvis", "", mother_bones::whole(look, covered)),
     ];
     if womb.len() >= 3 {
         let p = &look.palette;
@@ -133,6 +133,9 @@ pub fn behind(
         }
         inside.push(Item::Clip { path, items: mother_bones::veiled(look) });
         items.push(group("womb", "", inside));
+    }
+    if skin.linea_nigra {
+        items.push(group("linea-nigra", "", vec![mother_body::linea_nigra(shape, look)]));
     }
     items
 }
@@ -165,10 +168,9 @@ pub fn in_front(
         (MotherAnchor::HipBoneLeft, FigurePoint::new(12.4, 10.6)),
         (MotherAnchor::HipBoneRight, FigurePoint::new(-12.4, 10.6)),
     ]);
-    for (anchor, side) in [
-        (MotherAnchor::RibsLeft, crate::units::MotherSide::Left),
-        (MotherAnchor::RibsRight, crate::units::MotherSide::Right),
-    ] {
+    for (anchor, side) in
+        [(MotherAnchor::RibsLeft, MotherSide::Left), (MotherAnchor::RibsRight, MotherSide::Right)]
+    {
         anchors.push((anchor, flat(&shape.rib_margin(side))[3]));
     }
     if marks.brim_line {
@@ -221,17 +223,17 @@ fn fundus_line(shape: &MotherShape, look: &MotherLook) -> Vec<Item<FigurePoint>>
 
 /// A scar: its line, crossed by short stitches.
 fn scar_marks(line: &[FigurePoint], colour: Colour) -> Vec<Item<FigurePoint>> {
-    let mut items = vec![brush(line, 0.09, colour)];
+    let mut stitches = Vec::new();
     for pair in line.windows(2) {
         let (a, b) = (pair[0], pair[1]);
-        let d = crate::figure::smooth::distance(a, b).max(1e-6);
+        let d = distance(a, b).max(1e-6);
         let (nx, ny) = (-(b.y - a.y) / d * 0.3, (b.x - a.x) / d * 0.3);
         for share in if d > 1.6 { &[0.25, 0.75][..] } else { &[0.5][..] } {
             let (x, y) = (a.x + (b.x - a.x) * share, a.y + (b.y - a.y) * share);
-            items.push(stroke(open(&points(&[(x - nx, y - ny), (x + nx, y + ny)])), 0.045, colour));
+            stitches.push(points(&[(x - nx, y - ny), (x + nx, y + ny)]));
         }
     }
-    items
+    vec![brush(line, 0.09, colour), fine_lines(&stitches, 0.045, colour)]
 }
 
 /// A lump: a soft ring, and a finer one inside.

@@ -2,7 +2,7 @@
 
 use crate::body::mother::MotherShape;
 use crate::figure::mother::{MotherLook, SkinMarks};
-use crate::figure::mother_ink::{brush, ellipse, fill, fine, flat, points, stroke};
+use crate::figure::mother_ink::{brush, ellipse, fill, fine_lines, flat, points, stroke};
 use crate::figure::mother_palette::MotherStyle;
 use crate::figure::scene::Item;
 use crate::figure::smooth::{both_sides, cornered};
@@ -61,9 +61,8 @@ pub fn draw(shape: &MotherShape, skin: &SkinMarks, look: &MotherLook) -> Vec<Ite
         items.push(brush(&side, 0.065, p.soft_ink));
     }
     items.push(brush(&points(&[(0.0, -13.0), (0.03, -14.0), (0.0, -16.5)]), 0.085, p.ink));
-    for side in [MotherSide::Left, MotherSide::Right] {
-        items.push(fine(&flat(&shape.rib_margin(side)), if soft { 0.045 } else { 0.03 }, p.faint));
-    }
+    let ribs = [MotherSide::Left, MotherSide::Right].map(|side| flat(&shape.rib_margin(side)));
+    items.push(fine_lines(&ribs, if soft { 0.045 } else { 0.03 }, p.faint));
     skin_marks(shape, skin, look, &mut items);
     items
 }
@@ -133,15 +132,19 @@ fn breast(sign: f32, side: &[FigurePoint], look: &MotherLook, items: &mut Vec<It
     items.push(brush(side, 0.085, p.ink));
 }
 
+/// The dark line of the midline, from under the breastbone to the pubic bone.
+pub fn linea_nigra(shape: &MotherShape, look: &MotherLook) -> Item<FigurePoint> {
+    let p = &look.palette;
+    let top = shape.xiphoid_y() as f32 - 2.0;
+    let line = points(&[(0.0, top), (0.05, 0.6 * top), (-0.04, 0.3 * top), (0.0, 0.8)]);
+    match look.style {
+        MotherStyle::Soft => brush(&line, 0.14, p.womb_shade[2].mix(p.soft_ink, 0.5)),
+        MotherStyle::Line => brush(&line, 0.07, p.ink),
+    }
+}
+
 fn skin_marks(shape: &MotherShape, skin: &SkinMarks, look: &MotherLook, items: &mut Vec<Item<FigurePoint>>) {
     let p = &look.palette;
-    let soft = look.style == MotherStyle::Soft;
-    let dark = if soft { p.skin.mix(p.soft_ink, 0.75) } else { p.ink };
-    if skin.linea_nigra {
-        let top = shape.xiphoid_y() as f32 - 3.0;
-        let line = points(&[(0.0, top), (0.06, 0.6 * top), (-0.04, 0.3 * top), (0.0, 0.8)]);
-        items.push(brush(&line, if soft { 0.17 } else { 0.1 }, dark));
-    }
     if skin.striae {
         // Short curved strokes low on both flanks.
         for (x, y, long) in [

@@ -29,6 +29,11 @@ pub fn stroke(path: Path<FigurePoint>, width: f32, colour: Colour) -> Item<Figur
     Item::Stroke { path, colour, width, dash: None }
 }
 
+/// Fine lines of even width, smooth through their points, as one path.
+pub fn fine_lines(lines: &[Vec<FigurePoint>], width: f32, colour: Colour) -> Item<FigurePoint> {
+    stroke(lines.iter().flat_map(|line| smooth::open(line)).collect(), width, colour)
+}
+
 /// A named group.
 pub fn group(name: &str, about: &str, items: Vec<Item<FigurePoint>>) -> Item<FigurePoint> {
     Item::Group { name: name.to_owned(), about: about.to_owned(), items }
@@ -49,11 +54,6 @@ pub fn ellipse(centre: FigurePoint, rx: f32, ry: f32) -> Path<FigurePoint> {
         quarter(0.0, -1.0),
         Step::Close,
     ]
-}
-
-/// A fine line of even width, smooth through the points.
-pub fn fine(line: &[FigurePoint], width: f32, colour: Colour) -> Item<FigurePoint> {
-    stroke(smooth::open(line), width, colour)
 }
 
 /// The outline moved inwards: by `near` cm where it faces the light at the upper left, by `far` cm on the other

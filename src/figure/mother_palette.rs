@@ -49,13 +49,13 @@ impl MotherPalette {
     pub const fn ink_wash() -> Self {
         Self {
             paper: Colour::hex(0xFBF8F2),
-            skin: Colour::hex(0xF4EEE4),
-            light: Colour::hex(0xF9F5ED),
-            shade: [Colour::hex(0xEFE7DB), Colour::hex(0xE9DFD0), Colour::hex(0xE0D4C2)],
+            skin: Colour::hex(0xF4EDE3),
+            light: Colour::hex(0xF9F4EC),
+            shade: [Colour::hex(0xEFE6DA), Colour::hex(0xE8DCCD), Colour::hex(0xDED0BE)],
             womb: Colour::hex(0xEFE3D8),
             womb_shade: [Colour::hex(0xE8D9CC), Colour::hex(0xDFCCBD), Colour::hex(0xD3BCAB)],
             womb_line: Colour::hex(0x846553),
-            bone: Colour::hex(0xFCF9F2),
+            bone: Colour::hex(0xFBF7EE),
             bone_shade: Colour::hex(0xEFE8DB),
             bone_line: Colour::hex(0xA59077),
             ink: Colour::hex(0x5B4838),

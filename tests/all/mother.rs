@@ -111,6 +111,10 @@ fn the_tape_holds_whatever_it_says_and_the_navel_follows_the_landmarks() {
         let over = shape.fundus_along - shape.navel_along;
         assert!((low..=high).contains(&over), "at {weeks} weeks the womb is {over} cm above the navel");
     }
+    let lower = MotherShape::new(38.0, None, None, None).with_fundus_at(22.0);
+    assert!((lower.curve.point(lower.fundus_along).0 - 22.0).abs() < 1e-6);
+    assert_eq!(lower.fundus_known, FundusKnown::Expected);
+    assert_eq!(MotherShape::new(38.0, Some(35.0), None, None).with_fundus_at(22.0).fundus_along, 35.0);
     let level = MotherShape::new(20.0, None, None, None).with_level(FundusLevel::FingersAboveNavel(2));
     assert!((level.fundus_along - level.navel_along - 4.0).abs() < 1e-9);
     assert_eq!(level.fundus_known, FundusKnown::Level);
@@ -420,5 +424,30 @@ fn the_womb_of_a_mirrored_baby_is_mirrored() {
             q.x,
             q.y
         );
+    }
+}
+
+#[test]
+fn the_womb_holds_any_heap_of_points() {
+    // A fixed run of numbers between 0 and 1.
+    let mut state = 7u32;
+    let mut next = move || {
+        state = state.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+        (state >> 8) as f32 / (1u32 << 24) as f32
+    };
+    for round in 0..300 {
+        let (x, y) = (8.0 * next() - 4.0, 4.0 + 12.0 * next());
+        let (w, h) = (3.0 + 9.0 * next(), 4.0 + 9.0 * next());
+        let baby: Vec<_> = (0..3 + round % 40)
+            .map(|_| FigurePoint::new(x + w * (2.0 * next() - 1.0), y + h * (2.0 * next() - 1.0)))
+            .collect();
+        let outline = womb::outline(&baby, 18.0 + 12.0 * next(), 28.0 + f64::from(round % 14));
+        let line = drawn(&outline);
+        assert!(line.iter().all(|p| p.x.is_finite() && p.y.is_finite()));
+        for p in &baby {
+            assert!(inside(&line, *p), "heap {round}: a point lies outside");
+            let near = line.iter().fold(f32::MAX, |m, q| m.min(libm::hypotf(p.x - q.x, p.y - q.y)));
+            assert!(near >= womb::CLEAR, "heap {round}: {near} cm");
+        }
     }
 }
