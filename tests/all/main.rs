@@ -2,5 +2,6 @@
 
 mod fonts;
 mod mother;
+mod mother_drawn;
 mod outside;
 mod stand_in;
