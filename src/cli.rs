@@ -83,6 +83,9 @@ pub struct Draw {
     /// Width of a .png in pixels
     #[arg(long, value_name = "PIXELS", value_parser = clap::value_parser!(u32).range(64..=8192))]
     pub width: Option<u32>,
+    /// Words of an .svg as text with its font, or as outlines
+    #[arg(long, default_value = "text", value_name = "HOW")]
+    pub text: TextAs,
 }
 
 /// `handout`
@@ -136,6 +139,14 @@ pub enum View {
     Hers,
 }
 
+/// Words of an SVG.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum TextAs {
+    Text,
+    Outlines,
+}
+
 /// Labels.
 #[derive(Clone, Copy, ValueEnum)]
 #[allow(missing_docs)]
@@ -143,7 +154,6 @@ pub enum Labels {
     None,
     Few,
     All,
-    Numbered,
 }
 
 /// Papers.

@@ -6,8 +6,10 @@ mod draw;
 mod handout;
 mod listing;
 mod load;
+mod picture;
 
-pub use draw::{Draw, Format, Labels, Style, View};
+pub use crate::figure::{Labels, Style, View};
+pub use draw::{Draw, Format};
 pub use handout::{Handout, Paper};
 
 use crate::report::Look;

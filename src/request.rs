@@ -5,6 +5,7 @@ use crate::cli;
 use crate::files::{Target, load};
 use handspan::commands::{Command, Draw, Format, Handout, Labels, Paper, Request, Style, View};
 use handspan::report::Look;
+use handspan::write::TextAs;
 use std::io::IsTerminal;
 use std::path::Path;
 
@@ -29,6 +30,7 @@ pub fn from(arguments: cli::Cli) -> Result<(Request, Option<Target>), String> {
                 labels: labels(draw.labels),
                 lang: draw.lang,
                 width: draw.width,
+                text_as: text_as(draw.text),
             };
             (Command::Draw(draw), Some(target))
         }
@@ -112,7 +114,13 @@ fn labels(labels: cli::Labels) -> Labels {
         cli::Labels::None => Labels::None,
         cli::Labels::Few => Labels::Few,
         cli::Labels::All => Labels::All,
-        cli::Labels::Numbered => Labels::Numbered,
+    }
+}
+
+fn text_as(text: cli::TextAs) -> TextAs {
+    match text {
+        cli::TextAs::Text => TextAs::Text,
+        cli::TextAs::Outlines => TextAs::Outlines,
     }
 }
 

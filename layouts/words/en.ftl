@@ -29,6 +29,23 @@ label-navel = navel
 label-scar = scar
 label-lump = lump
 
+picture-title = How the baby lies
+picture-caption = Felt by hand, not a scan. Face, arms and legs are the artist's. Sides are the mother's.
+drawing-weeks-not-given = Weeks not given: drawn as at 38 weeks.
+drawing-womb-only = Before 26 weeks only the womb and its level are drawn.
+drawing-baby-not-told = Head and bottom are not known: no baby is drawn.
+drawing-back-not-felt = The back was not felt: head and bottom are drawn as rounds.
+drawing-legs-not-felt = The legs were not felt: drawn folded.
+drawing-unsure = The findings are unsure.
+drawing-disagree = The findings disagree: the drawing follows head, bottom and back.
+drawing-misfit = The drawn baby does not fit the height of the womb.
+
+# Telephone lines of the clinic's file. $number is printed as it was written.
+phone-labour-ward = Labour ward: { $number }
+phone-day = By day: { $number }
+phone-night = At night: { $number }
+phone-emergency = Emergency: { $number }
+
 ## What was understood
 ## `handspan check` says back what it read. $value is in the words of the exam language.
 

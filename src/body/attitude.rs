@@ -77,6 +77,11 @@ pub struct Spine {
 /// The range of curls a flexed baby can take: 1 is the usual; less is straighter.
 pub const CURL: (f32, f32) = (0.55, 1.25);
 
+/// How loose a curl is: 0 at the usual curl and above, 1 at the straightest.
+pub fn looseness(curl: f32) -> f32 {
+    ((1.0 - curl) / (1.0 - CURL.0)).clamp(0.0, 1.0)
+}
+
 /// The chain for `attitude`. `curl` scales the flexed bend; `turn` turns the face towards the baby's left, degrees.
 pub fn spine(attitude: Attitude, curl: f32, turn: f32, m: &Measures) -> Spine {
     let b = bend(attitude);

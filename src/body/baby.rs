@@ -78,7 +78,9 @@ pub fn pose(posture: &Posture, origin: Vec3) -> PosedBaby {
     let spine = attitude::spine(posture.attitude, posture.curl, turn, k);
     let near = posture.near();
     let arms = limbs::arms(&spine, posture.attitude, near, body.x.z.abs(), k);
-    let legs = limbs::legs(&spine, posture.legs, near, k);
+    // Folded legs give way only towards the fundus: below a bottom that leads, feet would read as a footling.
+    let loose = if posture.up.y < -0.9 { attitude::looseness(posture.curl) } else { 0.0 };
+    let legs = limbs::legs(&spine, posture.legs, near, loose, k);
     let mut m = Modeller::new(body);
     trunk::forms(&mut m, &spine, k);
     let head = spine.head.within(&body);

@@ -9,6 +9,8 @@ pub enum Ink {
     Firm,
     /// Half as dark.
     Soft,
+    /// Hardly darker than the skin in shade.
+    Faint,
     /// In the colour of hair.
     Hair,
 }

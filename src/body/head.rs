@@ -133,7 +133,8 @@ fn hair(forms: &[Form], head: &Frame, k: f32) -> Vec<Curve> {
     let mut noise = Noise(12345);
     let mut out = vec![];
     for i in 0..17 {
-        let around = (i as f32 + noise.next() * 0.9) / 17.0 * std::f32::consts::PI;
+        // Clear of the midline, where a stroke and its mirror image would cross.
+        let around = 0.22 + (i as f32 + noise.next() * 0.9) / 17.0 * 2.35;
         let (from, length) = (0.12 + 0.75 * noise.next(), 0.28 + 0.3 * noise.next());
         for mirror in [1.0f32, -1.0] {
             let points = (0..=8).filter_map(|step| {

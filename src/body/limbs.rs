@@ -118,8 +118,9 @@ pub fn arms(spine: &Spine, attitude: Attitude, near: BabySide, profile: f32, m: 
     })
 }
 
-/// Both legs, left first. The leg on the `near` side crosses in front.
-pub fn legs(spine: &Spine, how: Legs, near: BabySide, m: &Measures) -> [Leg; 2] {
+/// Both legs, left first. The leg on the `near` side crosses in front. `loose`, 0 to 1: how far folded legs give way
+/// when there is room below the bottom.
+pub fn legs(spine: &Spine, how: Legs, near: BabySide, loose: f32, m: &Measures) -> [Leg; 2] {
     BabySide::BOTH.map(|side| {
         let s = side.sign();
         let at = |x: f32, y: f32, z: f32| {
@@ -136,9 +137,14 @@ pub fn legs(spine: &Spine, how: Legs, near: BabySide, m: &Measures) -> [Leg; 2] 
         // The pole draws the knee up and out.
         let (target, pole) = match how {
             Legs::Frank => (at(5.1 * s, 12.2, 7.2), Vec3::new(-0.2 * s, -1.0, 1.0)),
-            _ if down => (at(2.6 * s, -8.0, 4.4), Vec3::new(0.5 * s, 0.2, 1.0)),
-            _ if side == near => (at(0.2 * s, 0.3, 7.9), Vec3::new(0.9 * s, 1.0, 0.35)),
-            _ => (at(0.1 * s, 0.3, 5.3), Vec3::new(0.9 * s, 1.0, 0.35)),
+            _ if down => (at(2.6 * s, -6.6, 5.0), Vec3::new(0.5 * s, 0.2, 1.0)),
+            _ => {
+                let z = if side == near { 7.9 } else { 5.3 };
+                (
+                    at(0.15 * s, 0.3 - 4.2 * loose, z - 0.8 * loose),
+                    Vec3::new(0.9 * s, 1.0, 0.35 + 0.65 * loose),
+                )
+            }
         };
         let (knee, ankle) = two_bones(hip, target, bones, pole);
         let (thigh, shin) = ((knee - hip).normalized(), (ankle - knee).normalized());

@@ -2,8 +2,8 @@
 //! head and back, attitude, legs, descent; what is unknown stays unknown.
 
 use crate::exam::{
-    Across, Attitude, Back, BackTurn, Baby, Conclusion, Descent, Footling, Height, Legs, Lie, Place, Position,
-    Presentation, Prominence,
+    Across, Attitude, Baby, Back, BackTurn, Conclusion, Descent, Footling, Height, Legs, Lie, Place,
+    Position, Presentation, Prominence,
 };
 use crate::units::{MotherSide, Vec3};
 

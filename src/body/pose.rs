@@ -16,6 +16,8 @@ use crate::units::{BabySide, FigurePoint, Gestation, MotherPoint, Vec3};
 pub const CELL: f32 = 0.06;
 /// Weeks of the body that is drawn when they are not given.
 const WEEKS_NOT_GIVEN: f64 = 38.0;
+/// How high a crosswise womb stands against a lengthwise one: a drawing height, common practice.
+const CROSSWISE_FUNDUS: f64 = 0.72;
 /// Before this only the womb and its level are drawn.
 const BODY_FROM: Gestation = Gestation::from_days(26 * 7);
 
@@ -144,11 +146,12 @@ pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
         }
     }
     let points = hull_points(&babies);
-    // A crosswise womb is lower than the weeks; without a tape its top follows the baby.
+    // A crosswise womb is lower than the weeks, but no lower than the baby.
     let crosswise = conclusions.iter().any(|c| matches!(c.lie, Some(Lie::Transverse)));
     if crosswise && cm(&m.fundal_height).is_none() && !points.is_empty() {
         let top = points.iter().fold(0.0f32, |t, p| t.max(p.y)) + ABOVE_BABY;
-        mother = mother.with_fundus_at(f64::from(top).min(mother.fundus_y));
+        let low = mother.fundus_y * CROSSWISE_FUNDUS;
+        mother = mother.with_fundus_at(f64::from(top).max(low).min(mother.fundus_y));
     }
     let womb = womb::outline(&points, mother.fundus_y as f32, weeks);
     let marks = marks(exam, &mother);

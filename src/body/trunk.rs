@@ -16,15 +16,15 @@ pub fn forms(m: &mut Modeller, spine: &Spine, k: &Measures) {
     let mut lay = |f: &Frame, at: Vec3, half: Vec3, blend: f32| {
         m.turned(f.point(at), (f.y, f.z), half, blend, Part::TRUNK);
     };
-    lay(&spine.belly, size(0.0, 0.0, 0.1), size(5.3, 5.3, 5.0), 1.0);
-    lay(&spine.chest, size(0.0, 0.1, 0.0), size(4.85, 4.9, 4.4), 3.0);
+    lay(&spine.belly, size(0.0, -0.2, 0.1), size(5.35, 4.9, 5.05), 1.0);
+    lay(&spine.chest, size(0.0, 0.1, 0.0), size(4.8, 4.6, 4.4), 2.4);
     lay(&spine.pelvis, size(0.0, 0.0, 0.0), size(4.3, 4.2, 4.0), 3.0);
     let shoulder = |x: f32| spine.shoulders.point(size(x, 0.0, 0.0));
     m.capsule((shoulder(-3.1), 2.4 * k.girth), (shoulder(3.1), 2.4 * k.girth), 3.0, Part::TRUNK);
     for side in BabySide::BOTH {
-        let blend = if side == BabySide::Left { 0.9 } else { 0.25 };
-        let at = spine.pelvis.origin + size(2.0 * side.sign(), -1.4, -1.0);
-        m.ellipsoid(at, size(2.55, 3.0, 3.0), blend, Part::buttock(side));
+        let blend = if side == BabySide::Left { 0.9 } else { 0.2 };
+        let at = spine.pelvis.origin + size(2.15 * side.sign(), -1.75, -1.0);
+        m.ellipsoid(at, size(2.5, 2.85, 3.0), blend, Part::buttock(side));
     }
     let base = spine.shoulders.point(size(0.0, 0.25, -0.3));
     m.capsule((base, 3.0 * k.girth), (spine.neck, 2.8 * k.head), 2.5, Part::TRUNK);
@@ -49,12 +49,12 @@ pub fn curves(forms: &[Form], body: &Frame, spine: &Spine, k: &Measures) -> Vec<
     ];
     let groove = (0..=24)
         .map(|i| {
-            let u = i as f32 / 24.0 * 2.75;
+            let u = 0.25 + i as f32 / 24.0 * 2.1;
             let j = (u as usize).min(2);
             joints[j].lerp(joints[j + 1], u - j as f32)
         })
         .collect();
-    lay(groove, &|_| back, (0.03, 0.05), Ink::Soft);
+    lay(groove, &|_| back, (0.035, 0.02), Ink::Faint);
     for s in [1.0, -1.0] {
         let blade = (0..=14)
             .map(|i| {

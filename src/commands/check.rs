@@ -3,7 +3,7 @@
 
 mod json;
 mod paragraph;
-mod said;
+pub(super) mod said;
 
 use super::load::{self, Loaded};
 use super::{Outcome, Source, exit};

@@ -1,10 +1,16 @@
 //! `draw`. In: an exam and options. Out: the picture as the bytes of a file, and the remarks that stand.
 
+use super::check::said;
 use super::load::{self, Loaded};
+use super::picture::{self, Maker, Wanted};
 use super::{Outcome, Source, exit};
 use crate::exam::Exam;
+use crate::figure::{Labels, Style, View};
+use crate::fonts::Fonts;
 use crate::report::Look;
-use crate::words::Words;
+use crate::sheet::{Content, Layout};
+use crate::words::{Words, WordsError};
+use crate::write::TextAs;
 
 /// The kind of file.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -29,37 +35,6 @@ impl Format {
     }
 }
 
-/// The style of drawing.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Style {
-    /// Tonal.
-    Soft,
-    /// Ink on white.
-    Line,
-}
-
-/// From where the picture is seen.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum View {
-    /// By someone in front of her: her left at the viewer's right.
-    Facing,
-    /// By her, looking down.
-    Hers,
-}
-
-/// How many labels.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Labels {
-    /// None but the sides.
-    None,
-    /// The main ones.
-    Few,
-    /// All.
-    All,
-    /// Numbers, with a list.
-    Numbered,
-}
-
 /// What to draw, and how.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Draw {
@@ -77,6 +52,8 @@ pub struct Draw {
     pub lang: String,
     /// Width of a PNG in pixels; `None` for the default.
     pub width: Option<u32>,
+    /// Text of an SVG as text with its font, or as outlines.
+    pub text_as: TextAs,
 }
 
 /// Draw an exam. Remarks that stand are told on standard error and in the code; they do not stop a picture.
@@ -106,12 +83,41 @@ pub fn run(options: &Draw, look: Look) -> Outcome {
     }
 }
 
-/// The finished files, one a page. PLUG: body, figure, sheet and write go in here.
-fn picture(
-    _exam: &Exam,
-    _loaded: &Loaded<'_>,
-    _options: &Draw,
-    _words: &Words,
-) -> Result<Vec<Vec<u8>>, String> {
-    Err("drawing is not built into this version yet; `check` works".to_owned())
+/// The layout of a picture alone.
+const LAYOUT: (&str, &str) = ("layouts/picture.toml", include_str!("../../layouts/picture.toml"));
+/// Type of the labels, points.
+const TYPE_PT: f32 = 10.0;
+
+/// The finished files, one a page.
+fn picture(exam: &Exam, loaded: &Loaded<'_>, options: &Draw, words: &Words) -> Result<Vec<Vec<u8>>, String> {
+    let fonts = Fonts::load().map_err(|e| e.to_string())?;
+    let maker = Maker { words, fonts: &fonts };
+    let pose = picture::pose(exam, loaded);
+    let layout = Layout::read(LAYOUT.0, LAYOUT.1).map_err(|e| e.to_string())?;
+    let wanted =
+        Wanted { style: options.style, view: options.view, labels: options.labels, type_pt: TYPE_PT };
+    let content = content(exam, loaded, &pose, words).map_err(|e| e.to_string())?;
+    let sheet = maker.sheet(&pose, &wanted, &layout, &content)?;
+    Ok(vec![maker.bytes(&sheet, options.format, options.text_as, options.width)?])
+}
+
+/// Title and description of the picture: what follows from the findings, in words.
+fn content(
+    exam: &Exam,
+    loaded: &Loaded<'_>,
+    pose: &crate::body::pose::Pose,
+    words: &Words,
+) -> Result<Content, WordsError> {
+    let mut told = vec![];
+    for (index, conclusion) in loaded.conclusions.iter().enumerate() {
+        let sentence = said::conclusion(exam, index, conclusion, words)?;
+        told.push(if exam.babies.len() > 1 {
+            words.say("for-baby", &[("baby", &(index + 1).to_string()), ("text", &sentence)])?
+        } else {
+            sentence
+        });
+    }
+    told.extend(picture::notes(pose, words)?);
+    told.push(words.say("picture-caption", &[])?);
+    Ok(Content { title: words.say("picture-title", &[])?, description: told.join(" "), ..Content::default() })
 }

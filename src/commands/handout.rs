@@ -4,12 +4,18 @@
 //! same names each such remark (`--despite bleeding`); the exit code still tells of it.
 
 use super::load::{self, Loaded};
+use super::picture::{self, Maker, Wanted};
 use super::{Format, Outcome, Source, exit};
 use crate::clinic::Clinic;
 use crate::exam::Exam;
+use crate::figure::{Labels, Style, View};
+use crate::fonts::Fonts;
 use crate::reckon::Grade;
 use crate::report::Look;
+use crate::sheet::Layout;
+use crate::sheet::family::{self, ClinicLines};
 use crate::words::{Words, WordsError};
+use crate::write::TextAs;
 
 /// Paper sizes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -107,13 +113,63 @@ fn refusal(loaded: &Loaded<'_>, options: &Handout, words: &Words) -> Result<Opti
     Ok(Some(reason))
 }
 
-/// The finished files, one a page. PLUG: layout, sheet and write go in here.
+/// The layout of the family page.
+const LAYOUT: (&str, &str) = ("layouts/family-page.toml", include_str!("../../layouts/family-page.toml"));
+/// Type of the labels on the picture, points.
+const TYPE_PT: f32 = 12.0;
+
+/// The finished files, one a page.
 fn page(
-    _exam: &Exam,
-    _loaded: &Loaded<'_>,
-    _clinic: Option<&Clinic>,
-    _options: &Handout,
-    _words: &Words,
+    exam: &Exam,
+    loaded: &Loaded<'_>,
+    clinic: Option<&Clinic>,
+    options: &Handout,
+    words: &Words,
 ) -> Result<Vec<Vec<u8>>, String> {
-    Err("the family page is not built into this version yet; `check` works".to_owned())
+    let fonts = Fonts::load().map_err(|e| e.to_string())?;
+    let maker = Maker { words, fonts: &fonts };
+    let layout = layout(options)?;
+    let lines = clinic_lines(clinic, words).map_err(|e| e.to_string())?;
+    let content = family::content(exam, &loaded.conclusions, &lines, words).map_err(|e| e.to_string())?;
+    let pose = picture::pose(exam, loaded);
+    let wanted = Wanted { style: Style::Soft, view: View::Facing, labels: Labels::Family, type_pt: TYPE_PT };
+    let sheet = maker.sheet(&pose, &wanted, &layout, &content)?;
+    Ok(vec![maker.bytes(&sheet, options.format, TextAs::Text, None)?])
+}
+
+/// The layout asked for, or the shipped one, on the paper asked for.
+fn layout(options: &Handout) -> Result<Layout, String> {
+    let layout = match &options.layout {
+        None => Layout::read(LAYOUT.0, LAYOUT.1),
+        Some(source) => {
+            let bytes =
+                source.bytes.as_ref().map_err(|why| format!("{}: cannot be read: {why}", source.name))?;
+            let text = std::str::from_utf8(bytes)
+                .map_err(|_| format!("{}: is not UTF-8 text; save it as UTF-8", source.name))?;
+            Layout::read(&source.name, text)
+        }
+    }
+    .map_err(|e| e.to_string())?;
+    match options.paper {
+        None => Ok(layout),
+        Some(Paper::A4) => layout.on_paper("a4").map_err(|e| e.to_string()),
+        Some(Paper::Letter) => layout.on_paper("letter").map_err(|e| e.to_string()),
+    }
+}
+
+/// The clinic's name and numbers as the page prints them.
+fn clinic_lines(clinic: Option<&Clinic>, words: &Words) -> Result<ClinicLines, WordsError> {
+    let Some(clinic) = clinic else { return Ok(ClinicLines::default()) };
+    let mut phones = vec![];
+    for (id, number) in [
+        ("phone-labour-ward", &clinic.labour_ward),
+        ("phone-day", &clinic.day),
+        ("phone-night", &clinic.night),
+        ("phone-emergency", &clinic.emergency),
+    ] {
+        if let Some(number) = number {
+            phones.push(words.say(id, &[("number", number)])?);
+        }
+    }
+    Ok(ClinicLines { name: clinic.name.clone(), phones })
 }

@@ -117,14 +117,16 @@ fn ink(cast: &Cast, babies: &[&PosedBaby], c: &BabyColours) -> Marks {
     for curve in babies.iter().flat_map(|b| &b.curves) {
         let shade = match curve.ink {
             Ink::Hair => 0,
-            Ink::Soft => 1,
-            Ink::Firm => 2,
+            Ink::Faint => 1,
+            Ink::Soft => 2,
+            Ink::Firm => 3,
         };
         draw_curve(cast, curve, fine.entry((curve.name, shade)).or_default());
     }
     let tint = |shade: u8| match shade {
         0 => c.skin.mix(c.hair, 0.75),
-        1 => c.skin.mix(c.ink, 0.55),
+        1 => c.skin.mix(c.ink, 0.32),
+        2 => c.skin.mix(c.ink, 0.55),
         _ => c.ink,
     };
     let mut groups: BTreeMap<&'static str, Marks> = BTreeMap::new();

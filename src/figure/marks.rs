@@ -1,12 +1,14 @@
 //! What was heard and felt, and what the parts are called. In: a pose, anchors, the labels wanted. Out: marks and texts.
 
+use super::mother::{BRIM_LINE, FUNDUS_LINE};
 use super::options::{FigureOptions, Labels, View};
 use super::scene::{Align, Colour, FillRule, Frame, Item, Path, Role, Step, Text};
 use crate::body::cast::Cast;
+use crate::body::mother::FundusKnown;
 use crate::body::pose::{Mark, Pose};
 use crate::fonts::{Face, FontError, Fonts};
 use crate::units::{FigurePoint, Vec3};
-use crate::words::Words;
+use crate::words::{Words, WordsError};
 
 type Marks = Vec<Item<FigurePoint>>;
 
@@ -29,6 +31,8 @@ struct Wanted {
     /// The side of the picture on which the word would best stand: -1 or +1.
     side: f32,
     strong: bool,
+    /// How far before its target the pointer ends, cm.
+    gap: f32,
 }
 
 /// The heart, where it was heard. Symmetric, so that a mirrored finding gives a mirrored mark.
@@ -71,12 +75,7 @@ pub fn limbs(pose: &Pose, c: &MarkColours) -> Marks {
             out.push(Item::Group {
                 name: format!("limbs-felt-{baby}-{}", out.len() + 1),
                 about: String::new(),
-                items: vec![Item::Stroke {
-                    path: ring,
-                    colour: c.ink,
-                    width: 0.08,
-                    dash: Some((0.22, 0.2)),
-                }],
+                items: vec![Item::Stroke { path: ring, colour: c.ink, width: 0.08, dash: Some((0.22, 0.2)) }],
             });
         }
     }
@@ -124,10 +123,10 @@ pub fn labels(
     for (id, sign) in [(left, turn), (right, -turn)] {
         out.push(shelf.side_word(&words.say(id, &[])?, sign)?);
     }
-    let mut wanted = vec![];
-    if options.labels != Labels::None {
-        collect(pose, options.labels, words, &mut wanted)?;
-    }
+    let wanted = match options.labels {
+        Labels::None => vec![],
+        set => collect(pose, set, words)?,
+    };
     for mut w in wanted {
         w.target = FigurePoint::new(w.target.x * turn, w.target.y * turn);
         w.side *= turn;
@@ -136,73 +135,103 @@ pub fn labels(
     Ok(out)
 }
 
-fn collect(pose: &Pose, set: Labels, words: &Words, out: &mut Vec<Wanted>) -> Result<(), super::FigureError> {
-    let all = set == Labels::All;
-    let family = set == Labels::Family;
-    let mut want = |text: String, target: FigurePoint, side: f32, strong: bool| {
-        out.push(Wanted { text, target, side, strong });
-    };
-    let flat = |p: Vec3| FigurePoint::new(p.x, p.y);
-    let outward = |x: f32| if x < 0.0 { -1.0 } else { 1.0 };
-    let numbered = pose.baby_count > 1;
-    let name = |id: &str, n: usize| -> Result<String, super::FigureError> {
+impl Wanted {
+    fn new(text: String, at: Vec3, side: f32) -> Self {
+        Wanted { text, target: FigurePoint::new(at.x, at.y), side, strong: false, gap: 0.0 }
+    }
+    fn strong(self) -> Self {
+        Wanted { strong: true, ..self }
+    }
+}
+
+/// The side of the picture that a point lies nearer to.
+fn outward(x: f32) -> f32 {
+    if x < 0.0 { -1.0 } else { 1.0 }
+}
+
+/// The words of a label set, the most needed first.
+fn collect(pose: &Pose, set: Labels, words: &Words) -> Result<Vec<Wanted>, WordsError> {
+    let part = |id: &str, baby: usize| -> Result<String, WordsError> {
         let part = words.say(id, &[])?;
-        Ok(if numbered { words.say("label-of-baby", &[("part", &part), ("number", &n.to_string())])? } else { part })
+        if pose.baby_count < 2 {
+            return Ok(part);
+        }
+        words.say("label-of-baby", &[("part", &part), ("number", &baby.to_string())])
     };
+    let mut out = vec![];
+    let heart = if set == Labels::Family { "label-heart-family" } else { "label-heart" };
     for mark in &pose.marks {
         match mark {
             Mark::Heart(n, at) => {
-                let id = if family { "label-heart-family" } else { "label-heart" };
-                want(name(id, *n)?, flat(at.0), outward(at.0.x), true);
+                let word = Wanted::new(part(heart, *n)?, at.0, outward(at.0.x)).strong();
+                // The heart's own mark is not crossed out.
+                out.push(Wanted { gap: 1.15, ..word });
             }
-            Mark::Limb(n, at) if all => want(name("label-limbs-felt", *n)?, flat(at.0), outward(at.0.x), false),
+            Mark::Limb(n, at) if set == Labels::All => {
+                let word = Wanted::new(part("label-limbs-felt", *n)?, at.0, outward(at.0.x));
+                out.push(Wanted { gap: 0.8, ..word });
+            }
             Mark::Limb(..) => {}
         }
     }
     for (n, rounds) in pose.rounds() {
-        want(name("label-head", n)?, flat(rounds.head.0.0), -1.0, false);
-        want(name("label-bottom", n)?, flat(rounds.bottom.0.0), 1.0, false);
-        let middle = rounds.head.0.0.lerp(rounds.bottom.0.0, 0.5);
-        want(name("label-back-not-felt", n)?, flat(middle), 1.0, false);
+        let (head, bottom) = (rounds.head.0.0, rounds.bottom.0.0);
+        out.push(Wanted::new(part("label-head", n)?, head, -1.0));
+        out.push(Wanted::new(part("label-bottom", n)?, bottom, 1.0));
+        out.push(Wanted::new(part("label-back-not-felt", n)?, head.lerp(bottom, 0.5), 1.0));
     }
-    if all || family {
+    if matches!(set, Labels::All | Labels::Family) {
         for (n, baby) in pose.posed() {
             let k = &baby.posture.measures;
-            let head = baby.head.origin;
-            want(name("label-head", n)?, flat(head), -outward(baby.body.z.x * -1.0), false);
-            // A point of the back's skin, half way up; square on it is the spine itself.
-            let back = baby.body.point(baby.spine.belly.point(Vec3::new(0.0, 1.5, -4.6) * k.girth));
+            // Seen square on, the back is named on her left.
             let side = if baby.body.z.x.abs() < 0.2 { 1.0 } else { -outward(baby.body.z.x) };
-            want(name("label-back", n)?, flat(back), side, false);
-            let bottom = baby.body.point(baby.spine.pelvis.origin + Vec3::new(0.0, -2.8, -1.2) * k.girth);
-            want(name("label-bottom", n)?, flat(bottom), side, false);
+            let back = baby.body.point(baby.spine.belly.point(Vec3::new(0.0, 1.5, -4.6) * k.girth));
+            let bottom = baby.spine.pelvis.origin + Vec3::new(0.0, -2.8, -1.2) * k.girth;
+            out.push(Wanted::new(part("label-head", n)?, baby.head.origin, -side));
+            out.push(Wanted::new(part("label-back", n)?, back, side));
+            out.push(Wanted::new(part("label-bottom", n)?, baby.body.point(bottom), side));
         }
     }
-    if !family {
-        let y = pose.mother.fundus_y as f32;
-        let text = match pose.tape {
-            Some(cm) => words.say("label-fundus-cm", &[("cm", &plain_number(cm))])?,
-            None => words.say("label-fundus-expected", &[])?,
-        };
-        want(text, FigurePoint::new(-6.5, y), -1.0, true);
-        if let Some(k) = pose.fifths {
-            let text = words.say("label-fifths", &[("fifths", &format!("{k}/5"))])?;
-            want(text, FigurePoint::new(-9.4, 0.0), -1.0, true);
-        } else if all {
-            want(words.say("label-brim", &[])?, FigurePoint::new(-9.4, 0.0), -1.0, false);
+    if set != Labels::Family {
+        heights(pose, set, words, &mut out)?;
+    }
+    if set == Labels::All {
+        skin(pose, words, &mut out)?;
+    }
+    Ok(out)
+}
+
+/// Top of the womb and brim.
+fn heights(pose: &Pose, set: Labels, words: &Words, out: &mut Vec<Wanted>) -> Result<(), WordsError> {
+    let fundus = match (pose.tape, pose.mother.fundus_known) {
+        (Some(cm), _) => words.say("label-fundus-cm", &[("cm", &plain_number(cm))])?,
+        (None, FundusKnown::Expected) => words.say("label-fundus-expected", &[])?,
+        (None, FundusKnown::Measured | FundusKnown::Level) => words.say("label-fundus-level", &[])?,
+    };
+    let at = Vec3::new(-FUNDUS_LINE, pose.mother.fundus_y as f32, 0.0);
+    out.push(Wanted::new(fundus, at, -1.0).strong());
+    let brim = Vec3::new(-BRIM_LINE, 0.0, 0.0);
+    if let Some(k) = pose.fifths {
+        let text = words.say("label-fifths", &[("fifths", &format!("{k}/5"))])?;
+        out.push(Wanted::new(text, brim, -1.0).strong());
+    } else if set == Labels::All {
+        out.push(Wanted::new(words.say("label-brim", &[])?, brim, -1.0));
+    }
+    Ok(())
+}
+
+/// Pubic bone, navel, scars, lumps.
+fn skin(pose: &Pose, words: &Words, out: &mut Vec<Wanted>) -> Result<(), WordsError> {
+    let pubic = Vec3::new(1.2, -1.6, 0.0);
+    out.push(Wanted::new(words.say("label-pubic-bone", &[])?, pubic, 1.0));
+    for scar in &pose.scars {
+        if let Some(p) = scar.get(scar.len() / 2) {
+            out.push(Wanted::new(words.say("label-scar", &[])?, p.0, outward(p.0.x)));
         }
     }
-    if all {
-        want(words.say("label-pubic-bone", &[])?, FigurePoint::new(1.2, -1.6), 1.0, false);
-        want(words.say("label-navel", &[])?, FigurePoint::new(0.0, pose.mother.navel_y as f32), 1.0, false);
-        for scar in &pose.scars {
-            if let Some(p) = scar.get(scar.len() / 2) {
-                want(words.say("label-scar", &[])?, flat(p.0), outward(p.0.x), false);
-            }
-        }
-        for lump in &pose.lumps {
-            want(words.say("label-lump", &[])?, flat(lump.0), outward(lump.0.x), false);
-        }
+    for lump in &pose.lumps {
+        let word = Wanted::new(words.say("label-lump", &[])?, lump.0, outward(lump.0.x));
+        out.push(Wanted { gap: 1.0, ..word });
     }
     Ok(())
 }
@@ -278,7 +307,10 @@ impl Shelf<'_> {
                 for i in 1..20 {
                     let t = i as f32 / 20.0;
                     let (x, y) = (start + dx * t, middle + dy * t);
-                    if cast.is_some_and(|c| c.index_at(x * self.turn, y * self.turn).is_some_and(|k| c.hit(k) && c.part[k].is_head())) {
+                    if cast.is_some_and(|c| {
+                        c.index_at(x * self.turn, y * self.turn)
+                            .is_some_and(|k| c.hit(k) && c.part[k].is_head())
+                    }) {
                         cost += 0.5;
                     }
                     if self.taken.iter().any(|b| x > b[0] && x < b[2] && y > b[1] && y < b[3]) {
@@ -293,12 +325,17 @@ impl Shelf<'_> {
         let Some((_, sign, middle)) = best else { return Ok(None) };
         let edge = if sign > 0.0 { self.frame.right - 0.7 } else { self.frame.left + 0.7 };
         let (left, right) = if sign > 0.0 { (edge - width, edge) } else { (edge, edge + width) };
-        self.taken.push([left - 0.2, middle - height * 0.5 - 0.15, right + 0.2, middle + height * 0.5 + 0.15]);
+        self.taken.push([
+            left - 0.2,
+            middle - height * 0.5 - 0.15,
+            right + 0.2,
+            middle + height * 0.5 + 0.15,
+        ]);
         let align = if sign > 0.0 { Align::End } else { Align::Start };
         let first = middle + height * 0.5 - line_height * 0.80;
         let mut items: Marks = vec![];
         let start = FigurePoint::new(if sign > 0.0 { left - 0.35 } else { right + 0.35 }, middle);
-        let end = short_of(start, w.target, if w.strong { 1.15 } else { 0.0 });
+        let end = short_of(start, w.target, w.gap);
         for (colour, width) in [(self.colours.paper, 0.16), (self.colours.ink, 0.055)] {
             let path = vec![Step::Move(start), Step::Line(end)];
             items.push(Item::Stroke { path, colour, width, dash: None });

@@ -32,7 +32,7 @@ use scene::{Colour, FillRule, Frame, Item, Scene, Step};
 use std::fmt;
 
 /// What lies inside every picture, cm.
-pub const FRAME: Frame = Frame { left: -24.0, bottom: -12.5, right: 24.0, top: 37.5 };
+pub const FRAME: Frame = Frame { left: -25.5, bottom: -12.5, right: 25.5, top: 37.5 };
 
 /// Why a figure could not be made.
 #[derive(Clone, Debug, PartialEq)]

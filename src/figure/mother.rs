@@ -174,9 +174,9 @@ pub fn in_front(
         anchors.push((anchor, flat(&shape.rib_margin(side))[3]));
     }
     if marks.brim_line {
-        items.push(group("brim", "", vec![dotted(-9.4, 9.4, 0.0, p.mark)]));
-        anchors.push((MotherAnchor::BrimLeft, FigurePoint::new(9.4, 0.0)));
-        anchors.push((MotherAnchor::BrimRight, FigurePoint::new(-9.4, 0.0)));
+        items.push(group("brim", "", vec![dotted(-BRIM_LINE, BRIM_LINE, 0.0, p.mark)]));
+        anchors.push((MotherAnchor::BrimLeft, FigurePoint::new(BRIM_LINE, 0.0)));
+        anchors.push((MotherAnchor::BrimRight, FigurePoint::new(-BRIM_LINE, 0.0)));
     }
     if marks.fundus_line {
         items.push(group("fundus-line", "", fundus_line(shape, look)));
@@ -201,7 +201,9 @@ pub fn in_front(
 }
 
 /// Half the length of the line at the top of the womb, cm.
-const FUNDUS_LINE: f32 = 6.5;
+pub const FUNDUS_LINE: f32 = 6.5;
+/// Half the length of the line of the brim, cm.
+pub const BRIM_LINE: f32 = 9.4;
 
 fn dotted(from: f32, to: f32, y: f32, colour: Colour) -> Item<FigurePoint> {
     let path = open(&points(&[(from, y), (to, y)]));

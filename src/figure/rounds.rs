@@ -35,9 +35,8 @@ fn capsule(a: FigurePoint, b: FigurePoint, half: f32) -> Path<FigurePoint> {
     let (dx, dy) = (b.x - a.x, b.y - a.y);
     let length = (dx * dx + dy * dy).sqrt().max(1e-6);
     let (nx, ny) = (-dy / length, dx / length);
-    let at = |along: f32, out: f32| {
-        FigurePoint::new(a.x + dx * along + nx * out, a.y + dy * along + ny * out)
-    };
+    let at =
+        |along: f32, out: f32| FigurePoint::new(a.x + dx * along + nx * out, a.y + dy * along + ny * out);
     let (side, belly) = (half * 0.72, half * 1.2);
     vec![
         Step::Move(at(0.0, side)),
