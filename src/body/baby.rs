@@ -71,7 +71,8 @@ pub fn pose(posture: &Posture, origin: Vec3) -> PosedBaby {
     let body = posture.frame(origin);
     let k = &posture.measures;
     // The face is turned a little to the viewer, or the hands would hide it.
-    let turn = 20.0 * body.x.z;
+    let turns = matches!(posture.attitude, Attitude::Flexed | Attitude::Deflexed);
+    let turn = if turns { 20.0 * body.x.z } else { 0.0 };
     let spine = attitude::spine(posture.attitude, posture.curl, turn, k);
     let near = posture.near();
     let arms = limbs::arms(&spine, posture.attitude, near, body.x.z.abs(), k);

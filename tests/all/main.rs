@@ -4,4 +4,7 @@ mod fonts;
 mod mother;
 mod mother_drawn;
 mod outside;
+mod placing;
+mod random;
+mod sides;
 mod stand_in;
