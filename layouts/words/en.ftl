@@ -35,7 +35,8 @@ family-lie-across = { $baby } is lying across your bump.
 family-lie-across-probably = { $baby } is probably lying across your bump.
 family-lie-slanting = { $baby } is lying on a slant.
 family-lie-slanting-probably = { $baby } is probably lying on a slant.
-family-lie-not-told = { $baby }: hands could not tell which way up.
+family-lie-not-told = Hands could not tell how your baby lies.
+family-lie-not-told-number = Hands could not tell how baby { $number } lies.
 family-lie-early = It is too soon to feel how your baby lies.
 family-early-picture = The picture shows how high your womb has grown.
 
@@ -68,7 +69,7 @@ family-back-ribs-probably = The back is probably towards your ribs.
 family-back-feet = The back is towards your feet.
 family-back-feet-probably = The back is probably towards your feet.
 family-back-not-told = Hands could not tell where the back is.
-family-back-not-felt = Where the back is was not felt for.
+family-back-not-felt = The back was not felt for.
 
 family-about-title = About this page
 family-hold = Hold this page on your bump with the picture facing out. Then the sides match.
@@ -84,7 +85,8 @@ family-worried = If you are worried, call, even if it is not on this list. Say t
 family-clinic-blank = Call ____
 family-number-blank = Number ____
 
-family-moves-title = Your baby’s movements
+family-moves-title-one = Your baby’s movements
+family-moves-title-more = Your babies’ movements
 # Source: NHS-MOVE; HEY-NHS
 family-moves-fewer = Are they fewer, or not as usual?
 # Source: NHS-MOVE; HEY-NHS

@@ -55,7 +55,7 @@ pub fn content(
     put("family-call-title", vec![Block::new(Kind::Part, say("family-call-title")?)]);
     put("family-worried", vec![Block::new(Kind::Text, say("family-worried")?)]);
     put("family-phone", phone(clinic, words)?);
-    put("family-moves", moves(exam.weeks, words)?);
+    put("family-moves", moves(exam.weeks, several, words)?);
     let waters = !early && exam.babies.iter().zip(conclusions).any(|(b, c)| cord_may_fall(b, c));
     put("family-go", go(waters, words)?);
     put("family-call", call(waters, words)?);
@@ -86,20 +86,21 @@ fn found(
     early: bool,
     words: &Words,
 ) -> Result<Vec<Block>, WordsError> {
+    let several = exam.babies.len() > 1;
     let mut out = vec![];
     for (number, (baby, conclusion)) in exam.babies.iter().zip(conclusions).enumerate() {
         if early && which_way(conclusion).is_none() {
             continue;
         }
         let number = (number + 1).to_string();
-        let name = if exam.babies.len() > 1 {
+        let name = if several {
             words.say("family-baby-number", &[("number", &number)])?
         } else {
             words.say("family-baby-one", &[])?
         };
         let probably = Probably::of(baby, conclusion);
-        let lie = lie_message(conclusion, probably.lie);
-        out.push(Block::new(Kind::Lead, words.say(&lie, &[("baby", &name)])?));
+        let lie = lie_message(conclusion, probably.lie, several);
+        out.push(Block::new(Kind::Lead, words.say(&lie, &[("baby", &name), ("number", &number)])?));
         let mut rest = vec![];
         if let Some(id) = head_message(conclusion) {
             rest.push(words.say(id, &[])?);
@@ -143,12 +144,13 @@ fn which_way(c: &Conclusion) -> Option<Way> {
     }
 }
 
-fn lie_message(c: &Conclusion, probably: bool) -> String {
+fn lie_message(c: &Conclusion, probably: bool, several: bool) -> String {
     let id = match which_way(c) {
         Some(Way::HeadDown) => "family-lie-head-down",
         Some(Way::BottomDown) => "family-lie-bottom-down",
         Some(Way::Across) => "family-lie-across",
         Some(Way::Slanting) => "family-lie-slanting",
+        None if several => return "family-lie-not-told-number".to_owned(),
         None => return "family-lie-not-told".to_owned(),
     };
     with_doubt(id, probably)
@@ -278,7 +280,8 @@ fn phone(clinic: &ClinicLines, words: &Words) -> Result<Vec<Block>, WordsError> 
     Ok(out)
 }
 
-fn moves(weeks: Option<Gestation>, words: &Words) -> Result<Vec<Block>, WordsError> {
+fn moves(weeks: Option<Gestation>, several: bool, words: &Words) -> Result<Vec<Block>, WordsError> {
+    let title = if several { "family-moves-title-more" } else { "family-moves-title-one" };
     let mut strong = vec!["family-moves-fewer", "family-moves-call"];
     if weeks.is_some() && weeks < MOVEMENTS_FELT_BY {
         strong.insert(0, "family-moves-early");
@@ -289,7 +292,7 @@ fn moves(weeks: Option<Gestation>, words: &Words) -> Result<Vec<Block>, WordsErr
     }
     text.push("family-moves-monitor");
     let said = |ids: Vec<&str>| ids.into_iter().map(|id| words.say(id, &[])).collect::<Result<Vec<_>, _>>();
-    let mut out = vec![Block::new(Kind::Heading, words.say("family-moves-title", &[])?)];
+    let mut out = vec![Block::new(Kind::Heading, words.say(title, &[])?)];
     out.extend(said(strong)?.into_iter().map(|s| Block::new(Kind::Strong, s)));
     out.push(Block::new(Kind::Text, said(text)?.join(" ")));
     Ok(out)
