@@ -77,7 +77,7 @@ family-hands = This was felt by hand. It is not a scan, and hands can be wrong.
 family-scan = Some of this was seen on a scan. The picture itself is not a scan.
 family-turn = Babies turn. This page shows one day. When you get a new page, put this one away.
 family-heart = The small heart shows where the heartbeat was heard that day.
-family-artist = The face, arms and legs are drawn to fit.
+family-artist = Face and limbs are drawn to fit.
 
 family-call-title = When to call
 # Source: CDC-HH
@@ -96,7 +96,7 @@ family-moves-wait = Do not wait for the next day.
 # Source: NHS-MOVE; RCOG-57
 family-moves-late = Babies do not move less near the birth.
 # Source: NTH NHS
-family-moves-early = No movements by 24 weeks? Call and ask for a check.
+family-moves-early = None felt by 24 weeks? Call for a check.
 # Source: RCM-DOP
 family-moves-monitor = Do not use a heart monitor to check. You may hear your own pulse.
 

@@ -83,15 +83,6 @@ pub(super) enum Holds {
 pub(super) enum Edge {
     None,
     Line,
-    Rule,
-}
-
-/// Where the words of a box stand when it is higher than they are.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Upright {
-    Top,
-    Middle,
-    Bottom,
 }
 
 /// A box of the page's grid.
@@ -110,7 +101,6 @@ pub(super) struct Place {
     pub at_least_mm: f32,
     pub edge: Edge,
     pub padding_mm: f32,
-    pub upright: Upright,
 }
 
 /// A layout: paper, margins and boxes.
@@ -147,8 +137,7 @@ struct RawPage {
 #[serde(rename_all = "kebab-case")]
 struct RawBox {
     name: Spanned<String>,
-    #[serde(default)]
-    holds: Vec<Spanned<String>>,
+    holds: Option<Spanned<OneOrMore>>,
     row: Option<Spanned<String>>,
     columns: Option<Spanned<String>>,
     r#type: Option<Spanned<String>>,
@@ -156,12 +145,19 @@ struct RawBox {
     at_least: Option<Spanned<String>>,
     edge: Option<Spanned<String>>,
     padding: Option<Spanned<String>>,
-    upright: Option<Spanned<String>>,
+}
+
+/// One word, or several in square brackets.
+#[derive(Deserialize)]
+#[serde(untagged, expecting = "holds is a word in quotes, or several in square brackets")]
+enum OneOrMore {
+    One(String),
+    More(Vec<String>),
 }
 
 const PAGE_KEYS: [&str; 6] = ["paper", "margin", "scale", "columns", "column-gap", "row-gap"];
-const BOX_KEYS: [&str; 10] =
-    ["name", "holds", "row", "columns", "type", "may-shrink", "at-least", "edge", "padding", "upright"];
+const BOX_KEYS: [&str; 9] =
+    ["name", "holds", "row", "columns", "type", "may-shrink", "at-least", "edge", "padding"];
 
 impl Layout {
     /// The layout in `text`; `file` is its name in messages.
@@ -222,10 +218,10 @@ impl Reader<'_> {
             if !is(key, &["page", "box"]) {
                 return Err(unknown(key, "", &["page", "box"]));
             }
-            if let toml::de::DeValue::Table(page) = value.get_ref() {
-                if let Some(odd) = page.keys().find(|k| !is(k, &PAGE_KEYS)) {
-                    return Err(unknown(odd, "page: ", &PAGE_KEYS));
-                }
+            if let toml::de::DeValue::Table(page) = value.get_ref()
+                && let Some(odd) = page.keys().find(|k| !is(k, &PAGE_KEYS))
+            {
+                return Err(unknown(odd, "page: ", &PAGE_KEYS));
             }
             let toml::de::DeValue::Array(boxes) = value.get_ref() else { continue };
             for (number, one) in boxes.iter().enumerate() {
@@ -317,13 +313,10 @@ impl Reader<'_> {
     fn place(&self, raw: &RawBox, columns: u16) -> Result<Place, LayoutError> {
         let name = raw.name.get_ref().clone();
         let at = |key: &str| format!("box `{name}`: {key}");
-        let holds = raw.holds.iter().map(|h| self.holds(&name, h)).collect::<Result<Vec<_>, _>>()?;
-        if holds.contains(&Holds::Picture) && holds.len() > 1 {
-            return Err(self.error(
-                Some(raw.holds[0].span()),
-                format!("box `{name}`: a picture needs a box of its own"),
-            ));
-        }
+        let holds = match &raw.holds {
+            None => vec![],
+            Some(held) => self.all_held(&name, held)?,
+        };
         let span = |value: &Option<Spanned<String>>, key: &str, last: u16| match value {
             None => Ok((1, last)),
             Some(v) => range(v.get_ref())
@@ -362,24 +355,28 @@ impl Reader<'_> {
             type_pt,
             may_shrink_pt,
             at_least_mm: mm("at-least", &raw.at_least)?,
-            edge: self.one_of(
-                &at("edge"),
-                &raw.edge,
-                &[("none", Edge::None), ("line", Edge::Line), ("rule", Edge::Rule)],
-            )?,
+            edge: self.one_of(&at("edge"), &raw.edge, &[("none", Edge::None), ("line", Edge::Line)])?,
             padding_mm: mm("padding", &raw.padding)?,
-            upright: self.one_of(
-                &at("upright"),
-                &raw.upright,
-                &[("top", Upright::Top), ("middle", Upright::Middle), ("bottom", Upright::Bottom)],
-            )?,
             name,
         })
     }
 
-    fn holds(&self, name: &str, value: &Spanned<String>) -> Result<Holds, LayoutError> {
+    fn all_held(&self, name: &str, value: &Spanned<OneOrMore>) -> Result<Vec<Holds>, LayoutError> {
+        let words = match value.get_ref() {
+            OneOrMore::One(word) => std::slice::from_ref(word),
+            OneOrMore::More(words) => words,
+        };
+        let held = words.iter().map(|w| self.held(name, w, value.span())).collect::<Result<Vec<_>, _>>()?;
+        if held.contains(&Holds::Picture) && held.len() > 1 {
+            return Err(
+                self.error(Some(value.span()), format!("box `{name}`: a picture needs a box of its own"))
+            );
+        }
+        Ok(held)
+    }
+
+    fn held(&self, name: &str, word: &str, span: Range<usize>) -> Result<Holds, LayoutError> {
         const KNOWN: &str = "\"picture\", \"words:MESSAGE\", \"lines:NUMBER\"";
-        let word = value.get_ref().as_str();
         if word == "picture" {
             return Ok(Holds::Picture);
         }
@@ -394,7 +391,7 @@ impl Reader<'_> {
         }
         let kind = word.split(':').next().unwrap_or_default();
         Err(self.error(
-            Some(value.span()),
+            Some(span),
             format!(
                 "box `{name}`: holds `{word}` is not known{}; known are {KNOWN}",
                 nearest(kind, &["picture", "words", "lines"])

@@ -70,7 +70,6 @@ fn rsvg_convert_draws_the_outlined_svg_like_our_png() {
         let ours = Pixmap::decode_png(&ours).unwrap();
         let mean = difference(&ours, &theirs);
         assert!(mean < 2.0, "{name}: mean difference {mean:.3} of 255");
-        assert!(mean > 0.0 || name == "picture", "two rasterisers never agree to the last bit");
     }
 }
 

@@ -142,6 +142,28 @@ pub fn cases() -> Vec<Case> {
     many.phones.push("01632 960 500".into());
     add("twins", twins, vec![one, two], many);
 
+    let mut crowded = exam(Some((36, 5)));
+    crowded.babies[0].heart = found(HeartHeard::At(Place { across: None, height: None }));
+    crowded.babies[0].back = Finding::Found(Found {
+        value: back(Some(Right), Some(BackTurn::Spine)),
+        sure: false,
+        known_by: KnownBy::Scan(Some("36+0".into())),
+    });
+    let c = Conclusion {
+        back: Some(back(Some(Right), Some(BackTurn::Spine))),
+        unsure: true,
+        ..lying(Lie::Longitudinal, Some(Presentation::Breech))
+    };
+    let long = ClinicLines {
+        name: Some("The Community Midwives of Willow Lane and Upper Harrow".into()),
+        phones: vec![
+            "01632 960 417 (day)".into(),
+            "01632 960 500 (night)".into(),
+            "01632 960 501 (labour)".into(),
+        ],
+    };
+    add("crowded", crowded, vec![c], long);
+
     add("early", exam(Some((12, 4))), vec![conclusion()], clinic());
     add("before movements", exam(Some((23, 6))), vec![conclusion()], ClinicLines::default());
     out

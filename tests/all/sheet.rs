@@ -42,7 +42,7 @@ fn a_layout_file_is_read_or_its_fault_is_named() {
     let cases = [
         (
             format!("{page}{one}hold = [\"picture\"]\n"),
-            "x.toml:6:1: box `call`: `hold` is not known here, did you mean `holds`?; known are name, holds, row, columns, type, may-shrink, at-least, edge, padding, upright",
+            "x.toml:6:1: box `call`: `hold` is not known here, did you mean `holds`?; known are name, holds, row, columns, type, may-shrink, at-least, edge, padding",
         ),
         (
             format!("{page}margins = \"3 mm\"\n{one}"),
@@ -54,15 +54,15 @@ fn a_layout_file_is_read_or_its_fault_is_named() {
         ),
         (
             format!("{page}{one}holds = [\"pictures\"]\n"),
-            "x.toml:6:10: box `call`: holds `pictures` is not known, did you mean `picture`?; known are \"picture\", \"words:MESSAGE\", \"lines:NUMBER\"",
+            "x.toml:6:9: box `call`: holds `pictures` is not known, did you mean `picture`?; known are \"picture\", \"words:MESSAGE\", \"lines:NUMBER\"",
         ),
         (
             format!("{page}{one}holds = [\"lines:99\"]\n"),
-            "x.toml:6:10: box `call`: holds `lines:99` is not known, did you mean `lines`?; known are \"picture\", \"words:MESSAGE\", \"lines:NUMBER\"",
+            "x.toml:6:9: box `call`: holds `lines:99` is not known, did you mean `lines`?; known are \"picture\", \"words:MESSAGE\", \"lines:NUMBER\"",
         ),
         (
             format!("{page}{one}holds = [\"picture\", \"words:a\"]\n"),
-            "x.toml:6:10: box `call`: a picture needs a box of its own",
+            "x.toml:6:9: box `call`: a picture needs a box of its own",
         ),
         (
             format!("{page}{one}type = \"11 pt\"\n"),
@@ -86,7 +86,7 @@ fn a_layout_file_is_read_or_its_fault_is_named() {
         ),
         (
             format!("{page}{one}edge = \"lime\"\n"),
-            "x.toml:6:8: box `call`: edge `lime` is not known, did you mean `line`?; known are none, line, rule",
+            "x.toml:6:8: box `call`: edge `lime` is not known, did you mean `line`?; known are none, line",
         ),
         (
             format!("{page}{one}padding = \"4\"\n"),
@@ -264,6 +264,20 @@ fn lines_to_write_on_are_drawn_beside_their_label() {
     let end = words[0].at.x + fonts().measure(words[0].face, "Felt on", words[0].size).unwrap();
     assert!(from.x > end && to.x < words[1].at.x && to.x - from.x > 15.0);
     assert!(from.y > words[0].at.y, "it runs under the writing");
+}
+
+#[test]
+fn a_box_may_hold_bare_lines_to_write_on() {
+    let text = "[page]\npaper = \"120 x 80 mm\"\nmargin = \"10 mm\"\n[[box]]\nname = \"notes\"\nholds = \"lines:3\"\n";
+    let layout = Layout::read("lines.toml", text).unwrap();
+    let sheet = compose(&layout, &[], &Content::default(), &words(), &fonts()).unwrap();
+    let lines: Vec<&Item<PagePoint>> = sheet.elements.iter().flat_map(|e| &e.items).collect();
+    assert_eq!(lines.len(), 3);
+    for line in lines {
+        let Item::Stroke { path, .. } = line else { panic!("a line is a stroke") };
+        let (Step::Move(from), Step::Line(to)) = (path[0], path[1]) else { panic!("one line") };
+        assert!((from.x - 10.0).abs() < 0.01 && (to.x - 110.0).abs() < 0.01);
+    }
 }
 
 #[test]

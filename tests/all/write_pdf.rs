@@ -246,3 +246,30 @@ fn the_same_page_without_words_has_no_fonts() {
     }));
     assert_eq!(operands(&doc, "W").len(), 1, "the picture is cut off at its frame");
 }
+
+#[test]
+fn a_picture_of_three_hundred_paths_stays_small() {
+    use handspan::units::FigurePoint;
+    let mut heavy = scene();
+    let mut seed = 7_u32;
+    let mut next = || {
+        seed = seed.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+        (seed >> 8) as f32 / (1 << 24) as f32
+    };
+    for _ in 0..300 {
+        let (x, y) = (next() * 30.0 - 15.0, next() * 40.0 - 5.0);
+        let mut point = || FigurePoint::new(x + next() * 4.0, y + next() * 4.0);
+        let mut path = vec![Step::Move(point())];
+        path.extend((0..16).map(|_| Step::Curve(point(), point(), point())));
+        heavy.items.push(Item::Fill {
+            path,
+            colour: Colour::hex(0x554433),
+            rule: handspan::figure::scene::FillRule::NonZero,
+        });
+    }
+    let case = &cases()[0];
+    let layout = Layout::read(handspan::sheet::FAMILY_PAGE.0, handspan::sheet::FAMILY_PAGE.1).unwrap();
+    let sheet = compose(&layout, &[heavy], &case.content(), &words(), &fonts()).unwrap();
+    let bytes = pdf(&sheet, &fonts()).unwrap();
+    assert!(bytes.len() < 150_000, "{} bytes", bytes.len());
+}
