@@ -141,11 +141,11 @@ fn fit(placed: &Placed, frame: &Frame) -> f32 {
     (placed.width / width_of(frame)).min(placed.height / height_of(frame))
 }
 
-/// A figure in its box: in the middle, y turned down, cut off at its frame.
+/// A figure in its box: at the top, in the middle, y turned down, cut off at its frame.
 fn picture(scene: &Scene, number: usize, corner: PagePoint, placed: &Placed) -> Element {
     let (frame, scale) = (&scene.frame, fit(placed, &scene.frame));
     let left = corner.x + (placed.width - width_of(frame) * scale) * 0.5;
-    let top = corner.y + (placed.height - height_of(frame) * scale) * 0.5;
+    let top = corner.y;
     // The one place where the y axis is turned.
     let to_page =
         |p: FigurePoint| PagePoint::new(left + (p.x - frame.left) * scale, top + (frame.top - p.y) * scale);

@@ -233,10 +233,8 @@ impl Probably {
 
 /// What the page is and is not.
 fn about(exam: &Exam, early: bool, words: &Words) -> Result<Vec<Block>, WordsError> {
-    let mut ids = vec!["family-hands"];
-    if exam.babies.iter().any(seen_on_scan) {
-        ids.push("family-scan");
-    }
+    let scan = exam.babies.iter().any(seen_on_scan);
+    let mut ids = vec![if scan { "family-hands-scan" } else { "family-hands" }];
     ids.push("family-turn");
     ids.push("family-hold");
     let heard = |b: &Baby| matches!(b.heart.value(), Some(HeartHeard::At(_)));

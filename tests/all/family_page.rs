@@ -166,7 +166,7 @@ fn what_must_be_there_is_there() {
         for needed in [
             "Name ____",
             "Felt by hand on ____",
-            "It is not a scan, and hands can be wrong.",
+            "not a scan, and hands can be wrong.",
             "Babies turn. This page shows one day. When you get a new page, put this one away.",
             "Hold this page on your bump with the picture facing out. Then the sides match.",
             "Are they fewer, or not as usual?",
@@ -178,6 +178,16 @@ fn what_must_be_there_is_there() {
             assert!(all.contains(needed), "{}: `{needed}` is missing", case.name);
         }
     }
+}
+
+#[test]
+fn a_scan_is_named_when_one_was_used() {
+    let about = |name: &str| {
+        let all = cases();
+        said(&all.iter().find(|c| c.name == name).unwrap().content(), "family-about")
+    };
+    assert!(about("seen on a scan").contains("some seen on a scan. The picture is not a scan"));
+    assert!(about("lengthwise").contains("This was felt by hand. It is not a scan"));
 }
 
 #[test]

@@ -227,6 +227,25 @@ fn lines_break_between_words_and_keep_every_word() {
 }
 
 #[test]
+fn no_short_word_is_left_alone_on_the_last_line() {
+    let f = fonts();
+    for width in 60..110 {
+        let text = format!(
+            "[page]\npaper = \"{width} x 80 mm\"\nmargin = \"10 mm\"\n[[box]]\nname = \"say\"\nholds = \"words:say\"\n"
+        );
+        let layout = Layout::read("w.toml", &text).unwrap();
+        let sheet = write(
+            &layout,
+            "Babies turn. This page shows one day. When you get a new page, put this one away.",
+        );
+        let lines = texts(&sheet.unwrap());
+        let last = lines.last().unwrap();
+        let measured = f.measure(last.face, &last.text, last.size).unwrap();
+        assert!(measured > 0.1 * (width as f32 - 20.0), "{width} mm: `{}` stands alone", last.text);
+    }
+}
+
+#[test]
 fn type_shrinks_as_far_as_it_may_and_then_the_box_is_named() {
     let fits = "word ".repeat(100);
     let large = write(&small("type = \"20 pt\"\nmay-shrink = \"12 pt\"\n"), &fits).unwrap();

@@ -273,3 +273,17 @@ fn a_picture_of_three_hundred_paths_stays_small() {
     let bytes = pdf(&sheet, &fonts()).unwrap();
     assert!(bytes.len() < 150_000, "{} bytes", bytes.len());
 }
+
+#[test]
+fn a_label_in_another_language_says_so() {
+    let Item::Text(mut label) = text("Bauch", Align::Start) else { panic!("a text") };
+    label.lang = "de".into();
+    let doc = mark(Item::Text(label));
+    let spans: Vec<Vec<u8>> = content(&doc)
+        .operations
+        .iter()
+        .filter(|op| op.operator == "BDC")
+        .filter_map(|op| op.operands[1].as_dict().ok()?.get(b"Lang").ok()?.as_str().ok().map(<[u8]>::to_vec))
+        .collect();
+    assert_eq!(spans, [b"de"]);
+}
