@@ -15,7 +15,7 @@ const WRITING_MM: f32 = 8.5;
 /// The shortest line to write on, in mm.
 const SHORTEST_BLANK_MM: f32 = 15.0;
 /// The last line of words is at least this share of the width, where that costs no line.
-const SHORTEST_LAST_LINE: f32 = 0.16;
+const SHORTEST_LAST_LINE: f32 = 0.2;
 /// The same for headings and leads.
 const SHORTEST_LAST_LINE_LARGE: f32 = 0.3;
 /// Between words and a line to write on, in mm.

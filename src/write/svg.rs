@@ -203,7 +203,10 @@ impl Writer<'_> {
                  src:url(data:font/ttf;base64,{bytes})}}"
             );
         }
-        css.push_str("text{font-family:handspan,'Source Sans 3',sans-serif}");
+        // Without it a browser rounds each letter's width to whole pixels and words run together.
+        css.push_str(
+            "text{font-family:handspan,'Source Sans 3',sans-serif;text-rendering:geometricPrecision}",
+        );
         for face in self.used.keys() {
             let (weight, style) = weight_and_style(*face);
             let _ = write!(css, ".{}{{font-weight:{weight};font-style:{style}}}", class(*face));

@@ -18,7 +18,7 @@ fn fonts() -> Fonts {
 fn sheets() -> Vec<(String, Sheet)> {
     let f = fonts();
     let layout = Layout::read(PICTURE.0, PICTURE.1).unwrap();
-    let content = Content { title: "Picture".into(), description: "A picture".into(), ..Content::default() };
+    let content = Content::of_figure(&scene());
     let mut out = vec![("picture".to_owned(), compose(&layout, &[scene()], &content, &words(), &f).unwrap())];
     for (number, case) in cases().iter().enumerate() {
         let paper = if number % 2 == 0 { "a4" } else { "letter" };

@@ -184,6 +184,7 @@ fn text_is_text_with_its_width_and_its_letters() {
         let width = f.measure(text.face, text.text.trim_end(), text.size).unwrap();
         assert!((length.parse::<f32>().unwrap() / 50.0 - width).abs() <= 0.011);
     }
+    assert!(document.contains("text-rendering:geometricPrecision"));
     assert_eq!(document.matches("@font-face").count(), 3);
     assert!(document.len() < 60_000, "{} bytes", document.len());
 }
