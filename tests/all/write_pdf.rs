@@ -158,6 +158,19 @@ fn the_picture_has_words_for_who_cannot_see_it() {
 }
 
 #[test]
+fn the_title_is_told_as_xmp_too() {
+    let mut sheet = cases()[0].page("a4", &fonts());
+    sheet.title = "A & B <1>".into();
+    let doc = Document::load_mem(&pdf(&sheet, &fonts()).unwrap()).unwrap();
+    let id = doc.catalog().unwrap().get(b"Metadata").unwrap().as_reference().unwrap();
+    let xmp = doc.get_object(id).unwrap().as_stream().unwrap();
+    let xmp = String::from_utf8(xmp.content.clone()).unwrap();
+    assert!(xmp.contains("<rdf:li xml:lang=\"x-default\">A &amp; B &lt;1&gt;</rdf:li>"), "{xmp}");
+    assert!(xmp.contains("<pdfuaid:part>1</pdfuaid:part>"));
+    assert!(!xmp.contains("  "), "no stray blanks: {xmp}");
+}
+
+#[test]
 fn words_outside_ascii_are_kept_in_title_and_description() {
     let mut sheet = cases()[0].page("a4", &fonts());
     sheet.title = "C\u{f3}mo est\u{e1} su beb\u{e9}".into();
