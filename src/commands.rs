@@ -1,1 +1,98 @@
-//! (being built)
+//! The one door. In: a request that names a command, its options and the *texts* of files. Out: an outcome: what to print,
+//! what to write, and the exit code. Nothing here touches a file or prints.
+
+mod check;
+mod draw;
+mod handout;
+mod listing;
+mod load;
+mod picture;
+
+pub use crate::figure::{Labels, Style, View};
+pub use draw::{Draw, Format};
+pub use handout::{Handout, Paper};
+
+use crate::report::Look;
+
+/// Exit codes; several files: the highest.
+pub mod exit {
+    /// Done.
+    pub const DONE: u8 = 0;
+    /// Findings that cannot both be right.
+    pub const CANNOT_BOTH: u8 = 1;
+    /// Something could not be read or written.
+    pub const FAILED: u8 = 2;
+    /// Something that cannot wait.
+    pub const ACT_NOW: u8 = 3;
+}
+
+/// A file as the program was given it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Source {
+    /// Its name as the user typed it, for messages.
+    pub name: String,
+    /// Its bytes, or why it could not be read.
+    pub bytes: Result<Vec<u8>, String>,
+}
+
+impl Source {
+    /// A file with these bytes.
+    pub fn new(name: impl Into<String>, bytes: impl Into<Vec<u8>>) -> Self {
+        Self { name: name.into(), bytes: Ok(bytes.into()) }
+    }
+}
+
+/// A command with its options.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Command {
+    /// Read exams and say back what was understood.
+    Check {
+        /// The exams.
+        exams: Vec<Source>,
+        /// One JSON object a line instead of text.
+        json: bool,
+        /// The clinic's file.
+        clinic: Option<Source>,
+    },
+    /// The picture.
+    Draw(Draw),
+    /// The family page.
+    Handout(Handout),
+    /// The vocabulary.
+    Words,
+}
+
+/// What is asked of the program.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Request {
+    /// The command.
+    pub command: Command,
+    /// How text for people is dressed.
+    pub look: Look,
+}
+
+/// What came of it.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Outcome {
+    /// For standard output.
+    pub text: String,
+    /// For standard error.
+    pub notes: String,
+    /// The finished document: one entry for a file, several for a picture file a page (`name-2.svg`).
+    /// Empty: nothing is to be written.
+    pub pages: Vec<Vec<u8>>,
+    /// What `pages` hold, for the line that says what was written: "the picture", "the family page".
+    pub made: &'static str,
+    /// The exit code.
+    pub code: u8,
+}
+
+/// Do what is asked.
+pub fn run(request: &Request) -> Outcome {
+    match &request.command {
+        Command::Check { exams, json, clinic } => check::run(exams, *json, clinic.as_ref(), request.look),
+        Command::Draw(options) => draw::run(options, request.look),
+        Command::Handout(options) => handout::run(options, request.look),
+        Command::Words => Outcome { text: listing::words(), ..Outcome::default() },
+    }
+}

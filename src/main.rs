@@ -1,3 +1,70 @@
-//! The program. In: arguments. Out: an exit code.
+//! The program. In: arguments. Out: what the library makes of them, on standard output or in files, and an exit code.
 
-fn main() {}
+mod cli;
+mod files;
+mod request;
+
+use clap::Parser;
+use handspan::commands::{self, Outcome, exit};
+use std::io::{ErrorKind, Write};
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    let arguments = match cli::Cli::try_parse() {
+        Ok(arguments) => arguments,
+        Err(fault) => {
+            // Help and version are errors to clap, with code 0; a reader that went away is none.
+            let _ = fault.print();
+            return ExitCode::from(u8::try_from(fault.exit_code()).unwrap_or(exit::FAILED));
+        }
+    };
+    ExitCode::from(match request::from(arguments) {
+        Ok((request, target)) => {
+            let outcome = commands::run(&request);
+            show(&outcome, target)
+        }
+        Err(why) => {
+            tell(&format!("handspan: {why}\n"));
+            exit::FAILED
+        }
+    })
+}
+
+/// Print and write an outcome; the exit code.
+fn show(outcome: &Outcome, target: Option<files::Target>) -> u8 {
+    tell(&outcome.notes);
+    if let Some(target) = target
+        && !outcome.pages.is_empty()
+    {
+        return match target.put(&outcome.pages) {
+            Ok(written) => {
+                for name in written {
+                    tell(&format!("wrote {name}: {}\n", outcome.made));
+                }
+                outcome.code
+            }
+            Err(files::Fault::ReaderLeft) => exit::DONE,
+            Err(files::Fault::Failed(why)) => {
+                tell(&format!("handspan: {why}\n"));
+                outcome.code.max(exit::FAILED)
+            }
+        };
+    }
+    let mut out = std::io::stdout().lock();
+    match out.write_all(outcome.text.as_bytes()).and_then(|()| out.flush()) {
+        Ok(()) => outcome.code,
+        Err(fault) if fault.kind() == ErrorKind::BrokenPipe => exit::DONE,
+        Err(fault) => {
+            tell(&format!(
+                "handspan: standard output: {}; nothing more was written\n",
+                files::reason(&fault)
+            ));
+            outcome.code.max(exit::FAILED)
+        }
+    }
+}
+
+/// To standard error; nobody can be told when that fails.
+fn tell(text: &str) {
+    let _ = std::io::stderr().lock().write_all(text.as_bytes());
+}

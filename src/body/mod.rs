@@ -1,1 +1,21 @@
-//! (being built)
+//! The baby and the mother in three dimensions. In: `Exam`. Out: `Pose`, and its picture of depths.
+
+pub mod abdomen;
+pub mod attitude;
+pub mod baby;
+pub mod cast;
+pub mod curves;
+pub mod frame;
+pub mod head;
+pub mod limbs;
+pub mod measures;
+mod modeller;
+pub mod mother;
+pub mod part;
+pub mod pelvis;
+pub mod place;
+pub mod plan;
+pub mod pose;
+pub mod surface;
+mod trunk;
+pub mod womb;

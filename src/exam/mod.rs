@@ -1,5 +1,20 @@
 //! The exam language. In: the text of an exam file. Out: `Exam`, and every problem in it.
+//!
+//! `words` is the one word table, `keys` the one list of keys; `read` uses both, `say` prints from them.
 
+pub mod conclude;
+pub mod dates;
+pub mod keys;
 pub mod model;
+mod piece;
+mod place;
+pub mod position;
+mod quantity;
+mod read;
+pub mod say;
+mod syntax;
+pub mod words;
 
+pub use conclude::conclude;
 pub use model::*;
+pub use read::{MOST_BYTES, Reading, read};

@@ -18,6 +18,11 @@ impl Gestation {
     pub const fn from_days(days: u16) -> Self {
         Self { days }
     }
+    /// `days` later (earlier when negative); `None` before the first day or beyond 999 weeks.
+    pub fn later_by(self, days: i32) -> Option<Self> {
+        let days = u16::try_from(i32::from(self.days).checked_add(days)?).ok()?;
+        (days <= 6993).then_some(Self { days })
+    }
     /// All days.
     pub const fn days(self) -> u16 {
         self.days

@@ -1,7 +1,9 @@
-//! Every test of the program, one module a subject.
+//! All integration tests in one program: a module for each subject.
 
 mod family_page;
 mod fonts;
+mod mother;
+mod mother_drawn;
 mod outside;
 mod pages;
 mod sheet;

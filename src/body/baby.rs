@@ -1,0 +1,114 @@
+//! One posed baby. In: where its head and back point, attitude, legs, size, near side, origin. Out: the forms of its
+//! surface, the fine curves on it, and its landmarks, all in mother space.
+
+use super::attitude::{self, Spine};
+use super::curves::Curve;
+use super::frame::Frame;
+use super::measures::Measures;
+use super::modeller::Modeller;
+use super::surface::{Form, set_influence};
+use super::{head, limbs, trunk};
+use crate::exam::{Attitude, Legs};
+use crate::units::{BabySide, Vec3};
+
+/// What decides a baby's shape, apart from where it lies.
+#[derive(Clone, Copy, Debug)]
+pub struct Posture {
+    /// Direction of the head, in mother space.
+    pub up: Vec3,
+    /// Direction of the back, in mother space.
+    pub back: Vec3,
+    /// How the head is bent.
+    pub attitude: Attitude,
+    /// How the legs lie.
+    pub legs: Legs,
+    /// Curl of the spine, see `attitude::CURL`.
+    pub curl: f32,
+    /// Sizes.
+    pub measures: Measures,
+    /// The side that counts as near when the baby is seen square on.
+    pub square_on: BabySide,
+}
+
+impl Posture {
+    /// The baby's frame at `origin`: y towards the head, z away from the back.
+    pub fn frame(&self, origin: Vec3) -> Frame {
+        Frame::from_up_front(self.up, -self.back, origin)
+    }
+    /// The side nearer the viewer.
+    pub fn near(&self) -> BabySide {
+        let toward = self.frame(Vec3::default()).x.z;
+        match toward {
+            t if t > 1e-3 => BabySide::Left,
+            t if t < -1e-3 => BabySide::Right,
+            _ => self.square_on,
+        }
+    }
+}
+
+/// A posed baby.
+#[derive(Clone, Debug)]
+pub struct PosedBaby {
+    /// Its frame in mother space.
+    pub body: Frame,
+    /// Its head's frame in mother space.
+    pub head: Frame,
+    /// Its spine in baby space.
+    pub spine: Spine,
+    /// Arms in baby space, left first.
+    pub arms: [limbs::Arm; 2],
+    /// Legs in baby space, left first.
+    pub legs: [limbs::Leg; 2],
+    /// Its surface; the head's forms are `forms[head_forms]`.
+    pub forms: Vec<Form>,
+    /// Where the head's forms stand in the list.
+    pub head_forms: std::ops::Range<usize>,
+    /// Fine lines on the surface; empty until `with_curves`.
+    pub curves: Vec<Curve>,
+    /// What it was posed from.
+    pub posture: Posture,
+}
+
+/// Poses the baby with its origin (between the hips) at `origin`; without its fine curves.
+pub fn pose(posture: &Posture, origin: Vec3) -> PosedBaby {
+    let body = posture.frame(origin);
+    let k = &posture.measures;
+    // The face is turned a little to the viewer, or the hands would hide it.
+    let turn = 20.0 * body.x.z;
+    let spine = attitude::spine(posture.attitude, posture.curl, turn, k);
+    let near = posture.near();
+    let arms = limbs::arms(&spine, posture.attitude, near, body.x.z.abs(), k);
+    // Folded legs give way only towards the fundus: below a bottom that leads, feet would read as a footling.
+    let loose = if posture.up.y < -0.9 { attitude::looseness(posture.curl) } else { 0.0 };
+    let legs = limbs::legs(&spine, posture.legs, near, loose, k);
+    let mut m = Modeller::new(body);
+    trunk::forms(&mut m, &spine, k);
+    let head = spine.head.within(&body);
+    let start = m.forms.len();
+    m.frame = head;
+    head::forms(&mut m, k.head);
+    let head_forms = start..m.forms.len();
+    m.frame = body;
+    limbs::roots(&mut m, &arms, &legs, k);
+    limbs::forms(&mut m, &arms, &legs, k, 1);
+    set_influence(&mut m.forms);
+    PosedBaby { body, head, spine, arms, legs, forms: m.forms, head_forms, curves: vec![], posture: *posture }
+}
+
+impl PosedBaby {
+    /// The same baby with the fine curves laid on its surface.
+    pub fn with_curves(mut self) -> Self {
+        let k = &self.posture.measures;
+        let core: Vec<Form> = self.forms.iter().filter(|f| f.group == 0).copied().collect();
+        let trunk_and_head = &core[..self.head_forms.end];
+        self.curves = head::curves(trunk_and_head, &self.head, k.head);
+        self.curves.extend(trunk::curves(&core, &self.body, &self.spine, k));
+        self.curves.extend(limbs::curves(&self.forms, &self.body, &self.arms, &self.legs));
+        self
+    }
+
+    /// The forms of the head alone.
+    pub fn head_surface(&self) -> &[Form] {
+        &self.forms[self.head_forms.clone()]
+    }
+}

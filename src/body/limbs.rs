@@ -1,0 +1,287 @@
+//! Arms and legs. In: the spine, which side is nearer the viewer, how the legs lie. Out: joints by two-bone inverse
+//! kinematics, and the forms of arms, hands, legs and feet.
+//!
+//! Arms and hands are the artist's: palpation does not tell them. They are laid so that the face stays free.
+
+use super::attitude::Spine;
+use super::curves::{Curve, Ink};
+use super::frame::Frame;
+use super::measures::Measures;
+use super::modeller::Modeller;
+use super::part::Part;
+use super::surface::{Form, walk_in};
+use crate::exam::{Attitude, Footling, Legs};
+use crate::units::{BabySide, Vec3};
+
+/// Bone lengths of the term baby, cm, skin to skin at the joints.
+///
+/// Source: limb tables, medians at 40 weeks (humerus 6.5, radius 5.4, femur 7.2, tibia 6.5 cm); the modelled
+/// joints lie inside the flesh, so the arm is drawn 0.7 cm shorter at the shoulder.
+mod bone {
+    pub const UPPER_ARM: f32 = 5.8;
+    pub const FOREARM: f32 = 5.5;
+    pub const THIGH: f32 = 7.3;
+    pub const SHIN: f32 = 6.45;
+}
+
+/// The joints of one arm, in baby space.
+#[derive(Clone, Copy, Debug)]
+pub struct Arm {
+    /// Shoulder.
+    pub shoulder: Vec3,
+    /// Elbow.
+    pub elbow: Vec3,
+    /// Wrist.
+    pub wrist: Vec3,
+    /// Direction of the fingers.
+    pub fingers: Vec3,
+    /// Direction the palm faces.
+    pub palm: Vec3,
+    /// Bend of the two finger joints, degrees.
+    pub curl: [f32; 2],
+}
+
+/// The joints of one leg, in baby space.
+#[derive(Clone, Copy, Debug)]
+pub struct Leg {
+    /// Hip.
+    pub hip: Vec3,
+    /// Knee.
+    pub knee: Vec3,
+    /// Ankle.
+    pub ankle: Vec3,
+    /// Direction of the toes.
+    pub toes: Vec3,
+    /// Direction the sole faces.
+    pub sole: Vec3,
+}
+
+/// The middle joint of two bones of lengths `a` and `b` from `from` towards `target`, bent towards `pole`,
+/// and the end they really reach. Bones keep their length; an end out of reach is drawn in along the line.
+pub fn two_bones(from: Vec3, target: Vec3, (a, b): (f32, f32), pole: Vec3) -> (Vec3, Vec3) {
+    let line = target - from;
+    let along = line.normalized();
+    let reach = line.length().clamp((a - b).abs() + 0.05, a + b - 0.05);
+    let shift = (reach * reach + a * a - b * b) / (2.0 * reach);
+    let height = (a * a - shift * shift).max(0.0).sqrt();
+    let side = (pole - along * pole.dot(along)).normalized();
+    (from + along * shift + side * height, from + along * reach)
+}
+
+/// Both arms, left first. `near` is the side turned to the viewer; `profile` is 0 when the baby is seen square on
+/// and 1 in pure profile.
+pub fn arms(spine: &Spine, attitude: Attitude, near: BabySide, profile: f32, m: &Measures) -> [Arm; 2] {
+    BabySide::BOTH.map(|side| {
+        let s = side.sign();
+        let chest =
+            |x: f32, y: f32, z: f32| spine.chest.point(Vec3::new(x * m.girth, y * m.length, z * m.girth));
+        let shoulder = chest(4.1 * s, 1.9, 2.2);
+        let bones = (bone::UPPER_ARM * m.bones, bone::FOREARM * m.bones);
+        let free_face = matches!(attitude, Attitude::Flexed | Attitude::Deflexed);
+        // Targets in the chest's frame, whose origin is the middle of the chest.
+        let low = Arm {
+            shoulder,
+            elbow: shoulder,
+            wrist: chest(1.7 * s, -0.25, 7.6),
+            fingers: Vec3::new(-0.95 * s, 0.22, 0.1),
+            palm: Vec3::new(-0.05 * s, -0.25, -1.0),
+            curl: [12.0, 42.0],
+        };
+        let (mut arm, pole) = if side == near || !free_face {
+            let mut arm = low;
+            if side != near {
+                arm.wrist = chest(2.3 * s, 0.9, 6.9);
+            }
+            (arm, Vec3::new(0.5 * s, -1.0, -0.15))
+        } else if profile > 0.72 {
+            let arm = Arm {
+                wrist: chest(2.7 * s, 1.5, 8.6),
+                fingers: Vec3::new(-0.75 * s, 0.55, 0.0),
+                palm: Vec3::new(-0.3 * s, -0.2, -0.9),
+                curl: [30.0, 85.0],
+                ..low
+            };
+            (arm, Vec3::new(0.8 * s, -0.8, 0.2))
+        } else {
+            let cheek = spine.head.point(Vec3::new(3.5 * s, -5.2, 7.5) * m.head);
+            let arm = Arm {
+                wrist: cheek,
+                fingers: Vec3::new(-0.12 * s, 0.9, -0.30),
+                palm: Vec3::new(-0.85 * s, -0.1, -0.45),
+                curl: [24.0, 80.0],
+                ..low
+            };
+            (arm, Vec3::new(0.35 * s, -1.0, -0.1))
+        };
+        (arm.elbow, arm.wrist) = two_bones(shoulder, arm.wrist, bones, pole);
+        arm
+    })
+}
+
+/// Both legs, left first. The leg on the `near` side crosses in front. `loose`, 0 to 1: how far folded legs give way
+/// when there is room below the bottom.
+pub fn legs(spine: &Spine, how: Legs, near: BabySide, loose: f32, m: &Measures) -> [Leg; 2] {
+    BabySide::BOTH.map(|side| {
+        let s = side.sign();
+        let at = |x: f32, y: f32, z: f32| {
+            spine.pelvis.origin + Vec3::new(x * m.girth, (y - 0.2) * m.length, (z + 0.1) * m.girth)
+        };
+        let hip = at(2.4 * s, -0.2, 1.0);
+        let bones = (bone::THIGH * m.bones, bone::SHIN * m.bones);
+        let down = match how {
+            Legs::Footling(Footling::Both) => true,
+            Legs::Footling(Footling::Left) => side == BabySide::Left,
+            Legs::Footling(Footling::Right) => side == BabySide::Right,
+            Legs::Frank | Legs::Complete => false,
+        };
+        // The pole draws the knee up and out.
+        let (target, pole) = match how {
+            Legs::Frank => (at(5.1 * s, 12.2, 7.2), Vec3::new(-0.2 * s, -1.0, 1.0)),
+            _ if down => (at(2.6 * s, -6.6, 5.0), Vec3::new(0.5 * s, 0.2, 1.0)),
+            _ => {
+                let z = if side == near { 7.9 } else { 5.3 };
+                (
+                    at(0.15 * s, 0.3 - 4.2 * loose, z - 0.8 * loose),
+                    Vec3::new(0.9 * s, 1.0, 0.35 + 0.65 * loose),
+                )
+            }
+        };
+        let (knee, ankle) = two_bones(hip, target, bones, pole);
+        let (thigh, shin) = ((knee - hip).normalized(), (ankle - knee).normalized());
+        let forward = match how {
+            Legs::Frank => Vec3::new(-0.1 * s, 0.2, -1.0),
+            _ if down => Vec3::new(0.1 * s, 0.0, 1.0),
+            _ => thigh,
+        };
+        let forward = (forward - shin * forward.dot(shin)).normalized();
+        let point: f32 = if how == Legs::Frank { 50.0 } else { 35.0 };
+        let (sin, cos) = libm::sincosf(point.to_radians());
+        Leg { hip, knee, ankle, toes: forward * cos + shin * sin, sole: shin * cos - forward * sin }
+    })
+}
+
+/// The roots of the limbs, laid in the trunk's group so that shoulders and hips blend without a joint.
+pub fn roots(m: &mut Modeller, arms: &[Arm; 2], legs: &[Leg; 2], k: &Measures) {
+    let f = k.flesh;
+    for side in BabySide::BOTH {
+        let (arm, leg) = (&arms[side.index()], &legs[side.index()]);
+        m.capsule((arm.shoulder, 1.85 * f), (arm.elbow, 1.5 * f), 0.9, Part::upper_arm(side));
+        m.capsule((leg.hip, 2.75 * f), (leg.knee, 2.1 * f), 0.6, Part::thigh(side));
+    }
+}
+
+/// Arms and legs, each in a group of its own; `first` is the group of the first.
+pub fn forms(m: &mut Modeller, arms: &[Arm; 2], legs: &[Leg; 2], k: &Measures, first: u8) {
+    let f = k.flesh;
+    for side in BabySide::BOTH {
+        let i = side.index();
+        let (arm, leg) = (&arms[i], &legs[i]);
+        m.group = first + 2 * i as u8;
+        m.capsule(
+            (arm.shoulder.lerp(arm.elbow, 0.4), 1.68 * f),
+            (arm.elbow, 1.5 * f),
+            0.3,
+            Part::upper_arm(side),
+        );
+        let mid = arm.elbow.lerp(arm.wrist, 0.4);
+        m.capsule((arm.elbow, 1.45 * f), (mid, 1.48 * f), 0.35, Part::forearm(side));
+        m.capsule((mid, 1.48 * f), (arm.wrist, 1.05 * f), 0.5, Part::forearm(side));
+        hand(m, arm, side, k.bones);
+        m.group = first + 1 + 2 * i as u8;
+        m.capsule((leg.hip.lerp(leg.knee, 0.5), 2.42 * f), (leg.knee, 2.05 * f), 0.3, Part::thigh(side));
+        let mid = leg.knee.lerp(leg.ankle, 0.4);
+        m.capsule((leg.knee, 1.92 * f), (mid, 2.0 * f), 0.4, Part::shin(side));
+        m.capsule((mid, 1.95 * f), (leg.ankle, 1.28 * f), 0.6, Part::shin(side));
+        foot(m, leg, side, k.bones);
+    }
+}
+
+/// A hand: palm, four fingers of two joints, a thumb on the right side.
+fn hand(m: &mut Modeller, arm: &Arm, side: BabySide, k: f32) {
+    let d = arm.fingers.normalized();
+    let n = (arm.palm - d * arm.palm.dot(d)).normalized();
+    // Towards the thumb: of a left hand with fingers up and palm forwards it lies to the left hand's own left... the
+    // cross product decides, with the sign of the side.
+    let t = d.cross(n) * -side.sign();
+    let w = arm.wrist;
+    m.turned(w + d * (1.45 * k), (d, n), Vec3::new(1.62, 1.75, 0.85) * k, 0.5, Part::palm(side));
+    const OFFSET: [f32; 4] = [1.2, 0.42, -0.38, -1.14];
+    const LENGTH: [f32; 4] = [1.4, 1.55, 1.45, 1.15];
+    const BASE: [f32; 4] = [2.6, 2.8, 2.65, 2.3];
+    let bent = |degrees: f32| {
+        let (sin, cos) = libm::sincosf(degrees.to_radians());
+        d * cos + n * sin
+    };
+    for i in 0..4 {
+        let more = 6.0 * i as f32;
+        let base = w + (d * BASE[i] + t * OFFSET[i]) * k;
+        let middle = base + (bent(arm.curl[0] + more) * LENGTH[i] + t * (0.08 * (1.5 - i as f32))) * k;
+        let tip = middle + bent(arm.curl[1] + more) * (LENGTH[i] * 0.85 * k);
+        let part = Part::finger(side, i as u8);
+        m.capsule((base, 0.47 * k), (middle, 0.44 * k), 0.16, part);
+        m.capsule((middle, 0.44 * k), (tip, 0.37 * k), 0.08, part);
+    }
+    let base = w + (d * 0.9 + t * 1.15 + n * 0.25) * k;
+    let middle = base + (d * 0.85 + t * 0.35 + n * 0.45).normalized() * (1.3 * k);
+    let tip = middle + (d * 0.9 - t * 0.15 + n * 0.45).normalized() * (1.05 * k);
+    m.capsule((base, 0.62 * k), (middle, 0.5 * k), 0.3, Part::finger(side, 4));
+    m.capsule((middle, 0.5 * k), (tip, 0.4 * k), 0.1, Part::finger(side, 4));
+}
+
+/// A foot: heel, two rays, instep, five toes with the great toe on the inner side.
+fn foot(m: &mut Modeller, leg: &Leg, side: BabySide, k: f32) {
+    let t = leg.toes.normalized();
+    let so = (leg.sole - t * leg.sole.dot(t)).normalized();
+    let inner = t.cross(so) * -side.sign();
+    let at = |along: f32, down: f32, inward: f32| leg.ankle + (t * along + so * down + inner * inward) * k;
+    let part = Part::foot(side);
+    m.capsule((at(-0.75, 0.75, 0.0), 1.2 * k), (at(-0.6, 1.15, 0.0), 1.2 * k), 0.6, part);
+    m.capsule((at(-0.6, 1.0, 0.0), 1.25 * k), (at(2.9, 1.45, 0.8), 0.95 * k), 0.6, part);
+    m.capsule((at(-0.6, 1.1, 0.0), 1.2 * k), (at(2.6, 1.6, -0.75), 0.85 * k), 0.6, part);
+    m.capsule((at(0.0, 0.0, 0.0), 1.3 * k), (at(2.6, 1.25, 0.2), 0.85 * k), 0.7, part);
+    const INWARD: [f32; 5] = [1.15, 0.35, -0.25, -0.8, -1.28];
+    const ALONG: [f32; 5] = [4.5, 4.55, 4.3, 3.95, 3.5];
+    const RADIUS: [f32; 5] = [0.66, 0.48, 0.45, 0.42, 0.40];
+    for i in 0..5 {
+        let r = RADIUS[i] * k;
+        m.capsule(
+            (at(ALONG[i] - 1.3, 1.65, INWARD[i] * 0.9), r * 0.85),
+            (at(ALONG[i], 1.9, INWARD[i]), r),
+            0.12,
+            Part::toe(side, i as u8),
+        );
+    }
+}
+
+/// Creases at wrist and ankle, in mother space. `forms` are all forms; `body` the baby's frame.
+pub fn curves(forms: &[Form], body: &Frame, arms: &[Arm; 2], legs: &[Leg; 2]) -> Vec<Curve> {
+    let mut out = vec![];
+    for side in BabySide::BOTH {
+        let i = side.index();
+        let mut round = |part: Part, from: Vec3, to: Vec3, share: f32, span: f32, width: f32| {
+            let own: Vec<Form> = forms.iter().filter(|f| f.part == part).copied().collect();
+            let along = body.direction(to - from);
+            let ring = Frame::from_up_front(
+                along,
+                body.direction(Vec3::new(0.0, 0.5, 1.0)),
+                body.point(from.lerp(to, share)),
+            );
+            let points = (0..=16).filter_map(|step| {
+                let angle = span * (step as f32 / 16.0 - 0.5);
+                let (sin, cos) = libm::sincosf(angle);
+                let outward =
+                    ring.direction(Vec3::new(sin, 0.12 * libm::cosf(angle * 2.0), cos)).normalized();
+                walk_in(&own, ring.origin + outward * 4.0, -outward, 4.0)
+            });
+            out.push(Curve {
+                points: points.collect(),
+                width: (width, width),
+                ink: Ink::Soft,
+                name: "crease",
+            });
+        };
+        round(Part::forearm(side), arms[i].elbow, arms[i].wrist, 0.9, 2.4, 0.06);
+        round(Part::shin(side), legs[i].knee, legs[i].ankle, 0.95, 1.9, 0.05);
+    }
+    out
+}

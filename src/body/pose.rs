@@ -1,0 +1,297 @@
+//! The whole picture in three dimensions. In: `Exam` and the conclusion of each baby. Out: `Pose`: the mother's
+//! shape, the babies in their places, the womb round them, and what was found where.
+
+use super::baby::{PosedBaby, Posture};
+use super::cast::{Cast, cast};
+use super::measures::Measures;
+use super::mother::MotherShape;
+use super::place::{ABOVE_BABY, place};
+use super::plan::{Lying, Plan, plan};
+use super::surface::Form;
+use super::womb;
+use crate::exam::{Across, Conclusion, Exam, HeartHeard, Legs, Lie, Place, SkinMark};
+use crate::units::{BabySide, FigurePoint, Gestation, MotherPoint, Vec3};
+
+/// Side of a cell of the cast, cm. At 0.08 the toes melt into a sock.
+pub const CELL: f32 = 0.06;
+/// Weeks of the body that is drawn when they are not given.
+const WEEKS_NOT_GIVEN: f64 = 38.0;
+/// How high a crosswise womb stands against a lengthwise one: a drawing height, common practice.
+const CROSSWISE_FUNDUS: f64 = 0.72;
+/// Before this only the womb and its level are drawn.
+const BODY_FROM: Gestation = Gestation::from_days(26 * 7);
+
+/// Something to say about the drawing itself.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum DrawingNote {
+    /// The weeks are not given: drawn as at 38 weeks.
+    WeeksNotGiven,
+    /// Under 26 weeks: the womb and its level only.
+    WombOnly,
+    /// Neither head nor bottom is known of this baby (number from 1).
+    BabyNotTold(usize),
+    /// The back of this baby was not felt.
+    BackNotFelt(usize),
+    /// The legs of this baby were not felt: drawn folded.
+    LegsNotFelt(usize),
+    /// The findings of this baby are unsure.
+    Unsure(usize),
+    /// The findings of this baby disagree.
+    Disagree(usize),
+    /// The baby stands this far above (+) or below (-) the fundus, cm.
+    Misfit(usize, f32),
+}
+
+/// One baby of the picture.
+#[derive(Clone, Debug)]
+pub enum Drawn {
+    /// A baby with a face, limbs and a back.
+    Baby(Box<PosedBaby>),
+    /// Rounds where head and bottom lie, and a pale trunk: the back was not felt.
+    Rounds(Rounds),
+}
+
+/// What stands for a baby whose back was not felt: a round for the head, one for the bottom, a trunk between them.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Rounds {
+    /// Middle and radius of the head.
+    pub head: (MotherPoint, f32),
+    /// Middle and radius of the bottom.
+    pub bottom: (MotherPoint, f32),
+    /// Half the breadth of the trunk.
+    pub trunk: f32,
+}
+
+/// Something found on the abdomen.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Mark {
+    /// The heart was heard here; number of the baby, from 1.
+    Heart(usize, MotherPoint),
+    /// A limb was felt here.
+    Limb(usize, MotherPoint),
+}
+
+/// Everything a figure needs.
+#[derive(Clone, Debug)]
+pub struct Pose {
+    /// The mother.
+    pub mother: MotherShape,
+    /// Tape in cm, if measured.
+    pub tape: Option<f64>,
+    /// What is drawn of each baby, with its number from 1.
+    pub babies: Vec<(usize, Drawn)>,
+    /// Number of babies in the exam.
+    pub baby_count: usize,
+    /// Outline of the womb.
+    pub womb: Vec<FigurePoint>,
+    /// Hearts and limbs.
+    pub marks: Vec<Mark>,
+    /// Fifths above the brim, when felt in fifths and one baby leads with the head.
+    pub fifths: Option<u8>,
+    /// Scars on the skin.
+    pub scars: Vec<Vec<MotherPoint>>,
+    /// Lumps.
+    pub lumps: Vec<MotherPoint>,
+    /// Linea nigra, striae, rash.
+    pub skin: [bool; 3],
+    /// What is to be said about the drawing.
+    pub notes: Vec<DrawingNote>,
+}
+
+/// The pose for an exam; `conclusions`, one for each baby.
+pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
+    let m = &exam.mother;
+    let mut notes = vec![];
+    if exam.weeks.is_none() {
+        notes.push(DrawingNote::WeeksNotGiven);
+    }
+    let weeks = exam.weeks.map_or(WEEKS_NOT_GIVEN, Gestation::exact_weeks);
+    let cm = |f: &crate::exam::Finding<crate::units::Centimetres>| f.value().map(|c| c.get());
+    let mut mother = MotherShape::new(weeks, cm(&m.fundal_height), cm(&m.navel), cm(&m.girth));
+    if let Some(level) = m.fundus.value() {
+        mother = mother.with_level(*level);
+    }
+    let early = exam.weeks.is_some_and(|w| w < BODY_FROM);
+    let mut babies = vec![];
+    if early {
+        notes.push(DrawingNote::WombOnly);
+    } else {
+        let measures = Measures::at(weeks.max(26.0));
+        let shifts = shifts(exam);
+        for (i, (baby, conclusion)) in exam.babies.iter().zip(conclusions).enumerate() {
+            let number = i + 1;
+            if !conclusion.conflicts.is_empty() {
+                notes.push(DrawingNote::Disagree(number));
+            }
+            let plan = plan(baby, conclusion);
+            match &plan {
+                Plan::Nothing => notes.push(DrawingNote::BabyNotTold(number)),
+                Plan::Rounds(_) => notes.push(DrawingNote::BackNotFelt(number)),
+                Plan::Baby(..) => {}
+            }
+            if let Plan::Rounds(lying) | Plan::Baby(lying, _) = &plan {
+                if lying.unsure {
+                    notes.push(DrawingNote::Unsure(number));
+                }
+                if matches!(plan, Plan::Baby(..)) && !lying.legs_known && lying.up.y > 0.0 {
+                    notes.push(DrawingNote::LegsNotFelt(number));
+                }
+            }
+            if let Some((drawn, misfit)) = draw(&plan, measures, mother.fundus_y as f32, shifts[i]) {
+                if misfit.abs() > 1.0 {
+                    notes.push(DrawingNote::Misfit(number, misfit));
+                }
+                babies.push((number, drawn));
+            }
+        }
+    }
+    let points = hull_points(&babies);
+    // A crosswise womb is lower than the weeks, but no lower than the baby.
+    let crosswise = conclusions.iter().any(|c| matches!(c.lie, Some(Lie::Transverse)));
+    if crosswise && cm(&m.fundal_height).is_none() && !points.is_empty() {
+        let top = points.iter().fold(0.0f32, |t, p| t.max(p.y)) + ABOVE_BABY;
+        let low = mother.fundus_y * CROSSWISE_FUNDUS;
+        mother = mother.with_fundus_at(f64::from(top).max(low).min(mother.fundus_y));
+    }
+    let womb = womb::outline(&points, mother.fundus_y as f32, weeks);
+    let marks = marks(exam, &mother);
+    let fifths = match &exam.babies[..] {
+        [one] => one.head_above_brim.value().map(|f| f.get()),
+        _ => None,
+    };
+    let places = |f: &crate::exam::Finding<Vec<Place>>| -> Vec<MotherPoint> {
+        f.value().map_or(vec![], |all| all.iter().map(|p| mother.place(p)).collect())
+    };
+    let has = |mark: SkinMark| m.skin.value().is_some_and(|all| all.contains(&mark));
+    Pose {
+        tape: cm(&m.fundal_height),
+        baby_count: exam.babies.len(),
+        womb,
+        marks,
+        fifths,
+        scars: m.scars.value().map_or(vec![], |s| s.iter().flat_map(|s| mother.scar(*s)).collect()),
+        lumps: places(&m.lumps),
+        skin: [has(SkinMark::LineaNigra), has(SkinMark::Striae), has(SkinMark::Rash)],
+        mother,
+        babies,
+        notes,
+    }
+}
+
+/// Poses one baby, or the rounds that stand for it.
+fn draw(plan: &Plan, measures: Measures, fundus: f32, shift: f32) -> Option<(Drawn, f32)> {
+    let posture = |lying: &Lying, back: Vec3| Posture {
+        up: lying.up,
+        back,
+        attitude: lying.attitude,
+        legs: lying.legs,
+        curl: 1.0,
+        measures,
+        square_on: BabySide::Left,
+    };
+    match plan {
+        Plan::Nothing => None,
+        Plan::Baby(lying, back) => {
+            let placed = place(lying, posture(lying, *back), fundus, shift);
+            Some((Drawn::Baby(Box::new(placed.baby.with_curves())), placed.misfit))
+        }
+        Plan::Rounds(lying) => {
+            // The rounds lie where head and bottom of a baby seen square on would lie.
+            let lying = Lying { legs: Legs::Complete, ..*lying };
+            let placed = place(&lying, posture(&lying, Vec3::new(0.0, 0.0, 1.0)), fundus, shift);
+            Some((rounds(&placed.baby), placed.misfit))
+        }
+    }
+}
+
+/// The rounds that stand for a baby.
+fn rounds(baby: &PosedBaby) -> Drawn {
+    let k = &baby.posture.measures;
+    let at = |p: Vec3| MotherPoint(baby.body.point(p));
+    let bottom = baby.spine.pelvis.origin + Vec3::new(0.0, -0.6 * k.length, 0.0);
+    Drawn::Rounds(Rounds {
+        head: (at(baby.spine.head.origin), 4.9 * k.head),
+        bottom: (at(bottom), 4.2 * k.girth),
+        trunk: 4.7 * k.girth,
+    })
+}
+
+/// How far each baby lies off the midline, cm towards the mother's left: 0 for one, each to its own side for two.
+fn shifts(exam: &Exam) -> Vec<f32> {
+    if exam.babies.len() < 2 {
+        return vec![0.0; exam.babies.len()];
+    }
+    const APART: f32 = 5.6;
+    let said = |b: &crate::exam::Baby| {
+        [b.head.value(), b.breech.value()].into_iter().flatten().find_map(|p| match p.across? {
+            Across::Side(s) | Across::Flank(s) | Across::Measured(s, _) => Some(s.sign()),
+            Across::Middle => None,
+        })
+    };
+    let first = said(&exam.babies[0]).or_else(|| said(&exam.babies[1]).map(|s| -s)).unwrap_or(-1.0);
+    let mut out = vec![first * APART, -first * APART];
+    out.resize(exam.babies.len(), 0.0);
+    out
+}
+
+/// Points round the babies in the picture plane.
+fn hull_points(babies: &[(usize, Drawn)]) -> Vec<FigurePoint> {
+    let mut out = vec![];
+    for (_, drawn) in babies {
+        match drawn {
+            Drawn::Baby(baby) => {
+                out.extend(cast(&baby.forms, 0.5).hits().map(|(x, y, _)| FigurePoint::new(x, y)));
+            }
+            Drawn::Rounds(rounds) => {
+                for (middle, radius) in [rounds.head, rounds.bottom] {
+                    out.extend((0..16).map(|i| {
+                        let (sin, cos) = libm::sincosf(i as f32 / 16.0 * std::f32::consts::TAU);
+                        FigurePoint::new(middle.0.x + radius * cos, middle.0.y + radius * sin)
+                    }));
+                }
+            }
+        }
+    }
+    out
+}
+
+fn marks(exam: &Exam, mother: &MotherShape) -> Vec<Mark> {
+    let mut out = vec![];
+    for (i, baby) in exam.babies.iter().enumerate() {
+        if let Some(HeartHeard::At(place)) = baby.heart.value() {
+            out.push(Mark::Heart(i + 1, mother.place(place)));
+        }
+        for place in baby.limbs.value().into_iter().flatten() {
+            out.push(Mark::Limb(i + 1, mother.place(place)));
+        }
+    }
+    out
+}
+
+impl Pose {
+    /// The picture of depths of all posed babies; `None` when there is none.
+    pub fn cast(&self) -> Option<Cast> {
+        let mut forms = vec![];
+        for (i, (_, baby)) in self.posed().enumerate() {
+            // Groups of different babies must not blend.
+            forms.extend(baby.forms.iter().map(|f| Form { group: f.group + 8 * i as u8, ..*f }));
+        }
+        (!forms.is_empty()).then(|| cast(&forms, CELL))
+    }
+
+    /// The posed babies with their numbers, without those drawn as rounds.
+    pub fn posed(&self) -> impl Iterator<Item = (usize, &PosedBaby)> {
+        self.babies.iter().filter_map(|(n, d)| match d {
+            Drawn::Baby(baby) => Some((*n, baby.as_ref())),
+            Drawn::Rounds(_) => None,
+        })
+    }
+
+    /// The rounds with the numbers of their babies.
+    pub fn rounds(&self) -> impl Iterator<Item = (usize, &Rounds)> {
+        self.babies.iter().filter_map(|(n, d)| match d {
+            Drawn::Baby(_) => None,
+            Drawn::Rounds(rounds) => Some((*n, rounds)),
+        })
+    }
+}

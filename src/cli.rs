@@ -1,0 +1,165 @@
+//! The command line, each command and flag once. In: arguments. Out: their values.
+
+use clap::{Args, Parser, Subcommand, ValueEnum};
+use std::path::PathBuf;
+
+/// From what hands, ear and tape have found on a pregnant abdomen to a picture of how the baby lies.
+///
+/// A record, drawing and teaching aid for trained people. From the hands, not a scan. It does not diagnose and does not
+/// replace local guidance, a clinician's judgement or a scan. Sides are always the mother's left and right.
+#[derive(Parser)]
+#[command(name = "handspan", version, max_term_width = 100, after_help = EXIT_CODES)]
+pub struct Cli {
+    /// What to do.
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+const EXIT_CODES: &str = "Exit codes: 0 done; 1 findings that cannot both be right; 2 could not read or write; \
+3 something that cannot wait. Several files: the highest.";
+
+/// The commands.
+#[derive(Subcommand)]
+pub enum Command {
+    /// Say back what was understood, what agrees and what does not
+    Check(Check),
+    /// Draw the picture
+    Draw(Draw),
+    /// Make the family page
+    Handout(Handout),
+    /// List the words of an exam file
+    Words,
+}
+
+/// `check`
+#[derive(Args)]
+pub struct Check {
+    /// Exam files; `-` is standard input
+    #[arg(required = true, value_name = "EXAM")]
+    pub exams: Vec<PathBuf>,
+    /// One JSON object a line
+    #[arg(long)]
+    pub json: bool,
+    /// The clinic's own file
+    #[arg(long, value_name = "FILE")]
+    pub clinic: Option<PathBuf>,
+}
+
+/// Where a document goes.
+#[derive(Args)]
+pub struct Target {
+    /// File to write: .svg, .png or .pdf; `-` is standard output and needs --as
+    #[arg(short, long, value_name = "FILE")]
+    pub output: PathBuf,
+    /// Kind of file, when its name does not end in it
+    #[arg(long = "as", value_name = "KIND")]
+    pub kind: Option<Kind>,
+    /// Replace a file that is there
+    #[arg(long)]
+    pub force: bool,
+}
+
+/// `draw`
+#[derive(Args)]
+pub struct Draw {
+    /// Exam file; `-` is standard input
+    #[arg(value_name = "EXAM")]
+    pub exam: PathBuf,
+    /// Where it goes.
+    #[command(flatten)]
+    pub target: Target,
+    /// Style of drawing
+    #[arg(long, default_value = "soft")]
+    pub style: Style,
+    /// From where it is seen: by someone facing her, or by her looking down
+    #[arg(long, default_value = "facing")]
+    pub view: View,
+    /// How many labels
+    #[arg(long, default_value = "few")]
+    pub labels: Labels,
+    /// Language of the labels
+    #[arg(long, default_value = "en", value_name = "TAG")]
+    pub lang: String,
+    /// Width of a .png in pixels
+    #[arg(long, value_name = "PIXELS", value_parser = clap::value_parser!(u32).range(64..=8192))]
+    pub width: Option<u32>,
+    /// Words of an .svg as text with its font, or as outlines
+    #[arg(long, default_value = "text", value_name = "HOW")]
+    pub text: TextAs,
+}
+
+/// `handout`
+#[derive(Args)]
+pub struct Handout {
+    /// Exam file; `-` is standard input
+    #[arg(value_name = "EXAM")]
+    pub exam: PathBuf,
+    /// Where it goes.
+    #[command(flatten)]
+    pub target: Target,
+    /// Language of the page
+    #[arg(long, default_value = "en", value_name = "TAG")]
+    pub lang: String,
+    /// Paper
+    #[arg(long)]
+    pub paper: Option<Paper>,
+    /// The clinic's own file, for its name and telephone numbers
+    #[arg(long, value_name = "FILE")]
+    pub clinic: Option<PathBuf>,
+    /// A layout of one's own
+    #[arg(long, value_name = "FILE")]
+    pub layout: Option<PathBuf>,
+    /// Make the page despite this act-now remark, named by its id; once for each
+    #[arg(long, value_name = "ID")]
+    pub despite: Vec<String>,
+}
+
+/// Kinds of file.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum Kind {
+    Svg,
+    Png,
+    Pdf,
+}
+
+/// Styles of drawing.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum Style {
+    Soft,
+    Line,
+}
+
+/// Views.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum View {
+    Facing,
+    Hers,
+}
+
+/// Words of an SVG.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum TextAs {
+    Text,
+    Outlines,
+}
+
+/// Labels.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum Labels {
+    None,
+    Few,
+    All,
+}
+
+/// Papers.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum Paper {
+    A4,
+    Letter,
+}

@@ -1,0 +1,107 @@
+//! `check`. In: exams. Out: what was understood in plain words, the conclusion, remarks with act-now first, and problems;
+//! or the same as one JSON object a line.
+
+mod json;
+mod paragraph;
+pub(super) mod said;
+
+use super::load::{self, Loaded};
+use super::{Outcome, Source, exit};
+use crate::reckon::Grade;
+use crate::report::Look;
+use crate::words::{Words, WordsError};
+use paragraph::{Column, paragraph};
+
+/// Check every exam; the code is the highest of them.
+pub fn run(exams: &[Source], json: bool, clinic: Option<&Source>, look: Look) -> Outcome {
+    let words = match Words::load("en") {
+        Ok(words) => words,
+        Err(fault) => return load::wordless(&fault),
+    };
+    let (_, clinic_problems, clinic_failed) = load::clinic(clinic, look);
+    let mut outcome = Outcome {
+        notes: clinic_problems,
+        code: if clinic_failed { exit::FAILED } else { exit::DONE },
+        ..Outcome::default()
+    };
+    let mut parts = vec![];
+    for source in exams {
+        let loaded = load::exam(source);
+        outcome.code = outcome.code.max(loaded.code());
+        let part = if json { json::line(&loaded, &words) } else { text(&loaded, &words, look) };
+        match part {
+            Ok(part) => parts.push(part),
+            Err(fault) => return load::wordless(&fault),
+        }
+    }
+    outcome.text = parts.join(if json { "" } else { "\n" });
+    outcome
+}
+
+fn text(loaded: &Loaded<'_>, words: &Words, look: Look) -> Result<String, WordsError> {
+    let mut text = String::new();
+    let problems = loaded.problems(look);
+    let Some(exam) = &loaded.reading.exam else { return Ok(problems) };
+    let title = match exam.weeks {
+        Some(weeks) => words.say("check-weeks", &[("file", loaded.name), ("weeks", &weeks.to_string())])?,
+        None => words.say("check-no-weeks", &[("file", loaded.name)])?,
+    };
+    text.push_str(&strong(&title, Ink::Title, look));
+    text.push_str("\n\n");
+    // What cannot wait stands before everything else.
+    text.push_str(&remarks(loaded, words, look, &[Grade::ActNow])?);
+    text.push_str(&said::lines(exam, words)?);
+    text.push('\n');
+    for (index, conclusion) in loaded.conclusions.iter().enumerate() {
+        let mut sentence = said::conclusion(exam, index, conclusion, words)?;
+        if exam.babies.len() > 1 {
+            sentence = words.say("for-baby", &[("baby", &(index + 1).to_string()), ("text", &sentence)])?;
+        }
+        text.push_str(&paragraph(&sentence, Column::Margin));
+    }
+    text.push('\n');
+    text.push_str(&remarks(
+        loaded,
+        words,
+        look,
+        &[Grade::CannotBoth, Grade::LookAgain, Grade::FollowGuidance],
+    )?);
+    if loaded.remarks.is_empty() {
+        text.push_str(&paragraph(&words.say("check-remarks-none", &[])?, Column::Margin));
+    }
+    if !problems.is_empty() {
+        text.push_str(&format!("\n{}\n{problems}", words.say("check-problems", &[])?));
+    }
+    Ok(format!("{}\n", text.trim_end()))
+}
+
+fn remarks(loaded: &Loaded<'_>, words: &Words, look: Look, grades: &[Grade]) -> Result<String, WordsError> {
+    let babies = loaded.conclusions.len();
+    let mut text = String::new();
+    for remark in loaded.remarks.iter().filter(|remark| grades.contains(&remark.grade)) {
+        let grade = words.say(&format!("grade-{}", remark.grade.name()), &[])?;
+        let ink = if remark.grade == Grade::ActNow { Ink::Alarm } else { Ink::Caution };
+        text.push_str(&strong(&grade, ink, look));
+        text.push_str(&format!(" [{}]\n", remark.id));
+        text.push_str(&paragraph(&load::sentence(remark, babies, words)?, Column::Indented));
+        text.push('\n');
+    }
+    Ok(text)
+}
+
+enum Ink {
+    Title,
+    Alarm,
+    Caution,
+}
+
+/// Text that stands out; in plain text an alarm is in capitals.
+fn strong(text: &str, ink: Ink, look: Look) -> String {
+    let text = if matches!(ink, Ink::Alarm) { text.to_uppercase() } else { text.to_owned() };
+    match (look, ink) {
+        (Look::Plain, _) => text,
+        (Look::Coloured, Ink::Title) => format!("\u{1b}[1m{text}\u{1b}[0m"),
+        (Look::Coloured, Ink::Alarm) => format!("\u{1b}[1;31m{text}\u{1b}[0m"),
+        (Look::Coloured, Ink::Caution) => format!("\u{1b}[1;33m{text}\u{1b}[0m"),
+    }
+}

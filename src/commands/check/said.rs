@@ -1,0 +1,287 @@
+//! What was understood, in sentences. In: an exam and its conclusions. Out: lines in the order of the hands, and the
+//! sentence that concludes.
+
+use super::paragraph::{Column, paragraph};
+use crate::exam::{Back, BackTurn, Conclusion, Descent, Exam, Lie, Position, Presentation};
+use crate::reckon::heart_rate;
+use crate::units::MotherSide;
+use crate::words::{Words, WordsError};
+
+/// Headings, and the keys that stand beside them, in the order of the hands.
+const BEFORE_THE_HANDS: [(&str, &[&str]); 5] = [
+    ("group-dates", &["weeks", "visit", "due", "last-period", "cycle", "scan"]),
+    (
+        "group-says",
+        &[
+            "mother.movements",
+            "mother.reports",
+            "mother.denies",
+            "mother.births-before",
+            "mother.operations",
+            "mother.womb-cut",
+            "mother.placenta",
+        ],
+    ),
+    ("group-looked", &["mother.posture", "mother.shape", "mother.scars", "mother.skin", "mother.pulse"]),
+    ("group-womb", &["mother.womb", "mother.water", "mother.lumps", "mother.fundus"]),
+    (
+        "group-tape",
+        &[
+            "mother.fundal-height",
+            "mother.earlier-tapes",
+            "mother.girth",
+            "mother.navel",
+            "mother.tape-unfit",
+        ],
+    ),
+];
+const THE_HANDS: [(&str, &[&str]); 8] = [
+    ("group-grip-1", &["breech"]),
+    ("group-grip-2", &["back", "limbs", "dip-at-navel"]),
+    ("group-grip-3", &["head"]),
+    ("group-grip-4", &["head-above-brim", "descent", "prominence"]),
+    ("group-baby", &["attitude", "legs", "moved-under-hands"]),
+    ("group-heart", &["heart", "heart-with", "heart-counts", "heart-rate", "heart-rise", "heart-rhythm"]),
+    ("group-weight", &["weight-by-hand", "weight-by-scan"]),
+    ("group-concluded", &["lie", "presentation", "position"]),
+];
+
+/// What a full examination has; of each line one key is enough. The first names it when none was examined.
+const EXPECTED_OF_MOTHER: [&[&str]; 2] = [&["mother.movements"], &["mother.fundal-height", "mother.fundus"]];
+const EXPECTED_OF_BABY: [&[&str]; 7] = [
+    &["breech"],
+    &["back"],
+    &["limbs"],
+    &["head"],
+    &["descent", "head-above-brim"],
+    &["heart"],
+    &["heart-rate", "heart-counts"],
+];
+
+/// Everything that was read, a line a heading.
+pub fn lines(exam: &Exam, words: &Words) -> Result<String, WordsError> {
+    let mut text = String::new();
+    for (heading, keys) in BEFORE_THE_HANDS {
+        let keys: Vec<String> = keys.iter().map(|key| (*key).to_owned()).collect();
+        // The weeks alone stand in the title already.
+        if heading == "group-dates"
+            && keys.iter().filter(|key| words_of(exam, key).is_some()).count() == 1
+            && words_of(exam, "weeks").is_some()
+        {
+            continue;
+        }
+        text.push_str(&line(exam, heading, &keys, words)?);
+    }
+    for index in 0..exam.babies.len() {
+        let number = (index + 1).to_string();
+        if exam.babies.len() > 1 {
+            text.push_str(&paragraph(&words.say("check-baby", &[("baby", &number)])?, Column::Indented));
+        }
+        for (heading, keys) in THE_HANDS {
+            let keys: Vec<String> = keys.iter().map(|key| format!("baby.{number}.{key}")).collect();
+            text.push_str(&line(exam, heading, &keys, words)?);
+        }
+    }
+    text.push_str(&line(exam, "group-note", &["note".to_owned()], words)?);
+    text.push_str(&paragraph(&not_examined(exam, words)?, Column::Indented));
+    Ok(text)
+}
+
+fn words_of<'a>(exam: &'a Exam, key: &str) -> Option<&'a str> {
+    if key == "note" {
+        return exam.note.as_deref();
+    }
+    exam.read.iter().find(|(read, _)| read == key).map(|(_, words)| words.as_str())
+}
+
+fn line(exam: &Exam, heading: &str, keys: &[String], words: &Words) -> Result<String, WordsError> {
+    let mut sentences = vec![];
+    for key in keys {
+        if let Some(value) = words_of(exam, key) {
+            sentences.push(sentence(exam, key, value, words)?);
+        }
+    }
+    if sentences.is_empty() {
+        return Ok(String::new());
+    }
+    Ok(paragraph(&sentences.join(" "), Column::Beside(&words.say(heading, &[])?)))
+}
+
+/// One finding as a sentence: its state, doubt and source in words.
+fn sentence(exam: &Exam, key: &str, value: &str, words: &Words) -> Result<String, WordsError> {
+    let name = key.rsplit('.').next().unwrap_or(key);
+    let plain = if key == "note" || !key.contains('.') { value.to_owned() } else { in_words(value, words)? };
+    let state = ["not ", "could not tell"].iter().any(|start| value.starts_with(start));
+    let with_state = format!("found-{name}-state");
+    let id = if state && words.has(&with_state) { with_state } else { format!("found-{name}") };
+    let mean = match (name, baby_of(key)) {
+        ("heart-counts", Some(index)) => {
+            exam.babies.get(index).and_then(heart_rate).map(|rate| format!("{:.0}", rate.mean))
+        }
+        _ => None,
+    };
+    words.say(&id, &[("value", &plain), ("mean", mean.as_deref().unwrap_or_default())])
+}
+
+fn baby_of(key: &str) -> Option<usize> {
+    key.strip_prefix("baby.")?.split('.').next()?.parse::<usize>().ok()?.checked_sub(1)
+}
+
+/// The signs of the language said in words: `?` and the brackets.
+fn in_words(value: &str, words: &Words) -> Result<String, WordsError> {
+    let (rest, unsure) = match value.strip_suffix('?') {
+        Some(rest) => (rest, true),
+        None => (value, false),
+    };
+    let (mut said, known) = match rest
+        .rsplit_once(" (")
+        .and_then(|(before, inside)| Some((before, inside.strip_suffix(')')?)))
+    {
+        Some((before, "scan")) => (words.say("value-scan", &[("value", before)])?, true),
+        Some((before, "vaginal examination")) => (words.say("value-vaginal", &[("value", before)])?, true),
+        Some((before, inside)) if inside.starts_with("scan ") => {
+            (words.say("value-scan-at", &[("value", before), ("when", &inside[5..])])?, true)
+        }
+        _ => (rest.to_owned(), false),
+    };
+    if !known && value.starts_with("could not tell") {
+        return Ok(value.to_owned());
+    }
+    if unsure {
+        said = words.say("value-unsure", &[("value", &said)])?;
+    }
+    Ok(said)
+}
+
+fn not_examined(exam: &Exam, words: &Words) -> Result<String, WordsError> {
+    let mut names = vec![];
+    for keys in EXPECTED_OF_MOTHER {
+        if keys.iter().all(|key| words_of(exam, key).is_none()) {
+            names.push(name(keys[0], words)?);
+        }
+    }
+    for index in 0..exam.babies.len() {
+        for keys in EXPECTED_OF_BABY {
+            if keys.iter().all(|key| words_of(exam, &format!("baby.{}.{key}", index + 1)).is_none()) {
+                let mut said = name(keys[0], words)?;
+                if exam.babies.len() > 1 {
+                    said = format!(
+                        "{said} ({})",
+                        words.say("check-baby", &[("baby", &(index + 1).to_string())])?.to_lowercase()
+                    );
+                }
+                names.push(said);
+            }
+        }
+    }
+    if names.is_empty() {
+        return words.say("check-nothing-left", &[]);
+    }
+    words.say("check-not-examined", &[("names", &names.join(", "))])
+}
+
+fn name(key: &str, words: &Words) -> Result<String, WordsError> {
+    words.say(&format!("name-{}", key.rsplit('.').next().unwrap_or(key)), &[])
+}
+
+/// The conclusion for one baby in a few sentences.
+pub fn conclusion(
+    exam: &Exam,
+    index: usize,
+    conclusion: &Conclusion,
+    words: &Words,
+) -> Result<String, WordsError> {
+    let mut sentences = vec![lie_and_back(conclusion, words)?];
+    if conclusion.position.is_none()
+        && conclusion.lie == Some(Lie::Longitudinal)
+        && conclusion.back.is_some_and(|back| back.turn.is_none())
+    {
+        sentences.push(words.say("conclude-no-turn", &[])?);
+    }
+    let baby = &exam.babies[index];
+    let fifths = baby.head_above_brim.value().map(|fifths| format!("{}/5", fifths.get()));
+    match (conclusion.engaged, fifths) {
+        (Some(true), Some(fifths)) => sentences.push(words.say("conclude-engaged", &[("fifths", &fifths)])?),
+        (Some(false), Some(fifths)) => {
+            sentences.push(words.say("conclude-not-engaged", &[("fifths", &fifths)])?)
+        }
+        (Some(true), None) => sentences.push(words.say("conclude-engaged-said", &[])?),
+        (Some(false), None) if baby.descent.value() == Some(&Descent::Free) => {
+            sentences.push(words.say("conclude-head-free", &[])?);
+        }
+        (Some(false), None) | (None, _) => {}
+    }
+    if conclusion.unsure {
+        sentences.push(words.say("conclude-unsure", &[])?);
+    }
+    Ok(sentences.join(" "))
+}
+
+fn lie_and_back(conclusion: &Conclusion, words: &Words) -> Result<String, WordsError> {
+    let lie = words.say(&lie_message(conclusion), &[])?;
+    let Some(back) = conclusion.back else {
+        return words.say("conclude-no-back", &[("lie", &lie)]);
+    };
+    let back = words.say(back_message(back), &[])?;
+    match conclusion.position {
+        None => words.say("conclude-back", &[("lie", &lie), ("back", &back)]),
+        Some(position) => {
+            let spelled = position.words();
+            let code = position.code();
+            // LMP also means last period: left mento-posterior is spelled out only.
+            let id = if Position::from_code("LMP") == Some(position) {
+                "conclude-position-words"
+            } else {
+                "conclude-position"
+            };
+            words.say(id, &[("lie", &lie), ("back", &back), ("position", &spelled), ("code", &code)])
+        }
+    }
+}
+
+fn lie_message(conclusion: &Conclusion) -> String {
+    let side = match conclusion.head_side {
+        Some(MotherSide::Left) => "left",
+        Some(MotherSide::Right) => "right",
+        None => "",
+    };
+    let with_side = |stem: &str| {
+        if side.is_empty() { format!("conclude-{stem}") } else { format!("conclude-{stem}-head-{side}") }
+    };
+    match (conclusion.lie, conclusion.presentation, conclusion.head_up) {
+        (_, Some(Presentation::Cephalic), _) => "conclude-cephalic".to_owned(),
+        (_, Some(Presentation::Face), _) => "conclude-face".to_owned(),
+        (_, Some(Presentation::Brow), _) => "conclude-brow".to_owned(),
+        (_, Some(Presentation::Breech), _) => "conclude-breech".to_owned(),
+        (_, Some(Presentation::Shoulder), _) => with_side("shoulder"),
+        (Some(Lie::Longitudinal), None, _) => "conclude-longitudinal".to_owned(),
+        (Some(Lie::Transverse), None, _) => with_side("transverse"),
+        (Some(Lie::Oblique), None, Some(up)) if !side.is_empty() => {
+            format!("conclude-oblique-head-{}-{side}", if up { "up" } else { "low" })
+        }
+        (Some(Lie::Oblique), None, _) => "conclude-oblique".to_owned(),
+        (None, None, Some(true)) => "conclude-nothing-head-up".to_owned(),
+        (None, None, Some(false)) => "conclude-nothing-head-low".to_owned(),
+        (None, None, None) => "conclude-nothing".to_owned(),
+    }
+}
+
+/// The message for where a back is.
+fn back_message(back: Back) -> &'static str {
+    use BackTurn::{Feet, Front, Lateral, Ribs, Spine};
+    use MotherSide::{Left, Right};
+    match (back.side, back.turn) {
+        (Some(Left), Some(Front)) => "back-left-front",
+        (Some(Left), Some(Lateral)) => "back-left-lateral",
+        (Some(Left), Some(Spine)) => "back-left-spine",
+        (Some(Left), None) => "back-left",
+        (Some(Right), Some(Front)) => "back-right-front",
+        (Some(Right), Some(Lateral)) => "back-right-lateral",
+        (Some(Right), Some(Spine)) => "back-right-spine",
+        (Some(Right), None) => "back-right",
+        (_, Some(Ribs)) => "back-ribs",
+        (_, Some(Feet)) => "back-feet",
+        (None, Some(Front) | None) => "back-front",
+        (None, Some(Spine | Lateral)) => "back-spine",
+    }
+}

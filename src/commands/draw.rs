@@ -1,0 +1,123 @@
+//! `draw`. In: an exam and options. Out: the picture as the bytes of a file, and the remarks that stand.
+
+use super::check::said;
+use super::load::{self, Loaded};
+use super::picture::{self, Maker, Wanted};
+use super::{Outcome, Source, exit};
+use crate::exam::Exam;
+use crate::figure::{Labels, Style, View};
+use crate::fonts::Fonts;
+use crate::report::Look;
+use crate::sheet::{Content, Layout};
+use crate::words::{Words, WordsError};
+use crate::write::TextAs;
+
+/// The kind of file.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Format {
+    /// Scalable vector graphics.
+    Svg,
+    /// Portable network graphics.
+    Png,
+    /// Portable document format.
+    Pdf,
+}
+
+impl Format {
+    /// From a file's ending, without the point, in any case.
+    pub fn from_ending(ending: &str) -> Option<Self> {
+        match ending.to_ascii_lowercase().as_str() {
+            "svg" => Some(Format::Svg),
+            "png" => Some(Format::Png),
+            "pdf" => Some(Format::Pdf),
+            _ => None,
+        }
+    }
+}
+
+/// What to draw, and how.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Draw {
+    /// The exam.
+    pub exam: Source,
+    /// The kind of file.
+    pub format: Format,
+    /// The style.
+    pub style: Style,
+    /// The view.
+    pub view: View,
+    /// The labels.
+    pub labels: Labels,
+    /// Language tag of the labels.
+    pub lang: String,
+    /// Width of a PNG in pixels; `None` for the default.
+    pub width: Option<u32>,
+    /// Text of an SVG as text with its font, or as outlines.
+    pub text_as: TextAs,
+}
+
+/// Draw an exam. Remarks that stand are told on standard error and in the code; they do not stop a picture.
+pub fn run(options: &Draw, look: Look) -> Outcome {
+    let words = match Words::load(&options.lang) {
+        Ok(words) => words,
+        Err(fault) => return load::wordless(&fault),
+    };
+    let loaded = load::exam(&options.exam);
+    let exam = match loaded.exam(look) {
+        Ok(exam) => exam,
+        Err(outcome) => return outcome,
+    };
+    let mut notes = loaded.problems(look);
+    for remark in &loaded.remarks {
+        match load::sentence(remark, exam.babies.len(), &words) {
+            Ok(text) => notes.push_str(&format!("{}: [{}] {text}\n", loaded.name, remark.id)),
+            Err(fault) => return load::wordless(&fault),
+        }
+    }
+    match picture(exam, &loaded, options, &words) {
+        Ok(pages) => Outcome { notes, pages, made: "the picture", code: loaded.code(), ..Outcome::default() },
+        Err(why) => {
+            notes.push_str(&format!("handspan: {why}\n"));
+            Outcome { notes, code: loaded.code().max(exit::FAILED), ..Outcome::default() }
+        }
+    }
+}
+
+/// The layout of a picture alone.
+const LAYOUT: (&str, &str) = ("layouts/picture.toml", include_str!("../../layouts/picture.toml"));
+/// Type of the labels, points.
+const TYPE_PT: f32 = 10.0;
+
+/// The finished files, one a page.
+fn picture(exam: &Exam, loaded: &Loaded<'_>, options: &Draw, words: &Words) -> Result<Vec<Vec<u8>>, String> {
+    let fonts = Fonts::load().map_err(|e| e.to_string())?;
+    let maker = Maker { words, fonts: &fonts };
+    let pose = picture::pose(exam, loaded);
+    let layout = Layout::read(LAYOUT.0, LAYOUT.1).map_err(|e| e.to_string())?;
+    let wanted =
+        Wanted { style: options.style, view: options.view, labels: options.labels, type_pt: TYPE_PT };
+    let content = content(exam, loaded, &pose, words).map_err(|e| e.to_string())?;
+    let sheet = maker.sheet(&pose, &wanted, &layout, &content)?;
+    Ok(vec![maker.bytes(&sheet, options.format, options.text_as, options.width)?])
+}
+
+/// Title and description of the picture: what follows from the findings, in words.
+fn content(
+    exam: &Exam,
+    loaded: &Loaded<'_>,
+    pose: &crate::body::pose::Pose,
+    words: &Words,
+) -> Result<Content, WordsError> {
+    let mut told = vec![];
+    for (index, conclusion) in loaded.conclusions.iter().enumerate() {
+        let sentence = said::conclusion(exam, index, conclusion, words)?;
+        told.push(if exam.babies.len() > 1 {
+            words.say("for-baby", &[("baby", &(index + 1).to_string()), ("text", &sentence)])?
+        } else {
+            sentence
+        });
+    }
+    told.extend(picture::notes(pose, words)?);
+    told.push(words.say("picture-caption", &[])?);
+    Ok(Content { title: words.say("picture-title", &[])?, description: told.join(" "), ..Content::default() })
+}

@@ -1,0 +1,109 @@
+//! Files for the commands. In: a source. Out: what was read of it, with its problems; remarks and the exit code they give.
+
+use super::{Outcome, Source, exit};
+use crate::clinic::{self, Clinic};
+use crate::exam::{self, Conclusion, Exam, Reading};
+use crate::reckon::{self, Grade, Remark};
+use crate::report::{Look, Problem, any_error, draw};
+use crate::words::{Words, WordsError};
+
+/// An exam file, read.
+pub struct Loaded<'a> {
+    /// Its name.
+    pub name: &'a str,
+    /// Its text, for drawing problems; empty when it could not be read.
+    pub source: &'a str,
+    /// What was read.
+    pub reading: Reading,
+    /// The conclusion for each baby.
+    pub conclusions: Vec<Conclusion>,
+    /// Remarks, the most pressing first.
+    pub remarks: Vec<Remark>,
+}
+
+impl Loaded<'_> {
+    /// The problems as text.
+    pub fn problems(&self, look: Look) -> String {
+        draw(&self.reading.problems, self.source, look)
+    }
+    /// The exit code that its problems and remarks call for.
+    pub fn code(&self) -> u8 {
+        let read = if any_error(&self.reading.problems) { exit::FAILED } else { exit::DONE };
+        self.remarks.iter().map(|remark| code_of(remark.grade)).fold(read, u8::max)
+    }
+    /// The remarks of one grade.
+    pub fn graded(&self, grade: Grade) -> impl Iterator<Item = &Remark> {
+        self.remarks.iter().filter(move |remark| remark.grade == grade)
+    }
+    /// The exam, or an outcome that reports why there is none.
+    pub fn exam(&self, look: Look) -> Result<&Exam, Outcome> {
+        self.reading.exam.as_ref().ok_or_else(|| Outcome {
+            notes: self.problems(look),
+            code: exit::FAILED,
+            ..Outcome::default()
+        })
+    }
+}
+
+fn code_of(grade: Grade) -> u8 {
+    match grade {
+        Grade::ActNow => exit::ACT_NOW,
+        Grade::CannotBoth => exit::CANNOT_BOTH,
+        Grade::LookAgain | Grade::FollowGuidance => exit::DONE,
+    }
+}
+
+fn unreadable(source: &Source, why: &str) -> Problem {
+    Problem::of_file("cannot-read", &source.name, format!("cannot be read: {why}"))
+}
+
+/// The text of a file for drawing problems, as the readers count its bytes.
+fn text_of(source: &Source) -> &str {
+    let bytes = source.bytes.as_deref().unwrap_or_default();
+    let text = std::str::from_utf8(bytes).unwrap_or_default();
+    text.strip_prefix('\u{feff}').unwrap_or(text)
+}
+
+/// Read an exam and reckon its remarks.
+pub fn exam(source: &Source) -> Loaded<'_> {
+    let reading = match &source.bytes {
+        Ok(bytes) => exam::read(&source.name, bytes),
+        Err(why) => {
+            Reading { exam: None, problems: vec![unreadable(source, why)], spans: Default::default() }
+        }
+    };
+    let (conclusions, remarks) = match &reading.exam {
+        Some(exam) => (reckon::conclusions(exam), reckon::remarks(exam)),
+        None => (vec![], vec![]),
+    };
+    Loaded { name: &source.name, source: text_of(source), reading, conclusions, remarks }
+}
+
+/// Read a clinic file: the clinic, its problems as text, and whether any of them is an error.
+pub fn clinic(source: Option<&Source>, look: Look) -> (Option<Clinic>, String, bool) {
+    let Some(source) = source else { return (None, String::new(), false) };
+    let (clinic, problems) = match &source.bytes {
+        Ok(bytes) => {
+            let reading = clinic::read(&source.name, bytes);
+            (reading.clinic, reading.problems)
+        }
+        Err(why) => (None, vec![unreadable(source, why)]),
+    };
+    (clinic, draw(&problems, text_of(source), look), any_error(&problems))
+}
+
+/// A remark as a sentence, with its baby when there are several.
+pub fn sentence(remark: &Remark, babies: usize, words: &Words) -> Result<String, WordsError> {
+    let text = remark.text(words)?;
+    match remark.baby {
+        Some(index) if babies > 1 => {
+            words.say("for-baby", &[("baby", &(index + 1).to_string()), ("text", &text)])
+        }
+        _ => Ok(text),
+    }
+}
+
+/// An outcome for words that are missing from a language file.
+pub fn wordless(fault: &WordsError) -> Outcome {
+    Outcome { notes: format!("handspan: {fault}\n"), code: exit::FAILED, ..Outcome::default() }
+}

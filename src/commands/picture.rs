@@ -1,0 +1,110 @@
+//! From a read exam to bytes. In: the exam, its conclusions, how the figure is wanted, a layout, words. Out: a sheet,
+//! and the bytes of an SVG, PNG or PDF.
+
+use super::draw::Format;
+use super::load::Loaded;
+use crate::body::pose::{self, DrawingNote, Pose};
+use crate::exam::Exam;
+use crate::figure::{self, FigureOptions, Labels, Style, View};
+use crate::fonts::Fonts;
+use crate::sheet::{Content, Layout, Sheet, compose};
+use crate::words::{Words, WordsError};
+use crate::write::{self, TextAs};
+
+/// Width of a PNG in pixels when none is asked for.
+const PNG_WIDTH: u32 = 1200;
+
+/// How the figure on a sheet is wanted.
+pub struct Wanted {
+    /// How it is painted.
+    pub style: Style,
+    /// From where it is seen.
+    pub view: View,
+    /// What is named.
+    pub labels: Labels,
+    /// Type of the labels, points.
+    pub type_pt: f32,
+}
+
+/// What a command needs to make a sheet.
+pub struct Maker<'a> {
+    /// The words of one language.
+    pub words: &'a Words,
+    /// The faces.
+    pub fonts: &'a Fonts,
+}
+
+impl Maker<'_> {
+    /// A sheet with the picture of an exam and `content`, laid out by `layout`.
+    pub fn sheet(
+        &self,
+        pose: &Pose,
+        wanted: &Wanted,
+        layout: &Layout,
+        content: &Content,
+    ) -> Result<Sheet, String> {
+        let told = |e: &dyn std::fmt::Display| e.to_string();
+        let mm_per_cm =
+            layout.mm_per_cm(&figure::FRAME, content, self.words, self.fonts).map_err(|e| told(&e))?;
+        let options = FigureOptions {
+            style: wanted.style,
+            view: wanted.view,
+            labels: wanted.labels,
+            mm_per_cm,
+            type_pt: wanted.type_pt,
+            title: content.title.clone(),
+            description: content.description.clone(),
+        };
+        let cast = pose.cast();
+        let scene =
+            figure::figure(pose, cast.as_ref(), &options, self.words, self.fonts).map_err(|e| told(&e))?;
+        compose(layout, &[scene], content, self.words, self.fonts).map_err(|e| told(&e))
+    }
+
+    /// The bytes of a file of this format.
+    pub fn bytes(
+        &self,
+        sheet: &Sheet,
+        format: Format,
+        text_as: TextAs,
+        width: Option<u32>,
+    ) -> Result<Vec<u8>, String> {
+        match format {
+            Format::Svg => write::svg(sheet, text_as, self.fonts).map(String::into_bytes),
+            Format::Png => write::png(sheet, width.unwrap_or(PNG_WIDTH), self.fonts),
+            Format::Pdf => write::pdf(sheet, self.fonts),
+        }
+        .map_err(|e| e.to_string())
+    }
+}
+
+/// The pose of a read exam.
+pub fn pose(exam: &Exam, loaded: &Loaded<'_>) -> Pose {
+    pose::from_exam(exam, &loaded.conclusions)
+}
+
+/// What is to be said about a drawing, a sentence each.
+pub fn notes(pose: &Pose, words: &Words) -> Result<Vec<String>, WordsError> {
+    pose.notes
+        .iter()
+        .map(|note| {
+            let (id, baby) = match note {
+                DrawingNote::WeeksNotGiven => ("drawing-weeks-not-given", None),
+                DrawingNote::WombOnly => ("drawing-womb-only", None),
+                DrawingNote::BabyNotTold(n) => ("drawing-baby-not-told", Some(*n)),
+                DrawingNote::BackNotFelt(n) => ("drawing-back-not-felt", Some(*n)),
+                DrawingNote::LegsNotFelt(n) => ("drawing-legs-not-felt", Some(*n)),
+                DrawingNote::Unsure(n) => ("drawing-unsure", Some(*n)),
+                DrawingNote::Disagree(n) => ("drawing-disagree", Some(*n)),
+                DrawingNote::Misfit(n, _) => ("drawing-misfit", Some(*n)),
+            };
+            let text = words.say(id, &[])?;
+            match baby {
+                Some(n) if pose.baby_count > 1 => {
+                    words.say("for-baby", &[("baby", &n.to_string()), ("text", &text)])
+                }
+                _ => Ok(text),
+            }
+        })
+        .collect()
+}

@@ -1,0 +1,259 @@
+//! The baby, drawn. In: posed babies and their cast. Out: marks: skin and tones, then ink, grouped by part.
+
+use super::fit;
+use super::grid::{self, Line};
+use super::lines::{self, Chain, Kind};
+use super::palette::BabyColours;
+use super::ribbon::{distance, ribbon};
+use super::scene::{Colour, FillRule, Item, Path};
+use super::tone::{self, LIGHT};
+use crate::body::baby::PosedBaby;
+use crate::body::cast::Cast;
+use crate::body::curves::{Curve, Ink};
+use crate::body::part::Region;
+use crate::units::FigurePoint;
+use std::collections::BTreeMap;
+
+/// How far a fitted tone may lie from its contour, cm.
+const TONE_TOLERANCE: f32 = 0.02;
+
+type Marks = Vec<Item<FigurePoint>>;
+
+/// Marks of the babies in `cast`. `tonal`: with skin and shade; otherwise a plain fill under the ink.
+pub fn draw(babies: &[&PosedBaby], cast: &Cast, colours: &BabyColours, tonal: bool) -> Marks {
+    let mut out = vec![];
+    let mask: Vec<f32> = (0..cast.width * cast.height).map(|i| if cast.hit(i) { 1.0 } else { 0.0 }).collect();
+    let mut skin = vec![fill(outline(cast, &mask, 0.5, 0.1), colours.skin)];
+    if tonal {
+        let heads: Vec<_> = babies.iter().map(|b| (b.head, b.posture.measures.head)).collect();
+        skin.extend(tonal_marks(cast, &mask, &tone::tones(cast, &heads), colours));
+    }
+    out.push(group("skin", "skin and shade", skin));
+    out.extend(ink(cast, babies, colours));
+    out
+}
+
+fn group(name: &str, about: &str, items: Marks) -> Item<FigurePoint> {
+    Item::Group { name: name.to_owned(), about: about.to_owned(), items }
+}
+
+fn fill(path: Path<FigurePoint>, colour: Colour) -> Item<FigurePoint> {
+    Item::Fill { path, colour, rule: FillRule::EvenOdd }
+}
+
+/// The fitted lines where `field` crosses `level`; pieces under `least` cm2 are left out.
+fn outline(cast: &Cast, field: &[f32], level: f32, least: f32) -> Path<FigurePoint> {
+    let mut path = vec![];
+    for line in grid::contours(cast, field, level) {
+        let smooth = grid::smooth(&line, true, 0.2 / cast.cell);
+        if grid::area(&smooth).abs() >= least {
+            fit::closed(&spaced(&smooth, 0.12), TONE_TOLERANCE, &mut path);
+        }
+    }
+    path
+}
+
+/// Points about `step` cm apart.
+fn spaced(line: &[(f32, f32)], step: f32) -> Line {
+    let mut out = vec![line[0]];
+    let mut gone = 0.0;
+    for w in line.windows(2) {
+        gone += distance(w[0], w[1]);
+        if gone >= step {
+            out.push(w[1]);
+            gone = 0.0;
+        }
+    }
+    out
+}
+
+fn tonal_marks(cast: &Cast, mask: &[f32], tones: &tone::Tones, c: &BabyColours) -> Marks {
+    let mut out = vec![];
+    let within = |field: &dyn Fn(usize) -> f32| -> Vec<f32> {
+        (0..mask.len()).map(|i| if mask[i] > 0.0 { field(i) } else { -1.0 }).collect()
+    };
+    let mut lay = |field: &[f32], level: f32, least: f32, colour: Colour| {
+        let path = outline(cast, field, level, least);
+        if !path.is_empty() {
+            out.push(fill(path, colour));
+        }
+    };
+    lay(&within(&|i| 0.5 - tones.shade[i]), 0.42, 0.4, c.light);
+    for (level, share) in [(0.15, 0.14), (0.4, 0.28), (0.62, 0.40)] {
+        lay(&within(&|i| tones.blush[i]), level, 0.2, c.skin.mix(c.blush, share));
+    }
+    const LEVELS: [f32; 3] = [0.27, 0.46, 0.70];
+    let shade = within(&|i| tones.shade[i]);
+    for (level, colour) in LEVELS.into_iter().zip(c.shade) {
+        lay(&shade, level, 0.15, colour);
+    }
+    // Hair: a few soft-edged bands, each with its own steps of shade inside.
+    for (edge, share) in [(0.12, 0.14), (0.36, 0.28), (0.60, 0.42), (0.84, 0.52)] {
+        lay(&within(&|i| tones.hair[i]), edge, 0.2, c.skin.mix(c.hair, share));
+        for (level, colour) in LEVELS.into_iter().zip(c.shade) {
+            let inside = within(&|i| (tones.hair[i] - edge).min((tones.shade[i] - level) * 2.0));
+            lay(&inside, 0.0, 0.2, colour.mix(c.hair, share));
+        }
+    }
+    out
+}
+
+/// Width of a full-weight line, cm.
+fn full_width(kind: Kind) -> f32 {
+    match kind {
+        Kind::Outline => 0.105,
+        Kind::Overlap => 0.085,
+        Kind::Crease => 0.062,
+    }
+}
+
+/// All ink: the traced lines grouped by region, and the fine curves grouped by what they show.
+fn ink(cast: &Cast, babies: &[&PosedBaby], c: &BabyColours) -> Marks {
+    let mut by_region: BTreeMap<Region, Path<FigurePoint>> = BTreeMap::new();
+    for chain in lines::trace(cast) {
+        draw_chain(cast, &chain, by_region.entry(chain.region).or_default());
+    }
+    let mut fine: BTreeMap<(&'static str, u8), Path<FigurePoint>> = BTreeMap::new();
+    for curve in babies.iter().flat_map(|b| &b.curves) {
+        let shade = match curve.ink {
+            Ink::Hair => 0,
+            Ink::Faint => 1,
+            Ink::Soft => 2,
+            Ink::Firm => 3,
+        };
+        draw_curve(cast, curve, fine.entry((curve.name, shade)).or_default());
+    }
+    let tint = |shade: u8| match shade {
+        0 => c.skin.mix(c.hair, 0.75),
+        1 => c.skin.mix(c.ink, 0.32),
+        2 => c.skin.mix(c.ink, 0.55),
+        _ => c.ink,
+    };
+    let mut groups: BTreeMap<&'static str, Marks> = BTreeMap::new();
+    for ((name, shade), path) in fine {
+        if !path.is_empty() {
+            groups.entry(name).or_default().push(Item::Fill {
+                path,
+                colour: tint(shade),
+                rule: FillRule::NonZero,
+            });
+        }
+    }
+    let mut out: Marks = groups.into_iter().map(|(name, items)| group(name, name, items)).collect();
+    for region in Region::ALL {
+        if let Some(path) = by_region.remove(&region).filter(|p| !p.is_empty()) {
+            let mark = Item::Fill { path, colour: c.ink, rule: FillRule::NonZero };
+            out.push(group(region.name(), region.name(), vec![mark]));
+        }
+    }
+    out
+}
+
+fn draw_chain(cast: &Cast, chain: &Chain, path: &mut Path<FigurePoint>) {
+    if chain.points.len() < 5 {
+        return;
+    }
+    let points = grid::smooth(&chain.points, chain.closed, 0.19 / cast.cell);
+    let weights = grid::smooth_weights(&chain.weights, chain.closed, 0.36 / cast.cell);
+    let around: f32 = points.windows(2).map(|w| distance(w[0], w[1])).sum();
+    if chain.closed && around < 2.0 {
+        return;
+    }
+    let base = full_width(chain.kind) * if chain.closed { (0.35 + around / 8.0).min(1.0) } else { 1.0 };
+    // The line is cut where it fades out.
+    const FADED: f32 = 0.14;
+    let n = points.len();
+    let whole = weights.iter().all(|w| *w > FADED);
+    let mut start = 0;
+    while start < n {
+        if weights[start] <= FADED {
+            start += 1;
+            continue;
+        }
+        let end = (start..n).find(|&i| weights[i] <= FADED).unwrap_or(n);
+        let closed = chain.closed && whole;
+        let ends = [start == 0 && chain.joined[0], end == n && chain.joined[1]];
+        draw_run(cast, (&points[start..end], &weights[start..end]), base, closed, ends, path);
+        start = end;
+    }
+}
+
+fn draw_run(
+    cast: &Cast,
+    (points, weights): (&[(f32, f32)], &[f32]),
+    base: f32,
+    closed: bool,
+    joined: [bool; 2],
+    path: &mut Path<FigurePoint>,
+) {
+    let mut gone = vec![0.0];
+    for w in points.windows(2) {
+        gone.push(gone[gone.len() - 1] + distance(w[0], w[1]));
+    }
+    let length = gone[gone.len() - 1];
+    if points.len() < 6 || length < 0.55 {
+        return;
+    }
+    let fade = (length * 0.4).min(1.0);
+    // A free end runs out thin; an end that meets another line stays nearly full.
+    let taper = |joined: bool, from_end: f32| {
+        if closed {
+            return 1.0;
+        }
+        let least = if joined { 0.75 } else { 0.2 };
+        least + (1.0 - least) * grid::smooth_step(0.0, fade, from_end)
+    };
+    let widths: Vec<f32> = (0..points.len())
+        .map(|i| {
+            let ends = taper(joined[0], gone[i]).min(taper(joined[1], length - gone[i]));
+            base * (0.45 + 0.55 * weights[i].min(1.0)) * ends * lit(cast, points, i, closed)
+        })
+        .collect();
+    ribbon(points, &widths, closed, path);
+}
+
+/// Lines turned to the light are thinner, lines turned away thicker.
+fn lit(cast: &Cast, points: &[(f32, f32)], i: usize, closed: bool) -> f32 {
+    let n = points.len();
+    let (a, b) = if closed {
+        (points[(i + n - 3) % n], points[(i + 3) % n])
+    } else {
+        (points[i.saturating_sub(3)], points[(i + 3).min(n - 1)])
+    };
+    let length = distance(a, b).max(1e-6);
+    let side = (-(b.1 - a.1) / length, (b.0 - a.0) / length);
+    let p = points[i];
+    let depth = |s: f32| {
+        cast.index_at(p.0 + side.0 * 0.15 * s, p.1 + side.1 * 0.15 * s).map_or(-1e6, |k| cast.depth[k])
+    };
+    // Outward is from the nearer surface to the farther one.
+    let outward = if depth(1.0) > depth(-1.0) { -1.0 } else { 1.0 };
+    let facing = (side.0 * LIGHT.x + side.1 * LIGHT.y) * outward / 0.54;
+    1.0 - 0.22 * facing
+}
+
+fn draw_curve(cast: &Cast, curve: &Curve, path: &mut Path<FigurePoint>) {
+    let visible: Vec<bool> = curve.points.iter().map(|p| cast.sees(*p, 0.25)).collect();
+    let n = visible.len();
+    let mut start = 0;
+    while start < n {
+        if !visible[start] {
+            start += 1;
+            continue;
+        }
+        let end = (start..n).find(|&i| !visible[i]).unwrap_or(n);
+        if end - start >= 3 {
+            let points: Vec<(f32, f32)> = curve.points[start..end].iter().map(|p| (p.x, p.y)).collect();
+            let last = (points.len() - 1) as f32;
+            let widths: Vec<f32> = (0..points.len())
+                .map(|k| {
+                    let u = k as f32 / last;
+                    let ends = 0.35 + 0.65 * (u * 4.0).min(1.0).min((1.0 - u) * 4.0);
+                    (curve.width.0 + (curve.width.1 - curve.width.0) * u) * ends * 1.1
+                })
+                .collect();
+            ribbon(&points, &widths, false, path);
+        }
+        start = end;
+    }
+}

@@ -1,0 +1,336 @@
+//! The drawn lines of the baby: outline, overlaps and creases. In: a cast. Out: chains of points with weights.
+//!
+//! The cracks between neighbouring cells form a graph. A crack weighs 1 where the baby meets the background; where
+//! one part hides another, by how far the near one stands before the far one (measured against the far surface
+//! carried on by its own slope, so that steep round skin draws no false edge); where two parts meet in a hollow,
+//! by how sharp the hollow is. Chains follow the strongest cracks through junctions.
+
+use super::grid::smooth_step;
+use crate::body::cast::Cast;
+use crate::body::part::{Part, Region};
+use crate::units::Vec3;
+
+/// What a line is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Kind {
+    /// Baby against background.
+    Outline,
+    /// One part before another.
+    Overlap,
+    /// Two parts meeting in a hollow.
+    Crease,
+}
+
+/// A chain of cracks.
+pub struct Chain {
+    /// Points in the picture plane, cm.
+    pub points: Vec<(f32, f32)>,
+    /// Weight at each point, 0 to 1.
+    pub weights: Vec<f32>,
+    /// Whether the end joins the start.
+    pub closed: bool,
+    /// What most of it is.
+    pub kind: Kind,
+    /// The region of the body most of it belongs to.
+    pub region: Region,
+    /// Whether each end meets another line.
+    pub joined: [bool; 2],
+}
+
+#[derive(Clone, Copy)]
+struct Crack {
+    weight: f32,
+    kind: Kind,
+    part: Part,
+}
+
+/// All cracks; crack `corner * 2` runs right from a corner, `corner * 2 + 1` down.
+struct Cracks<'a> {
+    cast: &'a Cast,
+    columns: usize,
+    cracks: Vec<Option<Crack>>,
+}
+
+/// Visible pieces smaller than this lose their edges, cm2: a fingertip in a gap can read as something else.
+const SPECK: f32 = 0.28;
+/// Visible pieces smaller than this keep only what a neighbour hides, cm2.
+const SCRAP: f32 = 0.6;
+
+/// The chains of a cast.
+pub fn trace(cast: &Cast) -> Vec<Chain> {
+    let mut cracks = Cracks::find(cast);
+    cracks.drop_scraps();
+    cracks.chains()
+}
+
+/// Angles (degrees) over which the hollow between two parts fades in as a crease.
+fn crease_angles(a: Part, b: Part) -> (f32, f32) {
+    let broad = |p: Part| p.is_buttock() || p.is_thigh();
+    let sides_differ = (a.code() ^ b.code()) & 1 == 1;
+    if broad(a) && broad(b) && sides_differ {
+        (10.0, 60.0)
+    } else if a.is_digit() || b.is_digit() {
+        (14.0, 50.0)
+    } else if (a == Part::HEAD || a == Part::TRUNK) && (b == Part::HEAD || b == Part::TRUNK) {
+        (45.0, 100.0)
+    } else {
+        (24.0, 80.0)
+    }
+}
+
+/// The crack between cells `a` and `b`, which lie `step` cells (x to the right, y down) apart.
+fn crack_between(cast: &Cast, (ia, ja): (usize, usize), (ib, jb): (usize, usize)) -> Option<Crack> {
+    let (a, b) = (ja * cast.width + ia, jb * cast.width + ib);
+    let (hit_a, hit_b) = (cast.hit(a), cast.hit(b));
+    if !hit_a && !hit_b {
+        return None;
+    }
+    if hit_a != hit_b {
+        let part = cast.part[if hit_a { a } else { b }];
+        return Some(Crack { weight: 1.0, kind: Kind::Outline, part });
+    }
+    let (dx, dy) = (ib as f32 - ia as f32, jb as f32 - ja as f32);
+    let (near, far, sign) = if cast.depth[a] > cast.depth[b] { (a, b, -1.0) } else { (b, a, 1.0) };
+    let n = cast.normal[far];
+    let (wx, wy) = (dx * cast.cell * sign, -dy * cast.cell * sign);
+    let slope = if n.z > 0.08 { -(n.x * wx + n.y * wy) / n.z } else { 1.0 };
+    let before = cast.depth[near] - cast.depth[far] - slope.clamp(0.0, 1.0);
+    let weight = smooth_step(0.10, 0.7, before);
+    if weight > 0.03 {
+        return Some(Crack { weight, kind: Kind::Overlap, part: cast.part[near] });
+    }
+    let (pa, pb) = (cast.part[a], cast.part[b]);
+    if pa == pb {
+        return None;
+    }
+    let none = Crack { weight: 0.0, kind: Kind::Crease, part: pa };
+    let apart = if pa.is_digit() || pb.is_digit() { 0.15 } else { 0.24 };
+    let m = ((apart / cast.cell + 0.5) as i32).max(1);
+    let beyond = |i: usize, j: usize, s: i32| {
+        let i = (i as i32 + s * dx as i32 * m).clamp(0, cast.width as i32 - 1);
+        let j = (j as i32 + s * dy as i32 * m).clamp(0, cast.height as i32 - 1);
+        j as usize * cast.width + i as usize
+    };
+    let (aa, bb) = (beyond(ia, ja, -1), beyond(ib, jb, 1));
+    if !cast.hit(aa) || !cast.hit(bb) {
+        return Some(none);
+    }
+    let span = (2 * m + 1) as f32 * cast.cell;
+    let across = Vec3::new(dx * span, -dy * span, cast.depth[bb] - cast.depth[aa]);
+    if (cast.normal[bb] - cast.normal[aa]).dot(across) >= 0.0 {
+        return Some(none);
+    }
+    let angle = libm::acosf(cast.normal[aa].dot(cast.normal[bb]).clamp(-1.0, 1.0)).to_degrees();
+    let (low, high) = crease_angles(pa, pb);
+    Some(Crack { weight: 0.8 * smooth_step(low, high, angle), ..none })
+}
+
+impl<'a> Cracks<'a> {
+    fn find(cast: &'a Cast) -> Self {
+        let columns = cast.width + 1;
+        let mut cracks = vec![None; columns * (cast.height + 1) * 2];
+        for j in 0..cast.height {
+            for i in 0..cast.width {
+                if i + 1 < cast.width {
+                    cracks[(j * columns + i + 1) * 2 + 1] = crack_between(cast, (i, j), (i + 1, j));
+                }
+                if j + 1 < cast.height {
+                    cracks[((j + 1) * columns + i) * 2] = crack_between(cast, (i, j), (i, j + 1));
+                }
+            }
+        }
+        Cracks { cast, columns, cracks }
+    }
+
+    /// Takes away the edges of tiny visible pieces.
+    fn drop_scraps(&mut self) {
+        let (w, h) = (self.cast.width, self.cast.height);
+        let mut parent: Vec<u32> = (0..(w * h) as u32).collect();
+        fn root(parent: &mut [u32], mut i: u32) -> u32 {
+            while parent[i as usize] != i {
+                parent[i as usize] = parent[parent[i as usize] as usize];
+                i = parent[i as usize];
+            }
+            i
+        }
+        let mut pairs = vec![];
+        for j in 0..h {
+            for i in 0..w {
+                let a = j * w + i;
+                if !self.cast.hit(a) {
+                    continue;
+                }
+                if i + 1 < w && self.cast.hit(a + 1) {
+                    pairs.push((a, a + 1, (j * self.columns + i + 1) * 2 + 1));
+                }
+                if j + 1 < h && self.cast.hit(a + w) {
+                    pairs.push((a, a + w, ((j + 1) * self.columns + i) * 2));
+                }
+            }
+        }
+        for &(a, b, edge) in &pairs {
+            if self.cracks[edge].is_none_or(|c| c.weight < 0.25) {
+                let (x, y) = (root(&mut parent, a as u32), root(&mut parent, b as u32));
+                parent[x as usize] = y;
+            }
+        }
+        let mut size = vec![0u32; w * h];
+        for a in 0..w * h {
+            if self.cast.hit(a) {
+                size[root(&mut parent, a as u32) as usize] += 1;
+            }
+        }
+        let cells = |area: f32| (area / (self.cast.cell * self.cast.cell)) as u32;
+        let (scrap, speck) = (cells(SCRAP), cells(SPECK));
+        for &(a, b, edge) in &pairs {
+            if self.cracks[edge].is_none() {
+                continue;
+            }
+            let (ra, rb) = (root(&mut parent, a as u32) as usize, root(&mut parent, b as u32) as usize);
+            if ra == rb {
+                continue;
+            }
+            let (small_a, small_b) = (size[ra] < scrap, size[rb] < scrap);
+            let (za, zb) = (self.cast.depth[a], self.cast.depth[b]);
+            let gone = size[ra] < speck
+                || size[rb] < speck
+                || (small_a && small_b)
+                || (small_a && za > zb)
+                || (small_b && zb > za);
+            if gone {
+                self.cracks[edge] = None;
+            }
+        }
+    }
+
+    /// The cracks that meet at a corner.
+    fn around(&self, corner: usize) -> ([usize; 4], usize) {
+        let mut out = ([0; 4], 0);
+        let mut take = |edge: usize| {
+            if self.cracks[edge].is_some() {
+                out.0[out.1] = edge;
+                out.1 += 1;
+            }
+        };
+        take(corner * 2);
+        take(corner * 2 + 1);
+        if !corner.is_multiple_of(self.columns) {
+            take((corner - 1) * 2);
+        }
+        if corner >= self.columns {
+            take((corner - self.columns) * 2 + 1);
+        }
+        out
+    }
+
+    fn other_end(&self, edge: usize, corner: usize) -> usize {
+        let a = edge / 2;
+        let b = if edge.is_multiple_of(2) { a + 1 } else { a + self.columns };
+        if corner == a { b } else { a }
+    }
+
+    fn priority(&self, edge: usize) -> f32 {
+        self.cracks[edge].map_or(0.0, |c| {
+            c.weight
+                + match c.kind {
+                    Kind::Outline => 3.0,
+                    Kind::Overlap => 1.5,
+                    Kind::Crease => 0.0,
+                }
+        })
+    }
+
+    /// How a line goes on from `edge` through `corner`: the two strongest go through, and of four the other two.
+    fn onward(&self, edge: usize, corner: usize) -> Option<usize> {
+        let (edges, n) = self.around(corner);
+        let mut edges = edges[..n].to_vec();
+        match n {
+            0 | 1 => None,
+            2 => edges.into_iter().find(|e| *e != edge),
+            _ => {
+                edges.sort_by(|a, b| self.priority(*b).total_cmp(&self.priority(*a)));
+                let at = edges.iter().position(|e| *e == edge)?;
+                edges.get(at ^ 1).copied()
+            }
+        }
+    }
+
+    fn middle(&self, edge: usize) -> (f32, f32) {
+        let corner = edge / 2;
+        let (mut x, mut y) = ((corner % self.columns) as f32, (corner / self.columns) as f32);
+        if edge.is_multiple_of(2) {
+            x += 0.5;
+        } else {
+            y += 0.5;
+        }
+        (self.cast.left + x * self.cast.cell, self.cast.top - y * self.cast.cell)
+    }
+
+    fn corner_point(&self, corner: usize) -> (f32, f32) {
+        let (x, y) = ((corner % self.columns) as f32, (corner / self.columns) as f32);
+        (self.cast.left + x * self.cast.cell, self.cast.top - y * self.cast.cell)
+    }
+
+    fn chains(&self) -> Vec<Chain> {
+        let mut used = vec![false; self.cracks.len()];
+        let mut out = vec![];
+        for corner in 0..self.columns * (self.cast.height + 1) {
+            let (edges, n) = self.around(corner);
+            if n == 0 || n == 2 {
+                continue;
+            }
+            for &edge in &edges[..n] {
+                if !used[edge] && self.onward(edge, corner).is_none() {
+                    out.push(self.follow(edge, corner, &mut used));
+                }
+            }
+        }
+        for edge in 0..self.cracks.len() {
+            if self.cracks[edge].is_some() && !used[edge] {
+                out.push(self.follow(edge, edge / 2, &mut used));
+            }
+        }
+        out
+    }
+
+    /// The chain that leaves `start` along `first`.
+    fn follow(&self, first: usize, start: usize, used: &mut [bool]) -> Chain {
+        let mut edges = vec![first];
+        used[first] = true;
+        let mut corner = self.other_end(first, start);
+        let mut closed = false;
+        while let Some(next) = self.onward(edges[edges.len() - 1], corner) {
+            if used[next] {
+                closed = next == first;
+                break;
+            }
+            used[next] = true;
+            edges.push(next);
+            corner = self.other_end(next, corner);
+        }
+        let cracks: Vec<Crack> = edges.iter().filter_map(|e| self.cracks[*e]).collect();
+        let mut points: Vec<(f32, f32)> = edges.iter().map(|e| self.middle(*e)).collect();
+        let mut weights: Vec<f32> = cracks.iter().map(|c| c.weight).collect();
+        let count = |k: Kind| cracks.iter().filter(|c| c.kind == k).count();
+        let kind = if count(Kind::Outline) * 2 > cracks.len() {
+            Kind::Outline
+        } else if count(Kind::Overlap) > count(Kind::Crease) {
+            Kind::Overlap
+        } else {
+            Kind::Crease
+        };
+        let mut joined = [false; 2];
+        if !closed {
+            points.insert(0, self.corner_point(start));
+            weights.insert(0, weights[0]);
+            points.push(self.corner_point(corner));
+            weights.push(weights[weights.len() - 1]);
+            joined = [self.around(start).1 > 1, self.around(corner).1 > 1];
+        }
+        let region = Region::ALL
+            .into_iter()
+            .max_by_key(|r| (cracks.iter().filter(|c| c.part.region() == *r).count(), std::cmp::Reverse(*r)))
+            .unwrap_or(Region::Trunk);
+        Chain { points, weights, closed, kind, region, joined }
+    }
+}

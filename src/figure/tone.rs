@@ -1,0 +1,67 @@
+//! Light and shade. In: a cast and the head's frame. Out: fields of darkness, hair and blush on the cast's grid.
+
+use super::grid::{blur, smooth_step};
+use crate::body::cast::Cast;
+use crate::body::frame::Frame;
+use crate::body::head::WHORL;
+use crate::body::part::Part;
+use crate::units::Vec3;
+
+/// Direction of the light: from above, left of the viewer.
+pub const LIGHT: Vec3 = Vec3::new(-0.40, 0.36, 0.84);
+
+/// Fields on the cast's grid; -1 where there is no baby.
+pub struct Tones {
+    /// 0 in full light, about 1 in deep shade.
+    pub shade: Vec<f32>,
+    /// 1 in the hair, falling to 0 at its edge.
+    pub hair: Vec<f32>,
+    /// 1 in the middle of a cheek.
+    pub blush: Vec<f32>,
+}
+
+/// The tones of a cast. `heads`: the frame and scale of each head, and the code its parts begin at.
+pub fn tones(cast: &Cast, heads: &[(Frame, f32)]) -> Tones {
+    let n = cast.width * cast.height;
+    let mask: Vec<f32> = (0..n).map(|i| if cast.hit(i) { 1.0 } else { 0.0 }).collect();
+    let mut depth: Vec<f32> = (0..n).map(|i| if cast.hit(i) { cast.depth[i] } else { 0.0 }).collect();
+    let mut weight = mask.clone();
+    let sigma = 0.75 / cast.cell;
+    blur(&mut depth, cast.width, sigma);
+    blur(&mut weight, cast.width, sigma);
+    let light = LIGHT.normalized();
+    let (mut shade, mut hair, mut blush) = (vec![0.0; n], vec![0.0; n], vec![0.0; n]);
+    for (x, y, i) in cast.hits() {
+        let lit = cast.normal[i].dot(light).max(0.0);
+        let hollow = ((depth[i] / weight[i].max(1e-3) - cast.depth[i]) / 3.0).clamp(-0.35, 1.0);
+        shade[i] = (1.0 - lit) * 0.8 + hollow * 0.55;
+        let part = cast.part[i];
+        if !part.is_head() {
+            continue;
+        }
+        let p = Vec3::new(x, y, cast.depth[i]);
+        let Some((head, k)) =
+            heads.iter().min_by(|a, b| (p - a.0.origin).length().total_cmp(&(p - b.0.origin).length()))
+        else {
+            continue;
+        };
+        let local = head.local(p) * (1.0 / k);
+        if part == Part::HEAD {
+            let u = local.normalized();
+            let away = libm::acosf(u.dot(WHORL).clamp(-1.0, 1.0)) + 0.05 * libm::sinf(u.x.abs() * 9.0);
+            hair[i] = 1.0 - smooth_step(0.75, 1.5, away);
+        }
+        let cheek = Vec3::new(2.1 * local.x.signum(), -3.1, 4.4);
+        blush[i] = (1.0 - (local - cheek).length() / 2.2).max(0.0);
+    }
+    // A light blur inside the baby only, so that bands are smooth and do not leak over its edge.
+    let mut inside = mask.clone();
+    blur(&mut inside, cast.width, 2.0);
+    for field in [&mut shade, &mut hair, &mut blush] {
+        blur(field, cast.width, 2.0);
+        for i in 0..n {
+            field[i] = if inside[i] > 1e-3 { field[i] / inside[i] } else { -1.0 };
+        }
+    }
+    Tones { shade, hair, blush }
+}

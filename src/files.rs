@@ -1,0 +1,197 @@
+//! Files, whole or not at all. In: paths and bytes. Out: sources read; documents written; or a sentence that names the file
+//! and what to do.
+//!
+//! Only regular files are replaced, by a temporary file beside them that is then renamed, and only with `--force`.
+//! Devices and pipes are written to.
+
+use handspan::commands::Source;
+use handspan::exam::MOST_BYTES;
+use std::fs::{self, File, OpenOptions};
+use std::io::{self, ErrorKind, Read, Write};
+use std::path::{Path, PathBuf};
+
+/// Read a file for the library; `-` is standard input. Of a file that is too big just enough to see that it is.
+pub fn load(path: &Path) -> Source {
+    let most = MOST_BYTES as u64 + 1;
+    let mut bytes = vec![];
+    if path.as_os_str() == "-" {
+        let read = io::stdin().lock().take(most).read_to_end(&mut bytes);
+        return Source {
+            name: "standard input".to_owned(),
+            bytes: read.map(|_| bytes).map_err(|fault| reason(&fault)),
+        };
+    }
+    let read = File::open(path).and_then(|file| file.take(most).read_to_end(&mut bytes));
+    Source {
+        name: path.to_string_lossy().into_owned(),
+        bytes: read.map(|_| bytes).map_err(|fault| reason(&fault)),
+    }
+}
+
+/// Why the system refused, in plain words.
+pub fn reason(fault: &io::Error) -> String {
+    match fault.kind() {
+        ErrorKind::NotFound => "there is no such file".to_owned(),
+        ErrorKind::PermissionDenied => "there is no permission for it".to_owned(),
+        ErrorKind::IsADirectory => "it is a directory; name a file in it".to_owned(),
+        ErrorKind::NotADirectory => "a part of its path is a file, not a directory".to_owned(),
+        ErrorKind::StorageFull => "there is no space left".to_owned(),
+        _ => fault.to_string(),
+    }
+}
+
+/// Why a document was not written.
+pub enum Fault {
+    /// Whoever was reading went away; that is no fault of ours.
+    ReaderLeft,
+    /// A sentence that names the file.
+    Failed(String),
+}
+
+/// Where a document goes, looked at before the work starts.
+pub struct Target {
+    path: PathBuf,
+    force: bool,
+}
+
+enum Kind {
+    StandardOutput,
+    New,
+    Regular(PathBuf),
+    Device,
+}
+
+impl Target {
+    /// Look whether `path` can be written to.
+    pub fn look(path: &Path, force: bool) -> Result<Self, String> {
+        kind(path, force)?;
+        Ok(Self { path: path.to_owned(), force })
+    }
+
+    /// Write the pages, all or none; the names written.
+    pub fn put(&self, pages: &[Vec<u8>]) -> Result<Vec<String>, Fault> {
+        if self.path.as_os_str() == "-" {
+            let [page] = pages else {
+                return Err(Fault::Failed(
+                    "standard output takes one page; write to a file, or say --as pdf".to_owned(),
+                ));
+            };
+            let mut out = io::stdout().lock();
+            return match out.write_all(page).and_then(|()| out.flush()) {
+                Ok(()) => Ok(vec![]),
+                Err(fault) => Err(told("standard output", &fault)),
+            };
+        }
+        let mut ready: Vec<(tempfile::NamedTempFile, PathBuf, bool)> = vec![];
+        let mut written = vec![];
+        for (index, page) in pages.iter().enumerate() {
+            let path = numbered(&self.path, index);
+            match kind(&path, self.force).map_err(Fault::Failed)? {
+                Kind::StandardOutput | Kind::Device => device(&path, page)?,
+                Kind::New => ready.push((beside(&path, page)?, path.clone(), false)),
+                Kind::Regular(real) => ready.push((beside(&real, page)?, real, true)),
+            }
+            written.push(path.display().to_string());
+        }
+        for (file, path, replace) in ready {
+            let renamed = if replace { file.persist(&path) } else { file.persist_noclobber(&path) };
+            renamed.map_err(|fault| told(&path.display().to_string(), &fault.error))?;
+        }
+        Ok(written)
+    }
+}
+
+fn told(name: &str, fault: &io::Error) -> Fault {
+    if fault.kind() == ErrorKind::BrokenPipe {
+        return Fault::ReaderLeft;
+    }
+    Fault::Failed(format!("{name} was not written: {}", reason(fault)))
+}
+
+/// `name.svg`, then `name-2.svg`.
+fn numbered(path: &Path, index: usize) -> PathBuf {
+    if index == 0 {
+        return path.to_owned();
+    }
+    let stem = path.file_stem().unwrap_or_default().to_string_lossy().into_owned();
+    let ending = path.extension().map(|ending| format!(".{}", ending.to_string_lossy())).unwrap_or_default();
+    path.with_file_name(format!("{stem}-{}{ending}", index + 1))
+}
+
+fn kind(path: &Path, force: bool) -> Result<Kind, String> {
+    let name = path.display();
+    if path.as_os_str() == "-" {
+        return Ok(Kind::StandardOutput);
+    }
+    match fs::metadata(path) {
+        Ok(found) if found.is_dir() => Err(format!("{name} is a directory; name a file in it")),
+        Ok(found) if found.is_file() && !force => {
+            Err(format!("{name} is there already; add --force to replace it, or choose another name"))
+        }
+        Ok(found) if found.is_file() => {
+            // A link is followed, so that the file is replaced and not the link.
+            let real = fs::canonicalize(path).map_err(|fault| format!("{name}: {}", reason(&fault)))?;
+            Ok(Kind::Regular(real))
+        }
+        Ok(_) => Ok(Kind::Device),
+        Err(fault) if fault.kind() == ErrorKind::NotFound => new_file(path),
+        Err(fault) if fault.kind() == ErrorKind::NotADirectory => {
+            Err(format!("{name} cannot be written: a part of its path is a file; choose another directory"))
+        }
+        Err(fault) => Err(format!("{name} cannot be written: {}", reason(&fault))),
+    }
+}
+
+fn new_file(path: &Path) -> Result<Kind, String> {
+    let name = path.display();
+    if fs::symlink_metadata(path).is_ok() {
+        return Err(format!("{name} is a link that leads nowhere; remove it, or choose another name"));
+    }
+    let parent = parent(path);
+    if !parent.is_dir() {
+        return Err(format!(
+            "{name} cannot be written: there is no directory {}; make it first",
+            parent.display()
+        ));
+    }
+    if path.file_name().is_none() {
+        return Err(format!("{name} is not the name of a file"));
+    }
+    Ok(Kind::New)
+}
+
+fn parent(path: &Path) -> &Path {
+    match path.parent() {
+        Some(parent) if !parent.as_os_str().is_empty() => parent,
+        _ => Path::new("."),
+    }
+}
+
+/// The finished bytes in a temporary file beside `path`.
+fn beside(path: &Path, bytes: &[u8]) -> Result<tempfile::NamedTempFile, Fault> {
+    let name = path.display().to_string();
+    let mut builder = tempfile::Builder::new();
+    builder.prefix(".handspan-");
+    // The permissions of the file that is replaced, or what a new file usually gets.
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::PermissionsExt;
+        let permissions = fs::metadata(path).map(|found| found.permissions());
+        builder.permissions(permissions.unwrap_or_else(|_| fs::Permissions::from_mode(0o666)));
+    }
+    let made = builder.tempfile_in(parent(path)).and_then(|mut file| {
+        file.write_all(bytes)?;
+        file.as_file().sync_all()?;
+        Ok(file)
+    });
+    made.map_err(|fault| told(&name, &fault))
+}
+
+/// Write to a device or a pipe; it is neither made, cut nor replaced.
+fn device(path: &Path, bytes: &[u8]) -> Result<(), Fault> {
+    let written = OpenOptions::new().write(true).open(path).and_then(|mut file| {
+        file.write_all(bytes)?;
+        file.flush()
+    });
+    written.map_err(|fault| told(&path.display().to_string(), &fault))
+}
