@@ -1,1 +1,3 @@
+//! Benchmarks of the stages.
+
 fn main() {}

@@ -261,7 +261,8 @@ family-lie-across = { $baby } is lying across your bump.
 family-lie-across-probably = { $baby } is probably lying across your bump.
 family-lie-slanting = { $baby } is lying on a slant.
 family-lie-slanting-probably = { $baby } is probably lying on a slant.
-family-lie-not-told = { $baby }: hands could not tell which way up.
+family-lie-not-told = Hands could not tell how your baby lies.
+family-lie-not-told-number = Hands could not tell how baby { $number } lies.
 family-lie-early = It is too soon to feel how your baby lies.
 family-early-picture = The picture shows how high your womb has grown.
 
@@ -294,15 +295,15 @@ family-back-ribs-probably = The back is probably towards your ribs.
 family-back-feet = The back is towards your feet.
 family-back-feet-probably = The back is probably towards your feet.
 family-back-not-told = Hands could not tell where the back is.
-family-back-not-felt = Where the back is was not felt for.
+family-back-not-felt = The back was not felt for.
 
 family-about-title = About this page
 family-hold = Hold this page on your bump with the picture facing out. Then the sides match.
 family-hands = This was felt by hand. It is not a scan, and hands can be wrong.
-family-scan = Some of this was seen on a scan. The picture itself is not a scan.
+family-hands-scan = Some of this was felt by hand and some seen on a scan. The picture is not a scan, and hands can be wrong.
 family-turn = Babies turn. This page shows one day. When you get a new page, put this one away.
 family-heart = The small heart shows where the heartbeat was heard that day.
-family-artist = The face, arms and legs are drawn to fit.
+family-artist = Face and limbs are drawn to fit.
 
 family-call-title = When to call
 # Source: CDC-HH
@@ -310,7 +311,8 @@ family-worried = If you are worried, call, even if it is not on this list. Say t
 family-clinic-blank = Call ____
 family-number-blank = Number ____
 
-family-moves-title = Your baby’s movements
+family-moves-title-one = Your baby’s movements
+family-moves-title-more = Your babies’ movements
 # Source: NHS-MOVE; HEY-NHS
 family-moves-fewer = Are they fewer, or not as usual?
 # Source: NHS-MOVE; HEY-NHS
@@ -320,7 +322,7 @@ family-moves-wait = Do not wait for the next day.
 # Source: NHS-MOVE; RCOG-57
 family-moves-late = Babies do not move less near the birth.
 # Source: NTH NHS
-family-moves-early = No movements by 24 weeks? Call and ask for a check.
+family-moves-early = None felt by 24 weeks? Call for a check.
 # Source: RCM-DOP
 family-moves-monitor = Do not use a heart monitor to check. You may hear your own pulse.
 

@@ -21,13 +21,14 @@ pub enum OutlineStep {
 
 pub(super) fn outline(loaded: &Loaded, text: &str, size: f32) -> Result<Vec<OutlineStep>, FontError> {
     let outlines = loaded.glyphs.outline_glyphs();
-    let mut pen = Pen { steps: vec![], origin: [0.0, 0.0], last: [0.0, 0.0] };
+    // Drawn in the font's own units and scaled here: scaling inside the library rounds to 1/64.
+    let mut pen = Pen { steps: vec![], scale: size / loaded.units, origin: [0.0, 0.0], last: [0.0, 0.0] };
     let mut x = 0.0;
     for glyph in loaded.shape(text)? {
         pen.origin = [(x + glyph.dx) * size, glyph.dy * size];
         if let Some(outline) = outlines.get(u32::from(glyph.id).into()) {
             outline
-                .draw(DrawSettings::unhinted(Size::new(size), LocationRef::default()), &mut pen)
+                .draw(DrawSettings::unhinted(Size::unscaled(), LocationRef::default()), &mut pen)
                 .map_err(|e| FontError::Broken { face: loaded.face, reason: e.to_string() })?;
         }
         x += glyph.advance;
@@ -38,13 +39,14 @@ pub(super) fn outline(loaded: &Loaded, text: &str, size: f32) -> Result<Vec<Outl
 /// Collects the steps of one glyph after another; quadratic curves become cubic ones, exactly.
 struct Pen {
     steps: Vec<OutlineStep>,
+    scale: f32,
     origin: [f32; 2],
     last: [f32; 2],
 }
 
 impl Pen {
     fn at(&mut self, x: f32, y: f32) -> [f32; 2] {
-        [self.origin[0] + x, self.origin[1] + y]
+        [self.origin[0] + x * self.scale, self.origin[1] + y * self.scale]
     }
 }
 

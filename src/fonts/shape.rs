@@ -27,7 +27,7 @@ pub(super) struct Loaded {
     pub(super) face: Face,
     font: Font,
     pub(super) glyphs: skrifa::FontRef<'static>,
-    units: f32,
+    pub(super) units: f32,
 }
 
 impl Loaded {

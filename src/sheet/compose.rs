@@ -1,7 +1,7 @@
 //! Putting a page together. In: a layout, figures, words. Out: the finished `Sheet`.
 
 use super::content::{Block, Content, Kind};
-use super::layout::{Edge, Holds, Layout, MM_PER_PT, Paper, Place, Upright};
+use super::layout::{Edge, Holds, Layout, MM_PER_PT, Paper, Place};
 use super::place::{Placed, place};
 use super::set::{SetBlock, Setter, Setting};
 use super::{Element, Sheet, SheetError, Tag};
@@ -141,11 +141,11 @@ fn fit(placed: &Placed, frame: &Frame) -> f32 {
     (placed.width / width_of(frame)).min(placed.height / height_of(frame))
 }
 
-/// A figure in its box: in the middle, y turned down, cut off at its frame.
+/// A figure in its box: at the top, in the middle, y turned down, cut off at its frame.
 fn picture(scene: &Scene, number: usize, corner: PagePoint, placed: &Placed) -> Element {
     let (frame, scale) = (&scene.frame, fit(placed, &scene.frame));
     let left = corner.x + (placed.width - width_of(frame) * scale) * 0.5;
-    let top = corner.y + (placed.height - height_of(frame) * scale) * 0.5;
+    let top = corner.y;
     // The one place where the y axis is turned.
     let to_page =
         |p: FigurePoint| PagePoint::new(left + (p.x - frame.left) * scale, top + (frame.top - p.y) * scale);
@@ -202,13 +202,7 @@ fn words_of(
     elements: &mut Vec<Element>,
 ) {
     let setting: &Setting = &placed.words;
-    let spare = placed.height - 2.0 * b.padding_mm - setting.height_mm;
-    let down = match b.upright {
-        Upright::Top => 0.0,
-        Upright::Middle => spare * 0.5,
-        Upright::Bottom => spare,
-    };
-    let origin = PagePoint::new(corner.x + b.padding_mm, corner.y + b.padding_mm + down);
+    let origin = PagePoint::new(corner.x + b.padding_mm, corner.y + b.padding_mm);
     let mut in_list = false;
     for block in &setting.blocks {
         if block.kind == Kind::Item && !in_list {
@@ -267,9 +261,6 @@ fn edge(edge: Edge, corner: PagePoint, placed: &Placed) -> Option<Element> {
     let path = match edge {
         Edge::None => return None,
         Edge::Line => rounded(corner.x, corner.y, placed.width, placed.height, 8.0 * MM_PER_PT),
-        Edge::Rule => {
-            vec![Step::Move(corner), Step::Line(PagePoint::new(corner.x + placed.width, corner.y))]
-        }
     };
     let items = vec![Item::Stroke { path, colour: RULE, width: RULE_MM, dash: None }];
     Some(Element { tag: Tag::Artifact, items })

@@ -1,5 +1,6 @@
 //! The words of a page before they are set. In: finished sentences. Out: blocks under the names a layout uses.
 
+use crate::figure::scene::Scene;
 use std::collections::BTreeMap;
 
 /// How a block of words is set.
@@ -50,4 +51,11 @@ pub struct Content {
     pub description: String,
     /// Blocks by the name that a layout's `words:NAME` uses.
     pub blocks: BTreeMap<String, Vec<Block>>,
+}
+
+impl Content {
+    /// Of a sheet that holds this figure alone: its title and its description, no words.
+    pub fn of_figure(scene: &Scene) -> Self {
+        Self { title: scene.title.clone(), description: scene.description.clone(), blocks: BTreeMap::new() }
+    }
 }

@@ -8,6 +8,7 @@ mod compose;
 mod content;
 pub mod family;
 mod layout;
+mod layout_file;
 mod place;
 mod set;
 

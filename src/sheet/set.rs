@@ -14,6 +14,10 @@ const BLANK: &str = "____";
 const WRITING_MM: f32 = 8.5;
 /// The shortest line to write on, in mm.
 const SHORTEST_BLANK_MM: f32 = 15.0;
+/// The last line of words is at least this share of the width, where that costs no line.
+const SHORTEST_LAST_LINE: f32 = 0.2;
+/// The same for headings and leads.
+const SHORTEST_LAST_LINE_LARGE: f32 = 0.3;
 /// Between words and a line to write on, in mm.
 const BLANK_GAP_MM: f32 = 1.6;
 
@@ -173,7 +177,7 @@ impl<'a> Setter<'a> {
         Ok(SetBlock { kind: Kind::Blank, lines, rule: Some((from, to, baseline + 0.4)), dot: None })
     }
 
-    /// As [`Self::broken`]; the lines of a heading or a lead are made about equally long.
+    /// As [`Self::broken`]; the last line is not left with one short word where that costs no line.
     fn balanced<'t>(
         &self,
         kind: Kind,
@@ -181,13 +185,16 @@ impl<'a> Setter<'a> {
         face: Face,
         width: f32,
     ) -> Result<Vec<&'t str>, SetError> {
-        let mut best = self.broken(text, face, width)?;
-        let short = match kind {
-            Kind::Title | Kind::Part | Kind::Heading | Kind::Lead => true,
-            Kind::Text | Kind::Strong | Kind::Number | Kind::Item | Kind::Blank => false,
+        let shortest = match kind {
+            Kind::Title | Kind::Part | Kind::Heading | Kind::Lead => SHORTEST_LAST_LINE_LARGE,
+            Kind::Text | Kind::Strong | Kind::Number | Kind::Item | Kind::Blank => SHORTEST_LAST_LINE,
         };
+        let mut best = self.broken(text, face, width)?;
         let mut narrower = width;
-        while short && best.len() > 1 && narrower > width * 0.5 {
+        while let [_, .., last] = best[..] {
+            if self.width(face, last)? >= width * shortest {
+                break;
+            }
             narrower -= width * 0.02;
             match self.broken(text, face, narrower) {
                 Ok(lines) if lines.len() == best.len() => best = lines,

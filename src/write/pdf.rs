@@ -27,7 +27,7 @@ pub fn pdf(sheet: &Sheet, fonts: &Fonts) -> Result<Vec<u8>, WriteError> {
     for (face, used) in &shaped.used {
         pdf.resources.fonts.map.insert(font_id(*face), embedded(*face, used)?);
     }
-    let mut page = Page::new(sheet.height_mm, &shaped);
+    let mut page = Page::new(sheet, &shaped);
     page.draw(sheet);
     pdf.pages.push(PdfPage::new(Mm(sheet.width_mm), Mm(sheet.height_mm), page.ops));
 
@@ -135,6 +135,7 @@ fn subset_tag(bytes: &[u8]) -> String {
 /// The operations of a page, with the state that is set.
 struct Page<'a> {
     height_mm: f32,
+    lang: &'a str,
     shaped: &'a Shaped,
     ops: Vec<Op>,
     fill: Option<Colour>,
@@ -144,8 +145,9 @@ struct Page<'a> {
 }
 
 impl<'a> Page<'a> {
-    fn new(height_mm: f32, shaped: &'a Shaped) -> Self {
-        Self { height_mm, shaped, ops: vec![], fill: None, stroke: None, width: None, dashed: false }
+    fn new(sheet: &'a Sheet, shaped: &'a Shaped) -> Self {
+        let (height_mm, lang) = (sheet.height_mm, sheet.lang.as_str());
+        Self { height_mm, lang, shaped, ops: vec![], fill: None, stroke: None, width: None, dashed: false }
     }
 
     fn draw(&mut self, sheet: &Sheet) {
@@ -272,6 +274,11 @@ impl<'a> Page<'a> {
         };
         let at = self.point(PagePoint::new(left, text.at.y));
         self.fill_with(text.colour);
+        let foreign = text.lang != self.lang;
+        if foreign {
+            let data = text.lang.as_bytes().to_vec();
+            self.ops.push(marked("Span", "Lang", DictItem::String { data, literal: true }));
+        }
         self.ops.push(Op::StartTextSection);
         let size = Pt(round(text.size * PT_PER_MM));
         self.ops.push(Op::SetFont { font: PdfFontHandle::External(font_id(text.face)), size });
@@ -295,6 +302,9 @@ impl<'a> Page<'a> {
             }
         }
         self.ops.push(Op::EndTextSection);
+        if foreign {
+            self.ops.push(Op::EndMarkedContent);
+        }
     }
 }
 

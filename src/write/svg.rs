@@ -27,7 +27,8 @@ pub enum TextAs {
 
 /// The sheet as an SVG document.
 pub fn svg(sheet: &Sheet, text_as: TextAs, fonts: &Fonts) -> Result<String, WriteError> {
-    let mut writer = Writer { fonts, text_as, ids: BTreeMap::new(), clips: 0, used: BTreeMap::new() };
+    let mut writer =
+        Writer { fonts, text_as, lang: &sheet.lang, ids: BTreeMap::new(), clips: 0, used: BTreeMap::new() };
     let (width, height) = (units(sheet.width_mm), units(sheet.height_mm));
     let title_id = writer.id("sheet-title");
     let about_id = writer.id("sheet-description");
@@ -73,6 +74,8 @@ pub fn svg(sheet: &Sheet, text_as: TextAs, fonts: &Fonts) -> Result<String, Writ
 struct Writer<'a> {
     fonts: &'a Fonts,
     text_as: TextAs,
+    /// The sheet's language.
+    lang: &'a str,
     /// Names already given, and how often.
     ids: BTreeMap<String, usize>,
     clips: usize,
@@ -168,6 +171,9 @@ impl Writer<'_> {
             Align::Middle => element.assign("text-anchor", "middle"),
             Align::End => element.assign("text-anchor", "end"),
         }
+        if text.lang != self.lang {
+            element.assign("xml:lang", text.lang.as_str());
+        }
         element.append(Chars::new(words));
         Ok(element)
     }
@@ -197,7 +203,10 @@ impl Writer<'_> {
                  src:url(data:font/ttf;base64,{bytes})}}"
             );
         }
-        css.push_str("text{font-family:handspan,'Source Sans 3',sans-serif}");
+        // Without it a browser rounds each letter's width to whole pixels and words run together.
+        css.push_str(
+            "text{font-family:handspan,'Source Sans 3',sans-serif;text-rendering:geometricPrecision}",
+        );
         for face in self.used.keys() {
             let (weight, style) = weight_and_style(*face);
             let _ = write!(css, ".{}{{font-weight:{weight};font-style:{style}}}", class(*face));

@@ -5,7 +5,7 @@ use super::pdf::utf16;
 use crate::figure::scene::{Item, Step};
 use crate::sheet::{Sheet, Tag};
 use crate::units::PagePoint;
-use lopdf::{Dictionary, Document, Object, ObjectId, StringFormat, dictionary};
+use lopdf::{Dictionary, Document, Object, ObjectId, Stream, StringFormat, dictionary};
 
 /// The name under which an element's marks stand in the page's content.
 pub(super) fn mark(tag: &Tag) -> &'static str {
@@ -24,12 +24,14 @@ pub(super) fn finish(doc: &mut Document, sheet: &Sheet) -> Result<(), lopdf::Err
     doc.version = "1.7".to_owned();
     let page = doc.page_iter().next().ok_or(lopdf::Error::PageNumberNotFound(1))?;
     let tree = structure(doc, sheet, page);
+    let metadata = doc.add_object(metadata(sheet));
     let page_dict = doc.get_object_mut(page)?.as_dict_mut()?;
     page_dict.set("StructParents", 0);
     page_dict.set("Tabs", "S");
     page_dict.remove(b"Annots");
     let catalog = doc.catalog_mut()?;
     catalog.set("StructTreeRoot", tree);
+    catalog.set("Metadata", metadata);
     catalog.set("MarkInfo", dictionary! { "Marked" => true });
     catalog.set("Lang", string(&sheet.lang));
     catalog.set("ViewerPreferences", dictionary! { "DisplayDocTitle" => true });
@@ -157,6 +159,26 @@ fn widen(bounds: &mut [f32; 4], item: &Item<PagePoint>) {
         }
         Item::Text(text) => point(text.at),
     }
+}
+
+/// Title and language once more as XMP, and the mark that the file is tagged after PDF/UA-1 (ISO 14289-1).
+fn metadata(sheet: &Sheet) -> Stream {
+    let escape = |text: &str| text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;");
+    let (title, lang) = (escape(&sheet.title), escape(&sheet.lang));
+    let xmp = format!(
+        "<?xpacket begin=\"\u{feff}\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n\
+         <x:xmpmeta xmlns:x=\"adobe:ns:meta/\">\n\
+         <rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">\n\
+         <rdf:Description rdf:about=\"\" xmlns:dc=\"http://purl.org/dc/elements/1.1/\" \
+         xmlns:pdfuaid=\"http://www.aiim.org/pdfua/ns/id/\">\n\
+         <dc:title><rdf:Alt><rdf:li xml:lang=\"x-default\">{title}</rdf:li></rdf:Alt></dc:title>\n\
+         <dc:language><rdf:Bag><rdf:li>{lang}</rdf:li></rdf:Bag></dc:language>\n\
+         <pdfuaid:part>1</pdfuaid:part>\n\
+         </rdf:Description>\n</rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>"
+    );
+    let dict = dictionary! { "Type" => "Metadata", "Subtype" => "XML" };
+    // Programs that look for it do not unpack it.
+    Stream::new(dict, xmp.into_bytes()).with_compression(false)
 }
 
 fn string(text: &str) -> Object {

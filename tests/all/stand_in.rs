@@ -44,7 +44,7 @@ fn text(words: &str, x: f32, y: f32, align: Align, face: Face, role: Role) -> It
 }
 
 /// A group with its marks.
-fn group(name: &str, about: &str, items: Vec<Item<FigurePoint>>) -> Item<FigurePoint> {
+pub fn group(name: &str, about: &str, items: Vec<Item<FigurePoint>>) -> Item<FigurePoint> {
     Item::Group { name: name.to_owned(), about: about.to_owned(), items }
 }
 
