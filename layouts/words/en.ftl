@@ -13,7 +13,7 @@ check-weeks = { $file }, at { $weeks } weeks
 check-no-weeks = { $file }, weeks not given
 check-baby = Baby { $baby }
 check-not-examined = Not examined: { $names }.
-check-nothing-left = Everything on the list was examined.
+check-nothing-left = Nothing that is usual at these weeks was left out.
 
 value-unsure = { $value }, unsure
 value-scan = { $value }, by scan
@@ -140,6 +140,7 @@ back-feet = back towards her feet
 conclude-position = { $lie }, { $back }: { $position } ({ $code }).
 conclude-position-words = { $lie }, { $back }: { $position }.
 conclude-back = { $lie }, { $back }.
+conclude-nothing-at-all = { $lie }.
 conclude-no-back = { $lie }; where the back is, is not known.
 conclude-no-turn = No position is named: only the side of the back is known.
 conclude-unsure = Unsure: a finding this rests on is marked with a question mark.
@@ -148,7 +149,7 @@ conclude-not-engaged = Not engaged: { $fifths } of the head palpable above the b
 conclude-engaged-said = Said to be engaged; no fifths recorded.
 conclude-head-free = Not engaged: the head is free above the brim.
 
-check-remarks-none = No act-now rule and no contradiction was met by what is recorded. That does not rule anything out.
+check-remarks-none = Nothing recorded here meets an act-now rule or contradicts itself. That rules nothing out.
 check-problems = In the file
 grade-act-now = Act now
 grade-cannot-both = Cannot both be right

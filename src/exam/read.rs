@@ -12,7 +12,7 @@ use super::quantity as q;
 use super::say;
 use super::syntax;
 use super::words::{Row, StateWord, Vocabulary, fold, nearest};
-use crate::report::{Problem, any_error, clip, quoted};
+use crate::report::{Lines, Problem, any_error, clip, placed, quoted};
 use crate::units::Gestation;
 use jiff::civil::Date;
 use std::collections::BTreeMap;
@@ -22,6 +22,10 @@ use toml::de::{DeTable, DeValue};
 
 /// Largest file read, in bytes.
 pub const MOST_BYTES: usize = 1 << 20;
+/// More problems than this help nobody.
+const MOST_PROBLEMS: usize = 50;
+/// Longest value of one finding, in bytes; a note may be longer.
+const MOST_VALUE_BYTES: usize = 1000;
 /// Babies in one exam.
 const MOST_BABIES: usize = 2;
 /// Days in a cycle.
@@ -72,15 +76,18 @@ pub fn read(name: &str, bytes: &[u8]) -> Reading {
     let Reader { mut problems, spans, .. } = reader;
     if stop {
         problems.clear();
-    } else {
+    }
+    if !syntax.is_empty() {
         // What stands on a broken line was not understood: only its syntax is reported.
-        let broken: Vec<Option<usize>> =
-            syntax.iter().map(|p| p.place.as_ref().map(|place| place.line)).collect();
-        problems.retain(|p| !broken.contains(&p.place.as_ref().map(|place| place.line)));
+        let lines = Lines::of(source);
+        let line = |p: &Problem| p.span.as_ref().map(|span| lines.line(span.start));
+        let broken: Vec<Option<usize>> = syntax.iter().map(line).collect();
+        problems.retain(|p| !broken.contains(&line(p)));
     }
     problems.append(&mut syntax);
-    problems.sort_by_key(|p| p.span.as_ref().map_or((0, 0), |span| (span.start, span.end)));
-    let exam = (!any_error(&problems)).then_some(exam);
+    let errors = any_error(&problems);
+    let problems = placed(problems, source, MOST_PROBLEMS);
+    let exam = (!errors).then_some(exam);
     Reading { exam, problems, spans }
 }
 
@@ -270,6 +277,9 @@ impl Reader<'_> {
         }
         let mut all: Option<Found<Vec<T>>> = None;
         for item in items {
+            if self.problems.len() > MOST_PROBLEMS {
+                break;
+            }
             let found = match self.texts(key, item, parse) {
                 None => continue,
                 Some(Finding::Found(found)) => found,
@@ -358,7 +368,7 @@ impl Reader<'_> {
         };
         let expected = fault.expected.unwrap_or_else(|| key.expected());
         self.problems.push(
-            Problem::at(fault.id, self.file, self.source, at, format!("{}: {}", key.name, fault.message))
+            Problem::at(fault.id, self.file, at, format!("{}: {}", key.name, fault.message))
                 .expecting(expected)
                 .suggesting(fault.suggestion),
         );
@@ -373,7 +383,6 @@ impl Reader<'_> {
             Problem::at(
                 "wrong-kind",
                 self.file,
-                self.source,
                 value.span(),
                 format!("`{name}` is a heading, not a finding"),
             )
@@ -394,7 +403,6 @@ impl Reader<'_> {
                     Problem::at(
                         "too-many-babies",
                         self.file,
-                        self.source,
                         item.span(),
                         "a third baby cannot be recorded here",
                     )
@@ -409,7 +417,12 @@ impl Reader<'_> {
 
     /// Report the keys that do not belong to `scope`.
     fn known_keys(&mut self, table: &DeTable<'_>, scope: Scope, extra_notes: &mut Vec<String>) {
-        for (key, value) in table {
+        let mut entries: Vec<Entry<'_>> = table.iter().collect();
+        entries.sort_by_key(|(key, _)| key.span().start);
+        for (key, value) in entries {
+            if self.problems.len() > MOST_PROBLEMS {
+                return;
+            }
             let name: &str = key.get_ref();
             let heading = scope == Scope::Top && ["mother", "baby"].contains(&name);
             if heading || keys::find(scope, name).is_some() {
@@ -440,7 +453,7 @@ impl Reader<'_> {
             "{name}: findings of a vaginal examination are not recorded here; the words are kept in the note"
         );
         self.problems.push(
-            Problem::at("vaginal-finding", self.file, self.source, key.span(), message)
+            Problem::at("vaginal-finding", self.file, key.span(), message)
                 .expecting("findings of the abdomen; fifths above the brim are felt, never worked out from a station")
                 .as_warning(),
         );
@@ -448,7 +461,7 @@ impl Reader<'_> {
 
     fn unknown_key(&mut self, (key, value): Entry<'_>, scope: Scope) {
         let name: &str = key.get_ref();
-        let at = |message: String| Problem::at("unknown-key", self.file, self.source, key.span(), message);
+        let at = |message: String| Problem::at("unknown-key", self.file, key.span(), message);
         let tidy = name.to_lowercase().replace(['_', ' '], "-");
         let meant = KEYS_MEANT.iter().find(|(tried, _)| *tried == tidy).map(|(_, meant)| *meant);
         let elsewhere =
@@ -457,7 +470,7 @@ impl Reader<'_> {
         let problem = if let Some(elsewhere) = elsewhere.filter(|k| k.name == name) {
             let mut problem = at(format!("`{name}` does not belong here"));
             problem.id = "misplaced-key";
-            problem.expecting(format!("{name} {}", elsewhere.scope.place()))
+            problem.expecting(format!("`{name}` {}", elsewhere.scope.place()))
         } else if is_table {
             let rows = [
                 Row { word: "mother", also: &["mum", "woman"] },
@@ -634,7 +647,7 @@ impl Reader<'_> {
             let message = format!("due: {due} is used{calendar}; last period + 280 days gives {from_period}");
             if let Some(span) = self.spans.get("due").cloned() {
                 self.problems.push(
-                    Problem::at("due-and-last-period-differ", self.file, self.source, span, message)
+                    Problem::at("due-and-last-period-differ", self.file, span, message)
                         .expecting("the date that was settled, alone")
                         .as_warning(),
                 );
@@ -791,6 +804,10 @@ fn read_text<T>(
     let piece = piece.trim();
     if piece.text.is_empty() {
         return Err(Fault::whole("empty-value", "nothing stands between the quotes"));
+    }
+    if piece.text.len() > MOST_VALUE_BYTES {
+        return Err(Fault::whole("too-long", "this is too long for one finding")
+            .expecting("a few words; free words stand in the note"));
     }
     if let Some(state) = state(key, piece) {
         return Ok(state);

@@ -1,12 +1,10 @@
 //! Problems of TOML's syntax. In: the parser's faults. Out: problems in the words of someone who writes an exam.
 
-use crate::report::{Problem, quoted};
+use crate::report::{Lines, Problem, quoted};
 use std::ops::Range;
 
 /// Id of the problem that stands alone: everything after an unclosed bracket is misread.
 pub const UNCLOSED: &str = "unclosed-bracket";
-/// More problems than this help nobody.
-const MOST: usize = 20;
 
 /// The problems, at most one a line; after an unclosed bracket that alone.
 pub fn problems(file: &str, source: &str, faults: &[toml::de::Error]) -> Vec<Problem> {
@@ -17,40 +15,38 @@ pub fn problems(file: &str, source: &str, faults: &[toml::de::Error]) -> Vec<Pro
         let bracket = &source[open..open + 1];
         let close = if bracket == "{" { "}" } else { "]" };
         return vec![
-            Problem::at(UNCLOSED, file, source, open..open + 1, format!("`{bracket}` is never closed"))
+            Problem::at(UNCLOSED, file, open..open + 1, format!("`{bracket}` is never closed"))
                 .expecting(format!("`{close}` after the last value of this list")),
         ];
     }
-    let mut problems: Vec<Problem> = vec![];
+    let lines = Lines::of(source);
     let mut sorted: Vec<(Range<usize>, &toml::de::Error)> =
         faults.iter().map(|fault| (fault.span().unwrap_or(0..0), fault)).collect();
     sorted.sort_by_key(|(span, _)| (span.start, span.end));
+    let mut problems: Vec<Problem> = vec![];
     let mut last_line = 0;
     for (span, fault) in sorted {
-        let problem = problem(file, source, span, fault.message());
-        let line = problem.place.as_ref().map_or(0, |place| place.line);
+        let line = lines.line(span.start);
         if line == last_line {
             continue;
         }
         last_line = line;
-        if problems.len() == MOST {
-            let message = format!("more than {MOST} lines cannot be read; the rest is not listed");
-            problems.push(Problem { message, expected: Some("an exam file in TOML".to_owned()), ..problem });
-            break;
-        }
-        problems.push(problem);
+        problems.push(problem(file, source, lines.bytes(line), span, fault.message()));
     }
     problems
 }
 
-fn problem(file: &str, source: &str, span: Range<usize>, message: &str) -> Problem {
+fn problem(file: &str, source: &str, line: Range<usize>, span: Range<usize>, message: &str) -> Problem {
     let what = message.split(", expected").next().unwrap_or(message);
-    let at =
-        |id: &'static str, span: Range<usize>, message: String| Problem::at(id, file, source, span, message);
-    let line = line_of(source, span.start);
+    let at = |id: &'static str, span: Range<usize>, message: String| Problem::at(id, file, span, message);
     if what == "duplicate key" {
         let key = quoted(&source[span.start.min(source.len())..span.end.min(source.len())]);
         return at("said-twice", span, format!("{key} is said twice")).expecting("one line for each finding");
+    }
+    if what.starts_with("invalid date") || what.starts_with("invalid time") {
+        let text = quoted(&source[span.start.min(source.len())..span.end.min(source.len())]);
+        return at("not-a-date", span, format!("{text} is not a day of the calendar"))
+            .expecting("year-month-day, such as 2026-03-14");
     }
     if let Some((key, value)) = unquoted_value(&source[line.clone()]) {
         let start = line.start + value.start;
@@ -63,7 +59,7 @@ fn problem(file: &str, source: &str, span: Range<usize>, message: &str) -> Probl
     let cannot = |message: &str| at("syntax", span.clone(), message.to_owned());
     match what {
         "key with no value" => cannot("a key without a value").expecting("key = \"value\""),
-        "missing value" | "missing value for key" => {
+        "missing value" | "missing value for key" | "string values must be quoted" => {
             cannot("the value is missing").expecting("a value after `=`")
         }
         "unclosed table" | "unclosed array table" => {
@@ -71,6 +67,9 @@ fn problem(file: &str, source: &str, span: Range<usize>, message: &str) -> Probl
         }
         "cannot recurse further; max recursion depth met" => {
             cannot("brackets inside brackets, too deep to read")
+        }
+        "missing escaped value" => {
+            cannot("a backslash in quotes has a meaning of its own").expecting("words without a backslash")
         }
         _ if what.starts_with("invalid basic string") || what.starts_with("invalid literal string") => {
             cannot("the quotes are not closed on this line, or hold a character that cannot stand there")
@@ -84,16 +83,6 @@ fn problem(file: &str, source: &str, span: Range<usize>, message: &str) -> Probl
             }
         }
     }
-}
-
-fn line_of(source: &str, at: usize) -> Range<usize> {
-    let mut at = at.min(source.len());
-    while !source.is_char_boundary(at) {
-        at -= 1;
-    }
-    let start = source[..at].rfind('\n').map_or(0, |n| n + 1);
-    let end = source[at..].find('\n').map_or(source.len(), |n| at + n);
-    start..end
 }
 
 /// The key, and the place of the value, of a line `key = value` whose value begins like a bare word or number.
