@@ -345,7 +345,7 @@ pub fn count(piece: Piece<'_>) -> Result<HeartCount, Fault> {
     };
     let count = HeartCount {
         beats: whole_number(beats, EXPECTED)?,
-        seconds: whole_number(seconds, EXPECTED)?.checked_mul(per_unit).unwrap_or(u16::MAX),
+        seconds: whole_number(seconds, EXPECTED)?.saturating_mul(per_unit),
     };
     if !COUNT_SECONDS.contains(&count.seconds) {
         return Err(Fault::at(

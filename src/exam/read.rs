@@ -10,7 +10,7 @@ use super::piece::{Fault, Piece, take_apart, trailing_bracket};
 use super::place::{back, fundus_level, heart, place};
 use super::quantity as q;
 use super::say;
-use super::syntax;
+use super::syntax::{self, Mended};
 use super::words::{Row, StateWord, Vocabulary, fold, nearest};
 use crate::report::{Lines, Problem, any_error, clip, placed, quoted};
 use crate::units::Gestation;
@@ -68,10 +68,16 @@ pub fn read(name: &str, bytes: &[u8]) -> Reading {
             );
         }
     };
-    let (table, faults) = DeTable::parse_recoverable(source);
-    let mut syntax = syntax::problems(name, source, &faults);
-    let stop = syntax.iter().any(|problem| problem.id == syntax::UNCLOSED);
-    let mut reader = Reader { file: name, source, problems: vec![], spans: BTreeMap::new(), dates: vec![] };
+    let Mended { text, problems: mut syntax, stop } = syntax::mend(name, source);
+    let (table, _) = DeTable::parse_recoverable(&text);
+    let mut reader = Reader {
+        file: name,
+        source,
+        problems: vec![],
+        spans: BTreeMap::new(),
+        dates: vec![],
+        broken: !syntax.is_empty(),
+    };
     let exam = reader.exam(table.get_ref());
     let Reader { mut problems, spans, .. } = reader;
     if stop {
@@ -98,6 +104,8 @@ struct Reader<'a> {
     spans: BTreeMap<String, Range<usize>>,
     /// Dates as they are read: key and canonical words.
     dates: Vec<(String, String)>,
+    /// True when some lines could not be read: what is missing may stand there.
+    broken: bool,
 }
 
 type Entry<'t> = (&'t Spanned<std::borrow::Cow<'t, str>>, &'t Spanned<DeValue<'t>>);
@@ -136,7 +144,7 @@ impl Reader<'_> {
         let mut exam = Exam { weeks, mother, babies, note, read: vec![] };
         self.earlier_tapes_are_earlier(&exam);
         exam.read = self.read_in_order(&exam);
-        if exam.read.is_empty() && self.problems.is_empty() && exam.note.is_none() {
+        if exam.read.is_empty() && self.problems.is_empty() && exam.note.is_none() && !self.broken {
             self.problems.push(
                 Problem::of_file("nothing-in-it", self.file, "the file records nothing")
                     .expecting("at least one finding, such as `head = \"above pubic bone\"` under [baby]"),
@@ -538,7 +546,7 @@ impl Reader<'_> {
             scan(Piece::new(&text))
         });
         self.dates_in_words(visit, due, last_period, cycle, scan);
-        if let (Some(_), None) = (cycle, entry(top, "last-period")) {
+        if let (Some(_), None, false) = (cycle, entry(top, "last-period"), self.broken) {
             self.top_fault(
                 "cycle",
                 Fault::whole("date-missing", "a cycle says nothing without the last period")
@@ -558,7 +566,11 @@ impl Reader<'_> {
             (None, given) => return given,
         };
         let Some(visit) = visit else {
-            if given.is_none() && entry(top, "weeks").is_none() && entry(top, "visit").is_none() {
+            if !self.broken
+                && given.is_none()
+                && entry(top, "weeks").is_none()
+                && entry(top, "visit").is_none()
+            {
                 self.top_fault(
                     by,
                     Fault::whole(

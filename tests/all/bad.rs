@@ -63,6 +63,7 @@ fn every_kind_of_problem_has_a_file() {
             " at(",
             "problem.id = ",
             "UNCLOSED: &str = ",
+            "UNCLOSED_QUOTES: &str = ",
         ] {
             for (at, _) in text.match_indices(call) {
                 let rest = text[at + call.len()..].trim_start();
