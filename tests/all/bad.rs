@@ -1,6 +1,6 @@
 //! A file for each kind of problem, beside its exact message. `BLESS=1` rewrites the messages: look at them, then commit.
 
-use super::shared::path;
+use super::shared::{path, rust_files};
 use handspan::report::{Look, draw};
 use std::collections::BTreeSet;
 use std::fs;
@@ -51,8 +51,7 @@ fn no_message_stands_alone() {
 #[test]
 fn every_kind_of_problem_has_a_file() {
     let mut ids = BTreeSet::new();
-    for entry in fs::read_dir(path("src/exam")).expect("src/exam") {
-        let text = fs::read_to_string(entry.expect("an entry").path()).expect("a source file");
+    for (_, text) in rust_files(&path("src/exam")) {
         let text = text.split("#[cfg(test)]").next().unwrap_or_default().to_owned();
         for call in [
             "Fault::at(",

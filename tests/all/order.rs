@@ -1,24 +1,9 @@
 //! The order of the stages: each may use any earlier one, never a later.
 
-use super::shared::path;
-use std::path::Path;
+use super::shared::{path, rust_files};
 
 const STAGES: [&str; 11] =
     ["units", "report", "words", "fonts", "clinic", "exam", "body", "reckon", "figure", "sheet", "write"];
-
-/// Every Rust file under `at`, with its text.
-fn rust_files(at: &Path) -> Vec<(String, String)> {
-    let mut files = vec![];
-    if at.is_file() && at.extension().is_some_and(|ending| ending == "rs") {
-        files.push((at.display().to_string(), std::fs::read_to_string(at).expect("a source file")));
-    } else if at.is_dir() {
-        let mut entries: Vec<_> =
-            std::fs::read_dir(at).expect("a directory").map(|e| e.expect("an entry").path()).collect();
-        entries.sort();
-        files.extend(entries.iter().flat_map(|entry| rust_files(entry)));
-    }
-    files
-}
 
 fn files_of_stage(stage: &str) -> Vec<(String, String)> {
     let mut files = rust_files(&path(&format!("src/{stage}.rs")));

@@ -9,6 +9,20 @@ pub fn path(name: &str) -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join(name)
 }
 
+/// Every Rust file under `at`, with its text.
+pub fn rust_files(at: &Path) -> Vec<(String, String)> {
+    let mut files = vec![];
+    if at.is_file() && at.extension().is_some_and(|ending| ending == "rs") {
+        files.push((at.display().to_string(), std::fs::read_to_string(at).expect("a source file")));
+    } else if at.is_dir() {
+        let mut entries: Vec<_> =
+            std::fs::read_dir(at).expect("a directory").map(|e| e.expect("an entry").path()).collect();
+        entries.sort();
+        files.extend(entries.iter().flat_map(|entry| rust_files(entry)));
+    }
+    files
+}
+
 /// The exam in `text`, which must be free of errors.
 #[track_caller]
 pub fn read(text: &str) -> Exam {

@@ -65,7 +65,7 @@ mod tests {
     #[test]
     fn lines_hang_beside_their_heading() {
         let text = paragraph(&"word ".repeat(40), Column::Beside("First grip"));
-        assert!(text.starts_with("  First grip  word word"));
+        assert!(text.starts_with("  First grip   word word"));
         assert!(text.lines().nth(1).is_some_and(|line| line.starts_with("               word")));
         assert!(text.lines().all(|line| line.chars().count() <= WIDTH));
     }
