@@ -167,6 +167,7 @@ remark-movements-none = She says the baby does not move. Have her and the baby a
 remark-movements-not-felt-yet = Movements have not been felt yet, and 24 weeks have passed or the weeks are not known. Have her and the baby assessed, by your local guidance for movements not felt by 24 weeks.
 remark-bleeding = She reports bleeding. Get help and follow your local guidance for bleeding in pregnancy now.
 remark-constant-pain = She reports pain that stays. Get help and follow your local guidance for constant pain in pregnancy now.
+remark-urgent-signs = She reports: { $signs }. Get help and follow your local guidance for it now.
 remark-hard-tender-womb = The womb is hard and tender. Get help and follow your local guidance now; do not wait for a softer moment to feel again.
 remark-scar-pain = She reports pain at the scar, and the womb has been operated on. Get help and follow your local guidance for scar pain now.
 remark-scar-pain-operations-not-known = She reports pain at a scar, and whether the womb has been operated on is not recorded. Ask now; if it has, or if nobody knows, get help by your local guidance for scar pain.

@@ -19,7 +19,7 @@ use std::collections::BTreeMap;
 use std::ops::Range;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
-use value::{births, position, word};
+use value::{births, position, printable, word};
 
 /// Largest file read, in bytes.
 pub const MOST_BYTES: usize = 1 << 20;
@@ -264,7 +264,7 @@ impl Reader<'_> {
             self.spans.insert("note".to_owned(), value.span());
             match value.get_ref() {
                 DeValue::String(text) => {
-                    lines.extend(Some(text.trim().to_owned()).filter(|text| !text.is_empty()))
+                    lines.extend(text.trim().lines().map(|line| printable(line).trim_end().to_owned()))
                 }
                 _ => {
                     if let Some(key) = keys::find(Scope::Top, "note") {

@@ -330,7 +330,7 @@ fn act_now(exam: &Exam) -> Vec<&'static str> {
 
 #[test]
 fn what_cannot_wait() {
-    let cases: [(&str, &[&str]); 34] = [
+    let cases: [(&str, &[&str]); 36] = [
         ("weeks=\"37+0\"\n[baby]\nheart=\"not heard\"", &["heart-not-heard"]),
         ("weeks=\"24+0\"\n[baby]\nheart=\"not heard\"", &["heart-not-heard"]),
         ("weeks=\"23+6\"\n[baby]\nheart=\"not heard\"", &[]),
@@ -350,6 +350,8 @@ fn what_cannot_wait() {
         ("weeks=\"24+0\"\n[mother]\nmovements=\"not felt yet\"", &["movements-not-felt-yet"]),
         ("[mother]\nreports=[\"itching\",\"bleeding\"]", &["bleeding"]),
         ("[mother]\ndenies=\"bleeding\"", &[]),
+        ("[mother]\nreports=[\"fits\", \"blurred vision\"]", &["urgent-signs"]),
+        ("[mother]\nreports=[\"itching\", \"headache\", \"tightenings\"]", &[]),
         ("[mother]\nreports=\"constant pain\"", &["constant-pain"]),
         ("[mother]\nwomb=\"hard\"", &[]),
         ("[mother]\nwomb=\"tender\"", &[]),

@@ -1,5 +1,6 @@
 //! Keys that do not belong where they stand. In: a table and its scope. Out: a problem for each, with the key that is meant.
 
+use super::value::printable;
 use super::{Entry, MOST_PROBLEMS, Reader};
 use crate::exam::keys::{self, KEYS, KEYS_MEANT, Scope, VAGINAL_KEYS};
 use crate::exam::words::{Row, nearest};
@@ -32,7 +33,7 @@ impl Reader<'_> {
     pub(super) fn vaginal(&mut self, (key, value): Entry<'_>, extra_notes: &mut Vec<String>) {
         let name: &str = key.get_ref();
         let raw = match value.get_ref() {
-            DeValue::String(text) => text.clone().into_owned(),
+            DeValue::String(text) => printable(text),
             DeValue::Integer(_)
             | DeValue::Float(_)
             | DeValue::Boolean(_)

@@ -135,7 +135,7 @@ impl Reader<'_> {
     /// The text of a value: of a string what it says; of a number what was typed; `true` is yes.
     pub(super) fn text_of(&self, value: &Spanned<DeValue<'_>>) -> Result<String, Fault> {
         match value.get_ref() {
-            DeValue::String(text) => Ok(text.clone().into_owned()),
+            DeValue::String(text) => Ok(printable(text)),
             DeValue::Integer(_) | DeValue::Float(_) => {
                 Ok(self.source.get(value.span()).unwrap_or_default().to_owned())
             }
@@ -171,6 +171,19 @@ impl Reader<'_> {
                 .suggesting(fault.suggestion),
         );
     }
+}
+
+/// A text without control characters: it is shown on terminals, and none of the words has one. Bytes keep their places.
+pub(super) fn printable(text: &str) -> String {
+    let mut printable = String::with_capacity(text.len());
+    for c in text.chars() {
+        if c.is_control() {
+            printable.push_str(&" ".repeat(c.len_utf8()));
+        } else {
+            printable.push(c);
+        }
+    }
+    printable
 }
 
 /// A value that is one word of its list.
