@@ -2,7 +2,7 @@
 //!
 //! It holds a name and telephone numbers for the family page; nothing about any person.
 
-use crate::report::{Problem, any_error, quoted};
+use crate::report::{Problem, any_error, placed, quoted};
 use serde::Deserialize;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
@@ -33,6 +33,8 @@ pub struct ClinicReading {
 
 /// Largest file read, in bytes.
 const MOST_BYTES: usize = 1 << 20;
+/// More problems than this help nobody.
+const MOST_PROBLEMS: usize = 50;
 /// Longest name, in characters: it has to fit on a line of the page.
 const LONGEST_NAME: usize = 80;
 /// Longest telephone number, in characters.
@@ -75,25 +77,25 @@ pub fn read(file: &str, bytes: &[u8]) -> ClinicReading {
         Err(fault) => {
             let span = fault.span().unwrap_or(0..0);
             problems.push(
-                Problem::at("clinic-value", file, source, span, fault.message().replace('\n', " "))
+                Problem::at("clinic-value", file, span, fault.message().replace('\n', " "))
                     .expecting("a name, and telephone numbers, between quotes"),
             );
             File::default()
         }
     };
-    let mut number = |value: Option<Spanned<String>>| text(file, source, &mut problems, value, is_number);
+    let mut number = |value: Option<Spanned<String>>| text(file, &mut problems, value, is_number);
     let Telephone { labour_ward, day, night, emergency } = parsed.telephone;
     let (labour_ward, day, night, emergency) =
         (number(labour_ward), number(day), number(night), number(emergency));
-    let name = text(file, source, &mut problems, parsed.name, is_name);
-    problems.sort_by_key(|problem| problem.span.as_ref().map(|span| span.start));
-    let clinic = (!any_error(&problems)).then_some(Clinic { name, labour_ward, day, night, emergency });
+    let name = text(file, &mut problems, parsed.name, is_name);
+    let errors = any_error(&problems);
+    let problems = placed(problems, source, MOST_PROBLEMS);
+    let clinic = (!errors).then_some(Clinic { name, labour_ward, day, night, emergency });
     ClinicReading { clinic, problems }
 }
 
 fn text(
     file: &str,
-    source: &str,
     problems: &mut Vec<Problem>,
     value: Option<Spanned<String>>,
     check: fn(&str) -> Result<(), &'static str>,
@@ -105,7 +107,7 @@ fn text(
         Ok(()) => Some(said),
         Err(expected) => {
             let message = format!("{} cannot stand here", quoted(&said));
-            problems.push(Problem::at("clinic-value", file, source, span, message).expecting(expected));
+            problems.push(Problem::at("clinic-value", file, span, message).expecting(expected));
             None
         }
     }
@@ -145,7 +147,6 @@ fn unknown_keys(file: &str, source: &str) -> Vec<Problem> {
                 Problem::at(
                     "unknown-key",
                     file,
-                    source,
                     key.span(),
                     format!("{} is not a key of a clinic file", quoted(name)),
                 )

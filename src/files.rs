@@ -195,3 +195,76 @@ fn device(path: &Path, bytes: &[u8]) -> Result<(), Fault> {
     });
     written.map_err(|fault| told(&path.display().to_string(), &fault))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn put(path: &Path, force: bool, pages: &[&str]) -> Result<Vec<String>, String> {
+        let pages: Vec<Vec<u8>> = pages.iter().map(|page| page.as_bytes().to_vec()).collect();
+        Target::look(path, force)?.put(&pages).map_err(|fault| match fault {
+            Fault::ReaderLeft => "the reader left".to_owned(),
+            Fault::Failed(why) => why,
+        })
+    }
+
+    fn names(directory: &Path) -> Vec<String> {
+        let entries = fs::read_dir(directory).expect("a directory");
+        let mut names: Vec<String> = entries
+            .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
+            .collect();
+        names.sort();
+        names
+    }
+
+    #[test]
+    fn whole_files_and_nothing_beside_them() {
+        let here = tempfile::tempdir().expect("a directory");
+        let page = here.path().join("page.svg");
+        put(&page, false, &["one", "two"]).expect("written");
+        assert_eq!(names(here.path()), ["page-2.svg", "page.svg"]);
+        assert!(put(&page, false, &["three"]).is_err_and(|why| why.contains("--force")));
+        assert_eq!(fs::read(&page).expect("the file"), b"one");
+        put(&page, true, &["three"]).expect("replaced");
+        assert_eq!(fs::read(&page).expect("the file"), b"three");
+        assert_eq!(names(here.path()), ["page-2.svg", "page.svg"]);
+    }
+
+    #[test]
+    fn several_pages_all_or_none() {
+        let here = tempfile::tempdir().expect("a directory");
+        fs::create_dir(here.path().join("page-2.svg")).expect("a directory");
+        assert!(put(&here.path().join("page.svg"), true, &["one", "two"]).is_err());
+        assert_eq!(names(here.path()), ["page-2.svg"]);
+    }
+
+    #[cfg(unix)]
+    #[test]
+    fn links_are_followed_and_permissions_kept() {
+        use std::os::unix::fs::PermissionsExt;
+        let here = tempfile::tempdir().expect("a directory");
+        let (real, link) = (here.path().join("real.svg"), here.path().join("link.svg"));
+        fs::write(&real, b"old").expect("a file");
+        fs::set_permissions(&real, fs::Permissions::from_mode(0o640)).expect("permissions");
+        std::os::unix::fs::symlink(&real, &link).expect("a link");
+        put(&link, true, &["new"]).expect("written");
+        assert!(fs::symlink_metadata(&link).expect("the link").file_type().is_symlink());
+        assert_eq!(fs::read(&real).expect("the file"), b"new");
+        assert_eq!(fs::metadata(&real).expect("the file").permissions().mode() & 0o777, 0o640);
+        let nowhere = here.path().join("nowhere.svg");
+        std::os::unix::fs::symlink(here.path().join("gone"), &nowhere).expect("a link");
+        assert!(put(&nowhere, true, &["new"]).is_err_and(|why| why.contains("leads nowhere")));
+    }
+
+    #[cfg(target_os = "linux")]
+    #[test]
+    fn devices_are_written_to_and_left_alone() {
+        use std::os::unix::fs::FileTypeExt;
+        let full = put(Path::new("/dev/full"), true, &["x"]);
+        assert!(full.is_err_and(|why| why.contains("/dev/full") && why.contains("no space")));
+        assert_eq!(put(Path::new("/dev/null"), false, &["x"]), Ok(vec!["/dev/null".to_owned()]));
+        for device in ["/dev/full", "/dev/null"] {
+            assert!(fs::metadata(device).expect("the device").file_type().is_char_device());
+        }
+    }
+}

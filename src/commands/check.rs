@@ -50,7 +50,7 @@ fn text(loaded: &Loaded<'_>, words: &Words, look: Look) -> Result<String, WordsE
     text.push_str("\n\n");
     // What cannot wait stands before everything else.
     text.push_str(&remarks(loaded, words, look, &[Grade::ActNow])?);
-    text.push_str(&said::lines(exam, words)?);
+    text.push_str(&said::lines(exam, &loaded.conclusions, words)?);
     text.push('\n');
     for (index, conclusion) in loaded.conclusions.iter().enumerate() {
         let mut sentence = said::conclusion(exam, index, conclusion, words)?;

@@ -63,7 +63,10 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
             notes.push_str(&reason);
             return Outcome { notes, code: loaded.code(), ..Outcome::default() };
         }
-        Ok(None) => {}
+        Ok(None) => match despite(&loaded, options, &words) {
+            Err(fault) => return load::wordless(&fault),
+            Ok(told) => notes.push_str(&told),
+        },
     }
     let (clinic, clinic_problems, clinic_failed) = load::clinic(options.clinic.as_ref(), look);
     notes.push_str(&clinic_problems);
@@ -111,6 +114,21 @@ fn refusal(loaded: &Loaded<'_>, options: &Handout, words: &Words) -> Result<Opti
         ));
     }
     Ok(Some(reason))
+}
+
+/// What stands all the same, and names that name nothing.
+fn despite(loaded: &Loaded<'_>, options: &Handout, words: &Words) -> Result<String, WordsError> {
+    let mut told = String::new();
+    for remark in loaded.graded(Grade::ActNow) {
+        let text = load::sentence(remark, loaded.conclusions.len(), words)?;
+        told.push_str(&format!("{}: made despite [{}]: {text}\n", loaded.name, remark.id));
+    }
+    for id in &options.despite {
+        if loaded.graded(Grade::ActNow).all(|remark| remark.id != id) {
+            told.push_str(&format!("handspan: --despite {id}: no such remark stands\n"));
+        }
+    }
+    Ok(told)
 }
 
 /// The layout of the family page.

@@ -1,7 +1,9 @@
 //! `words`. In: nothing. Out: every key of the exam language and every word it takes, with synonyms.
 
 use crate::exam::keys::{KEYS, Key, Scope};
-use crate::exam::words::{KnownWord, Row, StateWord, Vocabulary};
+use crate::exam::say::Canonical;
+use crate::exam::words::{KnownWord, PLACE_ABBREVIATIONS, Row, StateWord, Vocabulary};
+use crate::exam::{Across, Place};
 
 /// The whole list as text.
 pub fn words() -> String {
@@ -19,6 +21,11 @@ pub fn words() -> String {
         for key in KEYS.iter().filter(|key| key.scope == scope) {
             text.push_str(&entry(key));
         }
+    }
+    text.push_str("\nShort forms of places\n");
+    for (short, side, height) in PLACE_ABBREVIATIONS {
+        let place = Place { across: Some(Across::Side(side)), height: Some(height) };
+        text.push_str(&format!("  {}  = {}\n", short.to_uppercase(), place.canonical()));
     }
     text.push_str("\nAfter any value\n");
     text.push_str("  ?  at the end: unsure\n");

@@ -197,10 +197,11 @@ pub fn conclude(exam: &Exam, index: usize) -> Conclusion {
     let navel_cm = exam.mother.navel.value().map_or(USUAL_NAVEL_CM, |cm| cm.get());
 
     let head_felt = baby.head.value().map(|place| pole(place, navel_cm));
-    // Fifths above the brim are felt on the head: without a place of its own, the head is over the brim.
-    let by_fifths = baby.head_above_brim.value().filter(|_| head_felt.is_none());
-    let head = head_felt.or(by_fifths.map(|_| Pole { level: Some(Level::Brim), side: None, flank: false }));
     let breech = baby.breech.value().map(|place| pole(place, navel_cm));
+    // Fifths above the brim are felt on the head: without a place of its own it is over the brim, unless the bottom is.
+    let bottom_down = of_poles(None, breech).head_up == Some(true);
+    let by_fifths = baby.head_above_brim.value().filter(|_| head_felt.is_none() && !bottom_down);
+    let head = head_felt.or(by_fifths.map(|_| Pole { level: Some(Level::Brim), side: None, flank: false }));
     let back = baby.back.value().copied();
     let position = baby.position.value().copied();
     let given = baby.presentation.value().copied();
@@ -442,6 +443,7 @@ fn descent(
         Some(Lie::Transverse | Lie::Oblique) if low => {
             let places: Vec<&str> = [
                 ("head", baby.head.value().is_some()),
+                ("breech", baby.breech.value().is_some()),
                 ("back", baby.back.value().is_some()),
                 ("lie", baby.lie.value().is_some()),
             ]

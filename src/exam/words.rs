@@ -63,7 +63,7 @@ pub fn fold(text: &str) -> String {
 /// The canonical word of the entry nearest to `text`, if one is near enough to be meant.
 pub fn nearest<'a>(text: &str, rows: impl IntoIterator<Item = Row> + 'a) -> Option<&'static str> {
     let folded = fold(text);
-    if folded.is_empty() {
+    if folded.is_empty() || folded.len() > LONGEST_SLIP {
         return None;
     }
     let mut best: Option<(f64, &'static str)> = None;
@@ -78,6 +78,8 @@ pub fn nearest<'a>(text: &str, rows: impl IntoIterator<Item = Row> + 'a) -> Opti
     best.map(|(_, word)| word)
 }
 
+/// Longer texts are not slips of a word, in bytes.
+const LONGEST_SLIP: usize = 60;
 /// Below this likeness a suggestion would only puzzle.
 const NEAR_ENOUGH: f64 = 0.6;
 

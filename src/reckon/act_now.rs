@@ -4,6 +4,7 @@
 
 use super::heart::heart_rate;
 use super::{Grade, Remark};
+use crate::exam::words::Vocabulary;
 use crate::exam::{
     Baby, Conclusion, Descent, Exam, Finding, Movements, Operation, Presentation, Report, WombFeel, conclude,
 };
@@ -81,6 +82,13 @@ fn mother(exam: &Exam, remarks: &mut Vec<Remark>) {
     if reports.contains(&Report::ConstantPain) {
         remarks.push(remark("constant-pain", SIGNS, &["mother.reports"]));
     }
+    let urgent: Vec<&str> =
+        reports.iter().filter(|report| is_urgent(**report)).filter_map(|report| report.word()).collect();
+    if !urgent.is_empty() {
+        let mut remark = remark("urgent-signs", SIGNS, &["mother.reports"]);
+        remark.values.push(("signs", urgent.join(", ")));
+        remarks.push(remark);
+    }
     if womb.contains(&WombFeel::Hard) && womb.contains(&WombFeel::Tender) {
         remarks.push(remark("hard-tender-womb", PRACTICE, &["mother.womb"]));
     }
@@ -95,6 +103,23 @@ fn mother(exam: &Exam, remarks: &mut Vec<Remark>) {
             Finding::Absent => {}
             _ => remarks.push(remark("scar-pain-operations-not-known", PRACTICE, &["mother.reports"])),
         }
+    }
+}
+
+/// Signs that cannot wait by themselves, however mild they are said to be, and have no rule of their own.
+/// Source: family-safety table (CDC HEAR HER; WHO danger signs), seen.
+fn is_urgent(report: Report) -> bool {
+    match report {
+        Report::Fits | Report::ChestPain | Report::TroubleBreathing | Report::SightChanges => true,
+        Report::Bleeding
+        | Report::WatersBroken
+        | Report::Itching
+        | Report::ConstantPain
+        | Report::Tightenings
+        | Report::ScarPain
+        | Report::Headache
+        | Report::Fever
+        | Report::Swelling => false,
     }
 }
 

@@ -5,7 +5,7 @@
 mod place;
 mod terminal;
 
-pub use place::{TextPlace, clip, quoted};
+pub use place::{Lines, TextPlace, clip, quoted};
 pub use terminal::{Look, draw};
 
 use serde::Serialize;
@@ -32,7 +32,7 @@ pub struct Problem {
     pub file: String,
     /// Bytes of the file it is about; `None` when it is about the whole file.
     pub span: Option<Range<usize>>,
-    /// The same, counted in lines and characters.
+    /// The same, counted in lines and characters; filled in by [`placed`].
     pub place: Option<TextPlace>,
     /// One sentence without a full stop, with what the user wrote.
     pub message: String,
@@ -43,26 +43,9 @@ pub struct Problem {
 }
 
 impl Problem {
-    /// An error at `span` (bytes) of `source`.
-    pub fn at(
-        id: &'static str,
-        file: &str,
-        source: &str,
-        span: Range<usize>,
-        message: impl Into<String>,
-    ) -> Self {
-        let span = place::within(source, span);
-        let place = TextPlace::of(source, span.clone());
-        Self {
-            id,
-            severity: Severity::Error,
-            file: file.to_owned(),
-            span: Some(span),
-            place: Some(place),
-            message: message.into(),
-            expected: None,
-            suggestion: None,
-        }
+    /// An error at `span` (bytes) of its file.
+    pub fn at(id: &'static str, file: &str, span: Range<usize>, message: impl Into<String>) -> Self {
+        Self { span: Some(span), ..Self::of_file(id, file, message) }
     }
     /// An error about a whole file.
     pub fn of_file(id: &'static str, file: &str, message: impl Into<String>) -> Self {
@@ -92,6 +75,28 @@ impl Problem {
         self.severity = Severity::Warning;
         self
     }
+}
+
+/// The problems of one text in the order of their places, at most `most` of them, with lines and columns.
+pub fn placed(mut problems: Vec<Problem>, source: &str, most: usize) -> Vec<Problem> {
+    let lines = Lines::of(source);
+    problems.sort_by_key(|p| p.span.as_ref().map_or((0, 0), |span| (span.start, span.end)));
+    let left_out = problems.len().saturating_sub(most);
+    problems.truncate(most);
+    for problem in &mut problems {
+        if let Some(span) = problem.span.take() {
+            let (place, span) = lines.place(span);
+            problem.place = Some(place);
+            problem.span = Some(span);
+        }
+    }
+    if left_out > 0
+        && let Some(first) = problems.first()
+    {
+        let message = format!("{left_out} more problems are not listed");
+        problems.push(Problem::of_file("too-many-problems", &first.file, message));
+    }
+    problems
 }
 
 /// True when any of them is an error.

@@ -1,16 +1,26 @@
 //! All integration tests in one program: a module for each subject.
 
+mod bad;
+mod check;
+mod dates;
+mod examples;
 mod family_page;
 mod fonts;
 mod mother;
 mod mother_drawn;
+mod order;
 mod outside;
 mod pages;
 mod placing;
+mod program;
 mod random;
+mod read;
+mod shared;
 mod sheet;
 mod sides;
 mod stand_in;
+mod words;
+mod worked;
 mod write_pdf;
 mod write_png;
 mod write_svg;

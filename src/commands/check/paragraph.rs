@@ -28,7 +28,7 @@ pub fn paragraph(text: &str, column: Column<'_>) -> String {
     let mut lines = vec![];
     let mut line = first;
     let mut empty = true;
-    for word in text.split_whitespace() {
+    for word in words(text) {
         if !empty && line.chars().count() + 1 + word.chars().count() > WIDTH {
             lines.push(std::mem::replace(&mut line, " ".repeat(indent)));
             empty = true;
@@ -36,11 +36,26 @@ pub fn paragraph(text: &str, column: Column<'_>) -> String {
         if !empty {
             line.push(' ');
         }
-        line.push_str(word);
+        line.push_str(&word);
         empty = false;
     }
     lines.push(line);
     format!("{}\n", lines.join("\n"))
+}
+
+/// The words of a text; a unit stays with its number.
+fn words(text: &str) -> Vec<String> {
+    let mut words: Vec<String> = vec![];
+    for word in text.split_whitespace() {
+        let unit = ["cm", "s", "kg"].contains(&word.trim_end_matches([',', ';', '.']));
+        match words.last_mut() {
+            Some(last) if unit && last.ends_with(|c: char| c.is_ascii_digit()) => {
+                last.push_str(&format!(" {word}"))
+            }
+            _ => words.push(word.to_owned()),
+        }
+    }
+    words
 }
 
 #[cfg(test)]
@@ -50,7 +65,7 @@ mod tests {
     #[test]
     fn lines_hang_beside_their_heading() {
         let text = paragraph(&"word ".repeat(40), Column::Beside("First grip"));
-        assert!(text.starts_with("  First grip  word word"));
+        assert!(text.starts_with("  First grip   word word"));
         assert!(text.lines().nth(1).is_some_and(|line| line.starts_with("               word")));
         assert!(text.lines().all(|line| line.chars().count() <= WIDTH));
     }

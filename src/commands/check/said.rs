@@ -4,7 +4,7 @@
 use super::paragraph::{Column, paragraph};
 use crate::exam::{Back, BackTurn, Conclusion, Descent, Exam, Lie, Position, Presentation};
 use crate::reckon::heart_rate;
-use crate::units::MotherSide;
+use crate::units::{Gestation, MotherSide};
 use crate::words::{Words, WordsError};
 
 /// Headings, and the keys that stand beside them, in the order of the hands.
@@ -47,7 +47,8 @@ const THE_HANDS: [(&str, &[&str]); 8] = [
 ];
 
 /// What a full examination has; of each line one key is enough. The first names it when none was examined.
-const EXPECTED_OF_MOTHER: [&[&str]; 2] = [&["mother.movements"], &["mother.fundal-height", "mother.fundus"]];
+const EXPECTED_OF_MOTHER: [&[&str]; 2] =
+    [&["mother.movements"], &["mother.fundal-height", "mother.fundus", "mother.tape-unfit"]];
 const EXPECTED_OF_BABY: [&[&str]; 7] = [
     &["breech"],
     &["back"],
@@ -57,9 +58,11 @@ const EXPECTED_OF_BABY: [&[&str]; 7] = [
     &["heart"],
     &["heart-rate", "heart-counts"],
 ];
+/// Before these weeks the parts of a baby are not felt for: 24+0.
+const PARTS_FELT: Gestation = Gestation::from_days(24 * 7);
 
 /// Everything that was read, a line a heading.
-pub fn lines(exam: &Exam, words: &Words) -> Result<String, WordsError> {
+pub fn lines(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> Result<String, WordsError> {
     let mut text = String::new();
     for (heading, keys) in BEFORE_THE_HANDS {
         let keys: Vec<String> = keys.iter().map(|key| (*key).to_owned()).collect();
@@ -83,7 +86,7 @@ pub fn lines(exam: &Exam, words: &Words) -> Result<String, WordsError> {
         }
     }
     text.push_str(&line(exam, "group-note", &["note".to_owned()], words)?);
-    text.push_str(&paragraph(&not_examined(exam, words)?, Column::Indented));
+    text.push_str(&paragraph(&not_examined(exam, conclusions, words)?, Column::Indented));
     Ok(text)
 }
 
@@ -153,7 +156,7 @@ fn in_words(value: &str, words: &Words) -> Result<String, WordsError> {
     Ok(said)
 }
 
-fn not_examined(exam: &Exam, words: &Words) -> Result<String, WordsError> {
+fn not_examined(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> Result<String, WordsError> {
     let mut names = vec![];
     for keys in EXPECTED_OF_MOTHER {
         if keys.iter().all(|key| words_of(exam, key).is_none()) {
@@ -162,6 +165,13 @@ fn not_examined(exam: &Exam, words: &Words) -> Result<String, WordsError> {
     }
     for index in 0..exam.babies.len() {
         for keys in EXPECTED_OF_BABY {
+            let too_early =
+                exam.weeks.is_some_and(|weeks| weeks < PARTS_FELT) && !keys[0].starts_with("heart");
+            let lie = conclusions.get(index).and_then(|conclusion| conclusion.lie);
+            let no_head_there = keys[0] == "descent" && matches!(lie, Some(Lie::Transverse | Lie::Oblique));
+            if too_early || no_head_there {
+                continue;
+            }
             if keys.iter().all(|key| words_of(exam, &format!("baby.{}.{key}", index + 1)).is_none()) {
                 let mut said = name(keys[0], words)?;
                 if exam.babies.len() > 1 {
@@ -220,6 +230,9 @@ pub fn conclusion(
 fn lie_and_back(conclusion: &Conclusion, words: &Words) -> Result<String, WordsError> {
     let lie = words.say(&lie_message(conclusion), &[])?;
     let Some(back) = conclusion.back else {
+        if conclusion.lie.is_none() {
+            return words.say("conclude-nothing-at-all", &[("lie", &lie)]);
+        }
         return words.say("conclude-no-back", &[("lie", &lie)]);
     };
     let back = words.say(back_message(back), &[])?;

@@ -1,0 +1,91 @@
+//! Keys that do not belong where they stand. In: a table and its scope. Out: a problem for each, with the key that is meant.
+
+use super::value::printable;
+use super::{Entry, MOST_PROBLEMS, Reader};
+use crate::exam::keys::{self, KEYS, KEYS_MEANT, Scope, VAGINAL_KEYS};
+use crate::exam::words::{Row, nearest};
+use crate::report::{Problem, clip, quoted};
+use toml::de::{DeTable, DeValue};
+
+impl Reader<'_> {
+    /// Report the keys that do not belong to `scope`.
+    pub(super) fn known_keys(&mut self, table: &DeTable<'_>, scope: Scope, extra_notes: &mut Vec<String>) {
+        let mut entries: Vec<Entry<'_>> = table.iter().collect();
+        entries.sort_by_key(|(key, _)| key.span().start);
+        for (key, value) in entries {
+            if self.problems.len() > MOST_PROBLEMS {
+                return;
+            }
+            let name: &str = key.get_ref();
+            let heading = scope == Scope::Top && ["mother", "baby"].contains(&name);
+            if heading || keys::find(scope, name).is_some() {
+                continue;
+            }
+            if VAGINAL_KEYS.contains(&name) {
+                self.vaginal((key, value), extra_notes);
+            } else {
+                self.unknown_key((key, value), scope);
+            }
+        }
+    }
+
+    /// Station, cervix and the like are kept as words for the chart; they never become fifths.
+    pub(super) fn vaginal(&mut self, (key, value): Entry<'_>, extra_notes: &mut Vec<String>) {
+        let name: &str = key.get_ref();
+        let raw = match value.get_ref() {
+            DeValue::String(text) => printable(text),
+            DeValue::Integer(_)
+            | DeValue::Float(_)
+            | DeValue::Boolean(_)
+            | DeValue::Datetime(_)
+            | DeValue::Array(_)
+            | DeValue::Table(_) => self.source.get(value.span()).unwrap_or_default().to_owned(),
+        };
+        extra_notes.push(format!("{name}: {raw}"));
+        let message = format!(
+            "{name}: findings of a vaginal examination are not recorded here; the words are kept in the note"
+        );
+        self.problems.push(
+            Problem::at("vaginal-finding", self.file, key.span(), message)
+                .expecting("findings of the abdomen; fifths above the brim are felt, never worked out from a station")
+                .as_warning(),
+        );
+    }
+
+    pub(super) fn unknown_key(&mut self, (key, value): Entry<'_>, scope: Scope) {
+        let name: &str = key.get_ref();
+        let at = |message: String| Problem::at("unknown-key", self.file, key.span(), message);
+        let tidy = name.to_lowercase().replace(['_', ' '], "-");
+        let meant = KEYS_MEANT.iter().find(|(tried, _)| *tried == tidy).map(|(_, meant)| *meant);
+        let elsewhere =
+            KEYS.iter().find(|k| k.name == name || Some(k.name) == meant).filter(|k| k.scope != scope);
+        let is_table = matches!(value.get_ref(), DeValue::Table(_)) && scope == Scope::Top;
+        let problem = if let Some(elsewhere) = elsewhere.filter(|k| k.name == name) {
+            let mut problem = at(format!("`{name}` does not belong here"));
+            problem.id = "misplaced-key";
+            problem.expecting(format!("`{name}` {}", elsewhere.scope.place()))
+        } else if is_table {
+            let rows = [
+                Row { word: "mother", also: &["mum", "woman"] },
+                Row { word: "baby", also: &["fetus", "foetus", "babies", "twin"] },
+            ];
+            at(format!("[{}] is not a heading used here", clip(name)))
+                .expecting("[mother], [baby], or [[baby]] twice for twins")
+                .suggesting(nearest(name, rows).map(|word| format!("[{word}]")))
+        } else {
+            let here = KEYS.iter().filter(|k| k.scope == scope).map(|k| Row { word: k.name, also: &[] });
+            let anywhere = KEYS.iter().map(|k| Row { word: k.name, also: &[] });
+            let near = meant.or_else(|| nearest(&tidy, here)).or_else(|| nearest(&tidy, anywhere));
+            let place = near
+                .and_then(|near| KEYS.iter().find(|k| k.name == near))
+                .filter(|k| k.scope != scope)
+                .map(|k| format!(" {}", k.scope.place()))
+                .unwrap_or_default();
+            let names: Vec<&str> = KEYS.iter().filter(|k| k.scope == scope).map(|k| k.name).collect();
+            at(format!("{} is not a key used here", quoted(name)))
+                .expecting(names.join(", "))
+                .suggesting(near.map(|near| format!("`{near}`{place}")))
+        };
+        self.problems.push(problem);
+    }
+}

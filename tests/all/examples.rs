@@ -1,0 +1,82 @@
+//! Every example passes the check and is what its comment says.
+
+use super::shared::{path, run, said};
+use std::collections::BTreeMap;
+use std::fs;
+
+/// What each visit must conclude, and with which exit code.
+const VISITS: [(&str, i32, &str); 16] = [
+    ("back-to-back", 0, "right occipito-posterior (ROP). Not engaged: 4/5"),
+    ("bleeding", 3, "[hard-tender-womb]"),
+    ("crosswise", 0, "Lying across, head to her right, back towards her feet."),
+    ("dated-by-scan", 0, "at 37+3 weeks"),
+    ("does-not-agree", 1, "[position-against-findings]"),
+    ("earlier-caesarean", 0, "Cut in the womb: not known."),
+    ("fibroid", 0, "Fibroids: left, at navel."),
+    ("head-down-left", 0, "left occipito-anterior (LOA). Engaged: 2/5 of the head palpable above the brim."),
+    ("head-extended", 0, "Head stands out on: back side."),
+    ("heart-not-heard", 3, "[heart-not-heard]"),
+    ("large-build", 0, "Head: could not tell (thick wall)."),
+    ("position-only", 0, "face first, back to her left front: right mento-posterior (RMP)."),
+    ("probably-breech", 0, "Bottom down, back to her left. No position is named"),
+    ("slanting", 0, "Lying slantwise, head low on her left, back to her front."),
+    ("twelve-weeks", 0, "Top of the womb: just above pubic bone."),
+    ("twins", 0, "Baby 2: Bottom down, back square to her left: left sacro-transverse (LST)."),
+];
+
+#[test]
+fn every_example_is_read_and_says_what_it_shows() {
+    let mut expected: BTreeMap<&str, (i32, &str)> =
+        VISITS.iter().map(|(name, code, words)| (*name, (*code, *words))).collect();
+    for entry in fs::read_dir(path("examples")).expect("examples") {
+        let file = entry.expect("an entry").path();
+        let name = file.file_stem().and_then(|stem| stem.to_str()).expect("a name").to_owned();
+        let text = fs::read_to_string(&file).expect("an example");
+        assert!(text.starts_with("# "), "{name} has no comment");
+        assert!(text.lines().all(|line| line.chars().count() <= 130), "{name} has a long line");
+        if name == "clinic" {
+            continue;
+        }
+        assert!(text.contains("\n# For a"), "{name} does not say who would use it");
+        let (code, words) =
+            expected.remove(name.as_str()).unwrap_or_else(|| panic!("{name} is not in the list of visits"));
+        let output = run(&["check", &format!("examples/{name}.toml")]);
+        let said = said(&output);
+        assert_eq!(output.status.code(), Some(code), "{said}");
+        let one_line = said.split_whitespace().collect::<Vec<_>>().join(" ");
+        assert!(one_line.contains(words), "{name}: {said}");
+        assert!(!said.contains("error["), "{said}");
+    }
+    assert!(expected.is_empty(), "no file for {expected:?}");
+}
+
+#[test]
+fn the_clinic_example_is_read_whole() {
+    let bytes = fs::read(path("examples/clinic.toml")).expect("the clinic");
+    let reading = handspan::clinic::read("clinic.toml", &bytes);
+    assert_eq!(reading.problems, []);
+    let clinic = reading.clinic.expect("a clinic");
+    let numbers = [&clinic.labour_ward, &clinic.day, &clinic.night, &clinic.emergency];
+    assert!(clinic.name.is_some() && numbers.iter().all(|number| number.is_some()));
+}
+
+#[test]
+fn clinic_problems() {
+    let ids = |text: &str| -> Vec<(&'static str, Option<String>)> {
+        handspan::clinic::read("clinic.toml", text.as_bytes())
+            .problems
+            .into_iter()
+            .map(|p| (p.id, p.suggestion))
+            .collect()
+    };
+    assert_eq!(ids("nmae = \"x\""), [("unknown-key", Some("`name`".to_owned()))]);
+    assert_eq!(
+        ids("[telephone]\nlabor-ward = \"01632 960123\""),
+        [("unknown-key", Some("`labour-ward`".to_owned()))]
+    );
+    assert_eq!(ids("[telephone]\nday = 999"), [("clinic-value", None)]);
+    assert_eq!(ids("[telephone]\nday = \"ask\""), [("clinic-value", None)]);
+    assert_eq!(ids("name = \"\""), [("clinic-value", None)]);
+    assert_eq!(ids("[telephone"), [("clinic-value", None)]);
+    assert_eq!(ids(""), []);
+}

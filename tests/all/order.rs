@@ -1,0 +1,67 @@
+//! The order of the stages: each may use any earlier one, never a later.
+
+use super::shared::{path, rust_files};
+
+const STAGES: [&str; 11] =
+    ["units", "report", "words", "fonts", "clinic", "exam", "body", "reckon", "figure", "sheet", "write"];
+
+fn files_of_stage(stage: &str) -> Vec<(String, String)> {
+    let mut files = rust_files(&path(&format!("src/{stage}.rs")));
+    files.extend(rust_files(&path(&format!("src/{stage}"))));
+    files
+}
+
+#[test]
+fn stages_use_only_earlier_stages() {
+    for (at, stage) in STAGES.iter().enumerate() {
+        let files = files_of_stage(stage);
+        assert!(!files.is_empty(), "there is no stage `{stage}`");
+        for (file, text) in files {
+            for later in STAGES[at + 1..].iter().chain(&["commands"]) {
+                let used = text.match_indices(&format!("crate::{later}")).any(|(found, name)| {
+                    !text[found + name.len()..].starts_with(|c: char| c.is_ascii_alphanumeric() || c == '_')
+                });
+                assert!(!used, "{file} uses `{later}`, a later stage");
+            }
+            // `use crate::{a, b}` would slip past the test above.
+            assert!(!text.contains("crate::{"), "{file}: name each stage in a line of its own");
+        }
+    }
+}
+
+#[test]
+fn every_stage_is_in_the_order() {
+    let library = std::fs::read_to_string(path("src/lib.rs")).expect("the library");
+    for line in library.lines() {
+        if let Some(module) = line.strip_prefix("pub mod ").and_then(|rest| rest.strip_suffix(';')) {
+            assert!(
+                module == "commands" || STAGES.contains(&module),
+                "`{module}` has no place in the order of stages"
+            );
+        }
+    }
+}
+
+#[test]
+fn every_file_says_what_comes_in_and_what_goes_out() {
+    for (file, text) in rust_files(&path("src")) {
+        assert!(text.starts_with("//!"), "{file} does not begin with `//!`");
+    }
+}
+
+#[test]
+fn only_the_program_touches_files_and_prints() {
+    let program = ["src/main.rs", "src/files.rs", "src/request.rs", "src/cli.rs"]
+        .map(|name| path(name).display().to_string());
+    for (file, text) in rust_files(&path("src")) {
+        if program.contains(&file) {
+            continue;
+        }
+        for word in
+            ["std::fs", "std::env", "std::process", "std::net", "println!", "eprintln!", "SystemTime", "{:?}"]
+        {
+            let library = text.split("#[cfg(test)]").next().unwrap_or_default();
+            assert!(!library.contains(word), "{file} uses {word}");
+        }
+    }
+}

@@ -1,0 +1,226 @@
+//! The program from outside: exit codes, streams, files whole or not at all, and no crash on any input.
+
+use super::shared::{Dice, run, run_in, said};
+use std::fs;
+use std::path::Path;
+use std::process::{Command, Stdio};
+
+const GOOD: &[u8] = b"weeks = \"37+0\"\n[baby]\nhead = \"above pubic bone\"\nback = \"left front\"\n";
+
+fn code(output: &std::process::Output) -> i32 {
+    output.status.code().unwrap_or_else(|| panic!("ended by a signal: {}", said(output)))
+}
+
+fn directory() -> tempfile::TempDir {
+    tempfile::tempdir().expect("a directory")
+}
+
+fn names(directory: &Path) -> Vec<String> {
+    let mut names: Vec<String> = fs::read_dir(directory)
+        .expect("a directory")
+        .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
+        .collect();
+    names.sort();
+    names
+}
+
+#[test]
+fn exit_codes() {
+    let here = directory();
+    for (text, expected) in [
+        (GOOD, 0),
+        (b"[baby]\nhead = \"fundus\"\nbreech = \"fundus\"\n", 1),
+        (b"[baby]\nhead = \"fundu\"\n", 2),
+        (b"[mother]\nreports = \"bleeding\"\n", 3),
+    ] {
+        let output = run_in(here.path(), &["check", "-"], text);
+        assert_eq!(code(&output), expected, "{}", said(&output));
+    }
+    fs::write(here.path().join("good.toml"), GOOD).expect("a file");
+    fs::write(here.path().join("now.toml"), b"[mother]\nmovements = \"none\"\n").expect("a file");
+    assert_eq!(code(&run_in(here.path(), &["check", "now.toml", "missing.toml", "good.toml"], b"")), 3);
+    assert_eq!(code(&run_in(here.path(), &["check", "good.toml", "missing.toml"], b"")), 2);
+}
+
+#[test]
+fn usage() {
+    for arguments in [
+        &["check"][..],
+        &[],
+        &["nonsense"],
+        &["draw", "x.toml"],
+        &["check", "--colour", "x"],
+        &["draw", "x", "-o", "x.svg", "--style", "oil"],
+    ] {
+        let output = run(arguments);
+        assert_eq!((code(&output), output.stdout.is_empty()), (2, true), "{arguments:?}");
+        assert!(!output.stderr.is_empty());
+    }
+    let help = run(&["--help"]);
+    assert_eq!(code(&help), 0);
+    let words: Vec<String> = said(&help).split_whitespace().map(str::to_owned).collect();
+    assert!(words.join(" ").contains("does not diagnose"));
+    assert_eq!(code(&run(&["--version"])), 0);
+    let twice = run_in(directory().path(), &["check", "-", "-"], GOOD);
+    assert_eq!(code(&twice), 2);
+}
+
+#[test]
+fn hostile_input_is_refused_with_a_message() {
+    let mut dice = Dice::new(7);
+    let noise: Vec<u8> = (0..5000).map(|_| dice.below(256) as u8).collect();
+    let big = vec![b'x'; 2 << 20];
+    let nested = format!("limbs = {}{}", "[".repeat(3000), "]".repeat(3000));
+    let cases: [(&[u8], &str); 12] = [
+        (&noise, "not UTF-8"),
+        (&big, "larger than 1 MiB"),
+        (nested.as_bytes(), "too deep"),
+        (b"[baby]\nheart-rate = nan\n", "nan"),
+        (b"[mother]\nfundal-height = inf\n", "inf"),
+        (b"weeks = \"\xff\"\n", "not UTF-8"),
+        (b"[baby]\nlimbs = [\"left\"\nhead = \"fundus\"\n", "never closed"),
+        (b"[baby]\nheadd = \"fundus\"\n", "did you mean `head`?"),
+        (b"[mother]\nfundal-height = \"35 kg\"\n", "cm, mm or in"),
+        (b"[mother]\nfundal-height = 35\n", "did you mean `35 cm`?"),
+        (
+            b"weeks = \"37+0\"\nvisit = 2025-09-03\ndue = 2025-10-08\n[baby]\nhead = \"fundus\"\n",
+            "35+0 on 2025-09-03",
+        ),
+        (b"", "records nothing"),
+    ];
+    for (input, words) in cases {
+        let output = run_in(directory().path(), &["check", "-"], input);
+        let said = said(&output);
+        assert_eq!(code(&output), 2, "{said}");
+        assert!(said.contains(words), "{words}: {said}");
+        assert!(!said.contains("panicked"), "{said}");
+        let json = run_in(directory().path(), &["check", "--json", "-"], input);
+        assert_eq!(code(&json), 2);
+        let line: serde_json::Value = serde_json::from_slice(&json.stdout).expect("one JSON object");
+        assert_eq!(line["problems"][0]["severity"], "error");
+    }
+}
+
+#[test]
+fn files_that_cannot_be_read() {
+    let here = directory();
+    fs::create_dir(here.path().join("folder")).expect("a directory");
+    fs::write(here.path().join("file"), b"x").expect("a file");
+    for (name, words) in [
+        ("missing.toml", "there is no such file"),
+        ("folder", "it is a directory"),
+        ("file/exam.toml", "is a file, not a directory"),
+    ] {
+        let output = run_in(here.path(), &["check", name], b"");
+        let said = said(&output);
+        assert_eq!(code(&output), 2);
+        assert!(said.contains(name) && said.contains(words), "{said}");
+    }
+}
+
+#[test]
+fn a_clinic_file_with_a_fault_is_reported() {
+    let here = directory();
+    fs::write(here.path().join("clinic.toml"), b"nmae = \"Larkfield\"\n").expect("a file");
+    let output = run_in(here.path(), &["check", "-", "--clinic", "clinic.toml"], GOOD);
+    assert_eq!(code(&output), 2);
+    assert!(said(&output).contains("did you mean `name`?"), "{}", said(&output));
+}
+
+#[test]
+fn targets_that_cannot_be_written() {
+    let here = directory();
+    fs::create_dir(here.path().join("folder.svg")).expect("a directory");
+    fs::write(here.path().join("there.svg"), b"mine").expect("a file");
+    fs::write(here.path().join("exam.toml"), GOOD).expect("a file");
+    let before = names(here.path());
+    for (target, words) in [
+        ("folder.svg", "is a directory; name a file in it"),
+        ("there.svg", "--force"),
+        ("nowhere/page.svg", "there is no directory nowhere; make it first"),
+        ("exam.toml/page.svg", "a part of its path is a file"),
+        ("page.doc", "end it in .svg, .png or .pdf"),
+        ("page", "end it in .svg, .png or .pdf"),
+        ("-", "say --as"),
+    ] {
+        for command in ["draw", "handout"] {
+            let output = run_in(here.path(), &[command, "exam.toml", "-o", target], b"");
+            let said = said(&output);
+            assert_eq!(code(&output), 2, "{said}");
+            assert!(said.contains(words), "{target}: {said}");
+        }
+    }
+    assert_eq!(names(here.path()), before);
+    assert_eq!(fs::read(here.path().join("there.svg")).expect("the file"), b"mine");
+}
+
+#[test]
+fn no_family_page_while_something_stands_against_it() {
+    let here = directory();
+    let cases: [(&[u8], i32, &str); 4] = [
+        (b"weeks = \"39+1\"\n[baby]\nheart = \"not heard\"\n", 3, "--despite heart-not-heard"),
+        (
+            b"[mother]\nreports = \"bleeding\"\nmovements = \"fewer\"\n",
+            3,
+            "--despite movements-fewer --despite bleeding",
+        ),
+        (b"[baby]\nhead = \"fundus\"\nbreech = \"fundus\"\n", 1, "cannot be in one place"),
+        (
+            b"[mother]\nreports = \"bleeding\"\n[baby]\nhead = \"fundus\"\nbreech = \"fundus\"\n",
+            3,
+            "cannot be in one place",
+        ),
+    ];
+    for (text, expected, words) in cases {
+        let output = run_in(here.path(), &["handout", "-", "-o", "page.pdf"], text);
+        let said = said(&output);
+        assert_eq!(code(&output), expected, "{said}");
+        assert!(said.contains("no family page is made") && said.contains(words), "{said}");
+        assert_eq!(names(here.path()), Vec::<String>::new(), "something was written");
+    }
+    // Naming one remark does not name another.
+    let output = run_in(
+        here.path(),
+        &["handout", "-", "-o", "page.pdf", "--despite", "bleeding"],
+        b"[mother]\nreports = \"bleeding\"\nmovements = \"fewer\"\n",
+    );
+    assert_eq!(code(&output), 3);
+    assert!(said(&output).contains("[movements-fewer]") && names(here.path()).is_empty());
+}
+
+#[test]
+fn colour_only_on_a_terminal() {
+    for arguments in [&["check", "examples/bleeding.toml"][..], &["check", "missing.toml"]] {
+        assert!(!run(arguments).stdout.contains(&0x1b));
+    }
+}
+
+#[cfg(unix)]
+#[test]
+fn a_reader_that_goes_away_is_no_fault() {
+    use std::os::fd::OwnedFd;
+    let (reader, writer) = std::io::pipe().expect("a pipe");
+    drop(reader);
+    let output = Command::new(env!("CARGO_BIN_EXE_handspan"))
+        .arg("words")
+        .stdout(Stdio::from(OwnedFd::from(writer)))
+        .stderr(Stdio::piped())
+        .output()
+        .expect("the program ends");
+    assert_eq!((output.status.code(), output.stderr), (Some(0), vec![]));
+}
+
+#[cfg(target_os = "linux")]
+#[test]
+fn a_full_device_is_an_error() {
+    let full = fs::OpenOptions::new().write(true).open("/dev/full").expect("/dev/full");
+    let output = Command::new(env!("CARGO_BIN_EXE_handspan"))
+        .arg("words")
+        .stdout(full)
+        .stderr(Stdio::piped())
+        .output()
+        .expect("the program ends");
+    assert_eq!(output.status.code(), Some(2));
+    let said = String::from_utf8_lossy(&output.stderr).into_owned();
+    assert!(said.contains("standard output") && said.contains("no space"), "{said}");
+}
