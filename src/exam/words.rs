@@ -205,7 +205,7 @@ impl Vocabulary for Height {
         Word {
             value: Height::Fundus,
             word: "fundus",
-            also: &["at fundus", "in fundus", "top of womb", "top of uterus"],
+            also: &["at fundus", "in fundus", "top", "at top", "top of womb", "top of uterus"],
         },
         Word {
             value: Height::AboveNavel,
@@ -317,11 +317,7 @@ impl Vocabulary for BackTurn {
 
 impl Vocabulary for Descent {
     const WORDS: &'static [Word<Self>] = &[
-        Word {
-            value: Descent::Free,
-            word: "free",
-            also: &["floating", "mobile", "high", "ballotable", "not engaged", "unengaged"],
-        },
+        Word { value: Descent::Free, word: "free", also: &["floating", "mobile", "high", "ballotable"] },
         Word {
             value: Descent::AtBrim,
             word: "at the brim",
@@ -426,7 +422,11 @@ impl Vocabulary for Presentation {
 
 impl Vocabulary for Movements {
     const WORDS: &'static [Word<Self>] = &[
-        Word { value: Movements::Usual, word: "usual", also: &["as usual", "her usual", "usual pattern"] },
+        Word {
+            value: Movements::Usual,
+            word: "usual",
+            also: &["as usual", "her usual", "usual pattern", "normal", "as normal"],
+        },
         Word {
             value: Movements::Fewer,
             word: "fewer",
@@ -434,7 +434,7 @@ impl Vocabulary for Movements {
         },
         Word { value: Movements::Changed, word: "changed", also: &["different", "altered", "weaker"] },
         Word { value: Movements::None, word: "none", also: &["no movements", "stopped", "absent"] },
-        Word { value: Movements::Felt, word: "felt", also: &["feels movements", "present"] },
+        Word { value: Movements::Felt, word: "felt", also: &["feels movements", "present", "FMF"] },
         Word { value: Movements::NotFeltYet, word: "not felt yet", also: &["not yet", "not yet felt"] },
     ];
 }
@@ -507,7 +507,7 @@ impl Vocabulary for Operation {
         Word {
             value: Operation::Caesarean,
             word: "caesarean",
-            also: &["cesarean", "caesarean section", "cesarean section", "C-section", "section"],
+            also: &["cesarean", "caesarean section", "cesarean section", "C-section", "section", "CS"],
         },
         Word {
             value: Operation::Myomectomy,
