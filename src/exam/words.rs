@@ -30,9 +30,7 @@ pub trait Vocabulary: Copy + PartialEq + 'static {
         let folded = fold(text);
         Self::WORDS
             .iter()
-            .find(|entry| {
-                fold(entry.word) == folded || entry.also.iter().any(|synonym| fold(synonym) == folded)
-            })
+            .find(|entry| std::iter::once(&entry.word).chain(entry.also).any(|word| says(&folded, word)))
             .map(|entry| entry.value)
     }
     /// The list without its values.
@@ -58,6 +56,19 @@ pub fn fold(text: &str) -> String {
     let lower = text.to_lowercase().replace(['-', '_', '\u{2010}', '\u{2011}'], " ").replace('\u{2019}', "'");
     let kept: Vec<&str> = lower.split_whitespace().filter(|word| !SMALL_WORDS.contains(word)).collect();
     kept.join(" ")
+}
+
+/// Whether `folded` (as made by [`fold`]) says the same as `word`; no text is copied, because this is asked most.
+pub fn says(folded: &str, word: &str) -> bool {
+    let small = |part: &&str| SMALL_WORDS.iter().any(|small| small.eq_ignore_ascii_case(part));
+    let parts = word.split([' ', '-']).filter(|part| !part.is_empty() && !small(part));
+    let mut said = folded.split(' ').filter(|part| !part.is_empty());
+    for part in parts {
+        if !said.next().is_some_and(|said| said.eq_ignore_ascii_case(part)) {
+            return false;
+        }
+    }
+    said.next().is_none()
 }
 
 /// The canonical word of the entry nearest to `text`, if one is near enough to be meant.
