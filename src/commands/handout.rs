@@ -104,14 +104,10 @@ fn refusal(loaded: &Loaded<'_>, options: &Handout, words: &Words) -> Result<Opti
         let text = load::sentence(remark, loaded.conclusions.len(), words)?;
         reason.push_str(&format!("  {grade} [{}]: {text}\n", remark.id));
     }
-    let mut ids: Vec<&str> = loaded.graded(Grade::ActNow).map(|remark| remark.id).collect();
-    ids.dedup();
-    if !ids.is_empty() && loaded.graded(Grade::CannotBoth).next().is_none() {
-        let named: Vec<String> = ids.iter().map(|id| format!("--despite {id}")).collect();
-        reason.push_str(&format!(
-            "If this is in hand and she is to have the page all the same: {}\n",
-            named.join(" ")
-        ));
+    if stands.iter().all(|remark| remark.grade == Grade::ActNow) {
+        reason.push_str(
+            "If this is in hand and she is to have the page all the same, name each of these with --despite.\n",
+        );
     }
     Ok(Some(reason))
 }

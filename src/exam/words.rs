@@ -30,9 +30,7 @@ pub trait Vocabulary: Copy + PartialEq + 'static {
         let folded = fold(text);
         Self::WORDS
             .iter()
-            .find(|entry| {
-                fold(entry.word) == folded || entry.also.iter().any(|synonym| fold(synonym) == folded)
-            })
+            .find(|entry| std::iter::once(&entry.word).chain(entry.also).any(|word| says(&folded, word)))
             .map(|entry| entry.value)
     }
     /// The list without its values.
@@ -58,6 +56,19 @@ pub fn fold(text: &str) -> String {
     let lower = text.to_lowercase().replace(['-', '_', '\u{2010}', '\u{2011}'], " ").replace('\u{2019}', "'");
     let kept: Vec<&str> = lower.split_whitespace().filter(|word| !SMALL_WORDS.contains(word)).collect();
     kept.join(" ")
+}
+
+/// Whether `folded` (as made by [`fold`]) says the same as `word`; no text is copied, because this is asked most.
+pub fn says(folded: &str, word: &str) -> bool {
+    let small = |part: &&str| SMALL_WORDS.iter().any(|small| small.eq_ignore_ascii_case(part));
+    let parts = word.split([' ', '-']).filter(|part| !part.is_empty() && !small(part));
+    let mut said = folded.split(' ').filter(|part| !part.is_empty());
+    for part in parts {
+        if !said.next().is_some_and(|said| said.eq_ignore_ascii_case(part)) {
+            return false;
+        }
+    }
+    said.next().is_none()
 }
 
 /// The canonical word of the entry nearest to `text`, if one is near enough to be meant.
@@ -205,7 +216,7 @@ impl Vocabulary for Height {
         Word {
             value: Height::Fundus,
             word: "fundus",
-            also: &["at fundus", "in fundus", "top of womb", "top of uterus"],
+            also: &["at fundus", "in fundus", "top", "at top", "top of womb", "top of uterus"],
         },
         Word {
             value: Height::AboveNavel,
@@ -317,11 +328,7 @@ impl Vocabulary for BackTurn {
 
 impl Vocabulary for Descent {
     const WORDS: &'static [Word<Self>] = &[
-        Word {
-            value: Descent::Free,
-            word: "free",
-            also: &["floating", "mobile", "high", "ballotable", "not engaged", "unengaged"],
-        },
+        Word { value: Descent::Free, word: "free", also: &["floating", "mobile", "high", "ballotable"] },
         Word {
             value: Descent::AtBrim,
             word: "at the brim",
@@ -426,7 +433,11 @@ impl Vocabulary for Presentation {
 
 impl Vocabulary for Movements {
     const WORDS: &'static [Word<Self>] = &[
-        Word { value: Movements::Usual, word: "usual", also: &["as usual", "her usual", "usual pattern"] },
+        Word {
+            value: Movements::Usual,
+            word: "usual",
+            also: &["as usual", "her usual", "usual pattern", "normal", "as normal"],
+        },
         Word {
             value: Movements::Fewer,
             word: "fewer",
@@ -434,7 +445,7 @@ impl Vocabulary for Movements {
         },
         Word { value: Movements::Changed, word: "changed", also: &["different", "altered", "weaker"] },
         Word { value: Movements::None, word: "none", also: &["no movements", "stopped", "absent"] },
-        Word { value: Movements::Felt, word: "felt", also: &["feels movements", "present"] },
+        Word { value: Movements::Felt, word: "felt", also: &["feels movements", "present", "FMF"] },
         Word { value: Movements::NotFeltYet, word: "not felt yet", also: &["not yet", "not yet felt"] },
     ];
 }
@@ -507,7 +518,7 @@ impl Vocabulary for Operation {
         Word {
             value: Operation::Caesarean,
             word: "caesarean",
-            also: &["cesarean", "caesarean section", "cesarean section", "C-section", "section"],
+            also: &["cesarean", "caesarean section", "cesarean section", "C-section", "section", "CS"],
         },
         Word {
             value: Operation::Myomectomy,

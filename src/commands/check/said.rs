@@ -2,7 +2,9 @@
 //! sentence that concludes.
 
 use super::paragraph::{Column, paragraph};
-use crate::exam::{Back, BackTurn, Conclusion, Descent, Exam, Lie, Position, Presentation};
+use crate::exam::{
+    Back, BackTurn, Conclusion, Descent, Exam, Finding, HeartHeard, Lie, Position, Presentation,
+};
 use crate::reckon::heart_rate;
 use crate::units::{Gestation, MotherSide};
 use crate::words::{Words, WordsError};
@@ -169,7 +171,9 @@ fn not_examined(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> Resul
                 exam.weeks.is_some_and(|weeks| weeks < PARTS_FELT) && !keys[0].starts_with("heart");
             let lie = conclusions.get(index).and_then(|conclusion| conclusion.lie);
             let no_head_there = keys[0] == "descent" && matches!(lie, Some(Lie::Transverse | Lie::Oblique));
-            if too_early || no_head_there {
+            let no_heart_heard =
+                keys[0] == "heart-rate" && !matches!(baby_heart(exam, index), Finding::Found(_));
+            if too_early || no_head_there || no_heart_heard {
                 continue;
             }
             if keys.iter().all(|key| words_of(exam, &format!("baby.{}.{key}", index + 1)).is_none()) {
@@ -188,6 +192,10 @@ fn not_examined(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> Resul
         return words.say("check-nothing-left", &[]);
     }
     words.say("check-not-examined", &[("names", &names.join(", "))])
+}
+
+fn baby_heart(exam: &Exam, index: usize) -> &Finding<HeartHeard> {
+    exam.babies.get(index).map_or(&Finding::NotExamined, |baby| &baby.heart)
 }
 
 fn name(key: &str, words: &Words) -> Result<String, WordsError> {

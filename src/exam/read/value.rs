@@ -5,7 +5,7 @@ use crate::exam::keys::{self, Key, Scope};
 use crate::exam::model::*;
 use crate::exam::piece::{Fault, Piece, take_apart, trailing_bracket};
 use crate::exam::quantity as q;
-use crate::exam::words::{StateWord, Vocabulary, fold};
+use crate::exam::words::{StateWord, Vocabulary, fold, says};
 use crate::report::{Problem, quoted};
 use std::ops::Range;
 use toml::Spanned;
@@ -266,7 +266,7 @@ fn state<T>(key: &Key, piece: Piece<'_>) -> Option<Finding<T>> {
     let said = |state: StateWord| {
         StateWord::WORDS.iter().any(|entry| {
             entry.value == state
-                && std::iter::once(&entry.word).chain(entry.also).any(|word| fold(word) == folded)
+                && std::iter::once(&entry.word).chain(entry.also).any(|word| says(&folded, word))
         })
     };
     if said(StateWord::CouldNotTell) {
