@@ -84,7 +84,8 @@ pub fn region(local: Vec3, k: f32) -> HeadRegion {
 
 /// The drawn lines of face and ears: control points in the head's frame at term.
 /// `(x, y)` pairs are dropped on the face along z; `(z, y)` pairs on the side of the head along x.
-const FACE: [(&[(f32, f32)], (f32, f32), Ink); 6] = [
+type Drawn = (&'static [(f32, f32)], (f32, f32), Ink);
+const FACE: [Drawn; 6] = [
     // lash line of the closed eye
     (&[(0.85, -1.62), (1.25, -1.86), (1.8, -1.98), (2.35, -1.84), (2.75, -1.5)], (0.10, 0.16), Ink::Firm),
     // fold of the upper lid

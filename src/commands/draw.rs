@@ -94,8 +94,13 @@ fn picture(exam: &Exam, loaded: &Loaded<'_>, options: &Draw, words: &Words) -> R
     let maker = Maker { words, fonts: &fonts };
     let pose = picture::pose(exam, loaded);
     let layout = Layout::read(LAYOUT.0, LAYOUT.1).map_err(|e| e.to_string())?;
-    let wanted =
-        Wanted { style: options.style, view: options.view, labels: options.labels, type_pt: TYPE_PT };
+    let wanted = Wanted {
+        style: options.style,
+        view: options.view,
+        labels: options.labels,
+        type_pt: TYPE_PT,
+        captions: picture::notes(&pose, words).map_err(|e| e.to_string())?,
+    };
     let content = content(exam, loaded, &pose, words).map_err(|e| e.to_string())?;
     let sheet = maker.sheet(&pose, &wanted, &layout, &content)?;
     Ok(vec![maker.bytes(&sheet, options.format, options.text_as, options.width)?])

@@ -146,7 +146,13 @@ fn page(
     let lines = clinic_lines(clinic, words).map_err(|e| e.to_string())?;
     let content = family::content(exam, &loaded.conclusions, &lines, words).map_err(|e| e.to_string())?;
     let pose = picture::pose(exam, loaded);
-    let wanted = Wanted { style: Style::Soft, view: View::Facing, labels: Labels::Family, type_pt: TYPE_PT };
+    let wanted = Wanted {
+        style: Style::Soft,
+        view: View::Facing,
+        labels: Labels::Family,
+        type_pt: TYPE_PT,
+        captions: vec![],
+    };
     let sheet = maker.sheet(&pose, &wanted, &layout, &content)?;
     Ok(vec![maker.bytes(&sheet, options.format, TextAs::Text, None)?])
 }

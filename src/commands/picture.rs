@@ -24,6 +24,8 @@ pub struct Wanted {
     pub labels: Labels,
     /// Type of the labels, points.
     pub type_pt: f32,
+    /// Sentences at the foot of the picture.
+    pub captions: Vec<String>,
 }
 
 /// What a command needs to make a sheet.
@@ -54,6 +56,7 @@ impl Maker<'_> {
             type_pt: wanted.type_pt,
             title: content.title.clone(),
             description: content.description.clone(),
+            captions: wanted.captions.clone(),
         };
         let cast = pose.cast();
         let scene =

@@ -132,6 +132,7 @@ pub fn labels(
     for (id, sign) in [(left, turn), (right, -turn)] {
         out.push(shelf.side_word(&words.say(id, &[])?, sign)?);
     }
+    out.extend(shelf.captions(&options.captions)?);
     let wanted = match options.labels {
         Labels::None => vec![],
         set => collect(pose, set, words)?,
@@ -269,6 +270,28 @@ impl Shelf<'_> {
         })
     }
 
+    /// Sentences at the foot of the picture, between the names of the sides.
+    fn captions(&mut self, captions: &[String]) -> Result<Option<Item<FigurePoint>>, FontError> {
+        let mut lines = vec![];
+        for caption in captions {
+            lines.extend(self.broken(caption, Face::Italic, 0.58 * (self.frame.right - self.frame.left))?);
+        }
+        let widest = lines.iter().map(|(_, width)| *width).fold(0.0, f32::max);
+        let (step, foot) = (self.size * 1.18, self.frame.bottom + 1.0);
+        let n = lines.len();
+        let line = |(i, (text, _)): (usize, &(String, f32))| {
+            let at = FigurePoint::new(0.0, foot + (n - 1 - i) as f32 * step);
+            self.text(text, at, Align::Middle, Face::Italic, Role::Caption)
+        };
+        let items: Marks = lines.iter().enumerate().map(line).collect();
+        if items.is_empty() {
+            return Ok(None);
+        }
+        let top = foot + n as f32 * step;
+        self.taken.push([-widest * 0.5 - 0.3, foot - 0.4 * self.size, widest * 0.5 + 0.3, top]);
+        Ok(Some(Item::Group { name: "captions".to_owned(), about: String::new(), items }))
+    }
+
     fn free(&self, b: [f32; 4]) -> bool {
         let f = &self.frame;
         b[0] > f.left + 0.3
@@ -295,7 +318,8 @@ impl Shelf<'_> {
     /// the shortest free way off the face wins. Words are broken over two lines when they are long.
     fn pointed(&mut self, w: &Wanted, cast: Option<&Cast>) -> Result<Option<Item<FigurePoint>>, FontError> {
         let face = if w.strong { Face::SemiBold } else { Face::Regular };
-        let lines = self.broken(&w.text, face)?;
+        // About as wide as the strip beside the body.
+        let lines = self.broken(&w.text, face, 5.6 * (self.size / 0.9).max(1.0))?;
         let width = lines.iter().map(|(_, width)| *width).fold(0.0, f32::max);
         let line_height = self.size * 1.18;
         let height = line_height * lines.len() as f32;
@@ -357,9 +381,8 @@ impl Shelf<'_> {
         Ok(Some(Item::Group { name, about: String::new(), items }))
     }
 
-    /// A text in one line, or in as many as it needs to stay within about 7 cm of the body.
-    fn broken(&self, text: &str, face: Face) -> Result<Vec<(String, f32)>, FontError> {
-        let most = 5.6 * (self.size / 0.9).max(1.0);
+    /// A text in as many lines as it needs to be at most `most` cm wide, each with its width.
+    fn broken(&self, text: &str, face: Face, most: f32) -> Result<Vec<(String, f32)>, FontError> {
         let mut lines: Vec<(String, f32)> = vec![];
         for word in text.split(' ') {
             if let Some((line, width)) = lines.last_mut() {

@@ -85,6 +85,7 @@ pub fn figure(
     let [linea_nigra, striae, rash] = pose.skin;
     let mut items = vec![paper(look.palette.paper)];
     items.extend(mother::behind(&pose.mother, &pose.womb, &SkinMarks { linea_nigra, striae, rash }, &look));
+    items.extend(mother::scars(&pose.scars, &look));
     for (number, rounds) in pose.rounds() {
         items.push(rounds::draw(number, rounds, &colours, tonal));
     }
@@ -97,7 +98,6 @@ pub fn figure(
         });
     }
     let front = FrontMarks {
-        scars: pose.scars.clone(),
         lumps: pose.lumps.clone(),
         fundus_line: options.labels != Labels::None && options.labels != Labels::Family,
         brim_line: options.labels != Labels::None && options.labels != Labels::Family,

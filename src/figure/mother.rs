@@ -49,8 +49,6 @@ pub struct SkinMarks {
 /// Marks painted over the baby.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct FrontMarks {
-    /// Scars, each a line on the skin (`MotherShape::scar`).
-    pub scars: Vec<Vec<MotherPoint>>,
     /// Lumps, where they were felt (`MotherShape::place`).
     pub lumps: Vec<MotherPoint>,
     /// Whether the line at the top of the womb is drawn.
@@ -88,8 +86,6 @@ pub enum MotherAnchor {
     RibsLeft,
     /// The rib margin on her right.
     RibsRight,
-    /// The middle of a scar, by its number.
-    Scar(usize),
     /// The middle of a lump, by its number.
     Lump(usize),
 }
@@ -140,6 +136,15 @@ pub fn behind(
     items
 }
 
+/// Scars, each a line on the skin (`MotherShape::scar`). They are painted before the baby: over a head they would read
+/// as something on it.
+pub fn scars(scars: &[Vec<MotherPoint>], look: &MotherLook) -> Vec<Item<FigurePoint>> {
+    let one = |(i, scar): (usize, &Vec<MotherPoint>)| {
+        group(&format!("scar-{}", i + 1), "", scar_marks(&flat(scar), look.palette.mark))
+    };
+    scars.iter().enumerate().map(one).collect()
+}
+
 /// What is painted after the baby: the wall of the womb, the front of the pelvis, and the marks. `baby_at` tells
 /// whether the baby is seen at a point; the navel keeps off it.
 pub fn in_front(
@@ -183,11 +188,6 @@ pub fn in_front(
         let y = shape.fundus_y as f32;
         anchors.push((MotherAnchor::FundusLeft, FigurePoint::new(FUNDUS_LINE, y)));
         anchors.push((MotherAnchor::FundusRight, FigurePoint::new(-FUNDUS_LINE, y)));
-    }
-    for (i, scar) in marks.scars.iter().enumerate() {
-        let line = flat(scar);
-        anchors.extend(line.get(line.len() / 2).map(|at| (MotherAnchor::Scar(i), *at)));
-        items.push(group(&format!("scar-{}", i + 1), "", scar_marks(&line, p.mark)));
     }
     for (i, lump) in marks.lumps.iter().enumerate() {
         let at = flat(&[*lump])[0];

@@ -48,4 +48,6 @@ pub struct FigureOptions {
     pub title: String,
     /// The picture in words.
     pub description: String,
+    /// What is to be said of the drawing itself, at its foot; a sentence each.
+    pub captions: Vec<String>,
 }

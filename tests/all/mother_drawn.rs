@@ -5,7 +5,7 @@ use handspan::body::womb;
 use handspan::exam::{Across, Height, Place, Scar};
 use handspan::figure::mother::{
     FrontMarks, InFront, MotherAnchor, MotherLook, MotherPalette, MotherStyle, SkinMarks, behind,
-    front_bones, in_front,
+    front_bones, in_front, scars,
 };
 use handspan::figure::scene::{Item, Path, Step};
 use handspan::units::{FigurePoint, MotherSide};
@@ -51,10 +51,6 @@ fn anchor(front: &InFront, which: MotherAnchor) -> FigurePoint {
 fn all_marks(shape: &MotherShape) -> FrontMarks {
     let place = |side| Place { across: Some(Across::Side(side)), height: Some(Height::AboveNavel) };
     FrontMarks {
-        scars: [Scar::LowTransverse, Scar::Midline, Scar::RightLower, Scar::Keyhole]
-            .iter()
-            .flat_map(|scar| shape.scar(*scar))
-            .collect(),
         lumps: [MotherSide::Left, MotherSide::Right].map(|side| shape.place(&place(side))).into(),
         fundus_line: true,
         brim_line: true,
@@ -103,12 +99,9 @@ fn marks_are_drawn_on_the_side_where_they_are() {
     let shape = MotherShape::new(36.0, None, None, None);
     let outline = womb::outline(&[], shape.fundus_y as f32, 36.0);
     let look = MotherLook::of(MotherStyle::Line);
-    let marks = FrontMarks { scars: shape.scar(Scar::RightLower), ..all_marks(&shape) };
-    let front = in_front(&shape, &outline, &marks, &look, &no_baby);
-    assert!(
-        group_points(&front.items, "scar-1").iter().all(|p| p.x < -3.0),
-        "an appendix scar is on her right"
-    );
+    let front = in_front(&shape, &outline, &all_marks(&shape), &look, &no_baby);
+    let scars = scars(&shape.scar(Scar::RightLower), &look);
+    assert!(group_points(&scars, "scar-1").iter().all(|p| p.x < -3.0), "an appendix scar is on her right");
     assert!(group_points(&front.items, "lump-1").iter().all(|p| p.x > 2.0), "the first lump is on her left");
     assert!(
         group_points(&front.items, "lump-2").iter().all(|p| p.x < -2.0),
