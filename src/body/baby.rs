@@ -9,7 +9,7 @@ use super::modeller::Modeller;
 use super::surface::{Form, set_influence};
 use super::{head, limbs, trunk};
 use crate::exam::{Attitude, Legs};
-use crate::units::{BabySide, Vec3};
+use crate::units::{BabySide, MotherSide, Vec3};
 
 /// What decides a baby's shape, apart from where it lies.
 #[derive(Clone, Copy, Debug)]
@@ -26,8 +26,8 @@ pub struct Posture {
     pub curl: f32,
     /// Sizes.
     pub measures: Measures,
-    /// The side that counts as near when the baby is seen square on.
-    pub square_on: BabySide,
+    /// When the baby is seen square on: the mother's side on which its near side lies.
+    pub favour: MotherSide,
 }
 
 impl Posture {
@@ -35,14 +35,11 @@ impl Posture {
     pub fn frame(&self, origin: Vec3) -> Frame {
         Frame::from_up_front(self.up, -self.back, origin)
     }
-    /// The side nearer the viewer.
+    /// The side nearer the viewer; seen square on, the side that lies on the favoured side of the mother.
     pub fn near(&self) -> BabySide {
-        let toward = self.frame(Vec3::default()).x.z;
-        match toward {
-            t if t > 1e-3 => BabySide::Left,
-            t if t < -1e-3 => BabySide::Right,
-            _ => self.square_on,
-        }
+        let left = self.frame(Vec3::default()).x;
+        let toward = if left.z.abs() > 1e-3 { left.z } else { left.x * self.favour.sign() };
+        if toward > 0.0 { BabySide::Left } else { BabySide::Right }
     }
 }
 
@@ -74,7 +71,8 @@ pub fn pose(posture: &Posture, origin: Vec3) -> PosedBaby {
     let body = posture.frame(origin);
     let k = &posture.measures;
     // The face is turned a little to the viewer, or the hands would hide it.
-    let turn = 20.0 * body.x.z;
+    let turns = matches!(posture.attitude, Attitude::Flexed | Attitude::Deflexed);
+    let turn = if turns { 20.0 * body.x.z } else { 0.0 };
     let spine = attitude::spine(posture.attitude, posture.curl, turn, k);
     let near = posture.near();
     let arms = limbs::arms(&spine, posture.attitude, near, body.x.z.abs(), k);
@@ -82,14 +80,14 @@ pub fn pose(posture: &Posture, origin: Vec3) -> PosedBaby {
     let loose = if posture.up.y < -0.9 { attitude::looseness(posture.curl) } else { 0.0 };
     let legs = limbs::legs(&spine, posture.legs, near, loose, k);
     let mut m = Modeller::new(body);
-    trunk::forms(&mut m, &spine, k);
+    trunk::forms(&mut m, &spine, near, k);
     let head = spine.head.within(&body);
     let start = m.forms.len();
     m.frame = head;
-    head::forms(&mut m, k.head);
+    head::forms(&mut m, near, k.head);
     let head_forms = start..m.forms.len();
     m.frame = body;
-    limbs::roots(&mut m, &arms, &legs, k);
+    limbs::roots(&mut m, &arms, &legs, near, k);
     limbs::forms(&mut m, &arms, &legs, k, 1);
     set_influence(&mut m.forms);
     PosedBaby { body, head, spine, arms, legs, forms: m.forms, head_forms, curves: vec![], posture: *posture }

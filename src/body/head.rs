@@ -18,32 +18,36 @@ pub const WHORL: Vec3 = Vec3::new(0.0, 0.72, -0.69);
 /// Source: DESIGN's working value of 9.5-10 cm, common practice; scaled by the head's breadth at other weeks.
 pub const HEIGHT: f32 = 9.75;
 
-/// Lays the head's forms. The modeller's frame must be the head's, in mother space; `k` scales all sizes.
-pub fn forms(m: &mut Modeller, k: f32) {
+/// Lays the head's forms. The modeller's frame must be the head's, in mother space; `k` scales all sizes. Paired forms
+/// are laid from the `near` side on, so that a mirrored head blends in the mirrored order.
+pub fn forms(m: &mut Modeller, near: BabySide, k: f32) {
+    let sides = near.then_other();
+    let signs = sides.map(BabySide::sign);
     let p = |x: f32, y: f32, z: f32| Vec3::new(x * k, y * k, z * k);
     m.ellipsoid(p(0.0, 0.5, -0.5), p(4.65, 4.8, 5.4), 1.0, Part::HEAD);
     m.ellipsoid(p(0.0, 0.6, -2.6), p(3.7, 3.6, 3.6), 1.5, Part::HEAD);
     m.ellipsoid(p(0.0, 1.0, 2.3), p(3.7, 3.3, 3.2), 1.5, Part::HEAD);
     m.ellipsoid(p(0.0, -2.5, 1.7), p(3.6, 3.4, 3.3), 1.5, Part::HEAD);
-    for s in [1.0, -1.0] {
+    for s in signs {
         m.ball(p(1.95 * s, -3.3, 2.85), 1.8 * k, 0.9, Part::HEAD);
     }
     m.ball(p(0.0, -4.85, 3.65), 1.1 * k, 0.9, Part::HEAD);
-    for s in [1.0, -1.0] {
+    for s in signs {
         m.carve(p(1.75 * s, -1.45, 6.1), p(1.35, 0.9, 1.3), 0.9, Part::HEAD);
     }
-    for s in [1.0, -1.0] {
+    for s in signs {
         m.ellipsoid(p(1.75 * s, -1.5, 3.95), p(0.95, 0.72, 0.85), 0.35, Part::HEAD);
     }
     m.capsule((p(0.0, -1.3, 4.75), 0.42 * k), (p(0.0, -2.75, 5.3), 0.55 * k), 0.5, Part::HEAD);
-    for s in [1.0, -1.0] {
+    for s in signs {
         m.ball(p(0.52 * s, -2.9, 5.0), 0.36 * k, 0.25, Part::HEAD);
     }
-    for s in [1.0, -1.0] {
+    for s in signs {
         m.capsule((p(0.1 * s, -3.95, 5.1), 0.32 * k), (p(0.75 * s, -4.1, 4.6), 0.2 * k), 0.25, Part::HEAD);
     }
-    m.capsule((p(-0.45, -4.45, 4.85), 0.3 * k), (p(0.45, -4.45, 4.85), 0.3 * k), 0.22, Part::HEAD);
-    for side in BabySide::BOTH {
+    let lip = 0.45 * signs[0];
+    m.capsule((p(lip, -4.45, 4.85), 0.3 * k), (p(-lip, -4.45, 4.85), 0.3 * k), 0.22, Part::HEAD);
+    for side in sides {
         let s = side.sign();
         m.turned(
             p(4.35 * s, -1.7, -0.2),

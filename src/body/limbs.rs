@@ -161,9 +161,9 @@ pub fn legs(spine: &Spine, how: Legs, near: BabySide, loose: f32, m: &Measures) 
 }
 
 /// The roots of the limbs, laid in the trunk's group so that shoulders and hips blend without a joint.
-pub fn roots(m: &mut Modeller, arms: &[Arm; 2], legs: &[Leg; 2], k: &Measures) {
+pub fn roots(m: &mut Modeller, arms: &[Arm; 2], legs: &[Leg; 2], near: BabySide, k: &Measures) {
     let f = k.flesh;
-    for side in BabySide::BOTH {
+    for side in near.then_other() {
         let (arm, leg) = (&arms[side.index()], &legs[side.index()]);
         m.capsule((arm.shoulder, 1.85 * f), (arm.elbow, 1.5 * f), 0.9, Part::upper_arm(side));
         m.capsule((leg.hip, 2.75 * f), (leg.knee, 2.1 * f), 0.6, Part::thigh(side));

@@ -203,7 +203,7 @@ impl MotherShape {
         let low_side = place.height == Some(Height::IliacFossa);
         let along = match place.height {
             Some(Height::Fundus) => self.fundus_along - 2.5_f64.min(self.fundus_along.max(0.0) * 0.25),
-            Some(Height::AboveNavel) => navel + ((self.fundus_along - navel) * 0.5).clamp(3.0, 7.0),
+            Some(Height::AboveNavel) => navel + ((self.fundus_along - navel) * 0.4).clamp(2.0, 4.5),
             Some(Height::AtNavel) => navel,
             Some(Height::BelowNavel) => at_height(self.navel_y * 0.62),
             Some(Height::IliacFossa) => at_height(5.5),

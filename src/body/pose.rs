@@ -10,7 +10,7 @@ use super::plan::{Lying, Plan, plan};
 use super::surface::Form;
 use super::womb;
 use crate::exam::{Across, Conclusion, Exam, HeartHeard, Legs, Lie, Place, SkinMark};
-use crate::units::{BabySide, FigurePoint, Gestation, MotherPoint, Vec3};
+use crate::units::{FigurePoint, Gestation, MotherPoint, MotherSide, Vec3};
 
 /// Side of a cell of the cast, cm. At 0.08 the toes melt into a sock.
 pub const CELL: f32 = 0.06;
@@ -137,7 +137,9 @@ pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
                     notes.push(DrawingNote::LegsNotFelt(number));
                 }
             }
-            if let Some((drawn, misfit)) = draw(&plan, measures, mother.fundus_y as f32, shifts[i]) {
+            if let Some((drawn, misfit)) =
+                draw(&plan, measures, mother.fundus_y as f32, shifts[i], favour(baby, conclusion))
+            {
                 if misfit.abs() > 1.0 {
                     notes.push(DrawingNote::Misfit(number, misfit));
                 }
@@ -179,7 +181,13 @@ pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
 }
 
 /// Poses one baby, or the rounds that stand for it.
-fn draw(plan: &Plan, measures: Measures, fundus: f32, shift: f32) -> Option<(Drawn, f32)> {
+fn draw(
+    plan: &Plan,
+    measures: Measures,
+    fundus: f32,
+    shift: f32,
+    favour: MotherSide,
+) -> Option<(Drawn, f32)> {
     let posture = |lying: &Lying, back: Vec3| Posture {
         up: lying.up,
         back,
@@ -187,7 +195,7 @@ fn draw(plan: &Plan, measures: Measures, fundus: f32, shift: f32) -> Option<(Dra
         legs: lying.legs,
         curl: 1.0,
         measures,
-        square_on: BabySide::Left,
+        favour,
     };
     match plan {
         Plan::Nothing => None,
@@ -202,6 +210,22 @@ fn draw(plan: &Plan, measures: Measures, fundus: f32, shift: f32) -> Option<(Dra
             Some((rounds(&placed.baby), placed.misfit))
         }
     }
+}
+
+/// Which side of the mother breaks the tie when the baby is seen square on: where limbs were felt, where the heart was
+/// heard, where the head lies; else her left. A mirrored exam favours the other side.
+fn favour(baby: &crate::exam::Baby, conclusion: &Conclusion) -> MotherSide {
+    let side = |p: &Place| match p.across? {
+        Across::Side(s) | Across::Flank(s) | Across::Measured(s, _) => Some(s),
+        Across::Middle => None,
+    };
+    let limbs: Vec<MotherSide> = baby.limbs.value().into_iter().flatten().filter_map(side).collect();
+    let one_sided = limbs.first().copied().filter(|first| limbs.iter().all(|s| s == first));
+    let heart = match baby.heart.value() {
+        Some(HeartHeard::At(place)) => side(place),
+        Some(HeartHeard::Somewhere) | None => None,
+    };
+    one_sided.or(heart).or(conclusion.head_side).unwrap_or(MotherSide::Left)
 }
 
 /// The rounds that stand for a baby.

@@ -10,8 +10,9 @@ use super::part::Part;
 use super::surface::{Form, walk_in};
 use crate::units::{BabySide, Vec3};
 
-/// Lays the trunk's forms; the modeller's frame must be the baby's, in mother space.
-pub fn forms(m: &mut Modeller, spine: &Spine, k: &Measures) {
+/// Lays the trunk's forms; the modeller's frame must be the baby's, in mother space. Paired forms are laid from the
+/// `near` side on: a mirrored baby blends in the mirrored order.
+pub fn forms(m: &mut Modeller, spine: &Spine, near: BabySide, k: &Measures) {
     let size = |x: f32, y: f32, z: f32| Vec3::new(x * k.girth, y * k.length, z * k.girth);
     let mut lay = |f: &Frame, at: Vec3, half: Vec3, blend: f32| {
         m.turned(f.point(at), (f.y, f.z), half, blend, Part::TRUNK);
@@ -21,10 +22,9 @@ pub fn forms(m: &mut Modeller, spine: &Spine, k: &Measures) {
     lay(&spine.pelvis, size(0.0, 0.0, 0.0), size(4.3, 4.2, 4.0), 3.0);
     let shoulder = |x: f32| spine.shoulders.point(size(x, 0.0, 0.0));
     m.capsule((shoulder(-3.1), 2.4 * k.girth), (shoulder(3.1), 2.4 * k.girth), 3.0, Part::TRUNK);
-    for side in BabySide::BOTH {
-        let blend = if side == BabySide::Left { 0.9 } else { 0.2 };
-        let at = spine.pelvis.origin + size(2.15 * side.sign(), -1.75, -1.0);
-        m.ellipsoid(at, size(2.5, 2.85, 3.0), blend, Part::buttock(side));
+    for side in near.then_other() {
+        let at = spine.pelvis.origin + size(2.1 * side.sign(), -1.75, -1.0);
+        m.ellipsoid(at, size(2.5, 2.85, 3.0), 0.4, Part::buttock(side));
     }
     let base = spine.shoulders.point(size(0.0, 0.25, -0.3));
     m.capsule((base, 3.0 * k.girth), (spine.neck, 2.8 * k.head), 2.5, Part::TRUNK);

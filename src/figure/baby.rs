@@ -111,7 +111,7 @@ fn full_width(kind: Kind) -> f32 {
 fn ink(cast: &Cast, babies: &[&PosedBaby], c: &BabyColours) -> Marks {
     let mut by_region: BTreeMap<Region, Path<FigurePoint>> = BTreeMap::new();
     for chain in lines::trace(cast) {
-        draw_chain(cast, &chain, by_region.entry(chain.region).or_default());
+        draw_chain(cast, &chain, &mut by_region);
     }
     let mut fine: BTreeMap<(&'static str, u8), Path<FigurePoint>> = BTreeMap::new();
     for curve in babies.iter().flat_map(|b| &b.curves) {
@@ -149,7 +149,8 @@ fn ink(cast: &Cast, babies: &[&PosedBaby], c: &BabyColours) -> Marks {
     out
 }
 
-fn draw_chain(cast: &Cast, chain: &Chain, path: &mut Path<FigurePoint>) {
+/// One line, cut where it fades out and where it passes from one region to another.
+fn draw_chain(cast: &Cast, chain: &Chain, by_region: &mut BTreeMap<Region, Path<FigurePoint>>) {
     if chain.points.len() < 5 {
         return;
     }
@@ -160,7 +161,6 @@ fn draw_chain(cast: &Cast, chain: &Chain, path: &mut Path<FigurePoint>) {
         return;
     }
     let base = full_width(chain.kind) * if chain.closed { (0.35 + around / 8.0).min(1.0) } else { 1.0 };
-    // The line is cut where it fades out.
     const FADED: f32 = 0.14;
     let n = points.len();
     let whole = weights.iter().all(|w| *w > FADED);
@@ -171,45 +171,105 @@ fn draw_chain(cast: &Cast, chain: &Chain, path: &mut Path<FigurePoint>) {
             continue;
         }
         let end = (start..n).find(|&i| weights[i] <= FADED).unwrap_or(n);
-        let closed = chain.closed && whole;
-        let ends = [start == 0 && chain.joined[0], end == n && chain.joined[1]];
-        draw_run(cast, (&points[start..end], &weights[start..end]), base, closed, ends, path);
+        let run = Run {
+            points: &points[start..end],
+            weights: &weights[start..end],
+            base,
+            closed: chain.closed && whole,
+            joined: [start == 0 && chain.joined[0], end == n && chain.joined[1]],
+        };
+        if let Some(widths) = run.widths(cast) {
+            let pieces = pieces(&chain.regions[start..end], (0.8 / cast.cell) as usize);
+            run.draw(&widths, &pieces, by_region);
+        }
         start = end;
     }
 }
 
-fn draw_run(
-    cast: &Cast,
-    (points, weights): (&[(f32, f32)], &[f32]),
+/// Where a line passes from region to region: the region and the range of its points. Pieces shorter than `least`
+/// points are given to the one before.
+fn pieces(regions: &[Region], least: usize) -> Vec<(Region, usize, usize)> {
+    let mut out: Vec<(Region, usize, usize)> = vec![];
+    let mut start = 0;
+    while start < regions.len() {
+        let region = regions[start];
+        let end = (start..regions.len()).find(|&i| regions[i] != region).unwrap_or(regions.len());
+        match out.last_mut() {
+            Some(last) if last.0 == region || end - start < least => last.2 = end,
+            Some(last) if last.2 - last.1 < least => *last = (region, last.1, end),
+            _ => out.push((region, start, end)),
+        }
+        start = end;
+    }
+    out
+}
+
+/// A part of a line that does not fade out.
+struct Run<'a> {
+    points: &'a [(f32, f32)],
+    weights: &'a [f32],
     base: f32,
     closed: bool,
+    /// Whether each end meets another line.
     joined: [bool; 2],
-    path: &mut Path<FigurePoint>,
-) {
-    let mut gone = vec![0.0];
-    for w in points.windows(2) {
-        gone.push(gone[gone.len() - 1] + distance(w[0], w[1]));
-    }
-    let length = gone[gone.len() - 1];
-    if points.len() < 6 || length < 0.55 {
-        return;
-    }
-    let fade = (length * 0.4).min(1.0);
-    // A free end runs out thin; an end that meets another line stays nearly full.
-    let taper = |joined: bool, from_end: f32| {
-        if closed {
-            return 1.0;
+}
+
+impl Run<'_> {
+    /// Width at each point; `None` for a line too short to be drawn.
+    fn widths(&self, cast: &Cast) -> Option<Vec<f32>> {
+        let mut gone = vec![0.0];
+        for w in self.points.windows(2) {
+            gone.push(gone[gone.len() - 1] + distance(w[0], w[1]));
         }
-        let least = if joined { 0.75 } else { 0.2 };
-        least + (1.0 - least) * grid::smooth_step(0.0, fade, from_end)
-    };
-    let widths: Vec<f32> = (0..points.len())
-        .map(|i| {
-            let ends = taper(joined[0], gone[i]).min(taper(joined[1], length - gone[i]));
-            base * (0.45 + 0.55 * weights[i].min(1.0)) * ends * lit(cast, points, i, closed)
-        })
-        .collect();
-    ribbon(points, &widths, closed, path);
+        let length = gone[gone.len() - 1];
+        if self.points.len() < 6 || length < 0.55 {
+            return None;
+        }
+        let fade = (length * 0.4).min(1.0);
+        // A free end runs out thin; an end that meets another line stays nearly full.
+        let taper = |joined: bool, from_end: f32| {
+            if self.closed {
+                return 1.0;
+            }
+            let least = if joined { 0.75 } else { 0.2 };
+            least + (1.0 - least) * grid::smooth_step(0.0, fade, from_end)
+        };
+        let width = |i: usize| {
+            let ends = taper(self.joined[0], gone[i]).min(taper(self.joined[1], length - gone[i]));
+            let light = lit(cast, self.points, i, self.closed);
+            self.base * (0.45 + 0.55 * self.weights[i].min(1.0)) * ends * light
+        };
+        Some((0..self.points.len()).map(width).collect())
+    }
+
+    /// Draws the pieces into the paths of their regions. Each piece reaches a little into the next, so that no gap
+    /// shows where they meet.
+    fn draw(
+        &self,
+        widths: &[f32],
+        pieces: &[(Region, usize, usize)],
+        by_region: &mut BTreeMap<Region, Path<FigurePoint>>,
+    ) {
+        const OVERLAP: usize = 3;
+        let n = self.points.len();
+        if let [(region, ..)] = pieces {
+            ribbon(self.points, widths, self.closed, by_region.entry(*region).or_default());
+            return;
+        }
+        for &(region, start, end) in pieces {
+            let path = by_region.entry(region).or_default();
+            if end < n || !self.closed {
+                let end = (end + OVERLAP).min(n);
+                ribbon(&self.points[start..end], &widths[start..end], false, path);
+            } else {
+                // The last piece of a closed line reaches back to its start.
+                let around = || (start..n + OVERLAP).map(|i| i % n);
+                let points: Line = around().map(|i| self.points[i]).collect();
+                let widths: Vec<f32> = around().map(|i| widths[i]).collect();
+                ribbon(&points, &widths, false, path);
+            }
+        }
+    }
 }
 
 /// Lines turned to the light are thinner, lines turned away thicker.

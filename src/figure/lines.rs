@@ -31,8 +31,8 @@ pub struct Chain {
     pub closed: bool,
     /// What most of it is.
     pub kind: Kind,
-    /// The region of the body most of it belongs to.
-    pub region: Region,
+    /// The region of the body that each point bounds.
+    pub regions: Vec<Region>,
     /// Whether each end meets another line.
     pub joined: [bool; 2],
 }
@@ -327,10 +327,11 @@ impl<'a> Cracks<'a> {
             weights.push(weights[weights.len() - 1]);
             joined = [self.around(start).1 > 1, self.around(corner).1 > 1];
         }
-        let region = Region::ALL
-            .into_iter()
-            .max_by_key(|r| (cracks.iter().filter(|c| c.part.region() == *r).count(), std::cmp::Reverse(*r)))
-            .unwrap_or(Region::Trunk);
-        Chain { points, weights, closed, kind, region, joined }
+        let mut regions: Vec<Region> = cracks.iter().map(|c| c.part.region()).collect();
+        if !closed {
+            regions.insert(0, regions[0]);
+            regions.push(regions[regions.len() - 1]);
+        }
+        Chain { points, weights, closed, kind, regions, joined }
     }
 }

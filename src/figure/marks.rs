@@ -36,18 +36,27 @@ struct Wanted {
 }
 
 /// The heart, where it was heard. Symmetric, so that a mirrored finding gives a mirrored mark.
-pub fn hearts(pose: &Pose, c: &MarkColours) -> Marks {
+pub fn hearts(pose: &Pose, view: View, c: &MarkColours) -> Marks {
+    let turn = turn(view);
     pose.marks
         .iter()
         .filter_map(|mark| match mark {
             Mark::Heart(baby, at) => Some(Item::Group {
                 name: format!("heart-{baby}"),
                 about: String::new(),
-                items: heart(FigurePoint::new(at.0.x, at.0.y), c),
+                items: heart(FigurePoint::new(at.0.x * turn, at.0.y * turn), c),
             }),
             Mark::Limb(..) => None,
         })
         .collect()
+}
+
+/// -1 for a picture turned by half a turn, else 1.
+fn turn(view: View) -> f32 {
+    match view {
+        View::Facing => 1.0,
+        View::Hers => -1.0,
+    }
 }
 
 fn heart(at: FigurePoint, c: &MarkColours) -> Marks {
@@ -114,7 +123,7 @@ pub fn labels(
         taken: vec![],
         colours,
         lang: words.lang().to_owned(),
-        turn: if options.view == View::Hers { -1.0 } else { 1.0 },
+        turn: turn(options.view),
     };
     let turn = shelf.turn;
     let mut out = vec![];

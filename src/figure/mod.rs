@@ -107,7 +107,6 @@ pub fn figure(
     if options.labels == Labels::All {
         items.extend(marks::limbs(pose, &mark_colours));
     }
-    items.extend(marks::hearts(pose, &mark_colours));
     let mut scene = Scene {
         frame: FRAME,
         title: options.title.clone(),
@@ -118,7 +117,8 @@ pub fn figure(
     if options.view == View::Hers {
         turn::half_turn(&mut scene);
     }
-    // Words are placed after the turn, so that they stand upright and clear of one another.
+    // Hearts and words are placed after the turn, so that they stand upright.
+    scene.items.extend(marks::hearts(pose, options.view, &mark_colours));
     scene.items.extend(marks::labels(pose, cast, options, scene.frame, mark_colours, words, fonts)?);
     Ok(scene)
 }

@@ -38,6 +38,10 @@ pub enum BabySide {
 impl BabySide {
     /// Both sides, left first.
     pub const BOTH: [BabySide; 2] = [BabySide::Left, BabySide::Right];
+    /// This side, then the other.
+    pub fn then_other(self) -> [BabySide; 2] {
+        [self, self.opposite()]
+    }
     /// The other side.
     pub fn opposite(self) -> Self {
         match self {

@@ -1,0 +1,147 @@
+//! Where the baby is placed: fifths of the head above the brim, the lowest point by attitude, feet and bottoms.
+
+use handspan::body::baby::PosedBaby;
+use handspan::body::head::{self, HeadRegion};
+use handspan::body::part::Part;
+use handspan::body::place::extreme;
+use handspan::body::pose::{self, DrawingNote, Pose};
+use handspan::body::surface;
+use handspan::exam;
+use handspan::units::Vec3;
+
+const DOWN: Vec3 = Vec3::new(0.0, -1.0, 0.0);
+
+fn posed(text: &str) -> Pose {
+    let exam = exam::read("test.toml", text.as_bytes()).exam.unwrap_or_else(|| panic!("{text}"));
+    let conclusions: Vec<_> = (0..exam.babies.len()).map(|i| exam::conclude(&exam, i)).collect();
+    pose::from_exam(&exam, &conclusions)
+}
+
+fn only(pose: &Pose) -> &PosedBaby {
+    pose.posed().next().expect("one baby").1
+}
+
+/// k/5 of the head, from skull base to vertex along the axis of the pelvis, stands above the brim: to 1 mm, on the
+/// posed surface, at every week and turn.
+#[test]
+fn fifths_stand_above_the_brim() {
+    for weeks in [28, 33, 38, 41] {
+        for k in 0..=5u8 {
+            for code in ["LOA", "ROT", "OP"] {
+                let pose = posed(&format!(
+                    "weeks = \"{weeks}+0\"\n[baby]\nposition = \"{code}\"\nhead-above-brim = \"{k}/5\"\n"
+                ));
+                let baby = only(&pose);
+                let height = head::HEIGHT * baby.posture.measures.head;
+                let above = extreme(baby.head_surface(), DOWN).y + height;
+                let wanted = f32::from(k) / 5.0 * height;
+                assert!((above - wanted).abs() < 0.1, "{weeks} {k}/5 {code}: {above} of {height} cm");
+            }
+        }
+    }
+}
+
+/// The widest level of the head (between the parietal eminences) is above the brim at 3/5, not above it at 2/5.
+#[test]
+fn the_biparietal_plane_passes_the_brim_between_three_and_two_fifths() {
+    let widest = |k: u8| {
+        let pose =
+            posed(&format!("weeks = \"39+0\"\n[baby]\nposition = \"OA\"\nhead-above-brim = \"{k}/5\"\n"));
+        let baby = only(&pose).clone();
+        let lowest = extreme(baby.head_surface(), DOWN).y;
+        // Breadth of the skull at each level, by walking in from the left.
+        let skull: Vec<_> = baby.head_surface().iter().filter(|f| f.part == Part::HEAD).copied().collect();
+        (1..90)
+            .map(|i| lowest + i as f32 * 0.1)
+            .map(|y| {
+                let reach = (-30..=30)
+                    .filter_map(|j| {
+                        let start = Vec3::new(20.0, y, baby.head.origin.z + j as f32 * 0.2);
+                        surface::walk_in(&skull, start, Vec3::new(-1.0, 0.0, 0.0), 22.0)
+                    })
+                    .map(|p| p.x)
+                    .fold(-1e9, f32::max);
+                (reach, y)
+            })
+            .max_by(|a, b| a.0.total_cmp(&b.0))
+            .map(|(_, y)| y)
+            .unwrap()
+    };
+    assert!(widest(3) > 0.0, "at 3/5: {}", widest(3));
+    assert!(widest(2) <= 0.0, "at 2/5: {}", widest(2));
+}
+
+/// The lowest point is vertex, forehead or face as the attitude says.
+#[test]
+fn the_attitude_decides_what_leads() {
+    for (codes, region) in [
+        (["OA", "LOA", "LOT", "OP"], HeadRegion::Vertex),
+        (["FA", "LFA", "LFT", "FP"], HeadRegion::Forehead),
+        (["MA", "LMA", "LMT", "MP"], HeadRegion::Face),
+    ] {
+        for code in codes {
+            let pose = posed(&format!("weeks = \"38+0\"\n[baby]\nposition = \"{code}\"\n"));
+            let baby = only(&pose);
+            let lowest = extreme(&baby.forms, DOWN);
+            let local = baby.head.local(lowest);
+            assert_eq!(head::region(local, baby.posture.measures.head), region, "{code}: {local:?}");
+        }
+    }
+}
+
+/// A bottom leads a frank or complete breech, a foot a footling one; before labour no foot lies more than 4 cm below
+/// the brim.
+#[test]
+fn breeches_are_led_by_what_is_said() {
+    for (legs, foot) in [
+        ("frank", false),
+        ("complete", false),
+        ("footling left", true),
+        ("footling right", true),
+        ("footling both", true),
+    ] {
+        for descent in ["free", "at the brim", "deep"] {
+            for back in ["left front", "right", "towards her spine"] {
+                let pose = posed(&format!(
+                    "weeks = \"37+0\"\n[baby]\nbreech = \"above pubic bone\"\nback = \"{back}\"\nlegs = \"{legs}\"\ndescent = \"{descent}\"\n"
+                ));
+                let baby = only(&pose);
+                let lowest = extreme(&baby.forms, DOWN);
+                let part = surface::distance(&baby.forms, lowest).1;
+                if foot {
+                    assert!(part.is_foot(), "{legs} {descent} {back}: {part:?}");
+                    assert!(lowest.y > -4.0, "{legs} {descent} {back}: foot at {}", lowest.y);
+                } else {
+                    let bottom = part.is_buttock() || part == Part::TRUNK || part.is_thigh();
+                    assert!(bottom, "{legs} {descent} {back}: {part:?}");
+                }
+            }
+        }
+    }
+}
+
+/// A crosswise baby lies low, its lower side near the brim, under a fundus lower than the weeks.
+#[test]
+fn crosswise_babies_lie_low() {
+    for back in ["towards her ribs", "towards her feet", "front", "towards her spine"] {
+        let pose = posed(&format!(
+            "weeks = \"37+0\"\n[baby]\nhead = \"left, at navel\"\nbreech = \"right, at navel\"\nback = \"{back}\"\n"
+        ));
+        let lowest = extreme(&only(&pose).forms, DOWN).y;
+        assert!((-1.0..2.0).contains(&lowest), "{back}: {lowest}");
+        let expected = handspan::body::mother::MotherShape::new(37.0, None, None, None).fundus_y;
+        assert!(pose.mother.fundus_y < expected - 3.0, "{back}: {}", pose.mother.fundus_y);
+    }
+}
+
+/// Unknowns are said: weeks, back, legs; under 26 weeks no baby is drawn.
+#[test]
+fn what_is_unknown_is_noted() {
+    let pose = posed("[baby]\nbreech = \"above pubic bone\"\nback = \"left\"\n");
+    assert!(pose.notes.contains(&DrawingNote::WeeksNotGiven));
+    assert!(pose.notes.contains(&DrawingNote::LegsNotFelt(1)));
+    let pose = posed("weeks = \"25+6\"\n[baby]\nhead = \"fundus\"\nback = \"left\"\n");
+    assert_eq!((pose.babies.len(), pose.notes.clone()), (0, vec![DrawingNote::WombOnly]));
+    let pose = posed("weeks = \"36+0\"\n[baby]\nhead = \"could not tell\"\n");
+    assert_eq!((pose.babies.len(), pose.notes.clone()), (0, vec![DrawingNote::BabyNotTold(1)]));
+}
