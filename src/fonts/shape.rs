@@ -1,9 +1,10 @@
 //! Shaping. In: a string. Out: glyphs with their places, each with the characters it stands for.
 
 use super::{Face, FontError, Heights};
-use harfrust::{Buffer, Feature, Font, ShapeOptions, ShaperFont, Tag};
+use harfrust::{Buffer, Direction, Feature, Font, Script, ShapeOptions, ShapePlan, ShaperFont, Tag};
 use skrifa::MetadataProvider;
 use skrifa::instance::{LocationRef, Size};
+use std::sync::OnceLock;
 
 /// One glyph of a shaped string. Lengths are shares of the type size.
 #[derive(Clone, Debug, PartialEq)]
@@ -28,6 +29,16 @@ pub(super) struct Loaded {
     font: Font,
     pub(super) glyphs: skrifa::FontRef<'static>,
     pub(super) units: f32,
+    /// How Latin text is shaped, and text of digits and signs alone: worked out once, it costs more than shaping.
+    latin: OnceLock<ShapePlan>,
+    neutral: OnceLock<ShapePlan>,
+}
+
+/// One glyph a character wherever the face allows it: a PDF keeps one string a glyph, and a browser without the
+/// layout tables would draw no ligature.
+fn features() -> [Feature; 3] {
+    let off = |tag: &[u8; 4]| Feature::new(Tag::new(tag), 0, ..);
+    [off(b"liga"), off(b"clig"), off(b"dlig")]
 }
 
 impl Loaded {
@@ -36,19 +47,16 @@ impl Loaded {
         let font = Font::new(face.bytes(), 0).ok_or_else(|| broken("it is not a font"))?;
         let glyphs = skrifa::FontRef::new(face.bytes()).map_err(|e| broken(&e.to_string()))?;
         let units = f32::from(font.units_per_em());
-        Ok(Self { face, font, glyphs, units })
+        Ok(Self { face, font, glyphs, units, latin: OnceLock::new(), neutral: OnceLock::new() })
     }
 
     pub(super) fn shape(&self, text: &str) -> Result<Vec<Glyph>, FontError> {
         let mut buffer = Buffer::new();
         buffer.push_str(text);
         buffer.guess_segment_properties();
-        let off = |tag: &[u8; 4]| Feature::new(Tag::new(tag), 0, ..);
-        // One glyph a character wherever the face allows it: a PDF keeps one string a glyph, and a
-        // browser without the layout tables would draw no ligature.
-        let features = [off(b"liga"), off(b"clig"), off(b"dlig")];
-        let shaper = ShaperFont::new(&self.font);
-        harfrust::shape(&shaper, &mut buffer, ShapeOptions::new().features(&features))
+        let features = features();
+        let options = ShapeOptions::new().features(&features).plan(self.plan(&buffer));
+        harfrust::shape(&ShaperFont::new(&self.font), &mut buffer, options)
             .map_err(|e| FontError::Broken { face: self.face, reason: e.to_string() })?;
 
         let infos = buffer.glyph_infos();
@@ -80,6 +88,24 @@ impl Loaded {
             });
         }
         Ok(glyphs)
+    }
+
+    /// The plan that was kept for such text, if it is of a kind that is kept.
+    fn plan(&self, buffer: &Buffer) -> Option<&ShapePlan> {
+        if buffer.direction() != Direction::LeftToRight || buffer.language().is_some() {
+            return None;
+        }
+        let script = buffer.script();
+        let kept = match script {
+            Some(Script::LATIN) => &self.latin,
+            None => &self.neutral,
+            Some(_) => return None,
+        };
+        Some(
+            kept.get_or_init(|| {
+                ShapePlan::new(&self.font, Direction::LeftToRight, script, None, &features())
+            }),
+        )
     }
 
     pub(super) fn heights(&self) -> Heights {

@@ -106,8 +106,9 @@ impl Page {
         };
         let blocks =
             layout.boxes.iter().map(|b| blocks_of(b, content, words)).collect::<Result<Vec<_>, _>>()?;
+        let shapes: Vec<f32> = frames.iter().map(|f| height_of(f) / width_of(f)).collect();
         let setter = Setter::new(fonts);
-        let placed = place(layout, &blocks, &setter, width - margins, height - margins)?;
+        let placed = place(layout, &blocks, &shapes, &setter, width - margins, height - margins)?;
         Ok(Self { width, height, placed })
     }
 }

@@ -5,6 +5,7 @@ use super::SheetError;
 use super::content::Block;
 use super::layout::{Holds, Layout, Place};
 use super::set::{SetError, Setter, Setting};
+use std::collections::BTreeMap;
 use taffy::prelude::*;
 use taffy::style::{GridTemplateComponent, MaxTrackSizingFunction, MinTrackSizingFunction};
 
@@ -23,43 +24,83 @@ pub(super) struct Placed {
     pub words: Setting,
 }
 
-/// Places every box of `layout` within `width` x `height` mm; `words` are the blocks of each box.
+/// Places every box of `layout` within `width` x `height` mm; `words` are the blocks of each box, `shapes` the
+/// height over width of each picture. Words are set as large as lets every picture fill the width of its box; the
+/// smallest type that may be, when none does.
 pub(super) fn place(
     layout: &Layout,
     words: &[Vec<Block>],
+    shapes: &[f32],
     setter: &Setter<'_>,
     width: f32,
     height: f32,
 ) -> Result<Vec<Placed>, SheetError> {
-    let mut shrink = 0.0;
-    loop {
-        let sizes: Vec<f32> =
-            layout.boxes.iter().map(|b| (b.type_pt - shrink).max(b.may_shrink_pt)).collect();
-        let placed = try_place(layout, words, &sizes, setter, width, height)?;
-        let (lowest, fault) = layout
-            .boxes
-            .iter()
-            .zip(&placed)
-            .filter(|(b, _)| !b.holds.is_empty())
-            .map(|(b, p)| (p.y + p.height - height, b))
-            .fold((f32::MIN, &layout.boxes[0]), |worst, one| if one.0 > worst.0 { one } else { worst });
-        if lowest <= SLACK_MM {
-            return Ok(placed);
+    let mut tries = Tries { layout, words, setter, width, height, set: BTreeMap::new() };
+    let most =
+        layout.boxes.iter().map(|b| (b.type_pt - b.may_shrink_pt) / SHRINK_STEP_PT).fold(0.0, f32::max);
+    // The fewest steps at which all is well; one more step never makes a page fuller.
+    let (mut low, mut high) = (0, libm::ceilf(most) as u32);
+    let mut best = tries.place(high)?;
+    while low < high {
+        let middle = (low + high) / 2;
+        let placed = tries.place(middle)?;
+        if tries.overflow(&placed).0 <= SLACK_MM && !tries.narrow(&placed, shapes) {
+            (best, high) = (placed, middle);
+        } else {
+            low = middle + 1;
         }
-        let smallest = layout.boxes.iter().zip(&sizes).all(|(b, size)| *size <= b.may_shrink_pt);
-        if smallest {
-            return Err(does_not_fit(
-                layout,
-                fault,
-                format!("it ends {lowest:.1} mm below the margin; the page holds too much"),
-            ));
-        }
-        shrink += SHRINK_STEP_PT;
+    }
+    match tries.overflow(&best) {
+        (lowest, _) if lowest <= SLACK_MM => Ok(best),
+        (lowest, fault) => Err(does_not_fit(
+            layout,
+            fault,
+            format!("it ends {lowest:.1} mm below the margin; the page holds too much"),
+        )),
     }
 }
 
 fn does_not_fit(layout: &Layout, place: &Place, detail: String) -> SheetError {
     SheetError::DoesNotFit { layout: layout.file.clone(), name: place.name.clone(), detail }
+}
+
+/// A page tried in several type sizes; what was set once is kept.
+struct Tries<'a> {
+    layout: &'a Layout,
+    words: &'a [Vec<Block>],
+    setter: &'a Setter<'a>,
+    width: f32,
+    height: f32,
+    /// Settings by box, and by the bits of width and type size.
+    set: BTreeMap<(usize, u32, u32), Setting>,
+}
+
+impl Tries<'_> {
+    /// How far the lowest box ends below the margin (negative: above it), and which box that is.
+    fn overflow(&self, placed: &[Placed]) -> (f32, &Place) {
+        self.layout
+            .boxes
+            .iter()
+            .zip(placed)
+            .filter(|(b, _)| !b.holds.is_empty())
+            .map(|(b, p)| (p.y + p.height - self.height, b))
+            .fold((f32::MIN, &self.layout.boxes[0]), |worst, one| if one.0 > worst.0 { one } else { worst })
+    }
+
+    /// Whether a picture cannot fill the width of its box.
+    fn narrow(&self, placed: &[Placed], shapes: &[f32]) -> bool {
+        let pictures =
+            self.layout.boxes.iter().zip(placed).filter(|(b, _)| b.holds.contains(&Holds::Picture));
+        pictures.zip(shapes).any(|((_, p), shape)| p.height + SLACK_MM < p.width * shape)
+    }
+
+    /// Every box, with its type smaller by so many steps, as far as it may be.
+    fn place(&mut self, steps: u32) -> Result<Vec<Placed>, SheetError> {
+        let shrink = steps as f32 * SHRINK_STEP_PT;
+        let sizes: Vec<f32> =
+            self.layout.boxes.iter().map(|b| (b.type_pt - shrink).max(b.may_shrink_pt)).collect();
+        try_place(self.layout, self.words, &sizes, self.setter, self.width, self.height, &mut self.set)
+    }
 }
 
 fn try_place(
@@ -69,6 +110,7 @@ fn try_place(
     setter: &Setter<'_>,
     width: f32,
     height: f32,
+    kept: &mut BTreeMap<(usize, u32, u32), Setting>,
 ) -> Result<Vec<Placed>, SheetError> {
     let mut tree: TaffyTree<usize> = TaffyTree::new();
     tree.disable_rounding();
@@ -108,8 +150,15 @@ fn try_place(
     let mut fault = None;
     let mut set = |i: usize, box_mm: f32| {
         let b = &layout.boxes[i];
+        let key = (i, box_mm.to_bits(), sizes[i].to_bits());
+        if let Some(setting) = kept.get(&key) {
+            return setting.clone();
+        }
         match setter.set(&words[i], box_mm - 2.0 * b.padding_mm, sizes[i]) {
-            Ok(setting) => setting,
+            Ok(setting) => {
+                kept.insert(key, setting.clone());
+                setting
+            }
             Err(e) => {
                 fault.get_or_insert((i, e));
                 Setting::default()

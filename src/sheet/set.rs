@@ -77,7 +77,7 @@ struct Manner {
 fn manner(kind: Kind) -> Manner {
     let m = |face, size, line, before, indent| Manner { face, size, line, before, indent };
     match kind {
-        Kind::Title => m(Face::SemiBold, 2.2, 2.5, 0.0, 0.0),
+        Kind::Title => m(Face::SemiBold, 2.2, 2.35, 0.0, 0.0),
         Kind::Part => m(Face::SemiBold, 1.5, 1.7, 0.8, 0.0),
         Kind::Heading => m(Face::SemiBold, 1.25, 1.55, 0.8, 0.0),
         Kind::Lead => m(Face::SemiBold, 1.4, 1.7, 0.35, 0.0),

@@ -156,12 +156,18 @@ pub fn cases() -> Vec<Case> {
     };
     let long = ClinicLines {
         name: Some("The Community Midwives of Willow Lane and Upper Harrow".into()),
-        phones: vec![
-            "01632 960 417 (day)".into(),
-            "01632 960 500 (night)".into(),
-            "01632 960 501 (labour)".into(),
-        ],
+        phones: [
+            "Labour ward: 01632 960 417",
+            "By day: 01632 960 500",
+            "At night: 01632 960 501",
+            "Emergency: 999",
+        ]
+        .map(String::from)
+        .to_vec(),
     };
+    let digits =
+        ClinicLines { name: None, phones: vec!["Labour ward: 00 44 1632 960 417 960 500 960".into()] };
+    add("long number", exam(None), vec![conclusion()], digits);
     add("crowded", crowded, vec![c], long);
 
     add("early", exam(Some((12, 4))), vec![conclusion()], clinic());

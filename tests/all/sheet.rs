@@ -361,3 +361,20 @@ fn the_reading_order_is_title_picture_findings_then_when_to_call() {
         ]
     );
 }
+
+#[test]
+fn words_shrink_until_the_picture_fills_the_width_of_its_box() {
+    let text = "[page]\npaper = \"120 x 140 mm\"\nmargin = \"10 mm\"\n\
+                [[box]]\nname = \"a\"\nholds = \"picture\"\n\
+                [[box]]\nname = \"say\"\nholds = \"words:say\"\nrow = \"2\"\ntype = \"20 pt\"\nmay-shrink = \"12 pt\"\n";
+    let layout = Layout::read("picture-first.toml", text).unwrap();
+    // 80 mm high at full width: 40 mm are left for the words.
+    let frame = Frame { left: 0.0, bottom: 0.0, right: 40.0, top: 32.0 };
+    let scale = |words_count: usize| {
+        let content = blocks("say", vec![Block::new(Kind::Text, "word ".repeat(words_count))]);
+        layout.mm_per_cm(&frame, &content, &words(), &fonts()).unwrap()
+    };
+    assert!((scale(5) - 2.5).abs() < 1e-3);
+    assert!((scale(50) - 2.5).abs() < 1e-3, "the words give way");
+    assert!((1.0..2.4).contains(&scale(120)), "as far as they may; then the picture does");
+}

@@ -18,11 +18,33 @@ pub(super) fn phone(clinic: &ClinicLines, words: &Words) -> Result<Vec<Block>, W
         Some(name) => Block::new(Kind::Strong, name.clone()),
         None => Block::new(Kind::Blank, words.say("family-clinic-blank", &[])?),
     }];
-    out.extend(clinic.phones.iter().map(|phone| Block::new(Kind::Number, phone.clone())));
+    // One or two numbers stand large; of more, the first does, so that it is the one that is found.
+    let large = if clinic.phones.len() <= 2 { 2 } else { 1 };
+    for (i, phone) in clinic.phones.iter().enumerate() {
+        out.push(Block::new(if i < large { Kind::Number } else { Kind::Strong }, unbroken(phone)));
+    }
     if clinic.phones.is_empty() {
         out.push(Block::new(Kind::Blank, words.say("family-number-blank", &[])?));
     }
     Ok(out)
+}
+
+/// The longest number, in characters, that is sure to fit on one line in large type.
+const ONE_LINE: usize = 20;
+
+/// Spaces between digits no longer break: a number stays on one line, unless it is too long for one.
+fn unbroken(phone: &str) -> String {
+    if phone.rsplit(": ").next().unwrap_or_default().chars().count() > ONE_LINE {
+        return phone.to_owned();
+    }
+    let digit = |c: Option<char>| c.is_some_and(|c| c.is_ascii_digit());
+    let mut out = String::with_capacity(phone.len() + 4);
+    let mut rest = phone.chars().peekable();
+    while let Some(c) = rest.next() {
+        let inside = c == ' ' && digit(out.chars().last()) && digit(rest.peek().copied());
+        out.push(if inside { '\u{a0}' } else { c });
+    }
+    out
 }
 
 pub(super) fn moves(
