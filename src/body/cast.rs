@@ -190,62 +190,91 @@ fn cast_tile(forms: &[Form], list: &mut Vec<Form>, out: &mut Cast, row: usize, c
     let Some(near) = clear_down_to(list, (cx, cy), half * std::f32::consts::SQRT_2, near, far) else {
         return;
     };
+    // Most rays end on what lies in front: forms that lie wholly deeper than that are asked only by rays that pass it.
+    let deep = near - FRONT;
+    let front: Vec<Form> = list.iter().filter(|f| f.ball.z + f.reach + f.influence > deep).copied().collect();
     for jj in 0..TILE {
         for packet in 0..TILE / LANES {
-            let j = row * TILE + jj;
-            let i0 = column * TILE + packet * LANES;
-            let y = [out.top - (j as f32 + 0.5) * s; LANES];
+            let (j, i0) = (row * TILE + jj, column * TILE + packet * LANES);
+            let y = out.top - (j as f32 + 0.5) * s;
             let x = lanes!(i => out.left + ((i0 + i) as f32 + 0.5) * s);
-            let mut z = [near; LANES];
-            let mut done = [false; LANES];
-            let mut met = [false; LANES];
-            for _ in 0..160 {
-                let d = distance8(list, &x, &y, &z, None);
-                let mut all = true;
-                for i in 0..LANES {
-                    if done[i] {
-                        continue;
-                    }
-                    if d[i] < HIT {
-                        done[i] = true;
-                        met[i] = true;
-                    } else {
-                        z[i] -= d[i] * 0.9;
-                        done[i] = z[i] < far;
-                        all &= done[i];
-                    }
-                }
-                if all {
-                    break;
-                }
+            let mut rays = Rays { x, y: [y; LANES], z: [near; LANES], met: [false; LANES] };
+            let mut forms = &front[..];
+            if rays.run(forms, deep) {
+                forms = list;
+                rays.run(forms, far);
             }
-            if !met.iter().any(|m| *m) {
-                continue;
-            }
-            let mut parts = [0u8; LANES];
-            distance8(list, &x, &y, &z, Some(&mut parts));
-            let mut n = [[0f32; LANES]; 3];
-            for t in TAPS {
-                let d = distance8(
-                    list,
-                    &lanes!(i => x[i] + t.x * TAP),
-                    &lanes!(i => y[i] + t.y * TAP),
-                    &lanes!(i => z[i] + t.z * TAP),
-                    None,
-                );
-                for i in 0..LANES {
-                    n[0][i] += t.x * d[i];
-                    n[1][i] += t.y * d[i];
-                    n[2][i] += t.z * d[i];
-                }
-            }
+            rays.paint(forms, out, j * out.width + i0);
+        }
+    }
+}
+
+/// How far behind the first possible hit of a tile its front ends, cm.
+const FRONT: f32 = 3.0;
+
+/// Eight rays side by side.
+struct Rays {
+    x: Lanes,
+    y: Lanes,
+    z: Lanes,
+    met: [bool; LANES],
+}
+
+impl Rays {
+    /// Goes down until each ray has met a form or passed `far`; true when one has passed it.
+    fn run(&mut self, forms: &[Form], far: f32) -> bool {
+        let mut done = self.met;
+        for _ in 0..160 {
+            let d = distance8(forms, &self.x, &self.y, &self.z, None);
+            let mut all = true;
             for i in 0..LANES {
-                if met[i] {
-                    let o = j * out.width + i0 + i;
-                    out.depth[o] = z[i];
-                    out.part[o] = Part::from_code(parts[i]);
-                    out.normal[o] = Vec3::new(n[0][i], n[1][i], n[2][i]).normalized();
+                if done[i] {
+                    continue;
                 }
+                if d[i] < HIT {
+                    done[i] = true;
+                    self.met[i] = true;
+                } else {
+                    self.z[i] -= d[i] * 0.9;
+                    done[i] = self.z[i] < far;
+                    all &= done[i];
+                }
+            }
+            if all {
+                break;
+            }
+        }
+        self.met.iter().any(|met| !met)
+    }
+
+    /// Writes depth, part and normal of the rays that met a form into eight cells from `first` on.
+    fn paint(&self, forms: &[Form], out: &mut Cast, first: usize) {
+        if !self.met.iter().any(|met| *met) {
+            return;
+        }
+        let (x, y, z) = (&self.x, &self.y, &self.z);
+        let mut parts = [0u8; LANES];
+        distance8(forms, x, y, z, Some(&mut parts));
+        let mut n = [[0f32; LANES]; 3];
+        for t in TAPS {
+            let d = distance8(
+                forms,
+                &lanes!(i => x[i] + t.x * TAP),
+                &lanes!(i => y[i] + t.y * TAP),
+                &lanes!(i => z[i] + t.z * TAP),
+                None,
+            );
+            for i in 0..LANES {
+                n[0][i] += t.x * d[i];
+                n[1][i] += t.y * d[i];
+                n[2][i] += t.z * d[i];
+            }
+        }
+        for i in 0..LANES {
+            if self.met[i] {
+                out.depth[first + i] = z[i];
+                out.part[first + i] = Part::from_code(parts[i]);
+                out.normal[first + i] = Vec3::new(n[0][i], n[1][i], n[2][i]).normalized();
             }
         }
     }
