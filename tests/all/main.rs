@@ -3,6 +3,7 @@
 mod bad;
 mod check;
 mod dates;
+mod documents;
 mod examples;
 mod family_page;
 mod fonts;

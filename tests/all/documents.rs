@@ -1,0 +1,285 @@
+//! README.md and DEVELOPERS.md say what is so: every console block is run, every path exists, every file of the source
+//! is on the map, every named test is there, and the ledger holds the rules that the program has.
+//! `BLESS=1` rewrites the outputs in README.md and its picture: look at them, then commit.
+
+use super::shared::{path, run_in, rust_files, said};
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::Path;
+
+fn read(name: &str) -> String {
+    fs::read_to_string(path(name)).unwrap_or_else(|fault| panic!("{name}: {fault}"))
+}
+
+fn bless() -> bool {
+    let bless = std::env::var_os("BLESS").is_some();
+    assert!(!(bless && std::env::var_os("CI").is_some()), "documents are never rewritten by a machine");
+    bless
+}
+
+/// A temporary directory with a copy of the examples.
+fn examples() -> tempfile::TempDir {
+    let here = tempfile::tempdir().expect("a directory");
+    fs::create_dir(here.path().join("examples")).expect("a directory");
+    for entry in fs::read_dir(path("examples")).expect("examples") {
+        let from = entry.expect("an entry").path();
+        if from.is_file() {
+            let name = from.file_name().expect("a name");
+            fs::copy(&from, here.path().join("examples").join(name)).expect("a copy");
+        }
+    }
+    here
+}
+
+/// The fenced blocks of a document in this language: the lines between the fences.
+fn blocks(text: &str, language: &str) -> Vec<String> {
+    let mut found = vec![];
+    let mut inside: Option<(bool, String)> = None;
+    for line in text.lines() {
+        match (&mut inside, line.strip_prefix("```")) {
+            (None, Some(opened)) => inside = Some((opened == language, String::new())),
+            (Some(_), Some(_)) => match inside.take() {
+                Some((true, block)) => found.push(block),
+                Some((false, _)) | None => {}
+            },
+            (Some((_, block)), None) => {
+                block.push_str(line);
+                block.push('\n');
+            }
+            (None, None) => {}
+        }
+    }
+    assert!(inside.is_none(), "a block is never closed");
+    found
+}
+
+/// Runs `line` (`handspan ...`, or `echo '...' | handspan ...`) in `here`: the exit code and what was said.
+fn run_line(here: &Path, line: &str) -> (i32, String) {
+    let (input, command) = match line.split_once(" | ") {
+        Some((echo, command)) => {
+            let text = echo.strip_prefix("echo '").and_then(|rest| rest.strip_suffix('\''));
+            (format!("{}\n", text.unwrap_or_else(|| panic!("cannot run `{line}`"))), command)
+        }
+        None => (String::new(), line),
+    };
+    let arguments = command.strip_prefix("handspan ").unwrap_or_else(|| panic!("cannot run `{line}`"));
+    let arguments: Vec<&str> = arguments.split(' ').collect();
+    let output = run_in(here, &arguments, input.as_bytes());
+    (output.status.code().expect("an exit code"), said(&output))
+}
+
+/// A console block with the real output under each command; `...` in a block stands for any lines and is kept.
+fn replayed(here: &Path, block: &str) -> String {
+    let mut out = String::new();
+    let mut last = 0;
+    let mut lines = block.lines().peekable();
+    while let Some(line) = lines.next() {
+        let command = line.strip_prefix("$ ").unwrap_or_else(|| panic!("`{line}` is no command"));
+        let mut expected = String::new();
+        while let Some(line) = lines.next_if(|line| !line.starts_with("$ ")) {
+            expected.push_str(line);
+            expected.push('\n');
+        }
+        out.push_str(&format!("$ {command}\n"));
+        if command == "echo $?" {
+            out.push_str(&format!("{last}\n"));
+            continue;
+        }
+        let (code, said) = run_line(here, command);
+        last = code;
+        match expected.strip_prefix("...\n").and_then(|rest| rest.strip_suffix("...\n")) {
+            Some(part) if said.contains(part) => out.push_str(&expected),
+            Some(part) => panic!("`{command}` does not say\n{part}\nbut\n{said}"),
+            None => out.push_str(&said),
+        }
+    }
+    out
+}
+
+#[test]
+fn every_console_block_of_the_readme_is_what_the_program_says() {
+    let here = examples();
+    let mut text = read("README.md");
+    let console = blocks(&text, "console");
+    assert!(console.len() >= 8);
+    for block in console {
+        let real = replayed(here.path(), &block);
+        if bless() {
+            text = text.replace(&format!("```console\n{block}```"), &format!("```console\n{real}```"));
+        } else {
+            assert_eq!(block, real, "README.md: look, then BLESS=1");
+        }
+    }
+    if bless() {
+        fs::write(path("README.md"), text).expect("README.md is written");
+    }
+}
+
+#[test]
+fn the_first_commands_of_the_readme_work() {
+    let here = examples();
+    let text = read("README.md");
+    let mut shell = vec![];
+    for block in blocks(&text, "sh") {
+        shell.extend(block.lines().map(str::to_owned));
+    }
+    let [job, tests] = shell.as_slice() else { panic!("two commands first, not {}", shell.len()) };
+    let arguments = job.strip_prefix("cargo run --release -- ").expect("a command that runs the program");
+    let (code, said) = run_line(here.path(), &format!("handspan {arguments}"));
+    assert_eq!((code, said.as_str()), (0, "wrote page.pdf: the family page\n"));
+    assert!(fs::read(here.path().join("page.pdf")).expect("the page").starts_with(b"%PDF-"));
+    assert!(path(tests).is_file(), "there is no {tests}");
+}
+
+#[test]
+fn the_picture_of_the_readme_is_made_by_the_command_beside_it() {
+    let text = read("README.md");
+    let picture = "examples/pictures/head-down-left.svg";
+    assert!(text.contains(&format!("]({picture})")));
+    let command = text.split('`').find(|piece| piece.starts_with("handspan draw")).expect("its command");
+    let here = examples();
+    assert_eq!(run_line(here.path(), command).0, 0);
+    let drawn = fs::read(here.path().join("head-down-left.svg")).expect("the picture");
+    assert!(drawn.len() <= 120 << 10, "the picture is too large to keep: {} bytes", drawn.len());
+    if bless() {
+        fs::write(path(picture), &drawn).expect("the picture is written");
+    }
+    let kept = fs::read(path(picture)).expect("the kept picture");
+    assert!(drawn == kept, "{picture} has changed: look, then BLESS=1");
+}
+
+#[test]
+fn the_exam_printed_in_the_readme_is_the_example() {
+    assert_eq!(blocks(&read("README.md"), "toml"), [read("examples/head-down-left.toml")]);
+}
+
+#[test]
+fn the_language_table_has_every_key_and_no_other() {
+    let text = read("README.md");
+    let rows = || text.lines().filter(|line| line.starts_with("| "));
+    let mut listed = BTreeSet::new();
+    for row in rows() {
+        let cells: Vec<&str> = row.split(" | ").collect();
+        if cells.len() == 3 {
+            listed.extend(cells[1].split('`').skip(1).step_by(2));
+        }
+    }
+    let keys: BTreeSet<&str> = handspan::exam::keys::KEYS.iter().map(|key| key.name).collect();
+    assert_eq!(listed, keys);
+}
+
+/// The targets of links, and the file names that begin with a folder of ours, in a document.
+fn named_paths(text: &str) -> BTreeSet<String> {
+    const FOLDERS: [&str; 7] = ["src/", "tests/", "layouts/", "examples/", "benches/", "fonts/", ".ci/"];
+    let mut found = BTreeSet::new();
+    for link in text.split("](").skip(1) {
+        let target = link.split(')').next().unwrap_or_default();
+        if !target.starts_with("http") && !target.starts_with('#') {
+            found.insert(target.to_owned());
+        }
+    }
+    for word in text.split(|c: char| c.is_whitespace() || "`(),;:|".contains(c)) {
+        let word = word.trim_end_matches('.');
+        if FOLDERS.iter().any(|folder| word.starts_with(folder)) && !word.contains(['*', '<']) {
+            found.insert(word.to_owned());
+        }
+    }
+    found
+}
+
+#[test]
+fn every_path_that_is_named_is_there() {
+    for document in ["README.md", "DEVELOPERS.md"] {
+        let paths = named_paths(&read(document));
+        assert!(paths.len() > 5, "{document}");
+        for name in paths {
+            assert!(path(&name).exists(), "{document} names {name}, which is not there");
+        }
+    }
+}
+
+/// The files on the code map: a heading names a folder, each point of its list one file or several, before a colon.
+fn mapped() -> Vec<String> {
+    let text = read("DEVELOPERS.md");
+    let map =
+        text.split("\n## Code map\n").nth(1).expect("a code map").split("\n## ").next().expect("its end");
+    let mut folder = "";
+    let mut files = vec![];
+    for line in map.lines() {
+        if line.starts_with("### ") {
+            folder = line.split('`').nth(1).expect("a folder");
+        } else if let Some(point) = line.strip_prefix("- ") {
+            let names = point.split(':').next().unwrap_or_default();
+            files.extend(names.split('`').skip(1).step_by(2).map(|name| format!("{folder}{name}")));
+        }
+    }
+    files
+}
+
+#[test]
+fn the_code_map_has_every_file_of_the_source_once() {
+    let files = mapped();
+    for file in &files {
+        assert!(path(file).exists(), "the code map names {file}, which is not there");
+        assert_eq!(files.iter().filter(|other| *other == file).count(), 1, "{file} is there twice");
+    }
+    let root = path("").display().to_string();
+    for folder in ["src", "tests/all", "benches"] {
+        for (file, _) in rust_files(&path(folder)) {
+            let name = file.strip_prefix(&root).expect("a file of ours").trim_start_matches('/');
+            assert!(files.iter().any(|mapped| mapped == name), "{name} is not on the code map");
+        }
+    }
+}
+
+#[test]
+fn every_test_that_is_named_is_there() {
+    let text = read("DEVELOPERS.md");
+    let mut count = 0;
+    for name in text.split('`').filter(|piece| piece.contains("::") && !piece.contains(char::is_whitespace)) {
+        let (module, test) = name.split_once("::").expect("a module and a test");
+        let source = read(&format!("tests/all/{module}.rs"));
+        assert!(source.contains(&format!("#[test]\nfn {test}()")), "there is no test {name}");
+        count += 1;
+    }
+    assert!(count >= 12);
+}
+
+#[test]
+fn the_ledger_has_every_rule_that_can_be_remarked_and_no_other() {
+    let text = read("DEVELOPERS.md");
+    let ledger =
+        text.split("\n## Checks ledger\n").nth(1).expect("a ledger").split("\n## ").next().expect("its end");
+    let rows: BTreeSet<&str> =
+        ledger.lines().filter_map(|line| line.strip_prefix("| `")?.split('`').next()).collect();
+    let words = read("layouts/words/en.ftl");
+    let remarks: BTreeSet<&str> =
+        words.lines().filter_map(|line| line.strip_prefix("remark-")?.split(" =").next()).collect();
+    assert_eq!(rows, remarks);
+    // The grade of a row is that of the file which makes the remark.
+    let act_now = read("src/reckon/act_now.rs");
+    let cannot_both = read("src/reckon/cannot_both.rs") + &read("src/exam/conclude.rs");
+    for line in ledger.lines().filter(|line| line.starts_with("| `")) {
+        let cells: Vec<&str> = line.trim_matches('|').split(" | ").map(str::trim).collect();
+        let [id, meaning, source, grade] = cells[..] else { panic!("`{line}` is no row of four") };
+        let quoted = format!("\"{}\"", id.trim_matches('`'));
+        let made = if grade == "act-now" { &act_now } else { &cannot_both };
+        assert!(["act-now", "cannot-both"].contains(&grade) && made.contains(&quoted), "{id} is no {grade}");
+        assert!(!meaning.is_empty() && !source.is_empty(), "{id}");
+        if grade == "act-now" {
+            assert!(act_now.contains(&format!("\"{source}\"")), "{id}: no rule names the source {source}");
+        }
+    }
+}
+
+#[test]
+fn a_language_that_is_not_shipped_is_refused() {
+    let here = examples();
+    for command in ["draw", "handout"] {
+        let (code, said) =
+            run_line(here.path(), &format!("handspan {command} examples/twins.toml -o x.svg --lang xx"));
+        assert_eq!(code, 2);
+        assert!(said.contains("language `xx` is not shipped; there is en"), "{said}");
+        assert!(!here.path().join("x.svg").exists());
+    }
+}
