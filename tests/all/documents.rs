@@ -38,10 +38,11 @@ fn blocks(text: &str, language: &str) -> Vec<String> {
     for line in text.lines() {
         match (&mut inside, line.strip_prefix("```")) {
             (None, Some(opened)) => inside = Some((opened == language, String::new())),
-            (Some(_), Some(_)) => match inside.take() {
-                Some((true, block)) => found.push(block),
-                Some((false, _)) | None => {}
-            },
+            (Some(_), Some(_)) => {
+                if let Some((true, block)) = inside.take() {
+                    found.push(block);
+                }
+            }
             (Some((_, block)), None) => {
                 block.push_str(line);
                 block.push('\n');

@@ -60,17 +60,15 @@ fn middle(tree: &Tree, id: &str) -> Option<(f32, f32)> {
 /// Mean x of all path points of a group, counted as in `middle`.
 fn mean_x(tree: &Tree, id: &str) -> f32 {
     fn points(node: &Node, out: &mut Vec<f32>) {
-        match node {
-            Node::Group(g) => g.children().iter().for_each(|n| points(n, out)),
-            Node::Path(p) => {
-                let t = p.abs_transform();
-                for q in p.data().points() {
-                    let mut q = *q;
-                    t.map_point(&mut q);
-                    out.push(q.x);
-                }
+        if let Node::Group(g) = node {
+            g.children().iter().for_each(|n| points(n, out));
+        }
+        if let Node::Path(p) = node {
+            for q in p.data().points() {
+                let mut q = *q;
+                p.abs_transform().map_point(&mut q);
+                out.push(q.x);
             }
-            Node::Image(_) | Node::Text(_) => {}
         }
     }
     let mut xs = vec![];
