@@ -4,10 +4,11 @@
 //! of what a ray from the viewer meets first.
 //!
 //! Rays run along -z in packets of eight. Cells are cast in tiles of 16 x 16, each with its own short list of
-//! forms. All arithmetic is f32 without fused operations, so that every machine gets the same bits.
+//! forms. One ray down the middle of a tile goes first, as thick as the tile: it finds the depth down to which the
+//! whole tile is empty, so that the others start there or not at all. All arithmetic is f32 without fused operations, so that every machine gets the same bits.
 
 use super::part::Part;
-use super::surface::{Form, Shape, TAP, TAPS};
+use super::surface::{self, Form, Shape, TAP, TAPS};
 use crate::units::Vec3;
 
 const LANES: usize = 8;
@@ -72,6 +73,35 @@ impl Cast {
     pub fn sees(&self, p: Vec3, slack: f32) -> bool {
         self.index_at(p.x, p.y).is_some_and(|i| self.hit(i) && self.depth[i] - p.z < slack)
     }
+    /// The same picture without its empty border, but for a margin of eight cells.
+    fn cropped(self) -> Cast {
+        const MARGIN: usize = 8;
+        let (mut i0, mut i1, mut j0, mut j1) = (self.width, 0, self.height, 0);
+        for j in 0..self.height {
+            for i in 0..self.width {
+                if self.hit(j * self.width + i) {
+                    (i0, i1, j0, j1) = (i0.min(i), i1.max(i + 1), j0.min(j), j1.max(j + 1));
+                }
+            }
+        }
+        if i0 >= i1 {
+            return self;
+        }
+        let (i0, j0) = (i0.saturating_sub(MARGIN), j0.saturating_sub(MARGIN));
+        let (i1, j1) = ((i1 + MARGIN).min(self.width), (j1 + MARGIN).min(self.height));
+        let rows = |width: usize| (j0..j1).map(move |j| j * width + i0..j * width + i1);
+        Cast {
+            width: i1 - i0,
+            height: j1 - j0,
+            left: self.left + i0 as f32 * self.cell,
+            top: self.top - j0 as f32 * self.cell,
+            cell: self.cell,
+            depth: rows(self.width).flat_map(|r| self.depth[r].iter().copied()).collect(),
+            part: rows(self.width).flat_map(|r| self.part[r].iter().copied()).collect(),
+            normal: rows(self.width).flat_map(|r| self.normal[r].iter().copied()).collect(),
+        }
+    }
+
     /// Every cell that was met: centre and index.
     pub fn hits(&self) -> impl Iterator<Item = (f32, f32, usize)> + '_ {
         (0..self.width * self.height).filter(|&i| self.hit(i)).map(|i| {
@@ -115,7 +145,25 @@ pub fn cast(forms: &[Form], cell: f32) -> Cast {
             cast_tile(forms, &mut list, &mut out, row, column);
         }
     }
-    out
+    out.cropped()
+}
+
+/// The depth down to which a ray of this radius meets nothing; `None` when it meets nothing at all.
+///
+/// Error: the same factor of 0.9 that guards single rays against forms whose distance is not exact.
+fn clear_down_to(list: &[Form], (x, y): (f32, f32), radius: f32, near: f32, far: f32) -> Option<f32> {
+    let mut z = near;
+    for _ in 0..64 {
+        let free = surface::distance(list, Vec3::new(x, y, z)).0 * 0.9 - radius;
+        if free < 0.02 {
+            return Some(z);
+        }
+        z -= free;
+        if z < far - radius {
+            return None;
+        }
+    }
+    Some(z)
 }
 
 /// Casts one tile into `out`.
@@ -126,13 +174,11 @@ fn cast_tile(forms: &[Form], list: &mut Vec<Form>, out: &mut Cast, row: usize, c
     list.clear();
     let (mut near, mut far, mut any) = (-1e9f32, 1e9f32, false);
     for f in forms {
-        let dx = ((f.ball.x - cx).abs() - half).max(0.0);
-        let dy = ((f.ball.y - cy).abs() - half).max(0.0);
-        let m = f.reach + f.influence + 0.05;
-        if dx * dx + dy * dy < m * m {
+        if f.distance_seen(cx, cy, half) < f.influence + 0.05 {
             list.push(*f);
             if !f.carve {
                 any = true;
+                let m = f.reach + f.influence + 0.05;
                 near = near.max(f.ball.z + m);
                 far = far.min(f.ball.z - m);
             }
@@ -141,62 +187,94 @@ fn cast_tile(forms: &[Form], list: &mut Vec<Form>, out: &mut Cast, row: usize, c
     if !any {
         return;
     }
+    let Some(near) = clear_down_to(list, (cx, cy), half * std::f32::consts::SQRT_2, near, far) else {
+        return;
+    };
+    // Most rays end on what lies in front: forms that lie wholly deeper than that are asked only by rays that pass it.
+    let deep = near - FRONT;
+    let front: Vec<Form> = list.iter().filter(|f| f.ball.z + f.reach + f.influence > deep).copied().collect();
     for jj in 0..TILE {
         for packet in 0..TILE / LANES {
-            let j = row * TILE + jj;
-            let i0 = column * TILE + packet * LANES;
-            let y = [out.top - (j as f32 + 0.5) * s; LANES];
+            let (j, i0) = (row * TILE + jj, column * TILE + packet * LANES);
+            let y = out.top - (j as f32 + 0.5) * s;
             let x = lanes!(i => out.left + ((i0 + i) as f32 + 0.5) * s);
-            let mut z = [near; LANES];
-            let mut done = [false; LANES];
-            let mut met = [false; LANES];
-            for _ in 0..160 {
-                let d = distance8(list, &x, &y, &z, None);
-                let mut all = true;
-                for i in 0..LANES {
-                    if done[i] {
-                        continue;
-                    }
-                    if d[i] < HIT {
-                        done[i] = true;
-                        met[i] = true;
-                    } else {
-                        z[i] -= d[i] * 0.9;
-                        done[i] = z[i] < far;
-                        all &= done[i];
-                    }
-                }
-                if all {
-                    break;
-                }
+            let mut rays = Rays { x, y: [y; LANES], z: [near; LANES], met: [false; LANES] };
+            let mut forms = &front[..];
+            if rays.run(forms, deep) {
+                forms = list;
+                rays.run(forms, far);
             }
-            if !met.iter().any(|m| *m) {
-                continue;
-            }
-            let mut parts = [0u8; LANES];
-            distance8(list, &x, &y, &z, Some(&mut parts));
-            let mut n = [[0f32; LANES]; 3];
-            for t in TAPS {
-                let d = distance8(
-                    list,
-                    &lanes!(i => x[i] + t.x * TAP),
-                    &lanes!(i => y[i] + t.y * TAP),
-                    &lanes!(i => z[i] + t.z * TAP),
-                    None,
-                );
-                for i in 0..LANES {
-                    n[0][i] += t.x * d[i];
-                    n[1][i] += t.y * d[i];
-                    n[2][i] += t.z * d[i];
-                }
-            }
+            rays.paint(forms, out, j * out.width + i0);
+        }
+    }
+}
+
+/// How far behind the first possible hit of a tile its front ends, cm.
+const FRONT: f32 = 3.0;
+
+/// Eight rays side by side.
+struct Rays {
+    x: Lanes,
+    y: Lanes,
+    z: Lanes,
+    met: [bool; LANES],
+}
+
+impl Rays {
+    /// Goes down until each ray has met a form or passed `far`; true when one has passed it.
+    fn run(&mut self, forms: &[Form], far: f32) -> bool {
+        let mut done = self.met;
+        for _ in 0..160 {
+            let d = distance8(forms, &self.x, &self.y, &self.z, None);
+            let mut all = true;
             for i in 0..LANES {
-                if met[i] {
-                    let o = j * out.width + i0 + i;
-                    out.depth[o] = z[i];
-                    out.part[o] = Part::from_code(parts[i]);
-                    out.normal[o] = Vec3::new(n[0][i], n[1][i], n[2][i]).normalized();
+                if done[i] {
+                    continue;
                 }
+                if d[i] < HIT {
+                    done[i] = true;
+                    self.met[i] = true;
+                } else {
+                    self.z[i] -= d[i] * 0.9;
+                    done[i] = self.z[i] < far;
+                    all &= done[i];
+                }
+            }
+            if all {
+                break;
+            }
+        }
+        self.met.iter().any(|met| !met)
+    }
+
+    /// Writes depth, part and normal of the rays that met a form into eight cells from `first` on.
+    fn paint(&self, forms: &[Form], out: &mut Cast, first: usize) {
+        if !self.met.iter().any(|met| *met) {
+            return;
+        }
+        let (x, y, z) = (&self.x, &self.y, &self.z);
+        let mut parts = [0u8; LANES];
+        distance8(forms, x, y, z, Some(&mut parts));
+        let mut n = [[0f32; LANES]; 3];
+        for t in TAPS {
+            let d = distance8(
+                forms,
+                &lanes!(i => x[i] + t.x * TAP),
+                &lanes!(i => y[i] + t.y * TAP),
+                &lanes!(i => z[i] + t.z * TAP),
+                None,
+            );
+            for i in 0..LANES {
+                n[0][i] += t.x * d[i];
+                n[1][i] += t.y * d[i];
+                n[2][i] += t.z * d[i];
+            }
+        }
+        for i in 0..LANES {
+            if self.met[i] {
+                out.depth[first + i] = z[i];
+                out.part[first + i] = Part::from_code(parts[i]);
+                out.normal[first + i] = Vec3::new(n[0][i], n[1][i], n[2][i]).normalized();
             }
         }
     }

@@ -216,7 +216,7 @@ impl MotherShape {
         let wide = self.half_width(y);
         let x = match place.across {
             Some(Across::Side(side)) => f64::from(side.sign()) * wide * if low_side { 0.5 } else { 0.4 },
-            Some(Across::Flank(side)) => f64::from(side.sign()) * wide * 0.64,
+            Some(Across::Flank(side)) => f64::from(side.sign()) * wide * 0.72,
             Some(Across::Measured(side, cm)) => {
                 f64::from(side.sign()) * self.section(y).x(cm.get()).min(0.95 * wide)
             }

@@ -10,7 +10,7 @@ use super::head;
 use super::plan::{Depth, Lying, foot_leads};
 use super::surface::{Form, Shape, walk_in};
 use crate::exam::Lie;
-use crate::units::{MotherSide, Vec3};
+use crate::units::{FigurePoint, MotherSide, Vec3};
 
 /// Before labour no foot lies more than this far below the brim, cm.
 const LOWEST_FOOT: f32 = -3.6;
@@ -70,6 +70,21 @@ fn tip(form: &Form, direction: Vec3) -> Vec3 {
             c + (x * (u / inv.x) + y * (v / inv.y) + z * (w / inv.z)) * (1.0 / length)
         }
     }
+}
+
+/// Points on the outline of a baby's hull seen from the front, all round, 0.15 cm out for the bulge of the blends.
+pub fn hull(baby: &PosedBaby) -> Vec<FigurePoint> {
+    const AROUND: usize = 48;
+    (0..AROUND)
+        .filter_map(|i| {
+            // Half a step off the axes: a mirrored baby has the mirrored hull.
+            let (sin, cos) = libm::sincosf((i as f32 + 0.5) / AROUND as f32 * std::f32::consts::TAU);
+            let outward = Vec3::new(cos, sin, 0.0);
+            let tips = baby.forms.iter().filter(|f| !f.carve).map(|f| tip(f, outward));
+            let p = tips.max_by(|p, q| p.dot(outward).total_cmp(&q.dot(outward)))? + outward * 0.15;
+            Some(FigurePoint::new(p.x, p.y))
+        })
+        .collect()
 }
 
 /// How far a baby reaches along a unit direction; blends bulge a little farther (at most 0.2 cm at round ends).

@@ -5,15 +5,15 @@ use super::baby::{PosedBaby, Posture};
 use super::cast::{Cast, cast};
 use super::measures::Measures;
 use super::mother::MotherShape;
-use super::place::{ABOVE_BABY, place};
+use super::place::{ABOVE_BABY, hull, place};
 use super::plan::{Lying, Plan, plan};
 use super::surface::Form;
 use super::womb;
 use crate::exam::{Across, Conclusion, Exam, HeartHeard, Legs, Lie, Place, SkinMark};
 use crate::units::{FigurePoint, Gestation, MotherPoint, MotherSide, Vec3};
 
-/// Side of a cell of the cast, cm. At 0.08 the toes melt into a sock.
-pub const CELL: f32 = 0.06;
+/// Side of a cell of the cast, cm. At 0.08 the toes melt into a sock; time goes with the inverse square.
+pub const CELL: f32 = 0.064;
 /// Weeks of the body that is drawn when they are not given.
 const WEEKS_NOT_GIVEN: f64 = 38.0;
 /// How high a crosswise womb stands against a lengthwise one: a drawing height, common practice.
@@ -264,7 +264,7 @@ fn hull_points(babies: &[(usize, Drawn)]) -> Vec<FigurePoint> {
     for (_, drawn) in babies {
         match drawn {
             Drawn::Baby(baby) => {
-                out.extend(cast(&baby.forms, 0.5).hits().map(|(x, y, _)| FigurePoint::new(x, y)));
+                out.extend(hull(baby));
             }
             Drawn::Rounds(rounds) => {
                 for (middle, radius) in [rounds.head, rounds.bottom] {

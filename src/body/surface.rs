@@ -82,6 +82,31 @@ impl Form {
     }
 }
 
+impl Form {
+    /// A lower bound, seen along z, of the distance from this form to the square of half-side `half` round (x, y).
+    pub fn distance_seen(&self, x: f32, y: f32, half: f32) -> f32 {
+        match self.shape {
+            Shape::Capsule { a, axis, r0, dr, .. } => {
+                let (px, py) = (x - a.x, y - a.y);
+                let length2 = axis.x * axis.x + axis.y * axis.y;
+                let t = ((px * axis.x + py * axis.y) / length2.max(1e-6)).clamp(0.0, 1.0);
+                let (qx, qy) = (px - axis.x * t, py - axis.y * t);
+                (qx * qx + qy * qy).sqrt() - half * std::f32::consts::SQRT_2 - r0.max(r0 + dr)
+            }
+            Shape::Ellipsoid { c, x: ax, y: ay, z: az, inv } => {
+                // The half-sides of its upright box.
+                let side = |u: f32, v: f32, w: f32| {
+                    let (u, v, w) = (u / inv.x, v / inv.y, w / inv.z);
+                    (u * u + v * v + w * w).sqrt()
+                };
+                let dx = ((x - c.x).abs() - half - side(ax.x, ay.x, az.x)).max(0.0);
+                let dy = ((y - c.y).abs() - half - side(ax.y, ay.y, az.y)).max(0.0);
+                (dx * dx + dy * dy).sqrt()
+            }
+        }
+    }
+}
+
 /// The smaller of two distances, rounded off over `k` cm.
 #[inline(always)]
 pub fn smooth_min(a: f32, b: f32, k: f32) -> f32 {

@@ -1,7 +1,7 @@
 //! The baby, drawn. In: posed babies and their cast. Out: marks: skin and tones, then ink, grouped by part.
 
 use super::fit;
-use super::grid::{self, Line};
+use super::grid::{self, Line, Window};
 use super::lines::{self, Chain, Kind};
 use super::palette::BabyColours;
 use super::ribbon::{distance, ribbon};
@@ -22,11 +22,12 @@ type Marks = Vec<Item<FigurePoint>>;
 /// Marks of the babies in `cast`. `tonal`: with skin and shade; otherwise a plain fill under the ink.
 pub fn draw(babies: &[&PosedBaby], cast: &Cast, colours: &BabyColours, tonal: bool) -> Marks {
     let mut out = vec![];
-    let mask: Vec<f32> = (0..cast.width * cast.height).map(|i| if cast.hit(i) { 1.0 } else { 0.0 }).collect();
-    let mut skin = vec![fill(outline(cast, &mask, 0.5, 0.1), colours.skin)];
+    let Some(whole) = Window::round(cast, |i| cast.hit(i)) else { return out };
+    let inside = |i: usize| if cast.hit(i) { 0.5 } else { -0.5 };
+    let mut skin = vec![fill(outline(cast, whole, &inside, 0.1), colours.skin)];
     if tonal {
         let heads: Vec<_> = babies.iter().map(|b| (b.head, b.posture.measures.head)).collect();
-        skin.extend(tonal_marks(cast, &mask, &tone::tones(cast, &heads), colours));
+        skin.extend(tonal_marks(cast, whole, &tone::tones(cast, &heads), colours));
     }
     out.push(group("skin", "skin and shade", skin));
     out.extend(ink(cast, babies, colours));
@@ -41,10 +42,10 @@ fn fill(path: Path<FigurePoint>, colour: Colour) -> Item<FigurePoint> {
     Item::Fill { path, colour, rule: FillRule::EvenOdd }
 }
 
-/// The fitted lines where `field` crosses `level`; pieces under `least` cm2 are left out.
-fn outline(cast: &Cast, field: &[f32], level: f32, least: f32) -> Path<FigurePoint> {
+/// The fitted lines where `field` crosses 0; pieces under `least` cm2 are left out.
+fn outline(cast: &Cast, window: Window, field: &dyn Fn(usize) -> f32, least: f32) -> Path<FigurePoint> {
     let mut path = vec![];
-    for line in grid::contours(cast, field, level) {
+    for line in grid::contours(cast, window, field) {
         let smooth = grid::smooth(&line, true, 0.2 / cast.cell);
         if grid::area(&smooth).abs() >= least {
             fit::closed(&spaced(&smooth, 0.12), TONE_TOLERANCE, &mut path);
@@ -67,32 +68,35 @@ fn spaced(line: &[(f32, f32)], step: f32) -> Line {
     out
 }
 
-fn tonal_marks(cast: &Cast, mask: &[f32], tones: &tone::Tones, c: &BabyColours) -> Marks {
+fn tonal_marks(cast: &Cast, whole: Window, tones: &tone::Tones, c: &BabyColours) -> Marks {
     let mut out = vec![];
-    let within = |field: &dyn Fn(usize) -> f32| -> Vec<f32> {
-        (0..mask.len()).map(|i| if mask[i] > 0.0 { field(i) } else { -1.0 }).collect()
-    };
-    let mut lay = |field: &[f32], level: f32, least: f32, colour: Colour| {
-        let path = outline(cast, field, level, least);
+    let mut lay = |window: Window, field: &dyn Fn(usize) -> f32, least: f32, colour: Colour| {
+        let within = |i: usize| if cast.hit(i) { field(i) } else { -1.0 };
+        let path = outline(cast, window, &within, least);
         if !path.is_empty() {
             out.push(fill(path, colour));
         }
     };
-    lay(&within(&|i| 0.5 - tones.shade[i]), 0.42, 0.4, c.light);
-    for (level, share) in [(0.15, 0.14), (0.4, 0.28), (0.62, 0.40)] {
-        lay(&within(&|i| tones.blush[i]), level, 0.2, c.skin.mix(c.blush, share));
+    lay(whole, &|i| 0.08 - tones.shade[i], 0.4, c.light);
+    const FIRST_BLUSH: f32 = 0.15;
+    if let Some(cheeks) = Window::round(cast, |i| tones.blush[i] > FIRST_BLUSH) {
+        for (level, share) in [(FIRST_BLUSH, 0.14), (0.4, 0.28), (0.62, 0.40)] {
+            lay(cheeks, &|i| tones.blush[i] - level, 0.2, c.skin.mix(c.blush, share));
+        }
     }
     const LEVELS: [f32; 3] = [0.27, 0.46, 0.70];
-    let shade = within(&|i| tones.shade[i]);
     for (level, colour) in LEVELS.into_iter().zip(c.shade) {
-        lay(&shade, level, 0.15, colour);
+        lay(whole, &|i| tones.shade[i] - level, 0.15, colour);
     }
     // Hair: a few soft-edged bands, each with its own steps of shade inside.
-    for (edge, share) in [(0.12, 0.14), (0.36, 0.28), (0.60, 0.42), (0.84, 0.52)] {
-        lay(&within(&|i| tones.hair[i]), edge, 0.2, c.skin.mix(c.hair, share));
-        for (level, colour) in LEVELS.into_iter().zip(c.shade) {
-            let inside = within(&|i| (tones.hair[i] - edge).min((tones.shade[i] - level) * 2.0));
-            lay(&inside, 0.0, 0.2, colour.mix(c.hair, share));
+    const FIRST_HAIR: f32 = 0.12;
+    if let Some(hair) = Window::round(cast, |i| tones.hair[i] > FIRST_HAIR) {
+        for (edge, share) in [(FIRST_HAIR, 0.14), (0.36, 0.28), (0.60, 0.42), (0.84, 0.52)] {
+            lay(hair, &|i| tones.hair[i] - edge, 0.2, c.skin.mix(c.hair, share));
+            for (level, colour) in LEVELS.into_iter().zip(c.shade) {
+                let inside = |i: usize| (tones.hair[i] - edge).min((tones.shade[i] - level) * 2.0);
+                lay(hair, &inside, 0.2, colour.mix(c.hair, share));
+            }
         }
     }
     out

@@ -53,20 +53,51 @@ fn box_blur(a: &mut [f32], t: &mut [f32], w: usize, h: usize, r: usize) {
     }
 }
 
-/// Closed lines where `field` (on the cast's grid) crosses `level`, the larger values on the same side all along.
-/// The border of the grid counts as below the level.
-pub fn contours(cast: &Cast, field: &[f32], level: f32) -> Vec<Line> {
-    let (w, h) = (cast.width, cast.height);
-    let value = |i: usize, j: usize| {
-        if i == 0 || j == 0 || i == w - 1 || j == h - 1 { -1.0 } else { field[j * w + i] - level }
-    };
+/// A rectangle of cells: columns and rows, the ends not included.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Window {
+    columns: (usize, usize),
+    rows: (usize, usize),
+}
+
+impl Window {
+    /// The smallest rectangle with every cell for which `inside` holds, and a border of two cells.
+    pub fn round(cast: &Cast, inside: impl Fn(usize) -> bool) -> Option<Self> {
+        let (w, h) = (cast.width, cast.height);
+        let (mut i0, mut i1, mut j0, mut j1) = (w, 0, h, 0);
+        for j in 0..h {
+            for i in 0..w {
+                if inside(j * w + i) {
+                    (i0, i1, j0, j1) = (i0.min(i), i1.max(i + 1), j0.min(j), j1.max(j + 1));
+                }
+            }
+        }
+        let columns = (i0.saturating_sub(2), (i1 + 2).min(w));
+        let rows = (j0.saturating_sub(2), (j1 + 2).min(h));
+        (i0 < i1).then_some(Window { columns, rows })
+    }
+}
+
+/// Closed lines where a field on the cast's grid crosses 0, the larger values on the same side all along. `field`
+/// gives the value of a cell; the border of the window counts as below 0.
+pub fn contours(cast: &Cast, window: Window, field: &dyn Fn(usize) -> f32) -> Vec<Line> {
+    let ((i0, i1), (j0, j1)) = (window.columns, window.rows);
+    let (w, h) = (i1 - i0, j1 - j0);
+    let mut values = Vec::with_capacity(w * h);
+    for j in j0..j1 {
+        for i in i0..i1 {
+            let border = i == i0 || j == j0 || i == i1 - 1 || j == j1 - 1;
+            values.push(if border { -1.0 } else { field(j * cast.width + i) });
+        }
+    }
     // A step leads from one crossed grid edge to the next; an edge is its cell * 2, + 1 for the one that runs down.
     const NONE: u32 = u32::MAX;
     let mut next = vec![NONE; w * h * 2];
     let mut order = vec![];
-    for j in 0..h - 1 {
+    for j in 0..h.saturating_sub(1) {
         for i in 0..w - 1 {
-            let (a, b, c, d) = (value(i, j), value(i + 1, j), value(i + 1, j + 1), value(i, j + 1));
+            let cell = j * w + i;
+            let (a, b, c, d) = (values[cell], values[cell + 1], values[cell + w + 1], values[cell + w]);
             let code = usize::from(a > 0.0)
                 | usize::from(b > 0.0) << 1
                 | usize::from(c > 0.0) << 2
@@ -74,7 +105,6 @@ pub fn contours(cast: &Cast, field: &[f32], level: f32) -> Vec<Line> {
             if code == 0 || code == 15 {
                 continue;
             }
-            let cell = j * w + i;
             let (top, left, right, bottom) = (cell * 2, cell * 2 + 1, (cell + 1) * 2 + 1, (cell + w) * 2);
             let mut lead = |from: usize, to: usize| {
                 next[from] = to as u32;
@@ -106,12 +136,11 @@ pub fn contours(cast: &Cast, field: &[f32], level: f32) -> Vec<Line> {
     }
     let crossing = |edge: usize| {
         let cell = edge / 2;
-        let (i, j) = (cell % w, cell / w);
-        let (i2, j2) = if edge.is_multiple_of(2) { (i + 1, j) } else { (i, j + 1) };
-        let (a, b) = (value(i, j), value(i2, j2));
+        let (right, down) = if edge.is_multiple_of(2) { (1, 0) } else { (0, 1) };
+        let (a, b) = (values[cell], values[cell + right + down * w]);
         let u = (a / (a - b)).clamp(0.0, 1.0);
-        let (x, y) = cast.centre(i, j);
-        (x + u * cast.cell * (i2 - i) as f32, y - u * cast.cell * (j2 - j) as f32)
+        let (x, y) = cast.centre(i0 + cell % w, j0 + cell / w);
+        (x + u * cast.cell * right as f32, y - u * cast.cell * down as f32)
     };
     let mut out = vec![];
     for start in order {

@@ -10,7 +10,7 @@ use crate::units::Vec3;
 /// Direction of the light: from above, left of the viewer.
 pub const LIGHT: Vec3 = Vec3::new(-0.40, 0.36, 0.84);
 
-/// Fields on the cast's grid; -1 where there is no baby.
+/// Fields on the cast's grid.
 pub struct Tones {
     /// 0 in full light, about 1 in deep shade.
     pub shade: Vec<f32>,
@@ -54,14 +54,13 @@ pub fn tones(cast: &Cast, heads: &[(Frame, f32)]) -> Tones {
         let cheek = Vec3::new(2.1 * local.x.signum(), -3.1, 4.4);
         blush[i] = (1.0 - (local - cheek).length() / 2.2).max(0.0);
     }
-    // A light blur inside the baby only, so that bands are smooth and do not leak over its edge.
-    let mut inside = mask.clone();
+    // A light blur inside the baby only, so that bands are smooth and do not leak over its edge. Hair and blush are
+    // smooth by their making.
+    let mut inside = mask;
     blur(&mut inside, cast.width, 2.0);
-    for field in [&mut shade, &mut hair, &mut blush] {
-        blur(field, cast.width, 2.0);
-        for i in 0..n {
-            field[i] = if inside[i] > 1e-3 { field[i] / inside[i] } else { -1.0 };
-        }
+    blur(&mut shade, cast.width, 2.0);
+    for i in 0..n {
+        shade[i] = if inside[i] > 1e-3 { shade[i] / inside[i] } else { -1.0 };
     }
     Tones { shade, hair, blush }
 }
