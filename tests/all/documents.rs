@@ -38,10 +38,9 @@ fn blocks(text: &str, language: &str) -> Vec<String> {
     for line in text.lines() {
         match (&mut inside, line.strip_prefix("```")) {
             (None, Some(opened)) => inside = Some((opened == language, String::new())),
-            (Some(_), Some(_)) => match inside.take() {
-                Some((true, block)) => found.push(block),
-                Some((false, _)) | None => {}
-            },
+            (Some(_), Some(_)) => {
+                found.extend(inside.take().filter(|(wanted, _)| *wanted).map(|(_, block)| block));
+            }
             (Some((_, block)), None) => {
                 block.push_str(line);
                 block.push('\n');
