@@ -297,7 +297,9 @@ fn lit(cast: &Cast, points: &[(f32, f32)], i: usize, closed: bool) -> f32 {
 }
 
 fn draw_curve(cast: &Cast, curve: &Curve, path: &mut Path<FigurePoint>) {
-    let visible: Vec<bool> = curve.points.iter().map(|p| cast.sees(*p, 0.25)).collect();
+    // A line on skin seen edge on would only thicken the outline.
+    let face_on = |x: f32, y: f32| cast.index_at(x, y).is_some_and(|i| cast.normal[i].z > 0.1);
+    let visible: Vec<bool> = curve.points.iter().map(|p| cast.sees(*p, 0.25) && face_on(p.x, p.y)).collect();
     let n = visible.len();
     let mut start = 0;
     while start < n {
