@@ -10,6 +10,7 @@ mod fonts;
 mod mother;
 mod mother_drawn;
 mod order;
+#[path = "../outside/mod.rs"]
 mod outside;
 mod pages;
 mod placing;

@@ -1,6 +1,8 @@
 //! What we write, judged by other programs: librsvg's `rsvg-convert`, `qpdf`, poppler's `pdftotext` and `pdffonts`.
 //! `tests/run` installs them.
 
+mod examples;
+
 use crate::pages::{cases, clinic, texts, words};
 use crate::stand_in::{conclusion, exam, scene};
 use handspan::fonts::Fonts;
