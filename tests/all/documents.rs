@@ -39,9 +39,7 @@ fn blocks(text: &str, language: &str) -> Vec<String> {
         match (&mut inside, line.strip_prefix("```")) {
             (None, Some(opened)) => inside = Some((opened == language, String::new())),
             (Some(_), Some(_)) => {
-                if let Some((true, block)) = inside.take() {
-                    found.push(block);
-                }
+                found.extend(inside.take().filter(|(wanted, _)| *wanted).map(|(_, block)| block));
             }
             (Some((_, block)), None) => {
                 block.push_str(line);
