@@ -21,6 +21,12 @@ pub fn from(arguments: cli::Cli) -> Result<(Request, Option<Target>), String> {
         }
         cli::Command::Draw(draw) => {
             let format = format(&draw.target)?;
+            if draw.width.is_some() && format != Format::Png {
+                return Err(
+                    "--width counts pixels and goes with a .png; leave it out, or end the file in .png"
+                        .to_owned(),
+                );
+            }
             let target = Target::look(&draw.target.output, draw.target.force)?;
             let draw = Draw {
                 exam: load(&draw.exam),

@@ -38,8 +38,6 @@ pub enum DrawingNote {
     Unsure(usize),
     /// The findings of this baby disagree.
     Disagree(usize),
-    /// The baby stands this far above (+) or below (-) the fundus, cm.
-    Misfit(usize, f32),
 }
 
 /// One baby of the picture.
@@ -96,6 +94,9 @@ pub struct Pose {
     pub skin: [bool; 3],
     /// What is to be said about the drawing.
     pub notes: Vec<DrawingNote>,
+    /// How far each lengthwise baby, by its number, is drawn above (+) or below (-) the height its womb would give it,
+    /// cm. For programs to read: it says something of the drawing, nothing of the baby.
+    pub misfits: Vec<(usize, f32)>,
 }
 
 /// The pose for an exam; `conclusions`, one for each baby.
@@ -112,7 +113,7 @@ pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
         mother = mother.with_level(*level);
     }
     let early = exam.weeks.is_some_and(|w| w < BODY_FROM);
-    let mut babies = vec![];
+    let (mut babies, mut misfits) = (vec![], vec![]);
     if early {
         notes.push(DrawingNote::WombOnly);
     } else {
@@ -140,9 +141,7 @@ pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
             if let Some((drawn, misfit)) =
                 draw(&plan, measures, mother.fundus_y as f32, shifts[i], favour(baby, conclusion))
             {
-                if misfit.abs() > 1.0 {
-                    notes.push(DrawingNote::Misfit(number, misfit));
-                }
+                misfits.push((number, misfit));
                 babies.push((number, drawn));
             }
         }
@@ -177,6 +176,7 @@ pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
         mother,
         babies,
         notes,
+        misfits,
     }
 }
 

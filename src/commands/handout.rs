@@ -57,13 +57,17 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
         Err(outcome) => return outcome,
     };
     let mut notes = loaded.problems(look);
+    if let Some(wrong) = named_wrongly(&loaded, options) {
+        notes.push_str(&wrong);
+        return Outcome { notes, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
+    }
     match refusal(&loaded, options, &words) {
         Err(fault) => return load::wordless(&fault),
         Ok(Some(reason)) => {
             notes.push_str(&reason);
             return Outcome { notes, code: loaded.code(), ..Outcome::default() };
         }
-        Ok(None) => match despite(&loaded, options, &words) {
+        Ok(None) => match despite(&loaded, &words) {
             Err(fault) => return load::wordless(&fault),
             Ok(told) => notes.push_str(&told),
         },
@@ -112,19 +116,26 @@ fn refusal(loaded: &Loaded<'_>, options: &Handout, words: &Words) -> Result<Opti
     Ok(Some(reason))
 }
 
-/// What stands all the same, and names that name nothing.
-fn despite(loaded: &Loaded<'_>, options: &Handout, words: &Words) -> Result<String, WordsError> {
+/// What stands all the same.
+fn despite(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
     let mut told = String::new();
     for remark in loaded.graded(Grade::ActNow) {
         let text = load::sentence(remark, loaded.conclusions.len(), words)?;
         told.push_str(&format!("{}: made despite [{}]: {text}\n", loaded.name, remark.id));
     }
-    for id in &options.despite {
-        if loaded.graded(Grade::ActNow).all(|remark| remark.id != id) {
-            told.push_str(&format!("handspan: --despite {id}: no such remark stands\n"));
-        }
-    }
     Ok(told)
+}
+
+/// Names after `--despite` that name nothing that stands.
+fn named_wrongly(loaded: &Loaded<'_>, options: &Handout) -> Option<String> {
+    let stands: Vec<&str> = loaded.graded(Grade::ActNow).map(|remark| remark.id).collect();
+    let wrong = options.despite.iter().find(|id| !stands.contains(&id.as_str()))?;
+    let known = if stands.is_empty() {
+        "no act-now remark stands; leave --despite out".to_owned()
+    } else {
+        format!("what stands: {}", stands.join(", "))
+    };
+    Some(format!("handspan: --despite {wrong}: no such remark stands ({known}); no family page is made\n"))
 }
 
 /// The layout of the family page.

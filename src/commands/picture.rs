@@ -99,7 +99,6 @@ pub fn notes(pose: &Pose, words: &Words) -> Result<Vec<String>, WordsError> {
                 DrawingNote::LegsNotFelt(n) => ("drawing-legs-not-felt", Some(*n)),
                 DrawingNote::Unsure(n) => ("drawing-unsure", Some(*n)),
                 DrawingNote::Disagree(n) => ("drawing-disagree", Some(*n)),
-                DrawingNote::Misfit(n, _) => ("drawing-misfit", Some(*n)),
             };
             let text = words.say(id, &[])?;
             match baby {

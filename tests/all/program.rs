@@ -222,3 +222,30 @@ fn a_full_device_is_an_error() {
     let said = String::from_utf8_lossy(&output.stderr).into_owned();
     assert!(said.contains("standard output") && said.contains("no space"), "{said}");
 }
+
+/// A name after `--despite` that names nothing that stands is an error, not a page; so is `--width` without a PNG.
+#[test]
+fn options_that_name_nothing_are_errors() {
+    let out = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("never-written.pdf");
+    for (arguments, said) in [
+        (
+            vec!["handout", "examples/bleeding.toml", "--despite", "bleding", "-o"],
+            "--despite bleding: no such remark stands (what stands: movements-fewer, bleeding",
+        ),
+        (
+            vec!["handout", "examples/head-down-left.toml", "--despite", "bleeding", "-o"],
+            "no act-now remark stands; leave --despite out",
+        ),
+        (vec!["draw", "examples/head-down-left.toml", "--width", "300", "-o"], "--width counts pixels"),
+    ] {
+        let output = std::process::Command::new(env!("CARGO_BIN_EXE_handspan"))
+            .args(&arguments)
+            .arg(&out)
+            .output()
+            .unwrap();
+        let told = String::from_utf8_lossy(&output.stderr).into_owned();
+        assert!(told.contains(said), "{arguments:?}: {told}");
+        assert!(matches!(output.status.code(), Some(2 | 3)), "{arguments:?}");
+        assert!(!out.exists(), "{arguments:?} wrote a page");
+    }
+}

@@ -1,6 +1,7 @@
 //! The check as JSON, `handspan-check/1`. In: a loaded exam. Out: one line; what is not known leaves its key out.
 
 use super::super::load::Loaded;
+use crate::body::pose::{self, Pose};
 use crate::exam::say::Canonical;
 use crate::exam::{Conclusion, Exam};
 use crate::reckon::{Remark, heart_rate};
@@ -49,6 +50,9 @@ struct Baby {
     engaged: Option<bool>,
     #[serde(skip_serializing_if = "Option::is_none")]
     heart_rate: Option<Rate>,
+    /// How far the drawn baby misses the height that the womb gives it, cm; a note on the drawing, not a remark.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    drawn_off_by_cm: Option<f64>,
 }
 
 #[derive(Serialize)]
@@ -83,11 +87,12 @@ impl Serialize for Values {
 pub fn line(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
     let exam = loaded.reading.exam.as_ref();
     let babies = exam.map(|exam| {
+        let pose = pose::from_exam(exam, &loaded.conclusions);
         loaded
             .conclusions
             .iter()
             .enumerate()
-            .map(|(index, conclusion)| baby(exam, index, conclusion))
+            .map(|(index, conclusion)| baby(exam, index, conclusion, &pose))
             .collect()
     });
     let remarks: Result<Vec<Said>, WordsError> =
@@ -107,8 +112,10 @@ pub fn line(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
     Ok(format!("{json}\n"))
 }
 
-fn baby(exam: &Exam, index: usize, conclusion: &Conclusion) -> Baby {
+fn baby(exam: &Exam, index: usize, conclusion: &Conclusion, pose: &Pose) -> Baby {
     let tenth = |value: f64| (value * 10.0).round() / 10.0;
+    let misfit =
+        pose.misfits.iter().find(|(number, _)| *number == index + 1).map(|(_, cm)| tenth(f64::from(*cm)));
     Baby {
         lie: conclusion.lie.map(|lie| lie.canonical()),
         presentation: conclusion.presentation.map(|presentation| presentation.canonical()),
@@ -119,6 +126,7 @@ fn baby(exam: &Exam, index: usize, conclusion: &Conclusion) -> Baby {
             low: tenth(rate.low),
             high: tenth(rate.high),
         }),
+        drawn_off_by_cm: misfit.filter(|cm| *cm != 0.0),
     }
 }
 

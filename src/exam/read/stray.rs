@@ -7,6 +7,24 @@ use crate::exam::words::{Row, nearest};
 use crate::report::{Problem, clip, quoted};
 use toml::de::{DeTable, DeValue};
 
+/// Keys that would tell who the woman is: none of them is kept.
+const IDENTITY: [&str; 14] = [
+    "name",
+    "mother-name",
+    "patient",
+    "patient-name",
+    "surname",
+    "first-name",
+    "dob",
+    "date-of-birth",
+    "born",
+    "nhs",
+    "nhs-number",
+    "hospital-number",
+    "id",
+    "address",
+];
+
 impl Reader<'_> {
     /// Report the keys that do not belong to `scope`.
     pub(super) fn known_keys(&mut self, table: &DeTable<'_>, scope: Scope, extra_notes: &mut Vec<String>) {
@@ -60,7 +78,11 @@ impl Reader<'_> {
         let elsewhere =
             KEYS.iter().find(|k| k.name == name || Some(k.name) == meant).filter(|k| k.scope != scope);
         let is_table = matches!(value.get_ref(), DeValue::Table(_)) && scope == Scope::Top;
-        let problem = if let Some(elsewhere) = elsewhere.filter(|k| k.name == name) {
+        let problem = if IDENTITY.contains(&tidy.as_str()) {
+            let mut problem = at(format!("{} is not recorded here", quoted(name)));
+            problem.id = "identity";
+            problem.expecting("a file without names, dates of birth or numbers of people: take the line out, and write them on the page by hand")
+        } else if let Some(elsewhere) = elsewhere.filter(|k| k.name == name) {
             let mut problem = at(format!("`{name}` does not belong here"));
             problem.id = "misplaced-key";
             problem.expecting(format!("`{name}` {}", elsewhere.scope.place()))
