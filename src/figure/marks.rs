@@ -283,12 +283,24 @@ impl Shelf<'_> {
             let at = FigurePoint::new(0.0, foot + (n - 1 - i) as f32 * step);
             self.text(text, at, Align::Middle, Face::Italic, Role::Caption)
         };
-        let items: Marks = lines.iter().enumerate().map(line).collect();
-        if items.is_empty() {
+        let words: Marks = lines.iter().enumerate().map(line).collect();
+        if words.is_empty() {
             return Ok(None);
         }
-        let top = foot + n as f32 * step;
-        self.taken.push([-widest * 0.5 - 0.3, foot - 0.4 * self.size, widest * 0.5 + 0.3, top]);
+        let strip =
+            [-widest * 0.5 - 0.4, foot - 0.42 * self.size, widest * 0.5 + 0.4, foot + n as f32 * step - 0.2];
+        self.taken.push(strip);
+        // On a strip of paper, or the lines of the thighs would run through the words.
+        let corner = |x: usize, y: usize| FigurePoint::new(strip[x], strip[y]);
+        let path = vec![
+            Step::Move(corner(0, 1)),
+            Step::Line(corner(2, 1)),
+            Step::Line(corner(2, 3)),
+            Step::Line(corner(0, 3)),
+            Step::Close,
+        ];
+        let mut items = vec![Item::Fill { path, colour: self.colours.paper, rule: FillRule::NonZero }];
+        items.extend(words);
         Ok(Some(Item::Group { name: "captions".to_owned(), about: String::new(), items }))
     }
 

@@ -102,7 +102,9 @@ pub fn figure(
         fundus_line: options.labels != Labels::None && options.labels != Labels::Family,
         brim_line: options.labels != Labels::None && options.labels != Labels::Family,
     };
-    let covered = |p: FigurePoint| cast.is_some_and(|c| c.covers(p.x, p.y));
+    let covered = |p: FigurePoint| {
+        cast.is_some_and(|c| c.covers(p.x, p.y)) || pose.rounds().any(|(_, r)| rounds::covers(r, p))
+    };
     items.extend(mother::in_front(&pose.mother, &pose.womb, &front, &look, &covered).items);
     if options.labels == Labels::All {
         items.extend(marks::limbs(pose, &mark_colours));
