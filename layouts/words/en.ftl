@@ -11,7 +11,7 @@ your-right = Your right
 ## On the picture
 
 # $part is one of the labels, $number the baby's number in the file.
-label-of-baby = { $part }, baby { $number }
+label-of-baby = { $part }, baby { $number }
 label-head = head
 label-back = back
 label-bottom = bottom

@@ -270,6 +270,18 @@ impl Shelf<'_> {
         })
     }
 
+    /// A strip of paper under words, or lines of the body would run through them.
+    fn strip(&self, [left, bottom, right, top]: [f32; 4]) -> Item<FigurePoint> {
+        let path = vec![
+            Step::Move(FigurePoint::new(left, bottom)),
+            Step::Line(FigurePoint::new(right, bottom)),
+            Step::Line(FigurePoint::new(right, top)),
+            Step::Line(FigurePoint::new(left, top)),
+            Step::Close,
+        ];
+        Item::Fill { path, colour: self.colours.paper, rule: FillRule::NonZero }
+    }
+
     /// Sentences at the foot of the picture, between the names of the sides.
     fn captions(&mut self, captions: &[String]) -> Result<Option<Item<FigurePoint>>, FontError> {
         let mut lines = vec![];
@@ -290,16 +302,7 @@ impl Shelf<'_> {
         let strip =
             [-widest * 0.5 - 0.4, foot - 0.42 * self.size, widest * 0.5 + 0.4, foot + n as f32 * step - 0.2];
         self.taken.push(strip);
-        // On a strip of paper, or the lines of the thighs would run through the words.
-        let corner = |x: usize, y: usize| FigurePoint::new(strip[x], strip[y]);
-        let path = vec![
-            Step::Move(corner(0, 1)),
-            Step::Line(corner(2, 1)),
-            Step::Line(corner(2, 3)),
-            Step::Line(corner(0, 3)),
-            Step::Close,
-        ];
-        let mut items = vec![Item::Fill { path, colour: self.colours.paper, rule: FillRule::NonZero }];
+        let mut items = vec![self.strip(strip)];
         items.extend(words);
         Ok(Some(Item::Group { name: "captions".to_owned(), about: String::new(), items }))
     }
@@ -319,11 +322,12 @@ impl Shelf<'_> {
         let edge = if sign > 0.0 { self.frame.right - 0.7 } else { self.frame.left + 0.7 };
         let y = self.frame.bottom + 1.0;
         let (left, right) = if sign > 0.0 { (edge - width, edge) } else { (edge, edge + width) };
-        self.taken.push([left - 0.3, y - 0.4 * self.size, right + 0.3, y + 1.1 * self.size]);
+        let place = [left - 0.3, y - 0.4 * self.size, right + 0.3, y + 0.95 * self.size];
+        self.taken.push(place);
         let align = if sign > 0.0 { Align::End } else { Align::Start };
         let text = self.text(word, FigurePoint::new(edge, y), align, Face::SemiBold, Role::Side);
         let name = if sign * self.turn > 0.0 { "side-left" } else { "side-right" };
-        Ok(Item::Group { name: name.to_owned(), about: String::new(), items: vec![text] })
+        Ok(Item::Group { name: name.to_owned(), about: String::new(), items: vec![self.strip(place), text] })
     }
 
     /// A word at the edge of the picture with a fine pointer to its target. Both edges and many heights are tried;
@@ -370,15 +374,11 @@ impl Shelf<'_> {
         let Some((_, sign, middle)) = best else { return Ok(None) };
         let edge = if sign > 0.0 { self.frame.right - 0.7 } else { self.frame.left + 0.7 };
         let (left, right) = if sign > 0.0 { (edge - width, edge) } else { (edge, edge + width) };
-        self.taken.push([
-            left - 0.2,
-            middle - height * 0.5 - 0.15,
-            right + 0.2,
-            middle + height * 0.5 + 0.15,
-        ]);
+        let place = [left - 0.2, middle - height * 0.5 - 0.15, right + 0.2, middle + height * 0.5 + 0.15];
+        self.taken.push(place);
         let align = if sign > 0.0 { Align::End } else { Align::Start };
         let first = middle + height * 0.5 - line_height * 0.80;
-        let mut items: Marks = vec![];
+        let mut items: Marks = vec![self.strip(place)];
         let start = FigurePoint::new(if sign > 0.0 { left - 0.35 } else { right + 0.35 }, middle);
         let end = short_of(start, w.target, w.gap);
         for (colour, width) in [(self.colours.paper, 0.16), (self.colours.ink, 0.055)] {
