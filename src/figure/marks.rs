@@ -80,7 +80,7 @@ pub fn limbs(pose: &Pose, c: &MarkColours) -> Marks {
     let mut out = vec![];
     for mark in &pose.marks {
         if let Mark::Limb(baby, at) = mark {
-            let ring = super::smooth::circle(FigurePoint::new(at.0.x, at.0.y), 0.8);
+            let ring = super::mother_ink::ellipse(FigurePoint::new(at.0.x, at.0.y), 0.8, 0.8);
             out.push(Item::Group {
                 name: format!("limbs-felt-{baby}-{}", out.len() + 1),
                 about: String::new(),

@@ -1,8 +1,8 @@
 //! What stands for a baby whose back was not felt. In: rounds. Out: pale rounds with broken edges.
 
+use super::mother_ink::ellipse;
 use super::palette::BabyColours;
 use super::scene::{FillRule, Item, Path, Step};
-use super::smooth::circle;
 use crate::body::pose::Rounds;
 use crate::units::FigurePoint;
 
@@ -24,8 +24,8 @@ pub fn draw(number: usize, rounds: &Rounds, c: &BabyColours, tonal: bool) -> Ite
         about: String::new(),
         items: vec![
             part("trunk", capsule(head, bottom, rounds.trunk)),
-            part("bottom", circle(bottom, rounds.bottom.1)),
-            part("head", circle(head, rounds.head.1)),
+            part("bottom", ellipse(bottom, rounds.bottom.1, rounds.bottom.1)),
+            part("head", ellipse(head, rounds.head.1, rounds.head.1)),
         ],
     }
 }

@@ -160,17 +160,3 @@ fn tangents(p: &[FigurePoint], closed: bool) -> Vec<FigurePoint> {
         })
         .collect()
 }
-
-/// A closed circle of four curves; symmetric about both its axes.
-pub fn circle(centre: FigurePoint, radius: f32) -> Path<FigurePoint> {
-    const K: f32 = 0.552_284_8;
-    let at = |x: f32, y: f32| FigurePoint::new(centre.x + x * radius, centre.y + y * radius);
-    vec![
-        Step::Move(at(0.0, 1.0)),
-        Step::Curve(at(-K, 1.0), at(-1.0, K), at(-1.0, 0.0)),
-        Step::Curve(at(-1.0, -K), at(-K, -1.0), at(0.0, -1.0)),
-        Step::Curve(at(K, -1.0), at(1.0, -K), at(1.0, 0.0)),
-        Step::Curve(at(1.0, K), at(K, 1.0), at(0.0, 1.0)),
-        Step::Close,
-    ]
-}

@@ -15,7 +15,6 @@ mod outside;
 mod pages;
 mod placing;
 mod program;
-mod random;
 mod read;
 mod shared;
 mod sheet;

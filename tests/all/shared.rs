@@ -115,6 +115,14 @@ impl Dice {
         self.0 ^= self.0 << 17;
         (self.0 >> 11) as usize % below
     }
+    /// One of these.
+    pub fn pick<'a, T>(&mut self, from: &'a [T]) -> &'a T {
+        &from[self.below(from.len())]
+    }
+    /// A number from 0 to 1.
+    pub fn share(&mut self) -> f32 {
+        self.below(100_000) as f32 / 100_000.0
+    }
     /// One time in `times`.
     pub fn once_in(&mut self, times: usize) -> bool {
         self.below(times) == 0

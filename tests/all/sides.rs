@@ -1,7 +1,7 @@
 //! Sides from both ends: from the words of an exam to where things are drawn. A wrong side is the worst fault this
 //! program can have. Her left is at the viewer's right: x grows to her left in mother space and on the page.
 
-use crate::random::Random;
+use crate::shared::Dice;
 use handspan::body::plan::{Plan, plan};
 use handspan::body::pose::{self, Drawn, Mark, Pose};
 use handspan::body::surface;
@@ -200,14 +200,14 @@ fn crosswise_heads_and_backs() {
     }
 }
 
-/// A random visit in words, and the same with left and right exchanged. One in eight has nothing that breaks its
-/// symmetry: those are left out.
-fn random_visit(random: &mut Random) -> (String, String) {
+/// A random visit in words, and the same with left and right exchanged. A visit that names no side has no mirror image
+/// and is left out.
+fn random_visit(random: &mut Dice) -> (String, String) {
     loop {
-        let weeks = 26 + random.next() % 16;
-        let mut lines = vec![format!("weeks = \"{weeks}+{}\"", random.next() % 7), "[mother]".to_owned()];
+        let weeks = 26 + random.below(16);
+        let mut lines = vec![format!("weeks = \"{weeks}+{}\"", random.below(7)), "[mother]".to_owned()];
         if random.share() < 0.7 {
-            lines.push(format!("fundal-height = \"{} cm\"", weeks as i64 - 2 + (random.next() % 5) as i64));
+            lines.push(format!("fundal-height = \"{} cm\"", weeks as i64 - 2 + random.below(5) as i64));
         }
         if random.share() < 0.2 {
             let lump = random.pick(&["left, at navel", "right flank, above navel"]);
@@ -215,9 +215,9 @@ fn random_visit(random: &mut Random) -> (String, String) {
         }
         lines.push("[baby]".to_owned());
         let (side, other) = *random.pick(&[("left", "right"), ("right", "left")]);
-        match random.next() % 5 {
+        match random.below(5) {
             0..=2 => {
-                let breech = random.next().is_multiple_of(3);
+                let breech = random.once_in(3);
                 let (low, high) = if breech { ("breech", "head") } else { ("head", "breech") };
                 lines.push(format!("{low} = \"above pubic bone\""));
                 lines.push(format!("{high} = \"fundus\""));
@@ -227,7 +227,7 @@ fn random_visit(random: &mut Random) -> (String, String) {
                     lines
                         .push(format!("legs = \"{}\"", random.pick(&["frank", "complete", "footling both"])));
                 } else {
-                    lines.push(format!("head-above-brim = \"{}/5\"", random.next() % 6));
+                    lines.push(format!("head-above-brim = \"{}/5\"", random.below(6)));
                 }
             }
             3 => {
@@ -243,7 +243,7 @@ fn random_visit(random: &mut Random) -> (String, String) {
                 lines.push(format!("back = \"{side} front\""));
             }
         }
-        lines.push(format!("heart = \"{side}, {} cm below navel\"", 1 + random.next() % 6));
+        lines.push(format!("heart = \"{side}, {} cm below navel\"", 1 + random.below(6)));
         let text = lines.join("\n") + "\n";
         if text.contains("left") || text.contains("right") {
             let mirrored = text.replace("left", "\u{1}").replace("right", "left").replace('\u{1}', "right");
@@ -259,7 +259,7 @@ fn mirrored(p: Vec3) -> Vec3 {
 /// Mirrored findings give the mirrored surface, womb and marks, to 1e-4 cm.
 #[test]
 fn mirrored_findings_give_the_mirrored_picture() {
-    let mut random = Random::new(11);
+    let mut random = Dice::new(11);
     for _ in 0..60 {
         let (text, other) = random_visit(&mut random);
         let (a, b) = (posed(&text), posed(&other));
@@ -295,7 +295,7 @@ fn mirrored_findings_give_the_mirrored_picture() {
 /// Ten thousand random visits: not one back, head or heart on the wrong side.
 #[test]
 fn no_wrong_side_in_ten_thousand() {
-    let mut random = Random::new(5);
+    let mut random = Dice::new(5);
     let mut wrong = vec![];
     for _ in 0..10_000 {
         let (text, _) = random_visit(&mut random);
