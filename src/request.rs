@@ -83,22 +83,34 @@ fn look(on_stderr: bool) -> Look {
 
 fn format(target: &cli::Target) -> Result<Format, String> {
     let path = &target.output;
-    if let Some(kind) = target.kind {
-        return Ok(match kind {
-            cli::Kind::Svg => Format::Svg,
-            cli::Kind::Png => Format::Png,
-            cli::Kind::Pdf => Format::Pdf,
-        });
+    if path.is_dir() {
+        return Err(format!("{} is a directory; name a file in it", path.display()));
     }
-    if path.as_os_str() == "-" {
-        return Err("standard output has no ending: say --as svg, --as png or --as pdf".to_owned());
-    }
-    path.extension().and_then(|ending| ending.to_str()).and_then(Format::from_ending).ok_or_else(|| {
-        format!(
-            "{}: its ending does not say what to write; end it in .svg, .png or .pdf, or say --as",
+    let ending = path.extension().and_then(|ending| ending.to_str());
+    let by_ending = ending.and_then(Format::from_ending);
+    let by_kind = target.kind.map(|kind| match kind {
+        cli::Kind::Svg => Format::Svg,
+        cli::Kind::Png => Format::Png,
+        cli::Kind::Pdf => Format::Pdf,
+    });
+    match (by_kind, by_ending, ending) {
+        (Some(kind), Some(named), _) if kind != named => Err(format!(
+            "{}: its ending and --as name two kinds of file; leave --as out, or change the ending",
             path.display()
-        )
-    })
+        )),
+        (Some(kind), _, _) | (None, Some(kind), _) => Ok(kind),
+        (None, None, _) if path.as_os_str() == "-" => {
+            Err("standard output has no ending: say --as svg, --as png or --as pdf".to_owned())
+        }
+        (None, None, Some(ending)) => Err(format!(
+            "{}: .{ending} is not made here; end it in .svg, .png or .pdf, or say --as svg, png or pdf",
+            path.display()
+        )),
+        (None, None, None) => Err(format!(
+            "{}: its name does not say what to write; end it in .svg, .png or .pdf, or say --as svg, png or pdf",
+            path.display()
+        )),
+    }
 }
 
 fn style(style: cli::Style) -> Style {

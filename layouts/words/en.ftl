@@ -273,8 +273,8 @@ family-head-low-left = The head is low, on your left.
 family-head-low-right = The head is low, on your right.
 family-head-high-left = The head is high, on your left.
 family-head-high-right = The head is high, on your right.
-family-head-low = The head is lower than the bottom.
-family-head-high = The head is higher than the bottom.
+family-head-low = The head is low.
+family-head-high = The head is high.
 
 # $side is one of the family-side messages.
 family-side-left = left
@@ -305,6 +305,8 @@ family-hands-scan = Some of this was felt by hand and some seen on a scan. The p
 family-turn = Babies turn. This page shows one day. When you get a new page, put this one away.
 family-heart = The small heart shows where the heartbeat was heard that day.
 family-artist = Face and limbs are drawn to fit.
+# Where hands could not tell how the baby lies.
+family-none-drawn = No baby is drawn, as hands could not tell. Ask your midwife what comes next.
 
 family-call-title = When to call
 # Source: CDC-HH

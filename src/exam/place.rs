@@ -88,6 +88,16 @@ pub fn place(piece: Piece<'_>) -> Result<Place, Fault> {
     if across.is_none() && height.is_none() {
         return Err(Fault::at("not-a-place", piece, format!("{} is not a place", quoted(piece.text))));
     }
+    if height == Some(Height::IliacFossa)
+        && !matches!(across, Some(Across::Side(_) | Across::Flank(_) | Across::Measured(..)))
+    {
+        return Err(Fault::at(
+            "side-missing",
+            piece,
+            format!("{} does not say on which side", quoted(piece.text)),
+        )
+        .expecting("`left iliac fossa` or `right iliac fossa`"));
+    }
     Ok(Place { across, height })
 }
 
@@ -350,6 +360,13 @@ mod tests {
         }
         for text in ["142", "142 bpm", "140-146", "left 142"] {
             assert_eq!(heart(Piece::new(text)).unwrap_err().id, "rate-in-heart", "{text}");
+        }
+    }
+
+    #[test]
+    fn an_iliac_fossa_has_a_side() {
+        for text in ["iliac fossa", "groin", "middle, iliac fossa"] {
+            assert_eq!(place(Piece::new(text)).unwrap_err().id, "side-missing", "{text}");
         }
     }
 

@@ -122,6 +122,10 @@ fn place(dice: &mut Dice) -> Place {
         2 => Height::FromPubicBone(cm(dice, 1, 40)),
         _ => pick(dice),
     };
+    // An iliac fossa is one of two: its side is always said.
+    if height == Height::IliacFossa {
+        return Place { across: Some(Across::Side(side(dice))), height: Some(height) };
+    }
     match dice.below(6) {
         0 => Place { across: Some(across), height: None },
         1 => Place { across: None, height: Some(height) },

@@ -47,7 +47,7 @@ pub fn content(
     let found = lie::found(exam, conclusions, early, words)?;
     let description = found.iter().map(|b| b.text.as_str()).collect::<Vec<_>>().join(" ");
     put("family-found", found);
-    put("family-about", about(exam, early, words)?);
+    put("family-about", about(exam, conclusions, early, words)?);
 
     put("family-call-title", vec![Block::new(Kind::Part, say("family-call-title")?)]);
     put("family-worried", vec![Block::new(Kind::Text, say("family-worried")?)]);
@@ -77,7 +77,12 @@ fn felt_on(weeks: Option<Gestation>, words: &Words) -> Result<String, WordsError
 }
 
 /// What the page is and is not.
-fn about(exam: &Exam, early: bool, words: &Words) -> Result<Vec<Block>, WordsError> {
+fn about(
+    exam: &Exam,
+    conclusions: &[Conclusion],
+    early: bool,
+    words: &Words,
+) -> Result<Vec<Block>, WordsError> {
     let scan = exam.babies.iter().any(seen_on_scan);
     let mut ids = vec![if scan { "family-hands-scan" } else { "family-hands" }];
     ids.push("family-turn");
@@ -87,7 +92,12 @@ fn about(exam: &Exam, early: bool, words: &Words) -> Result<Vec<Block>, WordsErr
         ids.push("family-heart");
     }
     if !early {
-        ids.push("family-artist");
+        // What the picture shows: a whole baby, rounds for head and bottom, or nothing.
+        if conclusions.iter().any(|c| c.lie.is_some() && c.back.is_some()) {
+            ids.push("family-artist");
+        } else if conclusions.iter().all(|c| c.lie.is_none()) {
+            ids.push("family-none-drawn");
+        }
     }
     let mut out = vec![Block::new(Kind::Heading, words.say("family-about-title", &[])?)];
     for id in ids {
