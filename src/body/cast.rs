@@ -5,7 +5,9 @@
 //!
 //! Rays run along -z in packets of eight. Cells are cast in tiles of 16 x 16, each with its own short list of
 //! forms. One ray down the middle of a tile goes first, as thick as the tile: it finds the depth down to which the
-//! whole tile is empty, so that the others start there or not at all. All arithmetic is f32 without fused operations, so that every machine gets the same bits.
+//! whole tile is empty, so that the others start there or not at all.
+//!
+//! All arithmetic is f32 without fused operations, so that every machine gets the same bits.
 
 use super::part::Part;
 use super::surface::{self, Form, Shape, TAP, TAPS};

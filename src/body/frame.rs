@@ -60,11 +60,6 @@ impl Frame {
         Vec3::new(d.dot(self.x), d.dot(self.y), d.dot(self.z))
     }
 
-    /// An outer direction in this frame's own coordinates.
-    pub fn local_direction(&self, d: Vec3) -> Vec3 {
-        Vec3::new(d.dot(self.x), d.dot(self.y), d.dot(self.z))
-    }
-
     /// This frame, given in `outer`'s coordinates, in the space `outer` is given in.
     pub fn within(&self, outer: &Frame) -> Frame {
         Frame {

@@ -10,7 +10,7 @@ use super::head;
 use super::plan::{Depth, Lying, foot_leads};
 use super::surface::{Form, Shape, walk_in};
 use crate::exam::Lie;
-use crate::units::{FigurePoint, MotherSide, Vec3};
+use crate::units::{FigurePoint, Vec3};
 
 /// Before labour no foot lies more than this far below the brim, cm.
 const LOWEST_FOOT: f32 = -3.6;
@@ -120,14 +120,14 @@ pub fn place(lying: &Lying, posture: Posture, fundus: f32, shift: f32) -> Placed
     let room = |baby: &PosedBaby| fundus - ABOVE_BABY - reach(baby, UP);
     let (mut straight, mut bent) = CURL;
     let loosest = at(straight);
-    if room(&loosest) >= 0.0 {
-        let over = room(&loosest);
-        return Placed { baby: loosest, misfit: -over };
+    let most = room(&loosest);
+    if most >= 0.0 {
+        return Placed { baby: loosest, misfit: -most };
     }
     let tightest = at(bent);
-    if room(&tightest) <= 0.0 {
-        let over = -room(&tightest);
-        return Placed { baby: tightest, misfit: over };
+    let least = room(&tightest);
+    if least <= 0.0 {
+        return Placed { baby: tightest, misfit: -least };
     }
     for _ in 0..5 {
         let middle = 0.5 * (straight + bent);
@@ -142,26 +142,21 @@ pub fn place(lying: &Lying, posture: Posture, fundus: f32, shift: f32) -> Placed
 
 /// Where the origin of `baby`, posed at zero, must go.
 fn origin(baby: &PosedBaby, lying: &Lying, shift: f32) -> Vec3 {
-    let head = baby.head_surface();
+    // Where the lowest point of the part that leads must come to lie.
+    let target = match lying.depth {
+        Depth::Fifths(k) => -(1.0 - f32::from(k) / 5.0) * (head::HEIGHT * baby.posture.measures.head),
+        Depth::Lowest(y) => y,
+    };
     let left_right = (reach(baby, LEFT) - reach(baby, -LEFT)) * 0.5;
     match lying.lie {
         Lie::Longitudinal if lying.up.y < 0.0 => {
-            let lowest = extreme(head, DOWN).y;
-            let height = head::HEIGHT * baby.posture.measures.head;
-            let target = match lying.depth {
-                Depth::Fifths(k) => -(1.0 - f32::from(k) / 5.0) * height,
-                Depth::Lowest(y) => y,
-            };
+            let lowest = extreme(baby.head_surface(), DOWN).y;
             // The head lies near the midline, the body a little to its own side.
             let x = -(baby.head.origin.x * 0.75 + left_right * 0.25);
             Vec3::new(x + shift, target - lowest, 0.0)
         }
         Lie::Longitudinal => {
             let bottom = extreme(&baby.forms[..baby.head_forms.start], DOWN).y;
-            let target = match lying.depth {
-                Depth::Fifths(_) => 0.0,
-                Depth::Lowest(y) => y,
-            };
             let mut y = target - bottom;
             if foot_leads(lying.legs) {
                 y = y.max(LOWEST_FOOT + reach(baby, DOWN));
@@ -169,16 +164,12 @@ fn origin(baby: &PosedBaby, lying: &Lying, shift: f32) -> Vec3 {
             Vec3::new(-left_right + shift, y, 0.0)
         }
         Lie::Transverse | Lie::Oblique => {
-            let low = match lying.depth {
-                Depth::Fifths(_) => 0.0,
-                Depth::Lowest(y) => y,
-            };
             // An oblique baby leans to the side of its lower pole.
-            let lean = match (lying.lie, lying.side) {
-                (Lie::Oblique, Some(side)) => 1.5 * MotherSide::sign(side),
-                _ => 0.0,
+            let lean = match lying.lie {
+                Lie::Oblique => -1.5 * (lying.up.x * lying.up.y).signum(),
+                Lie::Longitudinal | Lie::Transverse => 0.0,
             };
-            Vec3::new(-left_right + lean + shift, low + reach(baby, DOWN), 0.0)
+            Vec3::new(-left_right + lean + shift, target + reach(baby, DOWN), 0.0)
         }
     }
 }

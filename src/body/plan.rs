@@ -2,8 +2,8 @@
 //! head and back, attitude, legs, descent; what is unknown stays unknown.
 
 use crate::exam::{
-    Across, Attitude, Baby, Back, BackTurn, Conclusion, Descent, Footling, Height, Legs, Lie, Place,
-    Position, Presentation, Prominence,
+    Attitude, Baby, Back, BackTurn, Conclusion, Descent, Footling, Legs, Lie, Position, Presentation,
+    Prominence,
 };
 use crate::units::{MotherSide, Vec3};
 
@@ -40,8 +40,6 @@ pub struct Lying {
     pub legs: Legs,
     /// How far down.
     pub depth: Depth,
-    /// Her side to which the lower pole is set off the midline, for an oblique or crosswise lie.
-    pub side: Option<MotherSide>,
     /// True when any finding it rests on is unsure.
     pub unsure: bool,
     /// False when nothing was found of the legs.
@@ -67,7 +65,7 @@ pub fn plan(baby: &Baby, conclusion: &Conclusion) -> Plan {
         Some(Presentation::Cephalic | Presentation::Face | Presentation::Brow) => Some(false),
         _ => None,
     });
-    let side = conclusion.head_side.or_else(|| side_of(baby.head.value()));
+    let side = conclusion.head_side.or_else(|| baby.head.value()?.side());
     let up = match (lie, head_up, side) {
         (Lie::Longitudinal, Some(true), _) => Vec3::new(0.0, 1.0, 0.0),
         (Lie::Longitudinal, Some(false), _) => Vec3::new(0.0, -1.0, 0.0),
@@ -79,32 +77,18 @@ pub fn plan(baby: &Baby, conclusion: &Conclusion) -> Plan {
         (Lie::Oblique | Lie::Transverse, _, _) => return Plan::Nothing,
     };
     let head_leads = lie == Lie::Longitudinal && head_up == Some(false);
-    let lower_side = match lie {
-        Lie::Longitudinal => None,
-        Lie::Transverse => side,
-        Lie::Oblique if head_up == Some(true) => side.map(MotherSide::opposite),
-        Lie::Oblique => side,
-    };
     let lying = Lying {
         up,
         lie,
         attitude: attitude(baby, conclusion),
         legs: baby.legs.value().copied().unwrap_or(Legs::Complete),
         depth: depth(baby, conclusion, lie, head_leads),
-        side: lower_side,
         unsure: conclusion.unsure,
         legs_known: baby.legs.value().is_some(),
     };
     match conclusion.back.and_then(|b| back_direction(b, lie)) {
         Some(back) => Plan::Baby(lying, back),
         None => Plan::Rounds(lying),
-    }
-}
-
-fn side_of(place: Option<&Place>) -> Option<MotherSide> {
-    match place?.across? {
-        Across::Side(side) | Across::Flank(side) | Across::Measured(side, _) => Some(side),
-        Across::Middle => None,
     }
 }
 
@@ -180,15 +164,4 @@ pub fn back_direction(back: Back, lie: Lie) -> Option<Vec3> {
 /// Whether a foot leads.
 pub fn foot_leads(legs: Legs) -> bool {
     matches!(legs, Legs::Footling(Footling::Left | Footling::Right | Footling::Both))
-}
-
-/// Whether a place lies high on the abdomen, low, or neither was said.
-pub fn is_high(place: &Place) -> Option<bool> {
-    match place.height? {
-        Height::Fundus | Height::AboveNavel => Some(true),
-        Height::BelowNavel | Height::IliacFossa | Height::AbovePubicBone => Some(false),
-        Height::AtNavel => None,
-        Height::FromNavel(cm) => Some(cm > 0.0),
-        Height::FromPubicBone(cm) => Some(cm.get() > 18.0),
-    }
 }

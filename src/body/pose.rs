@@ -9,7 +9,7 @@ use super::place::{ABOVE_BABY, hull, place};
 use super::plan::{Lying, Plan, plan};
 use super::surface::Form;
 use super::womb;
-use crate::exam::{Across, Conclusion, Exam, HeartHeard, Legs, Lie, Place, SkinMark};
+use crate::exam::{Conclusion, Exam, HeartHeard, Legs, Lie, Place, SkinMark};
 use crate::units::{FigurePoint, Gestation, MotherPoint, MotherSide, Vec3};
 
 /// Side of a cell of the cast, cm. At 0.08 the toes melt into a sock; time goes with the inverse square.
@@ -215,14 +215,10 @@ fn draw(
 /// Which side of the mother breaks the tie when the baby is seen square on: where limbs were felt, where the heart was
 /// heard, where the head lies; else her left. A mirrored exam favours the other side.
 fn favour(baby: &crate::exam::Baby, conclusion: &Conclusion) -> MotherSide {
-    let side = |p: &Place| match p.across? {
-        Across::Side(s) | Across::Flank(s) | Across::Measured(s, _) => Some(s),
-        Across::Middle => None,
-    };
-    let limbs: Vec<MotherSide> = baby.limbs.value().into_iter().flatten().filter_map(side).collect();
+    let limbs: Vec<MotherSide> = baby.limbs.value().into_iter().flatten().filter_map(Place::side).collect();
     let one_sided = limbs.first().copied().filter(|first| limbs.iter().all(|s| s == first));
     let heart = match baby.heart.value() {
-        Some(HeartHeard::At(place)) => side(place),
+        Some(HeartHeard::At(place)) => place.side(),
         Some(HeartHeard::Somewhere) | None => None,
     };
     one_sided.or(heart).or(conclusion.head_side).unwrap_or(MotherSide::Left)
@@ -247,10 +243,7 @@ fn shifts(exam: &Exam) -> Vec<f32> {
     }
     const APART: f32 = 5.6;
     let said = |b: &crate::exam::Baby| {
-        [b.head.value(), b.breech.value()].into_iter().flatten().find_map(|p| match p.across? {
-            Across::Side(s) | Across::Flank(s) | Across::Measured(s, _) => Some(s.sign()),
-            Across::Middle => None,
-        })
+        [b.head.value(), b.breech.value()].into_iter().flatten().find_map(Place::side).map(MotherSide::sign)
     };
     let first = said(&exam.babies[0]).or_else(|| said(&exam.babies[1]).map(|s| -s)).unwrap_or(-1.0);
     let mut out = vec![first * APART, -first * APART];

@@ -138,15 +138,6 @@ pub fn distance(forms: &[Form], q: Vec3) -> (f32, Part) {
     if d < best { (d, part) } else { (best, best_part) }
 }
 
-/// Unit normal of the blended surface at `q`, by four taps 0.02 cm away.
-pub fn normal(forms: &[Form], q: Vec3) -> Vec3 {
-    let mut n = Vec3::default();
-    for tap in TAPS {
-        n = n + tap * distance(forms, q + tap * TAP).0;
-    }
-    n.normalized()
-}
-
 /// Distance of the taps, cm.
 pub const TAP: f32 = 0.02;
 /// Four corners of a cube: the fewest taps that give a gradient.

@@ -53,10 +53,8 @@ fn text(loaded: &Loaded<'_>, words: &Words, look: Look) -> Result<String, WordsE
     text.push_str(&said::lines(exam, &loaded.conclusions, words)?);
     text.push('\n');
     for (index, conclusion) in loaded.conclusions.iter().enumerate() {
-        let mut sentence = said::conclusion(exam, index, conclusion, words)?;
-        if exam.babies.len() > 1 {
-            sentence = words.say("for-baby", &[("baby", &(index + 1).to_string()), ("text", &sentence)])?;
-        }
+        let sentence = said::conclusion(exam, index, conclusion, words)?;
+        let sentence = load::of_baby(sentence, index, exam.babies.len(), words)?;
         text.push_str(&paragraph(&sentence, Column::Margin));
     }
     text.push('\n');

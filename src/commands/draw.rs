@@ -8,7 +8,7 @@ use crate::exam::Exam;
 use crate::figure::{Labels, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
-use crate::sheet::{Content, Layout};
+use crate::sheet::{Content, Layout, PICTURE};
 use crate::words::{Words, WordsError};
 use crate::write::TextAs;
 
@@ -83,8 +83,6 @@ pub fn run(options: &Draw, look: Look) -> Outcome {
     }
 }
 
-/// The layout of a picture alone.
-const LAYOUT: (&str, &str) = ("layouts/picture.toml", include_str!("../../layouts/picture.toml"));
 /// Type of the labels, points.
 const TYPE_PT: f32 = 10.0;
 
@@ -93,36 +91,28 @@ fn picture(exam: &Exam, loaded: &Loaded<'_>, options: &Draw, words: &Words) -> R
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
     let maker = Maker { words, fonts: &fonts };
     let pose = picture::pose(exam, loaded);
-    let layout = Layout::read(LAYOUT.0, LAYOUT.1).map_err(|e| e.to_string())?;
+    let layout = Layout::read(PICTURE.0, PICTURE.1).map_err(|e| e.to_string())?;
+    let captions = picture::notes(&pose, words).map_err(|e| e.to_string())?;
+    let content = content(exam, loaded, &captions, words).map_err(|e| e.to_string())?;
     let wanted = Wanted {
         style: options.style,
         view: options.view,
         labels: options.labels,
         type_pt: TYPE_PT,
-        captions: picture::notes(&pose, words).map_err(|e| e.to_string())?,
+        captions,
     };
-    let content = content(exam, loaded, &pose, words).map_err(|e| e.to_string())?;
     let sheet = maker.sheet(&pose, &wanted, &layout, &content)?;
     Ok(vec![maker.bytes(&sheet, options.format, options.text_as, options.width)?])
 }
 
-/// Title and description of the picture: what follows from the findings, in words.
-fn content(
-    exam: &Exam,
-    loaded: &Loaded<'_>,
-    pose: &crate::body::pose::Pose,
-    words: &Words,
-) -> Result<Content, WordsError> {
+/// Title and description of the picture: what follows from the findings, and `notes` on the drawing, in words.
+fn content(exam: &Exam, loaded: &Loaded<'_>, notes: &[String], words: &Words) -> Result<Content, WordsError> {
     let mut told = vec![];
     for (index, conclusion) in loaded.conclusions.iter().enumerate() {
         let sentence = said::conclusion(exam, index, conclusion, words)?;
-        told.push(if exam.babies.len() > 1 {
-            words.say("for-baby", &[("baby", &(index + 1).to_string()), ("text", &sentence)])?
-        } else {
-            sentence
-        });
+        told.push(load::of_baby(sentence, index, exam.babies.len(), words)?);
     }
-    told.extend(picture::notes(pose, words)?);
+    told.extend_from_slice(notes);
     told.push(words.say("picture-caption", &[])?);
     Ok(Content { title: words.say("picture-title", &[])?, description: told.join(" "), ..Content::default() })
 }

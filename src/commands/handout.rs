@@ -12,8 +12,8 @@ use crate::figure::{Labels, Style, View};
 use crate::fonts::Fonts;
 use crate::reckon::Grade;
 use crate::report::Look;
-use crate::sheet::Layout;
 use crate::sheet::family::{self, ClinicLines};
+use crate::sheet::{FAMILY_PAGE, Layout};
 use crate::words::{Words, WordsError};
 use crate::write::TextAs;
 
@@ -138,8 +138,6 @@ fn named_wrongly(loaded: &Loaded<'_>, options: &Handout) -> Option<String> {
     Some(format!("handspan: --despite {wrong}: no such remark stands ({known}); no family page is made\n"))
 }
 
-/// The layout of the family page.
-const LAYOUT: (&str, &str) = ("layouts/family-page.toml", include_str!("../../layouts/family-page.toml"));
 /// Type of the labels on the picture, points.
 const TYPE_PT: f32 = 12.0;
 
@@ -171,7 +169,7 @@ fn page(
 /// The layout asked for, or the shipped one, on the paper asked for.
 fn layout(options: &Handout) -> Result<Layout, String> {
     let layout = match &options.layout {
-        None => Layout::read(LAYOUT.0, LAYOUT.1),
+        None => Layout::read(FAMILY_PAGE.0, FAMILY_PAGE.1),
         Some(source) => {
             let bytes =
                 source.bytes.as_ref().map_err(|why| format!("{}: cannot be read: {why}", source.name))?;

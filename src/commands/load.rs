@@ -96,11 +96,17 @@ pub fn clinic(source: Option<&Source>, look: Look) -> (Option<Clinic>, String, b
 pub fn sentence(remark: &Remark, babies: usize, words: &Words) -> Result<String, WordsError> {
     let text = remark.text(words)?;
     match remark.baby {
-        Some(index) if babies > 1 => {
-            words.say("for-baby", &[("baby", &(index + 1).to_string()), ("text", &text)])
-        }
-        _ => Ok(text),
+        Some(index) => of_baby(text, index, babies, words),
+        None => Ok(text),
     }
+}
+
+/// A sentence about one baby (index from 0), with its number when there are several.
+pub fn of_baby(text: String, index: usize, babies: usize, words: &Words) -> Result<String, WordsError> {
+    if babies < 2 {
+        return Ok(text);
+    }
+    words.say("for-baby", &[("baby", &(index + 1).to_string()), ("text", &text)])
 }
 
 /// An outcome for words that are missing from a language file.

@@ -2,7 +2,7 @@
 //! and the bytes of an SVG, PNG or PDF.
 
 use super::draw::Format;
-use super::load::Loaded;
+use super::load::{self, Loaded};
 use crate::body::pose::{self, DrawingNote, Pose};
 use crate::exam::Exam;
 use crate::figure::{self, FigureOptions, Labels, Style, View};
@@ -102,10 +102,8 @@ pub fn notes(pose: &Pose, words: &Words) -> Result<Vec<String>, WordsError> {
             };
             let text = words.say(id, &[])?;
             match baby {
-                Some(n) if pose.baby_count > 1 => {
-                    words.say("for-baby", &[("baby", &n.to_string()), ("text", &text)])
-                }
-                _ => Ok(text),
+                Some(n) => load::of_baby(text, n - 1, pose.baby_count, words),
+                None => Ok(text),
             }
         })
         .collect()

@@ -102,6 +102,16 @@ pub struct Place {
     pub height: Option<Height>,
 }
 
+impl Place {
+    /// Her side on which it lies; `None` in the middle or not said.
+    pub fn side(&self) -> Option<MotherSide> {
+        match self.across? {
+            Across::Side(side) | Across::Flank(side) | Across::Measured(side, _) => Some(side),
+            Across::Middle => None,
+        }
+    }
+}
+
 /// Which way the back is turned, apart from the side.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum BackTurn {

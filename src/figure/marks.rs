@@ -15,7 +15,7 @@ type Marks = Vec<Item<FigurePoint>>;
 /// Colours of marks and labels.
 #[derive(Clone, Copy, Debug)]
 pub struct MarkColours {
-    /// Paper, for halos.
+    /// Paper, under words and marks.
     pub paper: Colour,
     /// The heart.
     pub heart: Colour,
@@ -91,7 +91,7 @@ pub fn limbs(pose: &Pose, c: &MarkColours) -> Marks {
     out
 }
 
-/// Heights and widths of the labels' world.
+/// Where words may stand, and how they are set.
 struct Shelf<'a> {
     fonts: &'a Fonts,
     size: f32,
@@ -127,7 +127,7 @@ pub fn labels(
     };
     let turn = shelf.turn;
     let mut out = vec![];
-    // Sides first: they are on every picture, at the level of the waist, outside the body.
+    // Sides first: they are on every picture, at its foot.
     let (left, right) = if family { ("your-left", "your-right") } else { ("her-left", "her-right") };
     for (id, sign) in [(left, turn), (right, -turn)] {
         out.push(shelf.side_word(&words.say(id, &[])?, sign)?);
@@ -272,13 +272,7 @@ impl Shelf<'_> {
 
     /// A strip of paper under words, or lines of the body would run through them.
     fn strip(&self, [left, bottom, right, top]: [f32; 4]) -> Item<FigurePoint> {
-        let path = vec![
-            Step::Move(FigurePoint::new(left, bottom)),
-            Step::Line(FigurePoint::new(right, bottom)),
-            Step::Line(FigurePoint::new(right, top)),
-            Step::Line(FigurePoint::new(left, top)),
-            Step::Close,
-        ];
+        let path = Frame { left, bottom, right, top }.outline();
         Item::Fill { path, colour: self.colours.paper, rule: FillRule::NonZero }
     }
 
@@ -307,6 +301,17 @@ impl Shelf<'_> {
         Ok(Some(Item::Group { name: "captions".to_owned(), about: String::new(), items }))
     }
 
+    /// Left and right of words of this width at the edge of the picture on one side.
+    fn column(&self, sign: f32, width: f32) -> (f32, f32) {
+        if sign > 0.0 {
+            let edge = self.frame.right - 0.7;
+            (edge - width, edge)
+        } else {
+            let edge = self.frame.left + 0.7;
+            (edge, edge + width)
+        }
+    }
+
     fn free(&self, b: [f32; 4]) -> bool {
         let f = &self.frame;
         b[0] > f.left + 0.3
@@ -319,12 +324,11 @@ impl Shelf<'_> {
     /// The name of a side at the edge of the picture, low down.
     fn side_word(&mut self, word: &str, sign: f32) -> Result<Item<FigurePoint>, FontError> {
         let width = self.width(word, Face::SemiBold)?;
-        let edge = if sign > 0.0 { self.frame.right - 0.7 } else { self.frame.left + 0.7 };
         let y = self.frame.bottom + 1.0;
-        let (left, right) = if sign > 0.0 { (edge - width, edge) } else { (edge, edge + width) };
+        let (left, right) = self.column(sign, width);
+        let (edge, align) = if sign > 0.0 { (right, Align::End) } else { (left, Align::Start) };
         let place = [left - 0.3, y - 0.4 * self.size, right + 0.3, y + 0.95 * self.size];
         self.taken.push(place);
-        let align = if sign > 0.0 { Align::End } else { Align::Start };
         let text = self.text(word, FigurePoint::new(edge, y), align, Face::SemiBold, Role::Side);
         let name = if sign * self.turn > 0.0 { "side-left" } else { "side-right" };
         Ok(Item::Group { name: name.to_owned(), about: String::new(), items: vec![self.strip(place), text] })
@@ -339,14 +343,15 @@ impl Shelf<'_> {
         let width = lines.iter().map(|(_, width)| *width).fold(0.0, f32::max);
         let line_height = self.size * 1.18;
         let height = line_height * lines.len() as f32;
+        let around = |left: f32, right: f32, middle: f32| {
+            [left - 0.2, middle - height * 0.5 - 0.15, right + 0.2, middle + height * 0.5 + 0.15]
+        };
         let mut best: Option<(f32, f32, f32)> = None;
         for sign in [w.side, -w.side] {
-            let edge = if sign > 0.0 { self.frame.right - 0.7 } else { self.frame.left + 0.7 };
-            let (left, right) = if sign > 0.0 { (edge - width, edge) } else { (edge, edge + width) };
+            let (left, right) = self.column(sign, width);
             for step in -40..=40 {
                 let middle = w.target.y + step as f32 * 0.6;
-                let b = [left - 0.2, middle - height * 0.5 - 0.15, right + 0.2, middle + height * 0.5 + 0.15];
-                if !self.free(b) {
+                if !self.free(around(left, right, middle)) {
                     continue;
                 }
                 let start = if sign > 0.0 { left - 0.35 } else { right + 0.35 };
@@ -372,11 +377,10 @@ impl Shelf<'_> {
             }
         }
         let Some((_, sign, middle)) = best else { return Ok(None) };
-        let edge = if sign > 0.0 { self.frame.right - 0.7 } else { self.frame.left + 0.7 };
-        let (left, right) = if sign > 0.0 { (edge - width, edge) } else { (edge, edge + width) };
-        let place = [left - 0.2, middle - height * 0.5 - 0.15, right + 0.2, middle + height * 0.5 + 0.15];
+        let (left, right) = self.column(sign, width);
+        let (edge, align) = if sign > 0.0 { (right, Align::End) } else { (left, Align::Start) };
+        let place = around(left, right, middle);
         self.taken.push(place);
-        let align = if sign > 0.0 { Align::End } else { Align::Start };
         let first = middle + height * 0.5 - line_height * 0.80;
         let mut items: Marks = vec![self.strip(place)];
         let start = FigurePoint::new(if sign > 0.0 { left - 0.35 } else { right + 0.35 }, middle);

@@ -28,7 +28,7 @@ use crate::units::FigurePoint;
 use crate::words::{Words, WordsError};
 use mother::{FrontMarks, MotherLook, MotherStyle, SkinMarks};
 use palette::BabyColours;
-use scene::{Colour, FillRule, Frame, Item, Scene, Step};
+use scene::{Colour, FillRule, Frame, Item, Scene};
 use std::fmt;
 
 /// What lies inside every picture, cm.
@@ -97,11 +97,8 @@ pub fn figure(
             items: baby::draw(&babies, cast, &colours, tonal),
         });
     }
-    let front = FrontMarks {
-        lumps: pose.lumps.clone(),
-        fundus_line: options.labels != Labels::None && options.labels != Labels::Family,
-        brim_line: options.labels != Labels::None && options.labels != Labels::Family,
-    };
+    let levels = matches!(options.labels, Labels::Few | Labels::All);
+    let front = FrontMarks { lumps: pose.lumps.clone(), fundus_line: levels, brim_line: levels };
     let covered = |p: FigurePoint| {
         cast.is_some_and(|c| c.covers(p.x, p.y)) || pose.rounds().any(|(_, r)| rounds::covers(r, p))
     };
@@ -127,15 +124,6 @@ pub fn figure(
 
 /// The paper the picture is printed on.
 fn paper(colour: Colour) -> Item<FigurePoint> {
-    let f = FRAME;
-    let p = FigurePoint::new;
-    let path = vec![
-        Step::Move(p(f.left, f.bottom)),
-        Step::Line(p(f.right, f.bottom)),
-        Step::Line(p(f.right, f.top)),
-        Step::Line(p(f.left, f.top)),
-        Step::Close,
-    ];
-    let fill = Item::Fill { path, colour, rule: FillRule::NonZero };
+    let fill = Item::Fill { path: FRAME.outline(), colour, rule: FillRule::NonZero };
     Item::Group { name: "paper".to_owned(), about: String::new(), items: vec![fill] }
 }

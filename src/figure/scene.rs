@@ -156,6 +156,19 @@ pub struct Frame {
     pub top: f32,
 }
 
+impl Frame {
+    /// Its outline, closed.
+    pub fn outline(&self) -> Path<FigurePoint> {
+        vec![
+            Step::Move(FigurePoint::new(self.left, self.bottom)),
+            Step::Line(FigurePoint::new(self.right, self.bottom)),
+            Step::Line(FigurePoint::new(self.right, self.top)),
+            Step::Line(FigurePoint::new(self.left, self.top)),
+            Step::Close,
+        ]
+    }
+}
+
 /// A finished figure in cm, y up.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Scene {

@@ -26,7 +26,7 @@ impl Reader<'_> {
         name: &str,
         parse: impl Fn(Piece<'_>) -> Result<T, Fault>,
     ) -> Finding<T> {
-        let found = self.many_or_one(table, scope, prefix, name, &parse);
+        let found = self.many(table, scope, prefix, name, parse);
         match found {
             Finding::Found(found) => {
                 let Found { value, sure, known_by } = found;
@@ -51,23 +51,12 @@ impl Reader<'_> {
         name: &str,
         parse: impl Fn(Piece<'_>) -> Result<T, Fault>,
     ) -> Finding<Vec<T>> {
-        self.many_or_one(table, scope, prefix, name, &parse)
-    }
-
-    pub(super) fn many_or_one<T>(
-        &mut self,
-        table: &DeTable<'_>,
-        scope: Scope,
-        prefix: &str,
-        name: &str,
-        parse: &impl Fn(Piece<'_>) -> Result<T, Fault>,
-    ) -> Finding<Vec<T>> {
         let (Some(key), Some(value)) = (keys::find(scope, name), entry(table, name)) else {
             return Finding::NotExamined;
         };
         self.spans.insert(format!("{prefix}.{name}"), value.span());
         let DeValue::Array(items) = value.get_ref() else {
-            return self.texts(key, value, parse).unwrap_or(Finding::NotExamined);
+            return self.texts(key, value, &parse).unwrap_or(Finding::NotExamined);
         };
         if !key.list {
             self.fault(key, value.span(), Fault::whole("one-value", "a list cannot stand here"));
@@ -78,7 +67,7 @@ impl Reader<'_> {
             if self.problems.len() > MOST_PROBLEMS {
                 break;
             }
-            let found = match self.texts(key, item, parse) {
+            let found = match self.texts(key, item, &parse) {
                 None => continue,
                 Some(Finding::Found(found)) => found,
                 Some(state) if items.len() == 1 => return state,
