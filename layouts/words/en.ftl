@@ -38,6 +38,7 @@ drawing-back-not-felt = The back was not felt: head and bottom are drawn as roun
 drawing-legs-not-felt = The legs were not felt: drawn folded.
 drawing-unsure = The findings are unsure.
 drawing-disagree = The findings disagree: the drawing follows head, bottom and back.
+drawing-second-is-lower = Baby 2 lies lower than baby 1: numbered as in the file.
 
 # Telephone lines of the clinic's file. $number is printed as it was written.
 phone-labour-ward = Labour ward: { $number }

@@ -3,9 +3,11 @@
 
 use super::attitude::{self, Spine};
 use super::curves::Curve;
+use super::felt;
 use super::frame::Frame;
 use super::measures::Measures;
 use super::modeller::Modeller;
+use super::reach::Around;
 use super::surface::{Form, set_influence};
 use super::{head, limbs, trunk};
 use crate::exam::{Attitude, Legs};
@@ -28,6 +30,8 @@ pub struct Posture {
     pub measures: Measures,
     /// When the baby is seen square on: the mother's side on which its near side lies.
     pub favour: MotherSide,
+    /// Where limbs were felt, in baby space: their ends are drawn there.
+    pub felt: felt::Drawn,
 }
 
 impl Posture {
@@ -66,19 +70,15 @@ pub struct PosedBaby {
     pub posture: Posture,
 }
 
-/// Poses the baby with its origin (between the hips) at `origin`; without its fine curves.
-pub fn pose(posture: &Posture, origin: Vec3) -> PosedBaby {
-    let body = posture.frame(origin);
+/// Poses the baby with its origin (between the hips) at the origin of mother space; without its fine curves.
+pub fn pose(posture: &Posture) -> PosedBaby {
+    let body = posture.frame(Vec3::default());
     let k = &posture.measures;
     // The face is turned a little to the viewer, or the hands would hide it.
     let turns = matches!(posture.attitude, Attitude::Flexed | Attitude::Deflexed);
     let turn = if turns { 20.0 * body.x.z } else { 0.0 };
     let spine = attitude::spine(posture.attitude, posture.curl, turn, k);
     let near = posture.near();
-    let arms = limbs::arms(&spine, posture.attitude, near, body.x.z.abs(), k);
-    // Folded legs give way only towards the fundus: below a bottom that leads, feet would read as a footling.
-    let loose = if posture.up.y < -0.9 { attitude::looseness(posture.curl) } else { 0.0 };
-    let legs = limbs::legs(&spine, posture.legs, near, loose, k);
     let mut m = Modeller::new(body);
     trunk::forms(&mut m, &spine, near, k);
     let head = spine.head.within(&body);
@@ -87,6 +87,18 @@ pub fn pose(posture: &Posture, origin: Vec3) -> PosedBaby {
     head::forms(&mut m, near, k.head);
     let head_forms = start..m.forms.len();
     m.frame = body;
+    let how = limbs::Manner {
+        attitude: posture.attitude,
+        legs: posture.legs,
+        near,
+        profile: body.x.z.abs(),
+        // Folded legs give way only towards the fundus: below a bottom that leads, feet would read as a footling.
+        loose: if posture.up.y < -0.9 { attitude::looseness(posture.curl) } else { 0.0 },
+        felt: posture.felt,
+    };
+    let around = Around { body: &body, forms: &m.forms };
+    let arms = limbs::arms(&spine, &how, k, &around);
+    let legs = limbs::legs(&spine, &how, k, &around);
     limbs::roots(&mut m, &arms, &legs, near, k);
     limbs::forms(&mut m, &arms, &legs, k, 1);
     set_influence(&mut m.forms);
@@ -98,10 +110,26 @@ impl PosedBaby {
     pub fn with_curves(mut self) -> Self {
         let k = &self.posture.measures;
         let core: Vec<Form> = self.forms.iter().filter(|f| f.group == 0).copied().collect();
+        let back = matches!(self.posture.attitude, Attitude::Brow | Attitude::Face);
         let trunk_and_head = &core[..self.head_forms.end];
-        self.curves = head::curves(trunk_and_head, &self.head, k.head);
+        self.curves = head::curves(trunk_and_head, &self.head, back, k.head);
         self.curves.extend(trunk::curves(&core, &self.body, &self.spine, k));
         self.curves.extend(limbs::curves(&self.forms, &self.body, &self.arms, &self.legs));
+        self
+    }
+
+    /// The forms of arms and legs alone, without their roots in the trunk.
+    pub fn limb_forms(&self) -> &[Form] {
+        let start = self.forms.iter().position(|f| f.group > 0).unwrap_or(self.forms.len());
+        &self.forms[start..]
+    }
+
+    /// The same baby, elsewhere.
+    pub fn moved(mut self, by: Vec3) -> Self {
+        self.body.origin = self.body.origin + by;
+        self.head.origin = self.head.origin + by;
+        self.forms.iter_mut().for_each(|form| *form = form.moved(by));
+        self.curves.iter_mut().flat_map(|c| &mut c.points).for_each(|p| *p = *p + by);
         self
     }
 

@@ -106,8 +106,9 @@ const EAR: [&[(f32, f32)]; 2] = [
 const MOUTH: &[(f32, f32)] = &[(-0.95, -4.15), (-0.45, -4.2), (0.0, -4.28), (0.45, -4.2), (0.95, -4.15)];
 const UNDER_LIP: &[(f32, f32)] = &[(-0.4, -4.95), (0.0, -5.0), (0.4, -4.95)];
 
-/// Curves of face, ears and hair, in mother space. `forms` are the head's; `head` its frame in mother space.
-pub fn curves(forms: &[Form], head: &Frame, k: f32) -> Vec<Curve> {
+/// Curves of face, ears and hair, in mother space. `forms` are the head's; `head` its frame in mother space. `back`: the
+/// head is bent back, so that the jaw is seen from below.
+pub fn curves(forms: &[Form], head: &Frame, back: bool, k: f32) -> Vec<Curve> {
     let mut out = vec![];
     let mut lay = |points: &[(f32, f32)], from_side: Option<f32>, mirror: f32, width, ink, name| {
         let dropped = spread(points, 24).into_iter().filter_map(|(a, b)| {
@@ -128,8 +129,22 @@ pub fn curves(forms: &[Form], head: &Frame, k: f32) -> Vec<Curve> {
     }
     lay(MOUTH, None, 1.0, (0.08, 0.08), Ink::Firm, "face");
     lay(UNDER_LIP, None, 1.0, (0.04, 0.04), Ink::Soft, "face");
+    if back {
+        out.push(jaw(forms, head, k));
+    }
     out.extend(hair(forms, head, k));
     out
+}
+
+/// The border of the jaw, from ear to ear by the chin, as it is seen from below.
+fn jaw(forms: &[Form], head: &Frame, k: f32) -> Curve {
+    let middle = Vec3::new(0.0, -2.2, 1.0) * k;
+    let points = (0..=32).filter_map(|i| {
+        let (sin, cos) = libm::sincosf((i as f32 / 32.0 - 0.5) * 150f32.to_radians());
+        let outward = head.direction(Vec3::new(sin, -0.78, 0.85 * cos - 0.1)).normalized();
+        walk_in(forms, head.point(middle) + outward * (9.0 * k), -outward, 9.0 * k)
+    });
+    Curve { points: points.collect(), width: (0.06, 0.06), ink: Ink::Soft, name: "face" }
 }
 
 /// Hair: short strokes that turn out of the whorl, in pairs that mirror each other.

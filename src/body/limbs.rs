@@ -5,10 +5,12 @@
 
 use super::attitude::Spine;
 use super::curves::{Curve, Ink};
+use super::felt;
 use super::frame::Frame;
 use super::measures::Measures;
 use super::modeller::Modeller;
 use super::part::Part;
+use super::reach::{Around, two_bones};
 use super::surface::{Form, walk_in};
 use crate::exam::{Attitude, Footling, Legs};
 use crate::units::{BabySide, Vec3};
@@ -56,44 +58,54 @@ pub struct Leg {
     pub sole: Vec3,
 }
 
-/// The middle joint of two bones of lengths `a` and `b` from `from` towards `target`, bent towards `pole`,
-/// and the end they really reach. Bones keep their length; an end out of reach is drawn in along the line.
-pub fn two_bones(from: Vec3, target: Vec3, (a, b): (f32, f32), pole: Vec3) -> (Vec3, Vec3) {
-    let line = target - from;
-    let along = line.normalized();
-    let reach = line.length().clamp((a - b).abs() + 0.05, a + b - 0.05);
-    let shift = (reach * reach + a * a - b * b) / (2.0 * reach);
-    let height = (a * a - shift * shift).max(0.0).sqrt();
-    let side = (pole - along * pole.dot(along)).normalized();
-    (from + along * shift + side * height, from + along * reach)
+/// What decides how the limbs lie, apart from the spine.
+#[derive(Clone, Copy, Debug)]
+pub struct Manner {
+    /// How the head is bent.
+    pub attitude: Attitude,
+    /// How the legs lie.
+    pub legs: Legs,
+    /// The side turned to the viewer.
+    pub near: BabySide,
+    /// 0 when the baby is seen square on, 1 in pure profile.
+    pub profile: f32,
+    /// 0 to 1: how far folded legs give way when there is room below the bottom.
+    pub loose: f32,
+    /// Where limbs were felt: the ends are drawn there.
+    pub felt: felt::Drawn,
 }
 
-/// Both arms, left first. `near` is the side turned to the viewer; `profile` is 0 when the baby is seen square on
-/// and 1 in pure profile.
-pub fn arms(spine: &Spine, attitude: Attitude, near: BabySide, profile: f32, m: &Measures) -> [Arm; 2] {
+/// Both arms, left first; `around`: trunk and head, which they do not pass through.
+pub fn arms(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Arm; 2] {
     BabySide::BOTH.map(|side| {
         let s = side.sign();
         let chest =
             |x: f32, y: f32, z: f32| spine.chest.point(Vec3::new(x * m.girth, y * m.length, z * m.girth));
         let shoulder = chest(4.1 * s, 1.9, 2.2);
         let bones = (bone::UPPER_ARM * m.bones, bone::FOREARM * m.bones);
-        let free_face = matches!(attitude, Attitude::Flexed | Attitude::Deflexed);
+        let free_face = matches!(how.attitude, Attitude::Flexed | Attitude::Deflexed);
         // Targets in the chest's frame, whose origin is the middle of the chest.
         let low = Arm {
             shoulder,
             elbow: shoulder,
-            wrist: chest(1.7 * s, -0.25, 7.6),
+            wrist: chest(1.5 * s, -0.7, 6.7),
             fingers: Vec3::new(-0.95 * s, 0.22, 0.1),
             palm: Vec3::new(-0.05 * s, -0.25, -1.0),
-            curl: [12.0, 42.0],
+            curl: [10.0, 30.0],
         };
-        let (mut arm, pole) = if side == near || !free_face {
+        let (mut arm, pole) = if how.legs == Legs::Frank {
+            // Between the legs that are laid up.
+            let wrist = chest(1.7 * s, -1.6, 6.2);
+            let arm = Arm { wrist, fingers: Vec3::new(-0.45 * s, 0.9, 0.1), ..low };
+            (arm, Vec3::new(0.7 * s, -1.0, -0.1))
+        } else if side == how.near || !free_face {
             let mut arm = low;
-            if side != near {
-                arm.wrist = chest(2.3 * s, 0.9, 6.9);
+            if side != how.near {
+                arm.wrist = chest(2.1 * s, 1.1, 6.6);
             }
-            (arm, Vec3::new(0.5 * s, -1.0, -0.15))
-        } else if profile > 0.72 {
+            (arm, Vec3::new(0.75 * s, -1.0, 0.0))
+        } else if how.profile > 0.72 {
+            // The far hand under the chin.
             let arm = Arm {
                 wrist: chest(2.7 * s, 1.5, 8.6),
                 fingers: Vec3::new(-0.75 * s, 0.55, 0.0),
@@ -103,24 +115,50 @@ pub fn arms(spine: &Spine, attitude: Attitude, near: BabySide, profile: f32, m: 
             };
             (arm, Vec3::new(0.8 * s, -0.8, 0.2))
         } else {
-            let cheek = spine.head.point(Vec3::new(3.5 * s, -5.2, 7.5) * m.head);
+            // The far hand beside the cheek.
+            let head = &spine.head;
             let arm = Arm {
-                wrist: cheek,
-                fingers: Vec3::new(-0.12 * s, 0.9, -0.30),
-                palm: Vec3::new(-0.85 * s, -0.1, -0.45),
-                curl: [24.0, 80.0],
+                wrist: head.point(Vec3::new(4.6 * s, -6.3, 5.2) * m.head),
+                fingers: head.direction(Vec3::new(-0.1 * s, 1.0, -0.1)),
+                palm: head.direction(Vec3::new(-1.0 * s, 0.1, -0.35)),
+                curl: [24.0, 60.0],
                 ..low
             };
-            (arm, Vec3::new(0.35 * s, -1.0, -0.1))
+            (arm, Vec3::new(0.6 * s, -1.0, -0.1))
         };
-        (arm.elbow, arm.wrist) = two_bones(shoulder, arm.wrist, bones, pole);
+        if let Some(hand) = how.felt[side.index()] {
+            let along = (hand - shoulder).normalized();
+            arm = Arm { wrist: hand - along * (1.5 * m.bones), fingers: along, ..arm };
+        }
+        arm.wrist = around.clear(arm.wrist, 1.1 * m.flesh);
+        (arm.elbow, arm.wrist) = around.bend(shoulder, arm.wrist, bones, pole, (1.45 * m.flesh, s));
+        lay_hand(&mut arm, around, m.bones);
         arm
     })
 }
 
-/// Both legs, left first. The leg on the `near` side crosses in front. `loose`, 0 to 1: how far folded legs give way
-/// when there is room below the bottom.
-pub fn legs(spine: &Spine, how: Legs, near: BabySide, loose: f32, m: &Measures) -> [Leg; 2] {
+/// Lays a hand that is near the skin flat on it, and lifts fingers that would sink in.
+fn lay_hand(arm: &mut Arm, around: &Around, k: f32) {
+    let straight = arm.fingers.normalized();
+    let palm = arm.wrist + straight * (1.45 * k);
+    if around.distance(palm) > 2.0 * k {
+        return;
+    }
+    let out = around.outward(palm);
+    let along = (straight - out * straight.dot(out)).normalized();
+    arm.palm = -out;
+    for tilt in [0.0, 0.12, 0.25, 0.4, 0.6, 0.8] {
+        arm.fingers = (along + out * tilt).normalized();
+        let at = |far: f32| around.distance(arm.wrist + arm.fingers * (far * k));
+        if at(1.45) > 0.75 * k && at(3.0) > 0.6 * k && at(4.4) > 0.75 * k {
+            break;
+        }
+    }
+}
+
+/// Both legs, left first. The leg on the near side crosses in front.
+pub fn legs(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Leg; 2] {
+    let loose = how.loose;
     BabySide::BOTH.map(|side| {
         let s = side.sign();
         let at = |x: f32, y: f32, z: f32| {
@@ -128,33 +166,38 @@ pub fn legs(spine: &Spine, how: Legs, near: BabySide, loose: f32, m: &Measures) 
         };
         let hip = at(2.4 * s, -0.2, 1.0);
         let bones = (bone::THIGH * m.bones, bone::SHIN * m.bones);
-        let down = match how {
+        let down = match how.legs {
             Legs::Footling(Footling::Both) => true,
             Legs::Footling(Footling::Left) => side == BabySide::Left,
             Legs::Footling(Footling::Right) => side == BabySide::Right,
             Legs::Frank | Legs::Complete => false,
         };
         // The pole draws the knee up and out.
-        let (target, pole) = match how {
+        let (target, pole) = match how.legs {
             Legs::Frank => (at(5.1 * s, 12.2, 7.2), Vec3::new(-0.2 * s, -1.0, 1.0)),
             _ if down => (at(2.6 * s, -6.6, 5.0), Vec3::new(0.5 * s, 0.2, 1.0)),
             _ => {
-                let z = if side == near { 7.9 } else { 5.3 };
+                let z = if side == how.near { 7.9 } else { 5.3 };
                 (
-                    at(0.15 * s, 0.3 - 4.2 * loose, z - 0.8 * loose),
-                    Vec3::new(0.9 * s, 1.0, 0.35 + 0.65 * loose),
+                    at(0.15 * s, 0.3 - 3.6 * loose, z - 0.8 * loose),
+                    Vec3::new(1.3 * s, 1.0 - 0.4 * loose, 0.3 + 0.4 * loose),
                 )
             }
         };
+        let target = match how.felt[2 + side.index()] {
+            Some(foot) => foot - (foot - hip).normalized() * (1.0 * m.bones),
+            None => target,
+        };
+        let target = around.clear(target, 1.25 * m.flesh);
         let (knee, ankle) = two_bones(hip, target, bones, pole);
         let (thigh, shin) = ((knee - hip).normalized(), (ankle - knee).normalized());
-        let forward = match how {
+        let forward = match how.legs {
             Legs::Frank => Vec3::new(-0.1 * s, 0.2, -1.0),
             _ if down => Vec3::new(0.1 * s, 0.0, 1.0),
             _ => thigh,
         };
         let forward = (forward - shin * forward.dot(shin)).normalized();
-        let point: f32 = if how == Legs::Frank { 50.0 } else { 35.0 };
+        let point: f32 = if how.legs == Legs::Frank { 50.0 } else { 35.0 };
         let (sin, cos) = libm::sincosf(point.to_radians());
         Leg { hip, knee, ankle, toes: forward * cos + shin * sin, sole: shin * cos - forward * sin }
     })

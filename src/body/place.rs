@@ -6,14 +6,17 @@
 
 use super::attitude::CURL;
 use super::baby::{PosedBaby, Posture, pose};
+use super::felt;
 use super::head;
 use super::plan::{Depth, Lying, foot_leads};
 use super::surface::{Form, Shape, walk_in};
 use crate::exam::Lie;
-use crate::units::{FigurePoint, Vec3};
+use crate::units::{FigurePoint, MotherPoint, Vec3};
 
 /// Before labour no foot lies more than this far below the brim, cm.
 const LOWEST_FOOT: f32 = -3.6;
+/// A crosswise baby lies with its lower side near the brim, at most this far above it, cm.
+const HIGHEST_CROSSWISE: f32 = 3.5;
 /// Wall of the womb and water above the baby, cm.
 pub const ABOVE_BABY: f32 = 1.5;
 
@@ -92,6 +95,16 @@ fn reach(baby: &PosedBaby, direction: Vec3) -> f32 {
     baby.forms.iter().filter(|f| !f.carve).map(|f| tip(f, direction).dot(direction)).fold(-1e9, f32::max)
 }
 
+/// Height of a baby's highest point, cm.
+pub fn top(baby: &PosedBaby) -> f32 {
+    reach(baby, UP)
+}
+
+/// Height of a baby's lowest point, cm.
+pub fn lowest(baby: &PosedBaby) -> f32 {
+    -reach(baby, DOWN)
+}
+
 /// A placed baby, and whether it had to be drawn outside the height that was asked for.
 pub struct Placed {
     /// The baby, without its fine curves.
@@ -104,14 +117,24 @@ const UP: Vec3 = Vec3::new(0.0, 1.0, 0.0);
 const DOWN: Vec3 = Vec3::new(0.0, -1.0, 0.0);
 const LEFT: Vec3 = Vec3::new(1.0, 0.0, 0.0);
 
-/// Places the baby. `fundus`: height of the top of the womb, cm; `shift`: where its middle lies off the midline, cm,
-/// towards the mother's left.
-pub fn place(lying: &Lying, posture: Posture, fundus: f32, shift: f32) -> Placed {
+/// Places the baby. `fundus`: height of the top of the womb, cm; `limbs`: where limbs were felt.
+pub fn place(lying: &Lying, posture: Posture, fundus: f32, limbs: &[MotherPoint]) -> Placed {
+    let placed = place_body(lying, posture, fundus);
+    let felt = felt::drawn_to(&placed.baby, limbs, fundus - ABOVE_BABY - 1.5);
+    if felt.iter().all(Option::is_none) {
+        return placed;
+    }
+    let by = placed.baby.body.origin;
+    let baby = pose(&Posture { felt, ..placed.baby.posture }).moved(by);
+    Placed { baby, misfit: placed.misfit }
+}
+
+/// Places head, trunk and folded limbs.
+fn place_body(lying: &Lying, posture: Posture, fundus: f32) -> Placed {
     let at = |curl: f32| {
-        let posture = Posture { curl, ..posture };
-        let baby = pose(&posture, Vec3::default());
-        let origin = origin(&baby, lying, shift);
-        pose(&posture, origin)
+        let baby = pose(&Posture { curl, ..posture });
+        let origin = origin(&baby, lying);
+        baby.moved(origin)
     };
     if lying.lie != Lie::Longitudinal {
         return Placed { baby: at(1.0), misfit: 0.0 };
@@ -141,7 +164,7 @@ pub fn place(lying: &Lying, posture: Posture, fundus: f32, shift: f32) -> Placed
 }
 
 /// Where the origin of `baby`, posed at zero, must go.
-fn origin(baby: &PosedBaby, lying: &Lying, shift: f32) -> Vec3 {
+fn origin(baby: &PosedBaby, lying: &Lying) -> Vec3 {
     // Where the lowest point of the part that leads must come to lie.
     let target = match lying.depth {
         Depth::Fifths(k) => -(1.0 - f32::from(k) / 5.0) * (head::HEIGHT * baby.posture.measures.head),
@@ -153,7 +176,7 @@ fn origin(baby: &PosedBaby, lying: &Lying, shift: f32) -> Vec3 {
             let lowest = extreme(baby.head_surface(), DOWN).y;
             // The head lies near the midline, the body a little to its own side.
             let x = -(baby.head.origin.x * 0.75 + left_right * 0.25);
-            Vec3::new(x + shift, target - lowest, 0.0)
+            Vec3::new(x, target - lowest, 0.0)
         }
         Lie::Longitudinal => {
             let bottom = extreme(&baby.forms[..baby.head_forms.start], DOWN).y;
@@ -161,7 +184,7 @@ fn origin(baby: &PosedBaby, lying: &Lying, shift: f32) -> Vec3 {
             if foot_leads(lying.legs) {
                 y = y.max(LOWEST_FOOT + reach(baby, DOWN));
             }
-            Vec3::new(-left_right + shift, y, 0.0)
+            Vec3::new(-left_right, y, 0.0)
         }
         Lie::Transverse | Lie::Oblique => {
             // An oblique baby leans to the side of its lower pole.
@@ -169,7 +192,11 @@ fn origin(baby: &PosedBaby, lying: &Lying, shift: f32) -> Vec3 {
                 Lie::Oblique => -1.5 * (lying.up.x * lying.up.y).signum(),
                 Lie::Longitudinal | Lie::Transverse => 0.0,
             };
-            Vec3::new(-left_right + lean + shift, target + reach(baby, DOWN), 0.0)
+            // Where it was felt, but with its lower side near the brim.
+            let (up, down) = (reach(baby, UP), reach(baby, DOWN));
+            let lowest =
+                lying.level.map_or(target, |y| (y - 0.5 * (up + down)).clamp(target, HIGHEST_CROSSWISE));
+            Vec3::new(-left_right + lean, lowest + down, 0.0)
         }
     }
 }

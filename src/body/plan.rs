@@ -40,6 +40,8 @@ pub struct Lying {
     pub legs: Legs,
     /// How far down.
     pub depth: Depth,
+    /// Crosswise: the height at which head and bottom were felt, cm.
+    pub level: Option<f32>,
     /// True when any finding it rests on is unsure.
     pub unsure: bool,
     /// False when nothing was found of the legs.
@@ -83,6 +85,7 @@ pub fn plan(baby: &Baby, conclusion: &Conclusion) -> Plan {
         attitude: attitude(baby, conclusion),
         legs: baby.legs.value().copied().unwrap_or(Legs::Complete),
         depth: depth(baby, conclusion, lie, head_leads),
+        level: None,
         unsure: conclusion.unsure,
         legs_known: baby.legs.value().is_some(),
     };

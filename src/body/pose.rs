@@ -5,10 +5,10 @@ use super::baby::{PosedBaby, Posture};
 use super::cast::{Cast, cast};
 use super::measures::Measures;
 use super::mother::MotherShape;
-use super::place::{ABOVE_BABY, hull, place};
+use super::place::{ABOVE_BABY, hull, lowest, place, top};
 use super::plan::{Lying, Plan, plan};
 use super::surface::Form;
-use super::womb;
+use super::{twins, womb};
 use crate::exam::{Conclusion, Exam, HeartHeard, Legs, Lie, Place, SkinMark};
 use crate::units::{FigurePoint, Gestation, MotherPoint, MotherSide, Vec3};
 
@@ -38,6 +38,8 @@ pub enum DrawingNote {
     Unsure(usize),
     /// The findings of this baby disagree.
     Disagree(usize),
+    /// Baby 2 lies nearer the outlet than baby 1.
+    SecondIsLower,
 }
 
 /// One baby of the picture.
@@ -118,13 +120,17 @@ pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
         notes.push(DrawingNote::WombOnly);
     } else {
         let measures = Measures::at(weeks.max(26.0));
-        let shifts = shifts(exam);
         for (i, (baby, conclusion)) in exam.babies.iter().zip(conclusions).enumerate() {
             let number = i + 1;
             if !conclusion.conflicts.is_empty() {
                 notes.push(DrawingNote::Disagree(number));
             }
-            let plan = plan(baby, conclusion);
+            let mut plan = plan(baby, conclusion);
+            if let Plan::Rounds(lying) | Plan::Baby(lying, _) = &mut plan {
+                lying.level = level(baby, lying.lie, &mother);
+            }
+            let limbs: Vec<MotherPoint> =
+                baby.limbs.value().into_iter().flatten().map(|p| mother.place(p)).collect();
             match &plan {
                 Plan::Nothing => notes.push(DrawingNote::BabyNotTold(number)),
                 Plan::Rounds(_) => notes.push(DrawingNote::BackNotFelt(number)),
@@ -139,10 +145,21 @@ pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
                 }
             }
             if let Some((drawn, misfit)) =
-                draw(&plan, measures, mother.fundus_y as f32, shifts[i], favour(baby, conclusion))
+                draw(&plan, measures, mother.fundus_y as f32, &limbs, favour(baby, conclusion))
             {
                 misfits.push((number, misfit));
                 babies.push((number, drawn));
+            }
+        }
+        set_apart(exam, conclusions, mother.fundus_y as f32, &mut babies);
+        if let [(1, Drawn::Baby(a)), (2, Drawn::Baby(b))] = &babies[..]
+            && lowest(b) < lowest(a) - 1.0
+        {
+            notes.push(DrawingNote::SecondIsLower);
+        }
+        for (_, drawn) in &mut babies {
+            if let Drawn::Baby(baby) = drawn {
+                **baby = baby.as_ref().clone().with_curves();
             }
         }
     }
@@ -185,7 +202,7 @@ fn draw(
     plan: &Plan,
     measures: Measures,
     fundus: f32,
-    shift: f32,
+    limbs: &[MotherPoint],
     favour: MotherSide,
 ) -> Option<(Drawn, f32)> {
     let posture = |lying: &Lying, back: Vec3| Posture {
@@ -196,20 +213,29 @@ fn draw(
         curl: 1.0,
         measures,
         favour,
+        felt: [None; 4],
     };
     match plan {
         Plan::Nothing => None,
         Plan::Baby(lying, back) => {
-            let placed = place(lying, posture(lying, *back), fundus, shift);
-            Some((Drawn::Baby(Box::new(placed.baby.with_curves())), placed.misfit))
+            let placed = place(lying, posture(lying, *back), fundus, limbs);
+            Some((Drawn::Baby(Box::new(placed.baby)), placed.misfit))
         }
         Plan::Rounds(lying) => {
             // The rounds lie where head and bottom of a baby seen square on would lie.
             let lying = Lying { legs: Legs::Complete, ..*lying };
-            let placed = place(&lying, posture(&lying, Vec3::new(0.0, 0.0, 1.0)), fundus, shift);
+            let placed = place(&lying, posture(&lying, Vec3::new(0.0, 0.0, 1.0)), fundus, &[]);
             Some((rounds(&placed.baby), placed.misfit))
         }
     }
+}
+
+/// The height at which head and bottom of a crosswise baby were felt, cm; `None` when no height was said.
+fn level(baby: &crate::exam::Baby, lie: Lie, mother: &MotherShape) -> Option<f32> {
+    let said = |place: &&Place| lie == Lie::Transverse && place.height.is_some();
+    let felt = [baby.head.value(), baby.breech.value()].into_iter().flatten().filter(said);
+    let heights: Vec<f32> = felt.map(|place| mother.place(place).0.y).collect();
+    (!heights.is_empty()).then(|| heights.iter().sum::<f32>() / heights.len() as f32)
 }
 
 /// Which side of the mother breaks the tie when the baby is seen square on: where limbs were felt, where the heart was
@@ -236,20 +262,35 @@ fn rounds(baby: &PosedBaby) -> Drawn {
     })
 }
 
-/// How far each baby lies off the midline, cm towards the mother's left: 0 for one, each to its own side for two.
-fn shifts(exam: &Exam) -> Vec<f32> {
-    if exam.babies.len() < 2 {
-        return vec![0.0; exam.babies.len()];
-    }
-    const APART: f32 = 5.6;
+/// Sets two babies apart: each to its own side, or one behind the other.
+fn set_apart(exam: &Exam, conclusions: &[Conclusion], fundus: f32, babies: &mut [(usize, Drawn)]) {
+    let [(1, one), (2, two)] = babies else { return };
     let said = |b: &crate::exam::Baby| {
         [b.head.value(), b.breech.value()].into_iter().flatten().find_map(Place::side).map(MotherSide::sign)
     };
     let first = said(&exam.babies[0]).or_else(|| said(&exam.babies[1]).map(|s| -s)).unwrap_or(-1.0);
-    let mut out = vec![first * APART, -first * APART];
-    out.resize(exam.babies.len(), 0.0);
-    out
+    let lies = [0, 1].map(|i| conclusions[i].lie.unwrap_or(Lie::Longitudinal));
+    let moves = match (&*one, &*two) {
+        (Drawn::Baby(a), Drawn::Baby(b)) => {
+            let other = if lies[1] == Lie::Longitudinal { a } else { b };
+            let room = fundus - ABOVE_BABY - top(other);
+            twins::apart([a, b], lies, first, room)
+        }
+        _ => [first, -first].map(|sign| Vec3::new(sign * ROUNDS_ASIDE, 0.0, 0.0)),
+    };
+    for (drawn, by) in [one, two].into_iter().zip(moves) {
+        match drawn {
+            Drawn::Baby(baby) => **baby = baby.as_ref().clone().moved(by),
+            Drawn::Rounds(rounds) => {
+                rounds.head.0.0 = rounds.head.0.0 + by;
+                rounds.bottom.0.0 = rounds.bottom.0.0 + by;
+            }
+        }
+    }
 }
+
+/// How far two babies lie from the midline when one of them is drawn as rounds, cm.
+const ROUNDS_ASIDE: f32 = 5.6;
 
 /// Points round the babies in the picture plane.
 fn hull_points(babies: &[(usize, Drawn)]) -> Vec<FigurePoint> {

@@ -83,6 +83,16 @@ impl Form {
 }
 
 impl Form {
+    /// The same form, elsewhere.
+    pub fn moved(mut self, by: Vec3) -> Self {
+        match &mut self.shape {
+            Shape::Capsule { a, .. } => *a = *a + by,
+            Shape::Ellipsoid { c, .. } => *c = *c + by,
+        }
+        self.ball = self.ball + by;
+        self
+    }
+
     /// A lower bound, seen along z, of the distance from this form to the square of half-side `half` round (x, y).
     pub fn distance_seen(&self, x: f32, y: f32, half: f32) -> f32 {
         match self.shape {

@@ -34,12 +34,12 @@ pub fn forms(m: &mut Modeller, spine: &Spine, near: BabySide, k: &Measures) {
 pub fn curves(forms: &[Form], body: &Frame, spine: &Spine, k: &Measures) -> Vec<Curve> {
     let mut out = vec![];
     let back = Vec3::new(0.0, 0.0, -1.0);
-    let mut lay = |points: Vec<Vec3>, toward: &dyn Fn(usize) -> Vec3, width, ink| {
+    let mut lay = |points: Vec<Vec3>, toward: &dyn Fn(usize) -> Vec3, width, ink, name| {
         let laid = points.iter().enumerate().filter_map(|(i, p)| {
             let outward = body.direction(toward(i));
             walk_in(forms, body.point(*p) + outward * 10.0, -outward, 12.0)
         });
-        out.push(Curve { points: laid.collect(), width, ink, name: "back" });
+        out.push(Curve { points: laid.collect(), width, ink, name });
     };
     let joints = [
         spine.pelvis.point(Vec3::new(0.0, 1.0, 0.0)),
@@ -54,7 +54,7 @@ pub fn curves(forms: &[Form], body: &Frame, spine: &Spine, k: &Measures) -> Vec<
             joints[j].lerp(joints[j + 1], u - j as f32)
         })
         .collect();
-    lay(groove, &|_| back, (0.035, 0.02), Ink::Faint);
+    lay(groove, &|_| back, (0.035, 0.02), Ink::Faint, "back");
     for s in [1.0, -1.0] {
         let blade = (0..=14)
             .map(|i| {
@@ -63,13 +63,25 @@ pub fn curves(forms: &[Form], body: &Frame, spine: &Spine, k: &Measures) -> Vec<
                 spine.chest.point(Vec3::new(x * s * k.girth, (1.5 - 2.5 * t) * k.length, 0.0))
             })
             .collect();
-        lay(blade, &|_| back, (0.04, 0.04), Ink::Soft);
+        lay(blade, &|_| back, (0.04, 0.04), Ink::Soft, "back");
+    }
+    // The fold of the flank, where the belly lies on the hip.
+    for s in [1.0, -1.0] {
+        let angle = |i: usize| (52.0 + 46.0 * i as f32 / 14.0).to_radians();
+        let fold = (0..=14)
+            .map(|i| spine.belly.point(Vec3::new(0.0, (-2.5 - 0.05 * i as f32) * k.length, 0.0)))
+            .collect();
+        let toward = |i: usize| {
+            let (sin, cos) = libm::sincosf(angle(i));
+            Vec3::new(sin * s, 0.0, -cos)
+        };
+        lay(fold, &toward, (0.03, 0.045), Ink::Soft, "crease");
     }
     let bottom = spine.pelvis.origin;
     let arc = |i: usize| {
         let (sin, cos) = libm::sincosf((i as f32 / 14.0 * 75.0 - 8.0).to_radians());
         Vec3::new(0.0, -sin, -cos)
     };
-    lay(vec![bottom; 15], &arc, (0.03, 0.12), Ink::Firm);
+    lay(vec![bottom; 15], &arc, (0.03, 0.12), Ink::Firm, "back");
     out
 }

@@ -99,6 +99,7 @@ pub fn notes(pose: &Pose, words: &Words) -> Result<Vec<String>, WordsError> {
                 DrawingNote::LegsNotFelt(n) => ("drawing-legs-not-felt", Some(*n)),
                 DrawingNote::Unsure(n) => ("drawing-unsure", Some(*n)),
                 DrawingNote::Disagree(n) => ("drawing-disagree", Some(*n)),
+                DrawingNote::SecondIsLower => ("drawing-second-is-lower", None),
             };
             let text = words.say(id, &[])?;
             match baby {
