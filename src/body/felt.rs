@@ -14,17 +14,19 @@ const NEAR: f32 = 0.3;
 /// reach are left alone: what was felt there is a matter for the reckoning, not for the artist. `top`: no end is drawn
 /// higher, cm.
 pub fn drawn_to(baby: &PosedBaby, places: &[MotherPoint], top: f32) -> Drawn {
-    let mut out = [None; 4];
+    let (mut out, mut taken) = ([None; 4], [false; 4]);
     let near = baby.posture.near();
     for place in places {
         let (x, y) = (place.0.x, place.0.y.min(top));
-        if baby.limb_forms().iter().any(|f: &Form| f.distance_seen(x, y, 0.0) < NEAR) {
+        // The limb that lies there stays.
+        if let Some(form) = baby.limb_forms().iter().find(|f| f.distance_seen(x, y, 0.0) < NEAR) {
+            taken[limb_of(form)] = true;
             continue;
         }
         let mut best: Option<(f32, usize, Vec3)> = None;
         for side in near.then_other() {
             for limb in [side.index(), 2 + side.index()] {
-                if out[limb].is_some() {
+                if taken[limb] {
                     continue;
                 }
                 let (root, end, reach) = ends(baby, limb);
@@ -48,9 +50,16 @@ pub fn drawn_to(baby: &PosedBaby, places: &[MotherPoint], top: f32) -> Drawn {
         }
         if let Some((_, limb, local)) = best {
             out[limb] = Some(local);
+            taken[limb] = true;
         }
     }
     out
+}
+
+/// Which limb a form belongs to; groups alternate between arm and leg, left first.
+fn limb_of(form: &Form) -> usize {
+    let order = usize::from(form.group).saturating_sub(1) % 4;
+    2 * (order % 2) + order / 2
 }
 
 /// Root and end of a limb in mother space, and how far it reaches, hand and foot half counted.

@@ -10,7 +10,7 @@ use super::frame::Frame;
 use super::measures::Measures;
 use super::modeller::Modeller;
 use super::part::Part;
-use super::reach::{Around, two_bones};
+use super::reach::{Around, DENT, two_bones};
 use super::surface::{Form, walk_in};
 use crate::exam::{Attitude, Footling, Legs};
 use crate::units::{BabySide, Vec3};
@@ -95,8 +95,8 @@ pub fn arms(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Arm;
         };
         let (mut arm, pole) = if how.legs == Legs::Frank {
             // Between the legs that are laid up.
-            let wrist = chest(1.7 * s, -1.6, 6.2);
-            let arm = Arm { wrist, fingers: Vec3::new(-0.45 * s, 0.9, 0.1), ..low };
+            let wrist = chest(1.7 * s, -2.4, 6.2);
+            let arm = Arm { wrist, fingers: Vec3::new(-0.75 * s, 0.6, 0.1), ..low };
             (arm, Vec3::new(0.7 * s, -1.0, -0.1))
         } else if side == how.near || !free_face {
             let mut arm = low;
@@ -120,7 +120,7 @@ pub fn arms(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Arm;
             let arm = Arm {
                 wrist: head.point(Vec3::new(4.6 * s, -6.3, 5.2) * m.head),
                 fingers: head.direction(Vec3::new(-0.1 * s, 1.0, -0.1)),
-                palm: head.direction(Vec3::new(-1.0 * s, 0.1, -0.35)),
+                palm: head.direction(Vec3::new(-s, 0.1, -0.35)),
                 curl: [24.0, 60.0],
                 ..low
             };
@@ -131,17 +131,22 @@ pub fn arms(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Arm;
             arm = Arm { wrist: hand - along * (1.5 * m.bones), fingers: along, ..arm };
         }
         arm.wrist = around.clear(arm.wrist, 1.1 * m.flesh);
-        (arm.elbow, arm.wrist) = around.bend(shoulder, arm.wrist, bones, pole, (1.45 * m.flesh, s));
-        lay_hand(&mut arm, around, m.bones);
+        let bend = |wrist: Vec3| around.bend(shoulder, wrist, bones, pole, (1.45 * m.flesh, s));
+        (arm.elbow, arm.wrist) = bend(arm.wrist);
+        lay_hand(&mut arm, around, how.felt[side.index()].is_some(), m.bones);
+        for _ in 0..4 {
+            let Some(out) = sunk(&arm, side, around, m.bones) else { break };
+            (arm.elbow, arm.wrist) = bend(arm.wrist + out);
+        }
         arm
     })
 }
 
-/// Lays a hand that is near the skin flat on it, and lifts fingers that would sink in.
-fn lay_hand(arm: &mut Arm, around: &Around, k: f32) {
+/// Lays a hand that is near the skin flat on it. A hand that was `felt` keeps its direction unless it sinks in.
+fn lay_hand(arm: &mut Arm, around: &Around, felt: bool, k: f32) {
     let straight = arm.fingers.normalized();
     let palm = arm.wrist + straight * (1.45 * k);
-    if around.distance(palm) > 2.0 * k {
+    if around.distance(palm) > if felt { 0.75 } else { 2.0 } * k {
         return;
     }
     let out = around.outward(palm);
@@ -154,6 +159,19 @@ fn lay_hand(arm: &mut Arm, around: &Around, k: f32) {
             break;
         }
     }
+}
+
+/// How far palm or fingers sink in deeper than soft flesh gives way, and the way out.
+fn sunk(arm: &Arm, side: BabySide, around: &Around, k: f32) -> Option<Vec3> {
+    let palm = [(arm.wrist + arm.fingers.normalized() * (1.45 * k), 0.8)];
+    let joints = digits(arm, side, k).into_iter().flatten().map(|p| (p, 0.42));
+    let deepest = palm
+        .into_iter()
+        .chain(joints)
+        .map(|(p, radius)| (radius * k - around.distance(p), p))
+        .fold((0.0, Vec3::default()), |worst, own| if own.0 > worst.0 { own } else { worst });
+    let (depth, at) = deepest;
+    (depth > DENT).then(|| around.outward(at) * (depth - DENT + 0.05))
 }
 
 /// Both legs, left first. The leg on the near side crosses in front.
@@ -174,21 +192,21 @@ pub fn legs(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Leg;
         };
         // The pole draws the knee up and out.
         let (target, pole) = match how.legs {
-            Legs::Frank => (at(5.1 * s, 12.2, 7.2), Vec3::new(-0.2 * s, -1.0, 1.0)),
+            Legs::Frank => (at(5.0 * s, 7.3, 9.4), Vec3::new(-0.2 * s, -1.0, 1.0)),
             _ if down => (at(2.6 * s, -6.6, 5.0), Vec3::new(0.5 * s, 0.2, 1.0)),
             _ => {
                 let z = if side == how.near { 7.9 } else { 5.3 };
                 (
-                    at(0.15 * s, 0.3 - 3.6 * loose, z - 0.8 * loose),
+                    at(0.15 * s, 0.3 - 3.6 * loose, z + 0.5 * loose),
                     Vec3::new(1.3 * s, 1.0 - 0.4 * loose, 0.3 + 0.4 * loose),
                 )
             }
         };
         let target = match how.felt[2 + side.index()] {
-            Some(foot) => foot - (foot - hip).normalized() * (1.0 * m.bones),
+            Some(foot) => foot,
             None => target,
         };
-        let target = around.clear(target, 1.25 * m.flesh);
+        let target = around.clear(target, 1.5 * m.flesh);
         let (knee, ankle) = two_bones(hip, target, bones, pole);
         let (thigh, shin) = ((knee - hip).normalized(), (ankle - knee).normalized());
         let forward = match how.legs {
@@ -197,10 +215,29 @@ pub fn legs(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Leg;
             _ => thigh,
         };
         let forward = (forward - shin * forward.dot(shin)).normalized();
-        let point: f32 = if how.legs == Legs::Frank { 50.0 } else { 35.0 };
+        let point: f32 = if how.legs == Legs::Frank { 30.0 } else { 35.0 };
         let (sin, cos) = libm::sincosf(point.to_radians());
-        Leg { hip, knee, ankle, toes: forward * cos + shin * sin, sole: shin * cos - forward * sin }
+        let mut leg =
+            Leg { hip, knee, ankle, toes: forward * cos + shin * sin, sole: shin * cos - forward * sin };
+        lift_foot(&mut leg, around, m.bones);
+        leg
     })
+}
+
+/// Turns a foot that would sink into the body away from it, at the ankle.
+fn lift_foot(leg: &mut Leg, around: &Around, k: f32) {
+    let (toes, sole) = (leg.toes, leg.sole);
+    let away = around.outward(leg.ankle + toes * (2.0 * k));
+    for turn in [0.0, 0.25, 0.5, 0.8, 1.2] {
+        leg.toes = (toes + away * turn).normalized();
+        leg.sole = (sole - leg.toes * sole.dot(leg.toes)).normalized();
+        let clear = |along: f32, down: f32, radius: f32| {
+            around.distance(leg.ankle + (leg.toes * along + leg.sole * down) * k) > (radius - DENT) * k
+        };
+        if clear(-0.7, 1.1, 1.2) && clear(1.5, 1.3, 1.0) && clear(4.3, 1.8, 0.6) {
+            break;
+        }
+    }
 }
 
 /// The roots of the limbs, laid in the trunk's group so that shoulders and hips blend without a joint.
@@ -241,13 +278,32 @@ pub fn forms(m: &mut Modeller, arms: &[Arm; 2], legs: &[Leg; 2], k: &Measures, f
 
 /// A hand: palm, four fingers of two joints, a thumb on the right side.
 fn hand(m: &mut Modeller, arm: &Arm, side: BabySide, k: f32) {
+    let (d, n) = hand_axes(arm);
+    m.turned(arm.wrist + d * (1.45 * k), (d, n), Vec3::new(1.62, 1.75, 0.85) * k, 0.5, Part::palm(side));
+    for (i, [base, middle, tip]) in digits(arm, side, k).into_iter().enumerate() {
+        let part = Part::finger(side, i as u8);
+        let ([r0, r1, r2], [near, far]) =
+            if i == THUMB { ([0.62, 0.5, 0.4], [0.3, 0.1]) } else { ([0.47, 0.44, 0.37], [0.16, 0.08]) };
+        m.capsule((base, r0 * k), (middle, r1 * k), near, part);
+        m.capsule((middle, r1 * k), (tip, r2 * k), far, part);
+    }
+}
+
+/// The thumb among the digits of a hand.
+const THUMB: usize = 4;
+
+/// The direction of the fingers, and, square to it, the one the palm faces.
+fn hand_axes(arm: &Arm) -> (Vec3, Vec3) {
     let d = arm.fingers.normalized();
-    let n = (arm.palm - d * arm.palm.dot(d)).normalized();
-    // Towards the thumb: of a left hand with fingers up and palm forwards it lies to the left hand's own left... the
-    // cross product decides, with the sign of the side.
+    (d, (arm.palm - d * arm.palm.dot(d)).normalized())
+}
+
+/// Knuckle, middle joint and tip of each digit: four fingers, then the thumb.
+fn digits(arm: &Arm, side: BabySide, k: f32) -> [[Vec3; 3]; 5] {
+    let (d, n) = hand_axes(arm);
+    // Towards the thumb.
     let t = d.cross(n) * -side.sign();
     let w = arm.wrist;
-    m.turned(w + d * (1.45 * k), (d, n), Vec3::new(1.62, 1.75, 0.85) * k, 0.5, Part::palm(side));
     const OFFSET: [f32; 4] = [1.2, 0.42, -0.38, -1.14];
     const LENGTH: [f32; 4] = [1.4, 1.55, 1.45, 1.15];
     const BASE: [f32; 4] = [2.6, 2.8, 2.65, 2.3];
@@ -255,20 +311,19 @@ fn hand(m: &mut Modeller, arm: &Arm, side: BabySide, k: f32) {
         let (sin, cos) = libm::sincosf(degrees.to_radians());
         d * cos + n * sin
     };
-    for i in 0..4 {
+    std::array::from_fn(|i| {
+        if i == THUMB {
+            let base = w + (d * 0.9 + t * 1.15 + n * 0.25) * k;
+            let middle = base + (d * 0.85 + t * 0.35 + n * 0.45).normalized() * (1.3 * k);
+            let tip = middle + (d * 0.9 - t * 0.15 + n * 0.45).normalized() * (1.05 * k);
+            return [base, middle, tip];
+        }
         let more = 6.0 * i as f32;
         let base = w + (d * BASE[i] + t * OFFSET[i]) * k;
         let middle = base + (bent(arm.curl[0] + more) * LENGTH[i] + t * (0.08 * (1.5 - i as f32))) * k;
         let tip = middle + bent(arm.curl[1] + more) * (LENGTH[i] * 0.85 * k);
-        let part = Part::finger(side, i as u8);
-        m.capsule((base, 0.47 * k), (middle, 0.44 * k), 0.16, part);
-        m.capsule((middle, 0.44 * k), (tip, 0.37 * k), 0.08, part);
-    }
-    let base = w + (d * 0.9 + t * 1.15 + n * 0.25) * k;
-    let middle = base + (d * 0.85 + t * 0.35 + n * 0.45).normalized() * (1.3 * k);
-    let tip = middle + (d * 0.9 - t * 0.15 + n * 0.45).normalized() * (1.05 * k);
-    m.capsule((base, 0.62 * k), (middle, 0.5 * k), 0.3, Part::finger(side, 4));
-    m.capsule((middle, 0.5 * k), (tip, 0.4 * k), 0.1, Part::finger(side, 4));
+        [base, middle, tip]
+    })
 }
 
 /// A foot: heel, two rays, instep, five toes with the great toe on the inner side.

@@ -10,7 +10,7 @@ use super::felt;
 use super::head;
 use super::plan::{Depth, Lying, foot_leads};
 use super::surface::{Form, Shape, walk_in};
-use crate::exam::Lie;
+use crate::exam::{Attitude, Lie};
 use crate::units::{FigurePoint, MotherPoint, Vec3};
 
 /// Before labour no foot lies more than this far below the brim, cm.
@@ -174,8 +174,10 @@ fn origin(baby: &PosedBaby, lying: &Lying) -> Vec3 {
     match lying.lie {
         Lie::Longitudinal if lying.up.y < 0.0 => {
             let lowest = extreme(baby.head_surface(), DOWN).y;
-            // The head lies near the midline, the body a little to its own side.
-            let x = -(baby.head.origin.x * 0.75 + left_right * 0.25);
+            // The head lies near the midline, the body a little to its own side; a head bent back lies off its body.
+            let bent_back = matches!(baby.posture.attitude, Attitude::Brow | Attitude::Face);
+            let share = if bent_back { 0.4 } else { 0.75 };
+            let x = -(baby.head.origin.x * share + left_right * (1.0 - share));
             Vec3::new(x, target - lowest, 0.0)
         }
         Lie::Longitudinal => {

@@ -10,7 +10,7 @@ pub const BETWEEN: f32 = 0.4;
 /// Farthest that a lengthwise twin is moved aside, cm.
 const ASIDE: f32 = 9.0;
 /// Farthest that a baby is moved back behind the other, cm.
-const BEHIND: f32 = 16.0;
+const BEHIND: f32 = 22.0;
 
 /// The least distance from the surface of `a` to that of `b`, cm; negative where they pass into one another.
 ///
@@ -55,8 +55,10 @@ fn points(baby: &PosedBaby) -> Vec<Vec3> {
 /// Two lengthwise babies move aside, each to its own side, as little as sets them apart. Otherwise the baby that does
 /// not lie lengthwise (the second of two such) moves up as far as there is room, then behind the other.
 pub fn apart(babies: [&PosedBaby; 2], lies: [Lie; 2], first: f32, room: f32) -> [Vec3; 2] {
-    let own = points(babies[0]);
-    let free = |by: Vec3| gap_moved(&own, babies[1], -by) >= BETWEEN;
+    let own = babies.map(points);
+    let free = |by: Vec3| {
+        gap_moved(&own[0], babies[1], -by) >= BETWEEN && gap_moved(&own[1], babies[0], by) >= BETWEEN
+    };
     // The least t in 0..=1 for which the second baby, moved by `way` times t against the first, is free.
     let least = |start: Vec3, way: Vec3| {
         if free(start) {

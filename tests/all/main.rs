@@ -7,6 +7,7 @@ mod documents;
 mod examples;
 mod family_page;
 mod fonts;
+mod limbs;
 mod mother;
 mod mother_drawn;
 mod order;
