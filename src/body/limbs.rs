@@ -206,38 +206,51 @@ pub fn legs(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Leg;
             Some(foot) => foot,
             None => target,
         };
-        let target = around.clear(target, 1.5 * m.flesh);
-        let (knee, ankle) = two_bones(hip, target, bones, pole);
-        let (thigh, shin) = ((knee - hip).normalized(), (ankle - knee).normalized());
-        let forward = match how.legs {
-            Legs::Frank => Vec3::new(-0.1 * s, 0.2, -1.0),
-            _ if down => Vec3::new(0.1 * s, 0.0, 1.0),
-            _ => thigh,
+        let mut target = around.clear(target, 1.5 * m.flesh);
+        let laid = |target: Vec3| {
+            let (knee, ankle) = two_bones(hip, target, bones, pole);
+            let (thigh, shin) = ((knee - hip).normalized(), (ankle - knee).normalized());
+            let forward = match how.legs {
+                Legs::Frank => Vec3::new(-0.1 * s, 0.2, -1.0),
+                _ if down => Vec3::new(0.1 * s, 0.0, 1.0),
+                _ => thigh,
+            };
+            let forward = (forward - shin * forward.dot(shin)).normalized();
+            let point: f32 = if how.legs == Legs::Frank { 30.0 } else { 35.0 };
+            let (sin, cos) = libm::sincosf(point.to_radians());
+            Leg { hip, knee, ankle, toes: forward * cos + shin * sin, sole: shin * cos - forward * sin }
         };
-        let forward = (forward - shin * forward.dot(shin)).normalized();
-        let point: f32 = if how.legs == Legs::Frank { 30.0 } else { 35.0 };
-        let (sin, cos) = libm::sincosf(point.to_radians());
-        let mut leg =
-            Leg { hip, knee, ankle, toes: forward * cos + shin * sin, sole: shin * cos - forward * sin };
-        lift_foot(&mut leg, around, m.bones);
+        let mut leg = laid(target);
+        for _ in 0..3 {
+            let Some(out) = lift_foot(&mut leg, around, m.bones) else { break };
+            target = target + out;
+            leg = laid(target);
+        }
         leg
     })
 }
 
-/// Turns a foot that would sink into the body away from it, at the ankle.
-fn lift_foot(leg: &mut Leg, around: &Around, k: f32) {
+/// Turns a foot that would sink into the body away from it, at the ankle; what then still sinks in, as the way out.
+fn lift_foot(leg: &mut Leg, around: &Around, k: f32) -> Option<Vec3> {
     let (toes, sole) = (leg.toes, leg.sole);
     let away = around.outward(leg.ankle + toes * (2.0 * k));
-    for turn in [0.0, 0.25, 0.5, 0.8, 1.2] {
+    let mut deepest = (0.0, Vec3::default());
+    for turn in [0.0, 0.25, 0.5, 0.8] {
         leg.toes = (toes + away * turn).normalized();
         leg.sole = (sole - leg.toes * sole.dot(leg.toes)).normalized();
-        let clear = |along: f32, down: f32, radius: f32| {
-            around.distance(leg.ankle + (leg.toes * along + leg.sole * down) * k) > (radius - DENT) * k
-        };
-        if clear(-0.7, 1.1, 1.2) && clear(1.5, 1.3, 1.0) && clear(4.3, 1.8, 0.6) {
-            break;
+        // Heel, ball and toes.
+        deepest = [(-0.7, 1.1, 1.2), (1.5, 1.3, 1.0), (4.3, 1.8, 0.6)]
+            .map(|(along, down, radius): (f32, f32, f32)| {
+                let p = leg.ankle + (leg.toes * along + leg.sole * down) * k;
+                (radius * k - around.distance(p), p)
+            })
+            .into_iter()
+            .fold((0.0, Vec3::default()), |worst, own| if own.0 > worst.0 { own } else { worst });
+        if deepest.0 <= DENT {
+            return None;
         }
     }
+    Some(around.outward(deepest.1) * (deepest.0 - DENT + 0.05))
 }
 
 /// The roots of the limbs, laid in the trunk's group so that shoulders and hips blend without a joint.
