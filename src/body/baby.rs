@@ -80,13 +80,14 @@ pub fn pose(posture: &Posture, origin: Vec3) -> PosedBaby {
     let loose = if posture.up.y < -0.9 { attitude::looseness(posture.curl) } else { 0.0 };
     let legs = limbs::legs(&spine, posture.legs, near, loose, k);
     let mut m = Modeller::new(body);
+    m.scale = k.girth;
     trunk::forms(&mut m, &spine, near, k);
     let head = spine.head.within(&body);
     let start = m.forms.len();
-    m.frame = head;
+    (m.frame, m.scale) = (head, k.head);
     head::forms(&mut m, near, k.head);
     let head_forms = start..m.forms.len();
-    m.frame = body;
+    (m.frame, m.scale) = (body, k.flesh);
     limbs::roots(&mut m, &arms, &legs, near, k);
     limbs::forms(&mut m, &arms, &legs, k, 1);
     set_influence(&mut m.forms);
