@@ -1,7 +1,7 @@
 //! The head. In: its frame (y towards the vertex, z towards the face) and its scale. Out: forms, and the curves
 //! of face, ears and hair laid on them.
 //!
-//! Sizes are the term head: 9.3 cm between the parietal sides, 11.4 cm from occiput to brow.
+//! Sizes are the term head: 9.8 cm between the parietal sides, 12 cm from occiput to brow, skin included.
 
 use super::curves::{Curve, Ink, spread};
 use super::frame::Frame;
@@ -24,7 +24,7 @@ pub fn forms(m: &mut Modeller, near: BabySide, k: f32) {
     let sides = near.then_other();
     let signs = sides.map(BabySide::sign);
     let p = |x: f32, y: f32, z: f32| Vec3::new(x * k, y * k, z * k);
-    m.ellipsoid(p(0.0, 0.5, -0.5), p(4.65, 4.8, 5.4), 1.0, Part::HEAD);
+    m.ellipsoid(p(0.0, 0.5, -0.5), p(4.92, 4.8, 5.4), 1.0, Part::HEAD);
     m.ellipsoid(p(0.0, 0.6, -2.6), p(3.7, 3.6, 3.6), 1.5, Part::HEAD);
     m.ellipsoid(p(0.0, 1.0, 2.3), p(3.7, 3.3, 3.2), 1.5, Part::HEAD);
     m.ellipsoid(p(0.0, -2.5, 1.7), p(3.6, 3.4, 3.3), 1.5, Part::HEAD);
@@ -50,7 +50,7 @@ pub fn forms(m: &mut Modeller, near: BabySide, k: f32) {
     for side in sides {
         let s = side.sign();
         m.turned(
-            p(4.35 * s, -1.7, -0.2),
+            p(4.55 * s, -1.7, -0.2),
             (Vec3::new(0.1 * s, 1.0, -0.22), Vec3::new(0.25 * s, 0.2, 1.0)),
             p(0.5, 1.75, 1.1),
             0.25,
