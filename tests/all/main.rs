@@ -7,6 +7,8 @@ mod documents;
 mod examples;
 mod family_page;
 mod fonts;
+mod gauge;
+mod measured;
 mod mother;
 mod mother_drawn;
 mod order;
