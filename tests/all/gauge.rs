@@ -2,6 +2,7 @@
 
 use handspan::body::baby::PosedBaby;
 use handspan::body::frame::Frame;
+use handspan::body::head;
 use handspan::body::part::Part;
 use handspan::body::place::extreme;
 use handspan::body::surface::{self, Form};
@@ -81,7 +82,7 @@ pub struct HeadSize {
 }
 
 /// The skull at the level of the greatest girth above brows and ears: the level that is measured by scan.
-pub fn head(baby: &PosedBaby) -> HeadSize {
+pub fn head_size(baby: &PosedBaby) -> HeadSize {
     let skull: Vec<Form> = baby.head_surface().iter().filter(|f| f.part == Part::HEAD).copied().collect();
     (0..=10)
         .map(|i| {
@@ -143,4 +144,58 @@ pub fn elbow_to_wrist(baby: &PosedBaby, side: BabySide) -> f32 {
 pub fn long_axis(baby: &PosedBaby) -> f32 {
     let up = baby.body.y;
     (extreme(&baby.forms, up) - extreme(&baby.forms, -up)).dot(up)
+}
+
+/// Landmarks of the head in its midline, in the head's frame, as found on the posed surface.
+pub struct HeadMarks {
+    /// Where the nape meets the skull below the occiput.
+    pub under_occiput: Vec3,
+    /// Where the throat meets the head under the chin.
+    pub under_chin: Vec3,
+    /// Tip of the chin.
+    pub chin: Vec3,
+    /// Between the brows.
+    pub glabella: Vec3,
+    /// Middle of the large fontanelle.
+    pub bregma: Vec3,
+}
+
+/// The landmarks of a head that is not turned to a side.
+pub fn head_marks(baby: &PosedBaby) -> HeadMarks {
+    let core = &baby.forms[..baby.head_forms.end];
+    // The profile in the midline, by degrees from the crown towards the face.
+    let at = |degrees: f32| {
+        let (sin, cos) = libm::sincosf(degrees.to_radians());
+        let outward = baby.head.direction(Vec3::new(0.0, cos, sin));
+        let p = surface::walk_in(core, baby.head.origin + outward * OUT, -outward, OUT)?;
+        Some(baby.head.local(p))
+    };
+    let nearest = |from: i32, to: i32, far: &dyn Fn(Vec3) -> f32| {
+        (from..to)
+            .filter_map(|degrees| at(degrees as f32))
+            .min_by(|p, q| far(*p).total_cmp(&far(*q)))
+            .expect("a profile")
+    };
+    let k = baby.posture.measures.head;
+    HeadMarks {
+        under_occiput: nearest(200, 280, &|p| p.length()),
+        under_chin: nearest(150, 200, &|p| p.length()),
+        chin: nearest(125, 155, &|p| -p.dot(Vec3::new(0.0, -0.8, 0.6))),
+        glabella: nearest(60, 110, &|p| (p.y - head::BROWS * k).abs()),
+        bregma: nearest(-10, 60, &|p| (p.z - head::BREGMA * k).abs()),
+    }
+}
+
+/// The point of the skull, in the midline, that lies farthest from `from` (both in the head's frame).
+pub fn farthest(baby: &PosedBaby, from: Vec3) -> Vec3 {
+    let skull = baby.head_surface();
+    (0..360)
+        .filter_map(|degrees| {
+            let (sin, cos) = libm::sincosf((degrees as f32).to_radians());
+            let outward = baby.head.direction(Vec3::new(0.0, cos, sin));
+            let p = surface::walk_in(skull, baby.head.origin + outward * OUT, -outward, OUT)?;
+            Some(baby.head.local(p))
+        })
+        .max_by(|p, q| (*p - from).length().total_cmp(&(*q - from).length()))
+        .expect("a profile")
 }
