@@ -17,5 +17,6 @@ pub mod place;
 pub mod plan;
 pub mod pose;
 pub mod surface;
+pub mod touch;
 mod trunk;
 pub mod womb;

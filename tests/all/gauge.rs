@@ -33,7 +33,8 @@ pub fn tape(points: &[(f32, f32)]) -> f32 {
     (0..hull.len())
         .map(|i| {
             let (a, b) = (hull[i], hull[(i + 1) % hull.len()]);
-            ((a.0 - b.0).powi(2) + (a.1 - b.1).powi(2)).sqrt()
+            let (x, y) = (a.0 - b.0, a.1 - b.1);
+            (x * x + y * y).sqrt()
         })
         .sum()
 }
