@@ -101,6 +101,16 @@ pub struct Pose {
 
 /// The pose for an exam; `conclusions`, one for each baby.
 pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
+    assemble(exam, conclusions, true)
+}
+
+/// The same for the hands alone: without the fine lines of the babies and the outline of the womb.
+pub fn for_hands(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
+    assemble(exam, conclusions, false)
+}
+
+/// `drawn`: with all that only a drawing needs.
+fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool) -> Pose {
     let m = &exam.mother;
     let mut notes = vec![];
     if exam.weeks.is_none() {
@@ -138,11 +148,11 @@ pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
                     notes.push(DrawingNote::LegsNotFelt(number));
                 }
             }
-            if let Some((drawn, misfit)) =
+            if let Some((lying, misfit)) =
                 draw(&plan, measures, mother.fundus_y as f32, shifts[i], favour(baby, conclusion))
             {
                 misfits.push((number, misfit));
-                babies.push((number, drawn));
+                babies.push((number, if drawn { with_curves(lying) } else { lying }));
             }
         }
     }
@@ -154,7 +164,7 @@ pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
         let low = mother.fundus_y * CROSSWISE_FUNDUS;
         mother = mother.with_fundus_at(f64::from(top).max(low).min(mother.fundus_y));
     }
-    let womb = womb::outline(&points, mother.fundus_y as f32, weeks);
+    let womb = if drawn { womb::outline(&points, mother.fundus_y as f32, weeks) } else { vec![] };
     let marks = marks(exam, &mother);
     let fifths = match &exam.babies[..] {
         [one] => one.head_above_brim.value().map(|f| f.get()),
@@ -180,6 +190,13 @@ pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
     }
 }
 
+fn with_curves(drawn: Drawn) -> Drawn {
+    match drawn {
+        Drawn::Baby(baby) => Drawn::Baby(Box::new(baby.with_curves())),
+        Drawn::Rounds(rounds) => Drawn::Rounds(rounds),
+    }
+}
+
 /// Poses one baby, or the rounds that stand for it.
 fn draw(
     plan: &Plan,
@@ -201,7 +218,7 @@ fn draw(
         Plan::Nothing => None,
         Plan::Baby(lying, back) => {
             let placed = place(lying, posture(lying, *back), fundus, shift);
-            Some((Drawn::Baby(Box::new(placed.baby.with_curves())), placed.misfit))
+            Some((Drawn::Baby(Box::new(placed.baby)), placed.misfit))
         }
         Plan::Rounds(lying) => {
             // The rounds lie where head and bottom of a baby seen square on would lie.

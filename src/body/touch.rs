@@ -93,6 +93,12 @@ impl Palpation {
         let place = Place { across: Some(across), height: Some(height) };
         self.touches.iter().find(|touch| touch.place == place)?.felt
     }
+
+    /// The place of the map that lies nearest to a point of her skin, as for a place that was measured.
+    pub fn nearest(&self, at: MotherPoint) -> Option<&Touch> {
+        let far = |touch: &Touch| (touch.at.0 - at.0).length();
+        self.touches.iter().min_by(|a, b| far(a).total_cmp(&far(b)))
+    }
 }
 
 /// The columns of the abdomen that an exam can name, from her right to her left.
@@ -120,7 +126,7 @@ pub fn places(mother: &MotherShape) -> Vec<Place> {
         out.push(place(column, None));
     }
     let lengths = |p: &Place| {
-        let (across, along) = mother.skin_lengths(mother.place(p));
+        let (across, along) = mother.skin_lengths(spot(mother, p));
         (across.abs(), along)
     };
     for pair in LEVELS.windows(2) {
@@ -139,13 +145,25 @@ pub fn places(mother: &MotherShape) -> Vec<Place> {
     out
 }
 
+/// Hands at the fundus cup the pole that lies there: they feel what is this far below its top, seen from the front, cm.
+const CUPPED: f64 = 4.0;
+
+/// Where hands lie for a place.
+fn spot(mother: &MotherShape, place: &Place) -> MotherPoint {
+    let at = mother.place(place);
+    if place.height != Some(Height::Fundus) {
+        return at;
+    }
+    mother.skin(f64::from(at.0.x), mother.fundus_y - CUPPED.min(0.5 * mother.fundus_y.max(0.0)))
+}
+
 /// What hands and ear would find on this pose.
 pub fn palpation(pose: &Pose) -> Palpation {
     let mut near = vec![];
     let touches = places(&pose.mother)
         .into_iter()
         .map(|place| {
-            let at = pose.mother.place(&place);
+            let at = spot(&pose.mother, &place);
             Touch { place, at, felt: felt(pose, at, &mut near) }
         })
         .collect();
@@ -237,13 +255,17 @@ fn feel(baby: &PosedBaby, near: &[Form], p: Vec3, part: Part) -> Feel {
 
 /// Where the sound leaves the baby, in the frame of its chest at term, cm: near the left shoulder blade, and at the
 /// left of the breastbone.
-const SHOULDER_BLADE: Vec3 = Vec3::new(1.6, 2.0, -4.3);
+const SHOULDER_BLADE: Vec3 = Vec3::new(1.6, 2.7, -4.2);
 const BREASTBONE: Vec3 = Vec3::new(1.0, 1.2, 4.3);
 /// A side of the baby turned this far from her front (cosine) is heard faintly.
 const FAINT: f32 = -0.4;
 /// How much dearer a way is that leaves the baby backwards than one that leaves it straight: sound is led by the baby's
 /// trunk where it lies against the wall, and hardly round it. Common practice.
-const ASTRAY: f32 = 0.6;
+const ASTRAY: f32 = 0.15;
+/// How far above or below the place where it leaves the baby a heart is looked for, cm.
+const ABOUT: f64 = 3.0;
+/// The lowest place to listen, cm above the symphysis.
+const LOWEST: f64 = 3.0;
 
 /// Where this baby's heart would best be heard: the skin that is nearest to where the sound leaves the baby, ways
 /// round the baby counted longer.
@@ -263,23 +285,25 @@ fn listening(mother: &MotherShape, number: usize, baby: &PosedBaby) -> Listening
         let way = p.0 - source;
         way.length() * (1.0 + ASTRAY) - ASTRAY * way.dot(outward)
     };
+    // Over the womb, about the height of the baby's chest.
+    let low = (f64::from(source.y) - ABOUT).clamp(LOWEST, mother.fundus_y.max(LOWEST));
+    let high = (f64::from(source.y) + ABOUT).clamp(low, mother.fundus_y.max(low));
     // A coarse net over the skin, then ever smaller steps from its best place.
     let point = |across: f64, y: f64| mother.skin(across * mother.half_width(y), y);
     let mut best = (f32::MAX, 0.0, 0.0);
     let look = |across: f64, y: f64, best: &mut (f32, f64, f64)| {
-        let across = across.clamp(-0.95, 0.95);
-        let y = y.clamp(1.0, mother.xiphoid_y());
+        let (across, y) = (across.clamp(-0.95, 0.95), y.clamp(low, high));
         let cost = cost(point(across, y));
         if cost < best.0 {
             *best = (cost, across, y);
         }
     };
     for i in -5..=5 {
-        for j in 0..=10 {
-            look(f64::from(i) * 0.19, 1.0 + f64::from(j) * 3.1, &mut best);
+        for j in 0..=3 {
+            look(f64::from(i) * 0.19, low + f64::from(j) * ABOUT * 2.0 / 3.0, &mut best);
         }
     }
-    let mut step = (0.1, 1.6);
+    let mut step = (0.1, 1.0);
     while step.1 > 0.05 {
         let (_, across, y) = best;
         for (i, j) in [(-1.0, 0.0), (1.0, 0.0), (0.0, -1.0), (0.0, 1.0)] {

@@ -22,6 +22,7 @@ mod shared;
 mod sheet;
 mod sides;
 mod stand_in;
+mod touch;
 mod words;
 mod worked;
 mod write_pdf;
