@@ -6,7 +6,7 @@
 
 #![allow(clippy::print_stdout)]
 
-use handspan::body::pose;
+use handspan::body::{pose, touch};
 use handspan::commands::{self, Command, Draw, Format, Handout, Labels, Request, Source, Style, View};
 use handspan::exam;
 use handspan::figure::{self, FigureOptions};
@@ -84,6 +84,19 @@ fn main() {
     row("load words", 50, || Words::load("en"));
     row("load fonts", 50, Fonts::load);
     row("pose (Exam to Pose)", 40, || pose::from_exam(&exam, &conclusions));
+    let named: Vec<_> = ["O", "S", "M", "F"]
+        .iter()
+        .flat_map(|d| {
+            ["A", "LA", "LT", "LP", "P", "RP", "RT", "RA"].map(|turn| (d, turn.split_at(turn.len() - 1)))
+        })
+        .map(|(d, (side, turn))| format!("weeks = \"37+0\"\n[baby]\nposition = \"{side}{d}{turn}\"\n"))
+        .map(|text| exam::read("position.toml", text.as_bytes()).exam.expect("a position"))
+        .map(|exam| (reckon::conclusions(&exam), exam))
+        .collect();
+    let hands = || -> Vec<_> { named.iter().map(|(c, exam)| pose::for_hands(exam, c)).collect() };
+    let poses = hands();
+    row("pose 32 positions for hands", 20, hands);
+    row("feel 32 positions (Pose to map)", 20, || poses.iter().map(touch::palpation).collect::<Vec<_>>());
     row("cast (Pose to depths)", 40, || posed.cast());
     row("marks (Pose and cast to Scene)", 40, drawn);
     row("one figure: pose, cast and marks", 40, || {

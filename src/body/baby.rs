@@ -80,13 +80,14 @@ pub fn pose(posture: &Posture) -> PosedBaby {
     let spine = attitude::spine(posture.attitude, posture.curl, turn, k);
     let near = posture.near();
     let mut m = Modeller::new(body);
+    m.scale = k.girth;
     trunk::forms(&mut m, &spine, near, k);
     let head = spine.head.within(&body);
     let start = m.forms.len();
-    m.frame = head;
+    (m.frame, m.scale) = (head, k.head);
     head::forms(&mut m, near, k.head);
     let head_forms = start..m.forms.len();
-    m.frame = body;
+    (m.frame, m.scale) = (body, k.flesh);
     let how = limbs::Manner {
         attitude: posture.attitude,
         legs: posture.legs,

@@ -69,11 +69,11 @@ fn ends(baby: &PosedBaby, limb: usize) -> (Vec3, Vec3, f32) {
     let at = |p: Vec3| baby.body.point(p);
     if limb < 2 {
         let arm = &baby.arms[side];
-        let reach = (arm.elbow - arm.shoulder).length() + (arm.wrist - arm.elbow).length() + 1.0 * k.bones;
-        (at(arm.shoulder), at(arm.wrist + arm.fingers * (1.5 * k.bones)), reach)
+        let reach = (arm.elbow - arm.shoulder).length() + (arm.wrist - arm.elbow).length() + 1.0 * k.radius;
+        (at(arm.shoulder), at(arm.wrist + arm.fingers * (1.5 * k.radius)), reach)
     } else {
         let leg = &baby.legs[side];
-        let reach = (leg.knee - leg.hip).length() + (leg.ankle - leg.knee).length() + 0.5 * k.bones;
-        (at(leg.hip), at(leg.ankle + leg.toes * (1.5 * k.bones)), reach)
+        let reach = (leg.knee - leg.hip).length() + (leg.ankle - leg.knee).length() + 0.5 * k.foot;
+        (at(leg.hip), at(leg.ankle + leg.toes * (1.5 * k.foot)), reach)
     }
 }

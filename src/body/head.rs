@@ -1,7 +1,7 @@
 //! The head. In: its frame (y towards the vertex, z towards the face) and its scale. Out: forms, and the curves
 //! of face, ears and hair laid on them.
 //!
-//! Sizes are the term head: 9.3 cm between the parietal sides, 11.4 cm from occiput to brow.
+//! Sizes are the term head: 9.8 cm between the parietal sides, 12 cm from occiput to brow, skin included.
 
 use super::curves::{Curve, Ink, spread};
 use super::frame::Frame;
@@ -18,20 +18,25 @@ pub const WHORL: Vec3 = Vec3::new(0.0, 0.72, -0.69);
 /// Source: DESIGN's working value of 9.5-10 cm, common practice; scaled by the head's breadth at other weeks.
 pub const HEIGHT: f32 = 9.75;
 
+/// How far in front of the head's middle the large fontanelle (bregma) lies, cm at term.
+pub const BREGMA: f32 = 1.2;
+/// How far above the head's middle the inner ends of the brows lie, cm at term.
+pub const BROWS: f32 = 0.2;
+
 /// Lays the head's forms. The modeller's frame must be the head's, in mother space; `k` scales all sizes. Paired forms
 /// are laid from the `near` side on, so that a mirrored head blends in the mirrored order.
 pub fn forms(m: &mut Modeller, near: BabySide, k: f32) {
     let sides = near.then_other();
     let signs = sides.map(BabySide::sign);
     let p = |x: f32, y: f32, z: f32| Vec3::new(x * k, y * k, z * k);
-    m.ellipsoid(p(0.0, 0.5, -0.5), p(4.65, 4.8, 5.4), 1.0, Part::HEAD);
+    m.ellipsoid(p(0.0, 0.5, -0.5), p(4.92, 4.75, 5.4), 1.0, Part::HEAD);
     m.ellipsoid(p(0.0, 0.6, -2.6), p(3.7, 3.6, 3.6), 1.5, Part::HEAD);
     m.ellipsoid(p(0.0, 1.0, 2.3), p(3.7, 3.3, 3.2), 1.5, Part::HEAD);
-    m.ellipsoid(p(0.0, -2.5, 1.7), p(3.6, 3.4, 3.3), 1.5, Part::HEAD);
+    m.ellipsoid(p(0.0, -2.5, 1.7), p(3.6, 3.1, 3.3), 1.5, Part::HEAD);
     for s in signs {
         m.ball(p(1.95 * s, -3.3, 2.85), 1.8 * k, 0.9, Part::HEAD);
     }
-    m.ball(p(0.0, -4.85, 3.65), 1.1 * k, 0.9, Part::HEAD);
+    m.ball(p(0.0, -4.92, 3.65), 1.1 * k, 0.9, Part::HEAD);
     for s in signs {
         m.carve(p(1.75 * s, -1.45, 6.1), p(1.35, 0.9, 1.3), 0.9, Part::HEAD);
     }
@@ -50,7 +55,7 @@ pub fn forms(m: &mut Modeller, near: BabySide, k: f32) {
     for side in sides {
         let s = side.sign();
         m.turned(
-            p(4.35 * s, -1.7, -0.2),
+            p(4.55 * s, -1.7, -0.2),
             (Vec3::new(0.1 * s, 1.0, -0.22), Vec3::new(0.25 * s, 0.2, 1.0)),
             p(0.5, 1.75, 1.1),
             0.25,
@@ -73,9 +78,9 @@ pub enum HeadRegion {
 /// The region of `local`, a point in the head's frame at scale `k`.
 pub fn region(local: Vec3, k: f32) -> HeadRegion {
     let p = local * (1.0 / k);
-    if p.z > 1.5 && p.y < 0.2 {
+    if p.z > 1.5 && p.y < BROWS {
         HeadRegion::Face
-    } else if p.z > 1.2 {
+    } else if p.z > BREGMA {
         HeadRegion::Forehead
     } else {
         HeadRegion::Vertex

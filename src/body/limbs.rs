@@ -15,13 +15,12 @@ use super::surface::{Form, walk_in};
 use crate::exam::{Attitude, Footling, Legs};
 use crate::units::{BabySide, Vec3};
 
-/// Bone lengths of the term baby, cm, skin to skin at the joints.
+/// Bone lengths of the term baby between the joints, cm.
 ///
-/// Source: limb tables, medians at 40 weeks (humerus 6.5, radius 5.4, femur 7.2, tibia 6.5 cm); the modelled
-/// joints lie inside the flesh, so the arm is drawn 0.7 cm shorter at the shoulder.
+/// Source: see `measures`; medians at 40 weeks are humerus 6.5, radius 5.4, femur 7.2, tibia 6.5 cm.
 mod bone {
-    pub const UPPER_ARM: f32 = 5.8;
-    pub const FOREARM: f32 = 5.5;
+    pub const UPPER_ARM: f32 = 6.5;
+    pub const FOREARM: f32 = 5.42;
     pub const THIGH: f32 = 7.3;
     pub const SHIN: f32 = 6.45;
 }
@@ -82,7 +81,7 @@ pub fn arms(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Arm;
         let chest =
             |x: f32, y: f32, z: f32| spine.chest.point(Vec3::new(x * m.girth, y * m.length, z * m.girth));
         let shoulder = chest(4.1 * s, 1.9, 2.2);
-        let bones = (bone::UPPER_ARM * m.bones, bone::FOREARM * m.bones);
+        let bones = (bone::UPPER_ARM * m.humerus, bone::FOREARM * m.radius);
         let free_face = matches!(how.attitude, Attitude::Flexed | Attitude::Deflexed);
         // Targets in the chest's frame, whose origin is the middle of the chest.
         let low = Arm {
@@ -95,7 +94,7 @@ pub fn arms(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Arm;
         };
         let (mut arm, pole) = if how.legs == Legs::Frank {
             // Between the legs that are laid up.
-            let wrist = chest(1.7 * s, -2.4, 6.2);
+            let wrist = chest(1.7 * s, -3.2, 6.2);
             let arm = Arm { wrist, fingers: Vec3::new(-0.75 * s, 0.6, 0.1), ..low };
             (arm, Vec3::new(0.7 * s, -1.0, -0.1))
         } else if side == how.near || !free_face {
@@ -128,14 +127,14 @@ pub fn arms(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Arm;
         };
         if let Some(hand) = how.felt[side.index()] {
             let along = (hand - shoulder).normalized();
-            arm = Arm { wrist: hand - along * (1.5 * m.bones), fingers: along, ..arm };
+            arm = Arm { wrist: hand - along * (1.5 * m.radius), fingers: along, ..arm };
         }
         arm.wrist = around.clear(arm.wrist, 1.1 * m.flesh);
         let bend = |wrist: Vec3| around.bend(shoulder, wrist, bones, pole, (1.45 * m.flesh, s));
         (arm.elbow, arm.wrist) = bend(arm.wrist);
-        lay_hand(&mut arm, around, how.felt[side.index()].is_some(), m.bones);
+        lay_hand(&mut arm, around, how.felt[side.index()].is_some(), m.radius);
         for _ in 0..4 {
-            let Some(out) = sunk(&arm, side, around, m.bones) else { break };
+            let Some(out) = sunk(&arm, side, around, m.radius) else { break };
             (arm.elbow, arm.wrist) = bend(arm.wrist + out);
         }
         arm
@@ -183,7 +182,7 @@ pub fn legs(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Leg;
             spine.pelvis.origin + Vec3::new(x * m.girth, (y - 0.2) * m.length, (z + 0.1) * m.girth)
         };
         let hip = at(2.4 * s, -0.2, 1.0);
-        let bones = (bone::THIGH * m.bones, bone::SHIN * m.bones);
+        let bones = (bone::THIGH * m.femur, bone::SHIN * m.tibia);
         let down = match how.legs {
             Legs::Footling(Footling::Both) => true,
             Legs::Footling(Footling::Left) => side == BabySide::Left,
@@ -192,7 +191,7 @@ pub fn legs(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Leg;
         };
         // The pole draws the knee up and out.
         let (target, pole) = match how.legs {
-            Legs::Frank => (at(5.0 * s, 7.3, 9.4), Vec3::new(-0.2 * s, -1.0, 1.0)),
+            Legs::Frank => (at(5.3 * s, 4.4, 10.0), Vec3::new(-0.2 * s, -1.0, 1.0)),
             _ if down => (at(2.6 * s, -6.6, 5.0), Vec3::new(0.5 * s, 0.2, 1.0)),
             _ => {
                 let z = if side == how.near { 7.9 } else { 5.3 };
@@ -216,13 +215,13 @@ pub fn legs(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Leg;
                 _ => thigh,
             };
             let forward = (forward - shin * forward.dot(shin)).normalized();
-            let point: f32 = if how.legs == Legs::Frank { 30.0 } else { 35.0 };
+            let point: f32 = if how.legs == Legs::Frank { 22.0 } else { 35.0 };
             let (sin, cos) = libm::sincosf(point.to_radians());
             Leg { hip, knee, ankle, toes: forward * cos + shin * sin, sole: shin * cos - forward * sin }
         };
         let mut leg = laid(target);
         for _ in 0..3 {
-            let Some(out) = lift_foot(&mut leg, around, m.bones) else { break };
+            let Some(out) = lift_foot(&mut leg, around, m.foot) else { break };
             target = target + out;
             leg = laid(target);
         }
@@ -258,7 +257,7 @@ pub fn roots(m: &mut Modeller, arms: &[Arm; 2], legs: &[Leg; 2], near: BabySide,
     let f = k.flesh;
     for side in near.then_other() {
         let (arm, leg) = (&arms[side.index()], &legs[side.index()]);
-        m.capsule((arm.shoulder, 1.85 * f), (arm.elbow, 1.5 * f), 0.9, Part::upper_arm(side));
+        m.capsule((arm.shoulder, 1.85 * f), (arm.elbow, 1.28 * f), 0.9, Part::upper_arm(side));
         m.capsule((leg.hip, 2.75 * f), (leg.knee, 2.1 * f), 0.6, Part::thigh(side));
     }
 }
@@ -272,20 +271,20 @@ pub fn forms(m: &mut Modeller, arms: &[Arm; 2], legs: &[Leg; 2], k: &Measures, f
         m.group = first + 2 * i as u8;
         m.capsule(
             (arm.shoulder.lerp(arm.elbow, 0.4), 1.68 * f),
-            (arm.elbow, 1.5 * f),
+            (arm.elbow, 1.28 * f),
             0.3,
             Part::upper_arm(side),
         );
         let mid = arm.elbow.lerp(arm.wrist, 0.4);
-        m.capsule((arm.elbow, 1.45 * f), (mid, 1.48 * f), 0.35, Part::forearm(side));
+        m.capsule((arm.elbow, 1.26 * f), (mid, 1.48 * f), 0.35, Part::forearm(side));
         m.capsule((mid, 1.48 * f), (arm.wrist, 1.05 * f), 0.5, Part::forearm(side));
-        hand(m, arm, side, k.bones);
+        hand(m, arm, side, k.radius);
         m.group = first + 1 + 2 * i as u8;
         m.capsule((leg.hip.lerp(leg.knee, 0.5), 2.42 * f), (leg.knee, 2.05 * f), 0.3, Part::thigh(side));
         let mid = leg.knee.lerp(leg.ankle, 0.4);
         m.capsule((leg.knee, 1.92 * f), (mid, 2.0 * f), 0.4, Part::shin(side));
         m.capsule((mid, 1.95 * f), (leg.ankle, 1.28 * f), 0.6, Part::shin(side));
-        foot(m, leg, side, k.bones);
+        foot(m, leg, side, k.foot);
     }
 }
 
@@ -346,12 +345,12 @@ fn foot(m: &mut Modeller, leg: &Leg, side: BabySide, k: f32) {
     let inner = t.cross(so) * -side.sign();
     let at = |along: f32, down: f32, inward: f32| leg.ankle + (t * along + so * down + inner * inward) * k;
     let part = Part::foot(side);
-    m.capsule((at(-0.75, 0.75, 0.0), 1.2 * k), (at(-0.6, 1.15, 0.0), 1.2 * k), 0.6, part);
-    m.capsule((at(-0.6, 1.0, 0.0), 1.25 * k), (at(2.9, 1.45, 0.8), 0.95 * k), 0.6, part);
-    m.capsule((at(-0.6, 1.1, 0.0), 1.2 * k), (at(2.6, 1.6, -0.75), 0.85 * k), 0.6, part);
-    m.capsule((at(0.0, 0.0, 0.0), 1.3 * k), (at(2.6, 1.25, 0.2), 0.85 * k), 0.7, part);
+    m.capsule((at(-0.95, 0.75, 0.0), 1.2 * k), (at(-0.8, 1.15, 0.0), 1.2 * k), 0.6, part);
+    m.capsule((at(-0.6, 1.0, 0.0), 1.25 * k), (at(3.25, 1.45, 0.8), 0.95 * k), 0.6, part);
+    m.capsule((at(-0.6, 1.1, 0.0), 1.2 * k), (at(2.95, 1.6, -0.75), 0.85 * k), 0.6, part);
+    m.capsule((at(0.0, 0.0, 0.0), 1.3 * k), (at(2.9, 1.25, 0.2), 0.85 * k), 0.7, part);
     const INWARD: [f32; 5] = [1.15, 0.35, -0.25, -0.8, -1.28];
-    const ALONG: [f32; 5] = [4.5, 4.55, 4.3, 3.95, 3.5];
+    const ALONG: [f32; 5] = [5.0, 5.07, 4.8, 4.42, 3.95];
     const RADIUS: [f32; 5] = [0.66, 0.48, 0.45, 0.42, 0.40];
     for i in 0..5 {
         let r = RADIUS[i] * k;

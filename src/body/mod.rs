@@ -19,6 +19,7 @@ pub mod plan;
 pub mod pose;
 pub mod reach;
 pub mod surface;
+pub mod touch;
 mod trunk;
 pub mod twins;
 pub mod womb;

@@ -13,12 +13,14 @@ pub struct Modeller {
     pub group: u8,
     /// Frame in which the next form is given.
     pub frame: Frame,
+    /// What the next blends are multiplied by: a small body blends over shorter lengths.
+    pub scale: f32,
 }
 
 impl Modeller {
     /// An empty list in `frame`.
     pub fn new(frame: Frame) -> Self {
-        Modeller { forms: vec![], group: 0, frame }
+        Modeller { forms: vec![], group: 0, frame, scale: 1.0 }
     }
 
     /// A capsule from `a` (radius `ra`) to `b` (radius `rb`).
@@ -27,7 +29,7 @@ impl Modeller {
         let axis = b - a;
         self.forms.push(Form {
             shape: Shape::Capsule { a, axis, inv_len2: 1.0 / axis.dot(axis).max(1e-6), r0: ra, dr: rb - ra },
-            blend,
+            blend: blend * self.scale,
             carve: false,
             part,
             group: self.group,
@@ -69,7 +71,7 @@ impl Modeller {
                 z: own.z,
                 inv: Vec3::new(1.0 / half_axes.x, 1.0 / half_axes.y, 1.0 / half_axes.z),
             },
-            blend,
+            blend: blend * self.scale,
             carve: false,
             part,
             group: self.group,

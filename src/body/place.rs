@@ -16,7 +16,7 @@ use crate::units::{FigurePoint, MotherPoint, Vec3};
 /// Before labour no foot lies more than this far below the brim, cm.
 const LOWEST_FOOT: f32 = -3.6;
 /// A crosswise baby lies with its lower side near the brim, at most this far above it, cm.
-const HIGHEST_CROSSWISE: f32 = 3.5;
+const HIGHEST_CROSSWISE: f32 = 2.0;
 /// Wall of the womb and water above the baby, cm.
 pub const ABOVE_BABY: f32 = 1.5;
 

@@ -55,6 +55,8 @@ mod drawn {
     pub const HEAD_DEEP: f32 = -6.0;
     pub const BREECH_AT_BRIM: f32 = -0.8;
     pub const BREECH_DEEP: f32 = -3.6;
+    /// A bottom seldom enters the brim before labour.
+    pub const BREECH_NOT_TOLD: f32 = 1.2;
     pub const CROSSWISE: f32 = 0.8;
     pub const OBLIQUE: f32 = 1.0;
 }
@@ -133,7 +135,8 @@ fn depth(baby: &Baby, conclusion: &Conclusion, lie: Lie, head_leads: bool) -> De
         Lie::Longitudinal => Depth::Lowest(match words {
             Some(Descent::Free) => drawn::FREE,
             Some(Descent::Deep | Descent::Engaged) => drawn::BREECH_DEEP,
-            Some(Descent::AtBrim) | None => drawn::BREECH_AT_BRIM,
+            Some(Descent::AtBrim) => drawn::BREECH_AT_BRIM,
+            None => drawn::BREECH_NOT_TOLD,
         }),
     }
 }

@@ -103,6 +103,16 @@ pub struct Pose {
 
 /// The pose for an exam; `conclusions`, one for each baby.
 pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
+    assemble(exam, conclusions, true)
+}
+
+/// The same for the hands alone: without the fine lines of the babies and the outline of the womb.
+pub fn for_hands(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
+    assemble(exam, conclusions, false)
+}
+
+/// `drawn`: with all that only a drawing needs.
+fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool) -> Pose {
     let m = &exam.mother;
     let mut notes = vec![];
     if exam.weeks.is_none() {
@@ -144,11 +154,11 @@ pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
                     notes.push(DrawingNote::LegsNotFelt(number));
                 }
             }
-            if let Some((drawn, misfit)) =
+            if let Some((posed, misfit)) =
                 draw(&plan, measures, mother.fundus_y as f32, &limbs, favour(baby, conclusion))
             {
                 misfits.push((number, misfit));
-                babies.push((number, drawn));
+                babies.push((number, posed));
             }
         }
         set_apart(exam, conclusions, mother.fundus_y as f32, &mut babies);
@@ -157,10 +167,8 @@ pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
         {
             notes.push(DrawingNote::SecondIsLower);
         }
-        for (_, drawn) in &mut babies {
-            if let Drawn::Baby(baby) = drawn {
-                **baby = baby.as_ref().clone().with_curves();
-            }
+        if drawn {
+            babies = babies.into_iter().map(|(number, posed)| (number, with_curves(posed))).collect();
         }
     }
     let points = hull_points(&babies);
@@ -171,7 +179,7 @@ pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
         let low = mother.fundus_y * CROSSWISE_FUNDUS;
         mother = mother.with_fundus_at(f64::from(top).max(low).min(mother.fundus_y));
     }
-    let womb = womb::outline(&points, mother.fundus_y as f32, weeks);
+    let womb = if drawn { womb::outline(&points, mother.fundus_y as f32, weeks) } else { vec![] };
     let marks = marks(exam, &mother);
     let fifths = match &exam.babies[..] {
         [one] => one.head_above_brim.value().map(|f| f.get()),
@@ -194,6 +202,13 @@ pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
         babies,
         notes,
         misfits,
+    }
+}
+
+fn with_curves(drawn: Drawn) -> Drawn {
+    match drawn {
+        Drawn::Baby(baby) => Drawn::Baby(Box::new(baby.with_curves())),
+        Drawn::Rounds(rounds) => Drawn::Rounds(rounds),
     }
 }
 

@@ -17,7 +17,7 @@ pub fn forms(m: &mut Modeller, spine: &Spine, near: BabySide, k: &Measures) {
     let mut lay = |f: &Frame, at: Vec3, half: Vec3, blend: f32| {
         m.turned(f.point(at), (f.y, f.z), half, blend, Part::TRUNK);
     };
-    lay(&spine.belly, size(0.0, -0.2, 0.1), size(5.35, 4.9, 5.05), 1.0);
+    lay(&spine.belly, size(0.0, -0.2, 0.1), size(5.68, 4.9, 5.4), 1.0);
     lay(&spine.chest, size(0.0, 0.1, 0.0), size(4.8, 4.6, 4.4), 2.4);
     lay(&spine.pelvis, size(0.0, 0.0, 0.0), size(4.3, 4.2, 4.0), 3.0);
     let shoulder = |x: f32| spine.shoulders.point(size(x, 0.0, 0.0));

@@ -1,0 +1,321 @@
+//! The palpation map. In: a `Pose`, with or without fine lines and womb. Out: what hands feel under each named place
+//! of her abdomen and how deep, and where each baby's heart would best be heard.
+//!
+//! Rays run under the named places only, straight towards her back, as the picture's cast does: what is drawn there is
+//! what is felt there. The turn of a trunk is read from the skin that is met, in the baby's own frame.
+
+use super::baby::PosedBaby;
+use super::frame::Frame;
+use super::mother::MotherShape;
+use super::part::{Part, Region};
+use super::pose::{Drawn, Pose, Rounds};
+use super::surface::{self, Form, TAP};
+use crate::exam::{Across, Attitude, Height, Place};
+use crate::units::{Centimetres, MotherPoint, MotherSide, Vec3};
+
+/// What a hand can tell apart.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Feel {
+    /// Hard and round.
+    Head,
+    /// Broad and firm: the trunk from behind.
+    Back,
+    /// The flank of the trunk, between back and front.
+    Side,
+    /// Chest and belly.
+    Front,
+    /// Softer than a head, and wide.
+    Bottom,
+    /// Small parts: arms, legs, hands, feet.
+    Limbs,
+    /// A trunk of which it is not known how it is turned.
+    Trunk,
+}
+
+/// What is felt under one place.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Felt {
+    /// Number of the baby, from 1.
+    pub baby: usize,
+    /// What lies there.
+    pub what: Feel,
+    /// Its part; `None` for a baby of which only head and bottom are known.
+    pub part: Option<Part>,
+    /// How deep under her skin it lies, straight towards her back, cm; 0 when it touches the skin.
+    pub depth_cm: f32,
+}
+
+/// One place of the map.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Touch {
+    /// The place, as an exam would name it.
+    pub place: Place,
+    /// Where that is on her skin.
+    pub at: MotherPoint,
+    /// What is felt there; `None`: no part of a baby.
+    pub felt: Option<Felt>,
+}
+
+/// Through which side of its trunk a heart is heard.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Through {
+    /// Its back, near the left shoulder blade.
+    Back,
+    /// Its chest: in a face presentation the back is bent away from the womb's wall.
+    Chest,
+}
+
+/// Where a baby's heart would best be heard. A place supports a position and never proves one.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Listening {
+    /// Number of the baby, from 1.
+    pub baby: usize,
+    /// The place on her skin.
+    pub at: MotherPoint,
+    /// Through what it is heard.
+    pub through: Through,
+    /// True when that side of the baby is turned to her spine: fainter, and harder to find.
+    pub faint: bool,
+}
+
+/// What hands and ear would find.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Palpation {
+    /// Every place of `places`, in its order.
+    pub touches: Vec<Touch>,
+    /// A place for each baby whose back is known.
+    pub hearts: Vec<Listening>,
+}
+
+impl Palpation {
+    /// What is felt at a place of the map; `None` when the place is not on the map or nothing is felt there.
+    pub fn felt(&self, across: Across, height: Height) -> Option<Felt> {
+        let place = Place { across: Some(across), height: Some(height) };
+        self.touches.iter().find(|touch| touch.place == place)?.felt
+    }
+
+    /// The place of the map that lies nearest to a point of her skin, as for a place that was measured.
+    pub fn nearest(&self, at: MotherPoint) -> Option<&Touch> {
+        let far = |touch: &Touch| (touch.at.0 - at.0).length();
+        self.touches.iter().min_by(|a, b| far(a).total_cmp(&far(b)))
+    }
+}
+
+/// The columns of the abdomen that an exam can name, from her right to her left.
+pub const COLUMNS: [Across; 5] = [
+    Across::Flank(MotherSide::Right),
+    Across::Side(MotherSide::Right),
+    Across::Middle,
+    Across::Side(MotherSide::Left),
+    Across::Flank(MotherSide::Left),
+];
+/// The levels that an exam can name for every column, from above.
+pub const LEVELS: [Height; 5] =
+    [Height::Fundus, Height::AboveNavel, Height::AtNavel, Height::BelowNavel, Height::AbovePubicBone];
+
+/// The places of the map: every column at every level, the iliac fossae, the columns without a level; and between
+/// them a few measured ones: halfway between the levels, and halfway from the midline to the sides.
+pub fn places(mother: &MotherShape) -> Vec<Place> {
+    let place = |across, height| Place { across: Some(across), height };
+    let mut out: Vec<Place> =
+        LEVELS.iter().flat_map(|level| COLUMNS.map(|column| place(column, Some(*level)))).collect();
+    for column in COLUMNS {
+        if column != Across::Middle {
+            out.push(place(column, Some(Height::IliacFossa)));
+        }
+        out.push(place(column, None));
+    }
+    let lengths = |p: &Place| {
+        let (across, along) = mother.skin_lengths(spot(mother, p));
+        (across.abs(), along)
+    };
+    for pair in LEVELS.windows(2) {
+        let along = |level| lengths(&place(Across::Middle, Some(level))).1;
+        let between = Height::FromNavel(0.5 * (along(pair[0]) + along(pair[1])) - mother.navel_along);
+        out.extend(COLUMNS[1..4].iter().map(|column| place(*column, Some(between))));
+    }
+    for level in LEVELS {
+        for side in [MotherSide::Right, MotherSide::Left] {
+            let half = lengths(&place(Across::Side(side), Some(level))).0 * 0.5;
+            if let Some(cm) = Centimetres::new(half) {
+                out.push(place(Across::Measured(side, cm), Some(level)));
+            }
+        }
+    }
+    out
+}
+
+/// Hands at the fundus cup the pole that lies there: they feel what is this far below its top, seen from the front, cm.
+const CUPPED: f64 = 4.0;
+
+/// Where hands lie for a place.
+fn spot(mother: &MotherShape, place: &Place) -> MotherPoint {
+    let at = mother.place(place);
+    if place.height != Some(Height::Fundus) {
+        return at;
+    }
+    mother.skin(f64::from(at.0.x), mother.fundus_y - CUPPED.min(0.5 * mother.fundus_y.max(0.0)))
+}
+
+/// What hands and ear would find on this pose.
+pub fn palpation(pose: &Pose) -> Palpation {
+    let mut near = vec![];
+    let touches = places(&pose.mother)
+        .into_iter()
+        .map(|place| {
+            let at = spot(&pose.mother, &place);
+            Touch { place, at, felt: felt(pose, at, &mut near) }
+        })
+        .collect();
+    let hearts = pose.posed().map(|(number, baby)| listening(&pose.mother, number, baby)).collect();
+    Palpation { touches, hearts }
+}
+
+/// What a ray from the viewer through `at` towards her back meets first. `near` is room to work in.
+fn felt(pose: &Pose, at: MotherPoint, near: &mut Vec<Form>) -> Option<Felt> {
+    let mut first: Option<(f32, Felt)> = None;
+    for (number, drawn) in &pose.babies {
+        let met = match drawn {
+            Drawn::Baby(baby) => meet(baby, at.0, near).map(|(p, part)| {
+                let what = feel(baby, near, p, part);
+                (p.z, what, Some(part))
+            }),
+            Drawn::Rounds(rounds) => meet_rounds(rounds, at.0).map(|(z, what)| (z, what, None)),
+        };
+        if let Some((z, what, part)) = met
+            && first.is_none_or(|(nearer, _)| z > nearer)
+        {
+            let depth_cm = (at.0.z - z).max(0.0);
+            first = Some((z, Felt { baby: *number, what, part, depth_cm }));
+        }
+    }
+    first.map(|(_, felt)| felt)
+}
+
+/// Where a ray down (x, y) meets a baby. Leaves in `near` the forms that matter there.
+fn meet(baby: &PosedBaby, at: Vec3, near: &mut Vec<Form>) -> Option<(Vec3, Part)> {
+    near.clear();
+    near.extend(baby.forms.iter().filter(|f| f.distance_seen(at.x, at.y, 0.0) < f.influence + 0.05));
+    let solid = near.iter().filter(|f| !f.carve);
+    let (front, behind) = solid.fold((f32::MIN, f32::MAX), |(front, behind), f| {
+        let reach = f.reach + f.influence + 0.05;
+        (front.max(f.ball.z + reach), behind.min(f.ball.z - reach))
+    });
+    if front < behind {
+        return None;
+    }
+    let start = Vec3::new(at.x, at.y, front);
+    let p = surface::walk_in(near, start, Vec3::new(0.0, 0.0, -1.0), front - behind)?;
+    Some((p, surface::distance(near, p).1))
+}
+
+/// Where a ray meets the rounds that stand for a baby, and what they stand for.
+fn meet_rounds(rounds: &Rounds, at: Vec3) -> Option<(f32, Feel)> {
+    let ball = |(middle, radius): (MotherPoint, f32)| {
+        let (x, y) = (at.x - middle.0.x, at.y - middle.0.y);
+        let room = radius * radius - x * x - y * y;
+        (room > 0.0).then(|| middle.0.z + room.sqrt())
+    };
+    let axis = rounds.bottom.0.0 - rounds.head.0.0;
+    let from = at - rounds.head.0.0;
+    let share = (from.x * axis.x + from.y * axis.y) / (axis.x * axis.x + axis.y * axis.y).max(1e-6);
+    let trunk = ball((MotherPoint(rounds.head.0.0 + axis * share.clamp(0.0, 1.0)), rounds.trunk));
+    [(ball(rounds.head), Feel::Head), (ball(rounds.bottom), Feel::Bottom), (trunk, Feel::Trunk)]
+        .into_iter()
+        .find_map(|(z, what)| Some((z?, what)))
+}
+
+/// What the skin at `p` feels like. A trunk's turn is the angle of its skin round the baby's long axis: its back within
+/// 60 degrees of straight backwards, its front within 60 of straight forwards, its side between them.
+fn feel(baby: &PosedBaby, near: &[Form], p: Vec3, part: Part) -> Feel {
+    match part.region() {
+        Region::Head => Feel::Head,
+        Region::Arm(_) | Region::Leg(_) => Feel::Limbs,
+        Region::Trunk => {
+            let own = baby.body.local(p);
+            if part.is_buttock() || own.y < baby.spine.pelvis.origin.y {
+                return Feel::Bottom;
+            }
+            // Even to both sides, so that a mirrored baby feels mirrored.
+            let slope = |d: Vec3| surface::distance(near, p + d).0 - surface::distance(near, p - d).0;
+            let slope = Vec3::new(
+                slope(Vec3::new(TAP, 0.0, 0.0)),
+                slope(Vec3::new(0.0, TAP, 0.0)),
+                slope(Vec3::new(0.0, 0.0, TAP)),
+            );
+            let forward = slope.dot(baby.body.z);
+            let sideways = slope.dot(baby.body.x);
+            let turn = forward / (forward * forward + sideways * sideways).sqrt().max(1e-9);
+            if turn < -0.5 {
+                Feel::Back
+            } else if turn > 0.5 {
+                Feel::Front
+            } else {
+                Feel::Side
+            }
+        }
+    }
+}
+
+/// Where the sound leaves the baby, in the frame of its chest at term, cm: near the left shoulder blade, and at the
+/// left of the breastbone.
+const SHOULDER_BLADE: Vec3 = Vec3::new(1.6, 2.7, -4.2);
+const BREASTBONE: Vec3 = Vec3::new(1.0, 1.2, 4.3);
+/// A side of the baby turned this far from her front (cosine) is heard faintly.
+const FAINT: f32 = -0.4;
+/// How much dearer a way is that leaves the baby backwards than one that leaves it straight: sound is led by the baby's
+/// trunk where it lies against the wall, and hardly round it. Common practice.
+const ASTRAY: f32 = 0.15;
+/// How far above or below the place where it leaves the baby a heart is looked for, cm.
+const ABOUT: f64 = 3.0;
+/// The lowest place to listen, cm above the symphysis.
+const LOWEST: f64 = 3.0;
+
+/// Where this baby's heart would best be heard: the skin that is nearest to where the sound leaves the baby, ways
+/// round the baby counted longer.
+fn listening(mother: &MotherShape, number: usize, baby: &PosedBaby) -> Listening {
+    let k = &baby.posture.measures;
+    let through = match baby.posture.attitude {
+        Attitude::Face => Through::Chest,
+        Attitude::Flexed | Attitude::Deflexed | Attitude::Brow => Through::Back,
+    };
+    let (leaves, outward) = match through {
+        Through::Back => (SHOULDER_BLADE, -baby.body.z),
+        Through::Chest => (BREASTBONE, baby.body.z),
+    };
+    let chest: Frame = baby.spine.chest.within(&baby.body);
+    let source = chest.point(Vec3::new(leaves.x * k.girth, leaves.y * k.length, leaves.z * k.girth));
+    let cost = |p: MotherPoint| {
+        let way = p.0 - source;
+        way.length() * (1.0 + ASTRAY) - ASTRAY * way.dot(outward)
+    };
+    // Over the womb, about the height of the baby's chest.
+    let low = (f64::from(source.y) - ABOUT).clamp(LOWEST, mother.fundus_y.max(LOWEST));
+    let high = (f64::from(source.y) + ABOUT).clamp(low, mother.fundus_y.max(low));
+    // A coarse net over the skin, then ever smaller steps from its best place.
+    let point = |across: f64, y: f64| mother.skin(across * mother.half_width(y), y);
+    let mut best = (f32::MAX, 0.0, 0.0);
+    let look = |across: f64, y: f64, best: &mut (f32, f64, f64)| {
+        let (across, y) = (across.clamp(-0.95, 0.95), y.clamp(low, high));
+        let cost = cost(point(across, y));
+        if cost < best.0 {
+            *best = (cost, across, y);
+        }
+    };
+    for i in -5..=5 {
+        for j in 0..=3 {
+            look(f64::from(i) * 0.19, low + f64::from(j) * ABOUT * 2.0 / 3.0, &mut best);
+        }
+    }
+    let mut step = (0.1, 1.0);
+    while step.1 > 0.05 {
+        let (_, across, y) = best;
+        for (i, j) in [(-1.0, 0.0), (1.0, 0.0), (0.0, -1.0), (0.0, 1.0)] {
+            look(across + i * step.0, y + j * step.1, &mut best);
+        }
+        if best.1 == across && best.2 == y {
+            step = (step.0 * 0.5, step.1 * 0.5);
+        }
+    }
+    Listening { baby: number, at: point(best.1, best.2), through, faint: outward.z < FAINT }
+}
