@@ -113,32 +113,32 @@ pub const COLUMNS: [Across; 5] = [
 pub const LEVELS: [Height; 5] =
     [Height::Fundus, Height::AboveNavel, Height::AtNavel, Height::BelowNavel, Height::AbovePubicBone];
 
-/// The places of the map: every column at every level, the iliac fossae, the columns without a level; and between
-/// them a few measured ones: halfway between the levels, and halfway from the midline to the sides.
-pub fn places(mother: &MotherShape) -> Vec<Place> {
+/// The places of the map, and where hands lie for them: every column at every level, the iliac fossae, the columns
+/// without a level; and between them a few measured ones: halfway between the levels, and halfway from the midline to
+/// the sides.
+pub fn places(mother: &MotherShape) -> Vec<(Place, MotherPoint)> {
     let place = |across, height| Place { across: Some(across), height };
-    let mut out: Vec<Place> =
+    let mut named: Vec<Place> =
         LEVELS.iter().flat_map(|level| COLUMNS.map(|column| place(column, Some(*level)))).collect();
     for column in COLUMNS {
         if column != Across::Middle {
-            out.push(place(column, Some(Height::IliacFossa)));
+            named.push(place(column, Some(Height::IliacFossa)));
         }
-        out.push(place(column, None));
+        named.push(place(column, None));
     }
-    let lengths = |p: &Place| {
-        let (across, along) = mother.skin_lengths(spot(mother, p));
-        (across.abs(), along)
-    };
-    for pair in LEVELS.windows(2) {
-        let along = |level| lengths(&place(Across::Middle, Some(level))).1;
-        let between = Height::FromNavel(0.5 * (along(pair[0]) + along(pair[1])) - mother.navel_along);
-        out.extend(COLUMNS[1..4].iter().map(|column| place(*column, Some(between))));
+    let along = LEVELS.map(|level| mother.skin_lengths(spot(mother, &place(Across::Middle, Some(level)))).1);
+    for pair in along.windows(2) {
+        let between = Height::FromNavel(0.5 * (pair[0] + pair[1]) - mother.navel_along);
+        named.extend(COLUMNS[1..4].iter().map(|column| place(*column, Some(between))));
     }
+    let mut out: Vec<_> = named.into_iter().map(|place| (place, spot(mother, &place))).collect();
+    // A place is known by its length on the skin; to lay that length out again would take long.
     for level in LEVELS {
         for side in [MotherSide::Right, MotherSide::Left] {
-            let half = lengths(&place(Across::Side(side), Some(level))).0 * 0.5;
-            if let Some(cm) = Centimetres::new(half) {
-                out.push(place(Across::Measured(side, cm), Some(level)));
+            let beside = mother.place(&place(Across::Side(side), Some(level))).0;
+            let (x, y) = (f64::from(beside.x) * 0.5, f64::from(beside.y));
+            if let Some(cm) = Centimetres::new(mother.section(y).across(x).abs()) {
+                out.push((place(Across::Measured(side, cm), Some(level)), cupped(mother, level, x, y)));
             }
         }
     }
@@ -151,10 +151,16 @@ const CUPPED: f64 = 4.0;
 /// Where hands lie for a place.
 fn spot(mother: &MotherShape, place: &Place) -> MotherPoint {
     let at = mother.place(place);
-    if place.height != Some(Height::Fundus) {
-        return at;
+    match place.height {
+        Some(level) => cupped(mother, level, at.0.x.into(), at.0.y.into()),
+        None => at,
     }
-    mother.skin(f64::from(at.0.x), mother.fundus_y - CUPPED.min(0.5 * mother.fundus_y.max(0.0)))
+}
+
+/// The point of the skin over (x, y); at the fundus, under its top.
+fn cupped(mother: &MotherShape, level: Height, x: f64, y: f64) -> MotherPoint {
+    let under = mother.fundus_y - CUPPED.min(0.5 * mother.fundus_y.max(0.0));
+    mother.skin(x, if level == Height::Fundus { under } else { y })
 }
 
 /// What hands and ear would find on this pose.
@@ -162,10 +168,7 @@ pub fn palpation(pose: &Pose) -> Palpation {
     let mut near = vec![];
     let touches = places(&pose.mother)
         .into_iter()
-        .map(|place| {
-            let at = spot(&pose.mother, &place);
-            Touch { place, at, felt: felt(pose, at, &mut near) }
-        })
+        .map(|(place, at)| Touch { place, at, felt: felt(pose, at, &mut near) })
         .collect();
     let hearts = pose.posed().map(|(number, baby)| listening(&pose.mother, number, baby)).collect();
     Palpation { touches, hearts }

@@ -79,6 +79,12 @@ fn every_place_that_can_be_named_is_on_the_map() {
     let pose = position("LOA");
     let map = palpation(&pose);
     assert!((50..=66).contains(&map.touches.len()), "{} places", map.touches.len());
+    for touch in &map.touches {
+        let off = (touch.at.0 - pose.mother.place(&touch.place).0).length();
+        // Hands at the fundus lie under its top.
+        let cupped = touch.place.height == Some(Height::Fundus);
+        assert!(if cupped { off < 5.0 } else { off < 0.01 }, "{:?} lies {off} cm off", touch.place);
+    }
     let sides = ["left", "right", "middle", "left flank", "right flank"];
     let levels = ["fundus", "above navel", "at navel", "below navel", "above pubic bone"];
     let named = sides
