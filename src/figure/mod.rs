@@ -26,7 +26,7 @@ use crate::body::pose::Pose;
 use crate::fonts::{FontError, Fonts};
 use crate::units::FigurePoint;
 use crate::words::{Words, WordsError};
-use mother::{FrontMarks, MotherLook, MotherStyle, SkinMarks};
+use mother::{FrontMarks, Handbooks, MotherLook, MotherStyle, SkinMarks};
 use palette::BabyColours;
 use scene::{Colour, FillRule, Frame, Item, Scene};
 use std::fmt;
@@ -85,7 +85,6 @@ pub fn figure(
     let [linea_nigra, striae, rash] = pose.skin;
     let mut items = vec![paper(look.palette.paper)];
     items.extend(mother::behind(&pose.mother, &pose.womb, &SkinMarks { linea_nigra, striae, rash }, &look));
-    items.extend(mother::scars(&pose.scars, &look));
     for (number, rounds) in pose.rounds() {
         items.push(rounds::draw(number, rounds, &colours, tonal));
     }
@@ -98,7 +97,17 @@ pub fn figure(
         });
     }
     let levels = matches!(options.labels, Labels::Few | Labels::All);
-    let front = FrontMarks { lumps: pose.lumps.clone(), fundus_line: levels, brim_line: levels };
+    let handbooks = pose.handbooks.filter(|_| levels).map(|given| Handbooks {
+        low: pose.mother.level_y(given.low) as f32,
+        high: pose.mother.level_y(given.high) as f32,
+    });
+    let front = FrontMarks {
+        scars: pose.scars.clone(),
+        lumps: pose.lumps.clone(),
+        handbooks,
+        fundus_line: levels,
+        brim_line: levels,
+    };
     let covered = |p: FigurePoint| {
         cast.is_some_and(|c| c.covers(p.x, p.y)) || pose.rounds().any(|(_, r)| rounds::covers(r, p))
     };

@@ -24,6 +24,12 @@ pub fn brush(line: &[FigurePoint], width: f32, colour: Colour) -> Item<FigurePoi
     Item::Fill { path: smooth::brush(line, width, 0.3), colour, rule: FillRule::NonZero }
 }
 
+/// Several brush lines as one mark.
+pub fn brushes(lines: &[Vec<FigurePoint>], width: f32, colour: Colour) -> Item<FigurePoint> {
+    let path = lines.iter().flat_map(|line| smooth::brush(line, width, 0.2)).collect();
+    Item::Fill { path, colour, rule: FillRule::NonZero }
+}
+
 /// A line of even width.
 pub fn stroke(path: Path<FigurePoint>, width: f32, colour: Colour) -> Item<FigurePoint> {
     Item::Stroke { path, colour, width, dash: None }
