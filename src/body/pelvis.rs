@@ -110,12 +110,12 @@ pub fn crest(side: MotherSide) -> Vec<MotherPoint> {
         side,
         &[
             (5.0, 8.11, -5.68),
-            (5.1, 9.7, -8.5),
-            (6.4, 12.0, -11.2),
-            (9.2, 13.7, -11.0),
-            (12.2, 13.1, -8.6),
-            (13.9, 10.9, -3.6),
-            (13.5, 8.4, -0.6),
+            (4.8, 10.1, -8.5),
+            (5.9, 12.0, -11.2),
+            (8.6, 13.6, -11.0),
+            (11.8, 13.3, -8.6),
+            (13.8, 11.2, -3.6),
+            (13.5, 8.5, -0.6),
             (12.3, 7.6, 0.0),
         ],
     )
@@ -125,7 +125,7 @@ pub fn crest(side: MotherSide) -> Vec<MotherPoint> {
 pub fn inner_lip(side: MotherSide) -> Vec<MotherPoint> {
     on(
         side,
-        &[(6.7, 11.5, -10.6), (9.3, 13.05, -10.4), (11.8, 12.5, -8.0), (13.2, 10.7, -3.6), (12.9, 8.7, -0.8)],
+        &[(6.3, 11.6, -10.6), (8.7, 13.0, -10.4), (11.5, 12.7, -8.0), (13.1, 10.9, -3.6), (12.9, 8.8, -0.8)],
     )
 }
 
@@ -153,7 +153,7 @@ fn ischium(side: MotherSide) -> Vec<MotherPoint> {
 
 /// The pubic arch on one side, an open line from the tuberosity up to the symphysis.
 pub fn arch(side: MotherSide) -> Vec<MotherPoint> {
-    on(side, &[(5.5, -8.33, -6.0), (2.75, -5.4, -4.2), (0.28, -3.0, -2.9)])
+    on(side, &[(5.5, -8.33, -6.0), (3.0, -5.35, -4.2), (0.28, -3.0, -2.9)])
 }
 
 /// The front of the pelvis, which lies over the baby: pubis, its branches and the front of the ischium, in parts
@@ -205,10 +205,10 @@ pub fn socket(side: MotherSide) -> Vec<MotherPoint> {
 pub fn sacrum() -> Vec<Vec<MotherPoint>> {
     let left = [
         (2.3, 9.15, -6.6),
-        (3.7, 9.95, -7.6),
-        (5.3, 9.85, -8.4),
-        (5.75, 8.5, -8.8),
-        (4.75, 6.6, -10.5),
+        (3.5, 9.75, -7.6),
+        (5.0, 9.75, -8.4),
+        (5.5, 8.6, -8.8),
+        (4.9, 6.8, -10.5),
         (3.5, 4.8, -12.4),
         (1.75, 3.2, -14.1),
         (1.0, 2.4, -14.8),

@@ -141,6 +141,8 @@ struct Egg {
     low: FigurePoint,
     radius_high: f32,
     radius_low: f32,
+    /// 1 for the pear of 12 weeks, 0 for the egg of 26 and later.
+    young: f32,
 }
 
 impl Egg {
@@ -148,8 +150,8 @@ impl Egg {
         let grown = ((weeks.clamp(10.0, 42.0) - 12.0) / 28.0) as f32;
         // The neck is slender and stands deep until the lower segment forms, from about 26 weeks on.
         let young = (1.0 - 2.0 * grown).clamp(0.0, 1.0);
-        let radius_low = 2.5 + 1.7 * grown.clamp(0.0, 1.0) - 0.8 * young;
-        let bottom = -4.3 - 0.6 * grown.clamp(0.0, 1.0) - 1.5 * young;
+        let radius_low = 2.5 + 1.7 * grown.clamp(0.0, 1.0) - 0.5 * young;
+        let bottom = -4.3 - 0.6 * grown.clamp(0.0, 1.0) - 1.4 * young;
         // A womb smaller or larger than the weeks is so in its breadth as well.
         let usual = expected_fundus(weeks.clamp(13.0, 42.0)) as f32;
         let size = if usual > 12.0 { (fundus_y / (usual * 0.82)).clamp(0.85, 1.12) } else { 1.0 };
@@ -159,6 +161,7 @@ impl Egg {
             low: FigurePoint::new(0.0, bottom + radius_low),
             radius_high,
             radius_low,
+            young,
         }
     }
 
@@ -182,7 +185,8 @@ impl Egg {
         let span = (self.high.y - self.low.y).max(1e-3);
         let t = ((p.y - self.low.y) / span).clamp(0.0, 1.0);
         // An S-shaped change of radius gives a full body on a narrow segment.
-        let swell = t * (2.0 - t);
+        let egg = t * (2.0 - t);
+        let swell = egg + (t * t * (3.0 - 2.0 * t) - egg) * self.young;
         let (x, y) = (p.x, p.y - (self.low.y + span * t));
         (x * x + y * y).sqrt() - (self.radius_low + (self.radius_high - self.radius_low) * swell)
     }

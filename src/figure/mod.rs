@@ -10,6 +10,7 @@ mod mother_body;
 mod mother_bones;
 mod mother_ink;
 mod mother_palette;
+mod mother_words;
 mod options;
 pub mod palette;
 mod ribbon;
@@ -111,7 +112,8 @@ pub fn figure(
     let covered = |p: FigurePoint| {
         cast.is_some_and(|c| c.covers(p.x, p.y)) || pose.rounds().any(|(_, r)| rounds::covers(r, p))
     };
-    items.extend(mother::in_front(&pose.mother, &pose.womb, &front, &look, &covered).items);
+    let in_front = mother::in_front(&pose.mother, &pose.womb, &front, &look, &covered);
+    items.extend(in_front.items);
     if options.labels == Labels::All {
         items.extend(marks::limbs(pose, &mark_colours));
     }
@@ -127,7 +129,11 @@ pub fn figure(
     }
     // Hearts and words are placed after the turn, so that they stand upright.
     scene.items.extend(marks::hearts(pose, options.view, &mark_colours));
-    scene.items.extend(marks::labels(pose, cast, options, scene.frame, mark_colours, words, fonts)?);
+    let said = match levels {
+        true => mother_words::said(pose, &in_front.anchors, words, options.labels == Labels::All)?,
+        false => vec![],
+    };
+    scene.items.extend(marks::labels(pose, cast, options, &said, scene.frame, mark_colours, words, fonts)?);
     Ok(scene)
 }
 

@@ -285,7 +285,7 @@ fn handbook_band(band: &Handbooks, womb: &[FigurePoint], look: &MotherLook) -> I
     } else {
         (band.low, band.high)
     };
-    let steps = ((high - low) / 0.4).round().max(2.0);
+    let steps = ((high - low) / 0.5).round().max(2.0);
     let mut lines = Vec::new();
     for i in 0..=steps as usize {
         let y = low + (high - low) * i as f32 / steps;
@@ -328,13 +328,11 @@ fn scar_marks(
         // The next run starts where this one ends.
         let run = &fine[start..fine.len().min(i + 1)];
         if over(&fine[start]) {
-            let path = open(&every(run, 1.2));
-            if look.style == MotherStyle::Soft {
-                items.push(stroke(path.clone(), 0.16, p.light));
-            } else {
-                items.push(stroke(path.clone(), 0.16, p.paper));
+            // Dots, each on a halo of light.
+            for (width, colour) in [(0.19, p.light), (0.085, p.mark)] {
+                let dash = Some((0.01, 0.42));
+                items.push(Item::Stroke { path: open(&every(run, 1.2)), colour, width, dash });
             }
-            items.push(Item::Stroke { path, colour: p.mark, width: 0.05, dash: Some((0.28, 0.3)) });
         } else {
             let run = every(run, 1.2);
             items.push(brush(&run, 0.09, p.mark));
@@ -378,7 +376,7 @@ fn every(line: &[FigurePoint], step: f32) -> Vec<FigurePoint> {
     (0..=n).map(|i| line[i * (line.len() - 1) / n]).collect()
 }
 
-/// A lump in the wall of the womb: a round swelling with a whorl in it, shaded away from the light.
+/// A lump in the wall of the womb: a round swelling, shaded away from the light.
 fn lump_marks(at: FigurePoint, look: &MotherLook) -> Vec<Item<FigurePoint>> {
     let p = &look.palette;
     let by = |x: f32, y: f32| FigurePoint::new(at.x + x, at.y + y);
@@ -391,13 +389,11 @@ fn lump_marks(at: FigurePoint, look: &MotherLook) -> Vec<Item<FigurePoint>> {
         items.push(fill(ellipse(at, LUMP, LUMP * 0.94), p.womb));
     }
     items.push(stroke(ellipse(at, LUMP, LUMP * 0.94), 0.07, p.womb_line));
-    let whorl = |k: f32| {
-        [(0.1, -0.95), (0.8, -0.5), (0.85, 0.3), (0.2, 0.85), (-0.55, 0.6)]
-            .map(|(x, y)| by(x * k, y * k))
-            .to_vec()
+    // Two strokes round the side turned away from the light.
+    let round = |k: f32| {
+        [(-0.35, -0.94), (0.35, -0.94), (0.87, -0.5), (0.98, 0.2)].map(|(x, y)| by(x * k, y * k)).to_vec()
     };
-    let back = whorl(0.62).iter().map(|q| FigurePoint::new(2.0 * at.x - q.x, 2.0 * at.y - q.y)).collect();
-    items.push(fine_lines(&[whorl(1.25), back, whorl(0.3)], 0.04, p.womb_line));
+    items.push(fine_lines(&[round(LUMP * 0.82), round(LUMP * 0.62)[1..].to_vec()], 0.045, p.womb_line));
     items
 }
 

@@ -78,7 +78,7 @@ fn body_tones(shape: &MotherShape, look: &MotherLook, items: &mut Vec<Item<Figur
     let tall = 12.0 + 3.6 * grown;
     let middle = 0.5 * shape.navel_y as f32 + 3.5;
     for (x, y, size, colour) in [
-        (0.7, -0.8, 1.02, p.skin.mix(p.shade[0], 0.9 * grown.min(1.0))),
+        (0.8, -0.9, 1.03, p.skin.mix(p.shade[1], 0.85 * grown.min(1.0))),
         (-0.3, 0.3, 0.98, p.skin.mix(p.light, 0.25)),
         (-1.1, 1.0, 0.84, p.skin.mix(p.light, 0.6)),
         (-1.9, 1.9, 0.66, p.light),
