@@ -361,7 +361,7 @@ impl MotherShape {
     pub fn rib_margin(&self, side: MotherSide) -> Vec<MotherPoint> {
         // The lower ribs flare as the womb rises: the angle under the sternum opens from about 70 to 100 degrees.
         let flare = growth(self.weeks).min(1.0);
-        [(0.9, 31.6), (3.7, 29.4), (7.0, 26.3), (10.2, 23.5), (12.4, 21.9)]
+        [(0.8, 31.4), (2.7, 29.0), (5.1, 26.4), (7.9, 24.1), (10.8, 22.6)]
             .map(|(x, y)| {
                 let (x, y) = (x * (0.88 + 0.16 * flare), y + (31.6 - y) * 0.1 * flare);
                 self.skin(x * f64::from(side.sign()), y)

@@ -17,7 +17,7 @@ const WALL: f32 = 1.5;
 /// Directions from the middle in which the outline is found.
 const RAYS: usize = 96;
 /// Points of the outline.
-const POINTS: usize = 30;
+const POINTS: usize = 24;
 /// How often the radii are smoothed: the wall of a filled womb is taut.
 const SMOOTHINGS: usize = 12;
 /// Over how many cm egg and hull melt into one another.

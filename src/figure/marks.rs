@@ -140,8 +140,9 @@ pub fn labels(
         set => collect(pose, set, words)?,
     };
     let more = said.iter().map(|s| {
-        let right = s.targets[0];
-        Wanted { text: s.text.clone(), target: right, side: -1.0, strong: false, gap: 0.0 }
+        let [right, left] = s.targets;
+        let (target, side) = if right == left { (left, 1.0) } else { (right, -1.0) };
+        Wanted { text: s.text.clone(), target, side, strong: false, gap: 0.0 }
     });
     for mut w in wanted.into_iter().chain(more) {
         w.target = FigurePoint::new(w.target.x * turn, w.target.y * turn);

@@ -83,7 +83,7 @@ pub enum MotherAnchor {
     BrimRight,
     /// Upper border of the pubic bone.
     PubicBone,
-    /// The navel: on the midline, always.
+    /// The navel: on the midline, always; not there when the baby lies over it.
     Navel,
     /// Her left end of the mark at the level of the navel that stands beside the womb when the baby lies there.
     NavelLevelLeft,
@@ -142,11 +142,15 @@ pub fn behind(
         let mut inside = Vec::new();
         if look.style == MotherStyle::Soft {
             inside.push(fill(path, p.womb_shade[2]));
+            // A small womb has a narrow wall.
+            let broad =
+                womb.iter().fold(f32::MIN, |m, q| m.max(q.x)) - womb.iter().fold(f32::MAX, |m, q| m.min(q.x));
+            let size = (broad / 17.0).min(1.0);
             let few: Vec<FigurePoint> = womb.iter().step_by(2).copied().collect();
             for (near, far, colour) in
                 [(0.3, 0.8, p.womb_shade[1]), (0.65, 1.7, p.womb_shade[0]), (1.1, 2.8, p.womb)]
             {
-                inside.push(fill(closed(&inset(&few, near, far)), colour));
+                inside.push(fill(closed(&inset(&few, near * size, far * size)), colour));
             }
         } else {
             inside.push(fill(path, p.womb));
@@ -184,7 +188,10 @@ pub fn in_front(
         anchors.extend(widest(1.0).map(|at| (MotherAnchor::WombLeft, at)));
         anchors.extend(widest(-1.0).map(|at| (MotherAnchor::WombRight, at)));
         let (low, high) = womb.iter().fold((f32::MAX, f32::MIN), |m, q| (m.0.min(q.y), m.1.max(q.y)));
-        anchors.push((MotherAnchor::Womb, FigurePoint::new(0.0, low + 0.7 * (high - low))));
+        anchors.push((
+            MotherAnchor::Womb,
+            FigurePoint::new(0.22 * (high - low).min(10.0), low + 0.45 * (high - low)),
+        ));
     }
     items.push(group("pelvis-front", "", mother_bones::outline(look)));
     anchors.extend([
@@ -209,7 +216,8 @@ pub fn in_front(
         anchors.push((MotherAnchor::HandbooksLeft, FigurePoint::new(HANDBOOKS, y)));
         anchors.push((MotherAnchor::HandbooksRight, FigurePoint::new(-HANDBOOKS, y)));
     }
-    if marks.fundus_line {
+    // Before 12 weeks nothing stands above the brim.
+    if marks.fundus_line && shape.fundus_y > 0.0 {
         items.push(group("fundus-line", "", fundus_line(shape, look)));
         let y = shape.fundus_y as f32;
         anchors.push((MotherAnchor::FundusLeft, FigurePoint::new(FUNDUS_LINE, y)));
@@ -224,7 +232,6 @@ pub fn in_front(
         items.push(group(&format!("scar-{}", i + 1), "", scar_marks(&flat(scar), look, baby_at)));
     }
     let y = shape.navel_y as f32;
-    anchors.push((MotherAnchor::Navel, FigurePoint::new(0.0, y)));
     if covers_navel(y, baby_at) {
         let (right, left) = breadth_at(womb, y).unwrap_or((-12.0, 12.0));
         items.push(group("navel", "", navel_level(y, right, left, look)));
@@ -232,6 +239,7 @@ pub fn in_front(
         anchors.push((MotherAnchor::NavelLevelRight, FigurePoint::new(right - LEVEL_TO, y)));
     } else {
         items.push(group("navel", "", navel(y, look)));
+        anchors.push((MotherAnchor::Navel, FigurePoint::new(0.0, y)));
     }
     InFront { items, anchors }
 }

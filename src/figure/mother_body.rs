@@ -9,7 +9,7 @@ use crate::figure::smooth::{both_sides, cornered};
 use crate::units::{FigurePoint, MotherSide};
 
 /// Heights at which the flank's outline is drawn, from above; the first lies behind the breast.
-const LEVELS: [f32; 8] = [35.5, 29.5, 23.0, 15.5, 8.0, 0.5, -7.0, -15.5];
+const LEVELS: [f32; 7] = [35.5, 28.0, 20.5, 13.0, 5.5, -3.5, -15.5];
 /// The breast on her left, from the inside round its lower line to the outside.
 const BREAST: [(f32, f32); 7] =
     [(1.5, 40.5), (2.5, 36.6), (5.6, 33.4), (9.8, 32.2), (13.6, 33.5), (15.9, 37.0), (16.1, 40.5)];
@@ -50,7 +50,7 @@ pub fn draw(shape: &MotherShape, skin: &SkinMarks, look: &MotherLook) -> Vec<Ite
     breasts(look, &mut items);
     items.push(brushes(&both_sides(&points(&GROIN)), 0.07, p.soft_ink));
     let ribs = [MotherSide::Left, MotherSide::Right].map(|side| flat(&shape.rib_margin(side)));
-    items.push(brushes(&ribs, if soft { 0.075 } else { 0.05 }, p.faint));
+    items.push(fine_lines(&ribs, if soft { 0.05 } else { 0.035 }, p.faint));
     skin_marks(shape, skin, look, &mut items);
     items
 }
@@ -74,14 +74,13 @@ fn body_tones(shape: &MotherShape, look: &MotherLook, items: &mut Vec<Item<Figur
     items.push(fill(together(&thigh), p.shade[0]));
     // The belly comes forward: the further on in the weeks, the rounder, with a crescent of shade away from the light.
     let grown = ((shape.curve.rise() - 1.0) / 13.0).clamp(0.0, 1.2) as f32;
-    let broad = shape.half_width(13.0) as f32 - 4.4 + 1.6 * grown;
+    let broad = shape.half_width(13.0) as f32 - 5.2 + 2.4 * grown;
     let tall = 12.0 + 3.6 * grown;
     let middle = 0.5 * shape.navel_y as f32 + 3.5;
     for (x, y, size, colour) in [
         (0.8, -0.9, 1.03, p.skin.mix(p.shade[1], 0.85 * grown.min(1.0))),
-        (-0.3, 0.3, 0.98, p.skin.mix(p.light, 0.25)),
-        (-1.1, 1.0, 0.84, p.skin.mix(p.light, 0.6)),
-        (-1.9, 1.9, 0.66, p.light),
+        (-0.4, 0.4, 0.97, p.skin.mix(p.light, 0.4)),
+        (-1.5, 1.5, 0.76, p.light),
     ] {
         let at = FigurePoint::new(x, middle + y);
         items.push(fill(ellipse(at, broad * size, tall * size), colour));
@@ -93,17 +92,15 @@ fn breasts(look: &MotherLook, items: &mut Vec<Item<FigurePoint>>) {
     let p = &look.palette;
     let sides = both_sides(&points(&BREAST));
     if look.style == MotherStyle::Soft {
-        for (drop, colour) in [(1.5, p.shade[0]), (0.8, p.shade[1])] {
-            let shadows = [1.0f32, -1.0].map(|sign| {
-                let side = if sign > 0.0 { &sides[0] } else { &sides[1] };
-                let under = side[1..6].iter().map(|q| {
-                    let share = 1.0 - ((q.x * sign - 8.6) / 7.0) * ((q.x * sign - 8.6) / 7.0);
-                    FigurePoint::new(q.x + 0.25 * drop, q.y - drop * share.max(0.0))
-                });
-                vec![under.collect(), side[1..6].iter().rev().copied().collect()]
+        let shadows = [1.0f32, -1.0].map(|sign| {
+            let side = if sign > 0.0 { &sides[0] } else { &sides[1] };
+            let under = side[1..6].iter().map(|q| {
+                let share = (1.0 - ((q.x * sign - 8.6) / 7.0) * ((q.x * sign - 8.6) / 7.0)).max(0.0);
+                FigurePoint::new(q.x + 0.3 * share, q.y - 1.3 * share)
             });
-            items.push(fill(together(&shadows), colour));
-        }
+            vec![under.collect(), side[1..6].iter().rev().copied().collect()]
+        });
+        items.push(fill(together(&shadows), p.shade[0]));
         for (size, shift, colour) in [(1.0, 0.0, p.shade[0]), (0.9, 0.3, p.skin), (0.66, 0.7, p.light)] {
             let rounds = [1.0f32, -1.0].map(|sign| {
                 let side = if sign > 0.0 { &sides[0] } else { &sides[1] };
@@ -118,7 +115,7 @@ fn breasts(look: &MotherLook, items: &mut Vec<Item<FigurePoint>>) {
     } else {
         items.push(fill(together(&sides.clone().map(|side| vec![side])), p.skin));
     }
-    items.push(brushes(&sides, 0.09, p.ink));
+    items.push(fine_lines(&sides, 0.085, p.ink));
 }
 
 /// The dark line of the midline, from under the breastbone to the pubic bone.

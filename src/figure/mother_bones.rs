@@ -42,19 +42,29 @@ pub fn whole(look: &MotherLook, covered: bool) -> Vec<Item<FigurePoint>> {
         // The back wall of the pelvis lies deep: seen through the inlet it is in shade.
         items.push(fill(closed(&flat(&pelvis::inlet())), p.shade[1]));
     }
-    items.push(fill(hips.clone(), p.bone));
+    items.push(fill(hips, p.bone));
     if soft {
-        // The hollow of the wing, and the side turned away.
-        for (size, colour) in [(1.0, p.bone.mix(p.bone_shade, 0.6)), (0.72, p.bone_shade)] {
-            items.push(fill(hollows(size), colour));
-        }
+        // The hollow of the wing.
+        items.push(fill(hollows(), p.bone_shade));
     } else if !covered {
         items.push(fine_lines(&SIDES.map(hatch).concat(), 0.03, p.bone_line));
     }
-    items.push(stroke(hips, width, p.bone_line));
+    // The front is drawn over the baby: here only what lies behind it and at the sides.
+    let outer = SIDES.map(|side| flat(&pelvis::hip_bone(side)[..3].concat()));
     let lips = SIDES.map(|side| flat(&pelvis::inner_lip(side)));
     let sockets = SIDES.map(|side| flat(&pelvis::socket(side)));
-    items.push(fine_lines(&[lips, sockets].concat(), width * 0.8, p.bone_line));
+    let mut lines: Path<FigurePoint> =
+        outer.iter().chain(&lips).chain(&sockets).flat_map(|line| open(line)).collect();
+    if covered {
+        let back = SIDES.map(|side| {
+            flat(&pelvis::inlet())[4..8]
+                .iter()
+                .map(|q| FigurePoint::new(q.x * side.sign(), q.y))
+                .collect::<Vec<_>>()
+        });
+        lines.extend(back.iter().flat_map(|line| open(line)));
+    }
+    items.push(stroke(lines, width, p.bone_line));
     if !covered {
         sacrum(look, width, &mut items);
     }
@@ -65,16 +75,11 @@ pub fn whole(look: &MotherLook, covered: bool) -> Vec<Item<FigurePoint>> {
     items
 }
 
-/// What is faintly seen of the back of the pelvis through a womb that covers it: the back of the inlet, and the borders
-/// of the sacrum.
+/// What is faintly seen of the back of the pelvis through a womb that covers it: the back of the inlet.
 pub fn veiled(look: &MotherLook) -> Vec<Item<FigurePoint>> {
     let p = &look.palette;
     let inlet = flat(&pelvis::inlet());
-    let back = inlet[3..inlet.len() - 2].to_vec();
-    let border = flat(&pelvis::sacrum()[0]);
-    let n = border.len();
-    let down = [border[3..n - 3].to_vec()];
-    vec![fine_lines(&[&[back][..], &down[..]].concat(), 0.045, p.womb.mix(p.bone_line, 0.45))]
+    vec![fine_lines(&[inlet[3..inlet.len() - 2].to_vec()], 0.045, p.womb.mix(p.bone_line, 0.45))]
 }
 
 /// The sacrum with its wings over the hip bones, the coccyx, the lines between the vertebrae, the foramina, and the rim
@@ -87,9 +92,10 @@ fn sacrum(look: &MotherLook, width: f32, items: &mut Vec<Item<FigurePoint>>) {
     items.push(fill(border.clone(), p.bone));
     if soft {
         // It is hollow from above downwards.
-        let inner =
-            flat(&parts[0]).iter().map(|q| FigurePoint::new(q.x * 0.62, 5.2 + (q.y - 5.2) * 0.74)).collect();
-        items.push(fill(cornered(&[inner]), p.bone_shade));
+        let half = points(&[(0.0, 8.55), (2.7, 8.1), (2.5, 6.2), (1.3, 3.9), (0.0, 2.7)]);
+        let other = half[1..4].iter().rev().map(|q| FigurePoint::new(-q.x, q.y));
+        let inner: Vec<FigurePoint> = half.iter().copied().chain(other).collect();
+        items.push(fill(closed(&inner), p.bone_shade));
     }
     let rim = [flat(&parts[1]), points(&[(-2.3, 9.15), (0.0, 9.85), (2.3, 9.15)])];
     items.push(stroke(
@@ -112,15 +118,10 @@ fn sacrum(look: &MotherLook, width: f32, items: &mut Vec<Item<FigurePoint>>) {
     items.push(stroke(closed(&flat(&pelvis::inlet())), width * 1.3, p.bone_line));
 }
 
-/// The hollows of both wings, `size` of their full breadth and height.
-fn hollows(size: f32) -> Path<FigurePoint> {
-    let outline = [(7.0, 6.3), (6.5, 8.8), (7.6, 11.5), (10.2, 12.2), (12.2, 10.6), (11.5, 8.3), (9.4, 5.9)];
-    let middle = FigurePoint::new(9.1, 9.0);
-    let drawn: Vec<_> = outline
-        .iter()
-        .map(|(x, y)| FigurePoint::new(middle.x + (x - middle.x) * size, middle.y + (y - middle.y) * size))
-        .collect();
-    both_sides(&drawn).iter().flat_map(|side| closed(side)).collect()
+/// The hollows of both wings.
+fn hollows() -> Path<FigurePoint> {
+    let outline = [(7.2, 6.8), (6.7, 9.2), (8.0, 11.4), (10.4, 11.9), (11.9, 10.3), (10.9, 8.2), (9.1, 6.3)];
+    both_sides(&points(&outline)).iter().flat_map(|side| closed(side)).collect()
 }
 
 /// A few engraver's strokes down the hollow of the wing, fanned from under the crest towards the brim.
