@@ -22,38 +22,46 @@ const FINGER: f64 = 2.0;
 /// Before this many weeks only the womb is drawn.
 const EARLY: f64 = 26.0;
 
+/// A level as handbooks give it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum HandbookLevel {
+    /// As an exam would say it.
+    At(FundusLevel),
+    /// Finger-breadths above the pubic bone.
+    FingersAbovePubicBone(u8),
+}
+
 /// Lowest and highest level that handbooks give for the top of the womb.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct HandbookLevels {
     /// The weeks they are given for.
     pub weeks: u8,
     /// Lowest level.
-    pub low: FundusLevel,
+    pub low: HandbookLevel,
     /// Highest level.
-    pub high: FundusLevel,
+    pub high: HandbookLevel,
 }
 
-/// The levels that handbooks give for weeks no more than about one away; `None` before 12+0 and from 25+0 on, where
-/// none that an early womb needs is given.
+/// The levels that handbooks give for weeks no more than about one away (`tests/published/fundal-landmarks.csv`);
+/// `None` before 12+0, and from 25+0 on, where none is given for an early womb.
 pub fn handbook_levels(weeks: f64) -> Option<HandbookLevels> {
-    use FundusLevel::{
-        AtNavel, FingersAboveNavel, FingersBelowNavel, HalfwayToNavel, JustAbovePubicBone, NotAbovePubicBone,
-    };
+    use FundusLevel::{AtNavel, FingersAboveNavel, FingersBelowNavel, HalfwayToNavel, JustAbovePubicBone};
+    use HandbookLevel::{At, FingersAbovePubicBone};
     let (weeks, low, high) = match weeks {
-        // Just above the symphysis: Bettercare. At or above it: general reference.
-        w if (12.0..13.0).contains(&w) => (12, NotAbovePubicBone, JustAbovePubicBone),
-        // Just above the pubic bone at three months: HEAT.
-        w if (13.0..15.0).contains(&w) => (14, JustAbovePubicBone, JustAbovePubicBone),
-        // Halfway from symphysis to navel: Bettercare. One or two fingers above the symphysis: medicalalgorithms.com.
-        w if (15.0..17.0).contains(&w) => (16, JustAbovePubicBone, HalfwayToNavel),
+        // At or above the symphysis: general reference. Just above it: Bettercare.
+        w if (12.0..13.0).contains(&w) => (12, FingersAbovePubicBone(0), At(JustAbovePubicBone)),
+        // At or above the symphysis, 12-14: general reference. Just above the pubic bone at three months: HEAT.
+        w if (13.0..15.0).contains(&w) => (14, FingersAbovePubicBone(0), At(JustAbovePubicBone)),
+        // One or two fingers above the symphysis: medicalalgorithms.com. Halfway from symphysis to navel: Bettercare.
+        w if (15.0..17.0).contains(&w) => (16, FingersAbovePubicBone(1), At(HalfwayToNavel)),
         // Two fingers below the navel: Bettercare.
-        w if (17.0..19.0).contains(&w) => (18, FingersBelowNavel(2), FingersBelowNavel(2)),
-        // One finger below the navel: Bettercare. At the navel: barnardhealth.us; HEAT; HESP.
-        w if (19.0..21.0).contains(&w) => (20, FingersBelowNavel(1), AtNavel),
-        // At the navel: Bettercare; HEAT; HESP.
-        w if (21.0..23.0).contains(&w) => (22, AtNavel, AtNavel),
-        // One finger above the navel: Bettercare. At the navel: medicalalgorithms.com.
-        w if (23.0..25.0).contains(&w) => (24, AtNavel, FingersAboveNavel(1)),
+        w if (17.0..19.0).contains(&w) => (18, At(FingersBelowNavel(2)), At(FingersBelowNavel(2))),
+        // One finger below the navel: Bettercare. At the navel: barnardhealth.us; buboflash; HEAT; HESP-MID.
+        w if (19.0..21.0).contains(&w) => (20, At(FingersBelowNavel(1)), At(AtNavel)),
+        // At the navel: Bettercare; HEAT; HESP-MID.
+        w if (21.0..23.0).contains(&w) => (22, At(AtNavel), At(AtNavel)),
+        // At the navel: medicalalgorithms.com. One finger above the navel: Bettercare.
+        w if (23.0..25.0).contains(&w) => (24, At(AtNavel), At(FingersAboveNavel(1))),
         _ => return None,
     };
     Some(HandbookLevels { weeks, low, high })
@@ -107,16 +115,13 @@ pub fn expected_tape(weeks: f64) -> f64 {
 /// taken, and what every midwife knows are the landmarks: just above the symphysis at 12 weeks (Bettercare), above it at
 /// 13-14 (HEAT), halfway to the navel at 16, two fingers under it at 18 (Bettercare).
 pub fn expected_fundus(weeks: f64) -> f64 {
-    if weeks >= 20.0 {
-        return expected_tape(weeks);
-    }
-    if weeks < 12.0 {
+    if !(12.0..20.0).contains(&weeks) {
         return expected_tape(weeks);
     }
     between(
         &[
             (12.0, 1.0),
-            (14.0, 3.4),
+            (14.0, 2.6),
             (16.0, 0.5 * expected_navel(16.0)),
             (18.0, expected_navel(18.0) - 2.0 * FINGER),
             (20.0, expected_tape(20.0)),
@@ -192,9 +197,13 @@ impl MotherShape {
         self.with_fundus_at(y)
     }
 
-    /// The height of a level in words, cm.
-    pub fn level_y(&self, level: FundusLevel) -> f64 {
-        self.curve.point(self.along_level(level)).0
+    /// The height of a level of the handbooks, cm.
+    pub fn handbook_y(&self, level: HandbookLevel) -> f64 {
+        let along = match level {
+            HandbookLevel::At(level) => self.along_level(level),
+            HandbookLevel::FingersAbovePubicBone(n) => FINGER * f64::from(n),
+        };
+        self.curve.point(along).0
     }
 
     /// A level in words as a length along the skin above the symphysis, cm (a finger is 2 cm).
@@ -361,7 +370,7 @@ impl MotherShape {
     pub fn rib_margin(&self, side: MotherSide) -> Vec<MotherPoint> {
         // The lower ribs flare as the womb rises: the angle under the sternum opens from about 70 to 100 degrees.
         let flare = growth(self.weeks).min(1.0);
-        [(0.8, 31.4), (2.7, 29.0), (5.1, 26.4), (7.9, 24.1), (10.8, 22.6)]
+        [(0.8, 31.4), (3.4, 28.0), (6.8, 24.9), (10.8, 22.6)]
             .map(|(x, y)| {
                 let (x, y) = (x * (0.88 + 0.16 * flare), y + (31.6 - y) * 0.1 * flare);
                 self.skin(x * f64::from(side.sign()), y)

@@ -123,10 +123,7 @@ pub fn crest(side: MotherSide) -> Vec<MotherPoint> {
 
 /// The inner lip of the crest, an open line under its edge.
 pub fn inner_lip(side: MotherSide) -> Vec<MotherPoint> {
-    on(
-        side,
-        &[(6.3, 11.6, -10.6), (8.7, 13.0, -10.4), (11.5, 12.7, -8.0), (13.1, 10.9, -3.6), (12.9, 8.8, -0.8)],
-    )
+    on(side, &[(6.4, 11.7, -10.6), (9.9, 13.15, -10.0), (12.9, 11.4, -4.6), (12.9, 8.8, -0.8)])
 }
 
 /// From the superior spine over the inferior spine to the socket's rim, open.

@@ -99,8 +99,8 @@ pub fn figure(
     }
     let levels = matches!(options.labels, Labels::Few | Labels::All);
     let handbooks = pose.handbooks.filter(|_| levels).map(|given| Handbooks {
-        low: pose.mother.level_y(given.low) as f32,
-        high: pose.mother.level_y(given.high) as f32,
+        low: pose.mother.handbook_y(given.low) as f32,
+        high: pose.mother.handbook_y(given.high) as f32,
     });
     let front = FrontMarks {
         scars: pose.scars.clone(),

@@ -203,7 +203,7 @@ pub fn in_front(
     for (anchor, side) in
         [(MotherAnchor::RibsLeft, MotherSide::Left), (MotherAnchor::RibsRight, MotherSide::Right)]
     {
-        anchors.push((anchor, flat(&shape.rib_margin(side))[3]));
+        anchors.push((anchor, flat(&shape.rib_margin(side))[2]));
     }
     if marks.brim_line {
         items.push(group("brim", "", vec![dotted(-BRIM_LINE, BRIM_LINE, 0.0, p.mark)]));

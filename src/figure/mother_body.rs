@@ -14,7 +14,7 @@ const LEVELS: [f32; 7] = [35.5, 28.0, 20.5, 13.0, 5.5, -3.5, -15.5];
 const BREAST: [(f32, f32); 7] =
     [(1.5, 40.5), (2.5, 36.6), (5.6, 33.4), (9.8, 32.2), (13.6, 33.5), (15.9, 37.0), (16.1, 40.5)];
 /// The fold between belly and thigh on her left, from the hip to the midline.
-const GROIN: [(f32, f32); 5] = [(15.6, 0.2), (12.5, -4.0), (8.7, -8.0), (4.9, -11.2), (1.6, -13.2)];
+const GROIN: [(f32, f32); 4] = [(15.6, 0.2), (11.2, -5.5), (6.3, -10.2), (1.6, -13.2)];
 
 /// The flank's outline on her left, moved inwards by up to `inset` cm: most where the belly is round.
 fn flank(shape: &MotherShape, inset: f32) -> Vec<FigurePoint> {
@@ -75,10 +75,10 @@ fn body_tones(shape: &MotherShape, look: &MotherLook, items: &mut Vec<Item<Figur
     // The belly comes forward: the further on in the weeks, the rounder, with a crescent of shade away from the light.
     let grown = ((shape.curve.rise() - 1.0) / 13.0).clamp(0.0, 1.2) as f32;
     let broad = shape.half_width(13.0) as f32 - 5.2 + 2.4 * grown;
-    let tall = 12.0 + 3.6 * grown;
-    let middle = 0.5 * shape.navel_y as f32 + 3.5;
+    let tall = 11.5 + 2.9 * grown;
+    let middle = 0.5 * shape.navel_y as f32 + 4.7;
     for (x, y, size, colour) in [
-        (0.8, -0.9, 1.03, p.skin.mix(p.shade[1], 0.85 * grown.min(1.0))),
+        (0.8, -0.9, 1.03, p.skin.mix(p.shade[1], 0.65 * grown.min(1.0))),
         (-0.4, 0.4, 0.97, p.skin.mix(p.light, 0.4)),
         (-1.5, 1.5, 0.76, p.light),
     ] {
@@ -101,7 +101,7 @@ fn breasts(look: &MotherLook, items: &mut Vec<Item<FigurePoint>>) {
             vec![under.collect(), side[1..6].iter().rev().copied().collect()]
         });
         items.push(fill(together(&shadows), p.shade[0]));
-        for (size, shift, colour) in [(1.0, 0.0, p.shade[0]), (0.9, 0.3, p.skin), (0.66, 0.7, p.light)] {
+        for (size, shift, colour) in [(1.0, 0.0, p.shade[0]), (0.9, 0.3, p.skin.mix(p.light, 0.4))] {
             let rounds = [1.0f32, -1.0].map(|sign| {
                 let side = if sign > 0.0 { &sides[0] } else { &sides[1] };
                 let middle = 9.2 * sign;

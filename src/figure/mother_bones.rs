@@ -3,7 +3,7 @@
 
 use crate::body::pelvis;
 use crate::figure::mother::MotherLook;
-use crate::figure::mother_ink::{brushes, ellipse, fill, fine_lines, flat, points, stroke};
+use crate::figure::mother_ink::{brushes, ellipse, fill, fill_with_holes, fine_lines, flat, points, stroke};
 use crate::figure::mother_palette::MotherStyle;
 use crate::figure::scene::{Colour, Item, Path};
 use crate::figure::smooth::{both_sides, closed, cornered, open};
@@ -42,7 +42,7 @@ pub fn whole(look: &MotherLook, covered: bool) -> Vec<Item<FigurePoint>> {
         // The back wall of the pelvis lies deep: seen through the inlet it is in shade.
         items.push(fill(closed(&flat(&pelvis::inlet())), p.shade[1]));
     }
-    items.push(fill(hips, p.bone));
+    items.push(fill_with_holes(hips, p.bone));
     if soft {
         // The hollow of the wing.
         items.push(fill(hollows(), p.bone_shade));

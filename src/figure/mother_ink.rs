@@ -14,8 +14,13 @@ pub fn points(pairs: &[(f32, f32)]) -> Vec<FigurePoint> {
     pairs.iter().map(|&(x, y)| FigurePoint::new(x, y)).collect()
 }
 
-/// A filled path, holes by even-odd.
+/// A filled path.
 pub fn fill(path: Path<FigurePoint>, colour: Colour) -> Item<FigurePoint> {
+    Item::Fill { path, colour, rule: FillRule::NonZero }
+}
+
+/// A filled path with holes, by even-odd.
+pub fn fill_with_holes(path: Path<FigurePoint>, colour: Colour) -> Item<FigurePoint> {
     Item::Fill { path, colour, rule: FillRule::EvenOdd }
 }
 
