@@ -26,6 +26,10 @@ label-fifths = { $fifths } of the head above the brim
 label-brim = brim
 label-pubic-bone = pubic bone
 label-navel = navel
+label-navel-level = level of the navel
+label-womb = womb
+# $weeks are the weeks that the handbooks give this level for.
+label-handbooks = handbooks put its top here at { $weeks } weeks
 label-scar = scar
 label-lump = lump
 

@@ -19,6 +19,54 @@ const BACK_Z: f64 = -15.0;
 /// A finger's breadth, cm ("two finger-widths, about 4 cm": HESP-MID, HEAT).
 const FINGER: f64 = 2.0;
 
+/// Before this many weeks only the womb is drawn.
+const EARLY: f64 = 26.0;
+
+/// A level as handbooks give it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum HandbookLevel {
+    /// As an exam would say it.
+    At(FundusLevel),
+    /// Finger-breadths above the pubic bone.
+    FingersAbovePubicBone(u8),
+}
+
+/// Lowest and highest level that handbooks give for the top of the womb.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct HandbookLevels {
+    /// The weeks they are given for.
+    pub weeks: u8,
+    /// Lowest level.
+    pub low: HandbookLevel,
+    /// Highest level.
+    pub high: HandbookLevel,
+}
+
+/// The levels that handbooks give for weeks no more than about one away (`tests/published/fundal-landmarks.csv`);
+/// `None` before 12+0, and from 25+0 on, where none is given for an early womb.
+pub fn handbook_levels(weeks: f64) -> Option<HandbookLevels> {
+    use FundusLevel::{AtNavel, FingersAboveNavel, FingersBelowNavel, HalfwayToNavel, JustAbovePubicBone};
+    use HandbookLevel::{At, FingersAbovePubicBone};
+    let (weeks, low, high) = match weeks {
+        // At or above the symphysis: general reference. Just above it: Bettercare.
+        w if (12.0..13.0).contains(&w) => (12, FingersAbovePubicBone(0), At(JustAbovePubicBone)),
+        // At or above the symphysis, 12-14: general reference. Just above the pubic bone at three months: HEAT.
+        w if (13.0..15.0).contains(&w) => (14, FingersAbovePubicBone(0), At(JustAbovePubicBone)),
+        // One or two fingers above the symphysis: medicalalgorithms.com. Halfway from symphysis to navel: Bettercare.
+        w if (15.0..17.0).contains(&w) => (16, FingersAbovePubicBone(1), At(HalfwayToNavel)),
+        // Two fingers below the navel: Bettercare.
+        w if (17.0..19.0).contains(&w) => (18, At(FingersBelowNavel(2)), At(FingersBelowNavel(2))),
+        // One finger below the navel: Bettercare. At the navel: barnardhealth.us; buboflash; HEAT; HESP-MID.
+        w if (19.0..21.0).contains(&w) => (20, At(FingersBelowNavel(1)), At(AtNavel)),
+        // At the navel: Bettercare; HEAT; HESP-MID.
+        w if (21.0..23.0).contains(&w) => (22, At(AtNavel), At(AtNavel)),
+        // At the navel: medicalalgorithms.com. One finger above the navel: Bettercare.
+        w if (23.0..25.0).contains(&w) => (24, At(AtNavel), At(FingersAboveNavel(1))),
+        _ => return None,
+    };
+    Some(HandbookLevels { weeks, low, high })
+}
+
 /// How the height of the womb is known.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum FundusKnown {
@@ -63,11 +111,36 @@ pub fn expected_tape(weeks: f64) -> f64 {
     }
 }
 
+/// Top of the womb along the skin in cm when it was not measured. From 20 weeks the mean tape. Before, no tape is
+/// taken, and what every midwife knows are the landmarks: just above the symphysis at 12 weeks (Bettercare), above it at
+/// 13-14 (HEAT), halfway to the navel at 16, two fingers under it at 18 (Bettercare).
+pub fn expected_fundus(weeks: f64) -> f64 {
+    if !(12.0..20.0).contains(&weeks) {
+        return expected_tape(weeks);
+    }
+    between(
+        &[
+            (12.0, 1.0),
+            (14.0, 2.6),
+            (16.0, 0.5 * expected_navel(16.0)),
+            (18.0, expected_navel(18.0) - 2.0 * FINGER),
+            (20.0, expected_tape(20.0)),
+        ],
+        weeks,
+    )
+}
+
+/// How far the expected top of the womb falls, cm along the skin, as the head sinks from 5/5 to `fifths` above the
+/// brim: 3.2 to 1/5. Source: it "drops: the tape may go from 36 to 32 cm" near term (fundal landmarks), 2-4 cm.
+fn fall(fifths: u8) -> f64 {
+    0.8 * f64::from(5 - fifths.min(5))
+}
+
 /// Navel along the skin in cm when it was not measured: 15.15 before pregnancy (UMBIL), then near the level
 /// that the landmarks give it beside the mean tape (one finger above the womb at 20 weeks, one below at 24).
 fn expected_navel(weeks: f64) -> f64 {
     between(
-        &[(12.0, 15.15), (16.0, 18.2), (20.0, 20.8), (24.0, 22.0), (28.0, 22.9), (34.0, 23.7), (40.0, 24.2)],
+        &[(12.0, 15.15), (16.0, 17.0), (20.0, 20.8), (24.0, 22.0), (28.0, 22.9), (34.0, 23.7), (40.0, 24.2)],
         weeks,
     )
 }
@@ -76,7 +149,7 @@ impl MotherShape {
     /// Her body at these exact weeks. `tape`: symphysis to fundus along the skin; `navel`: its height along the
     /// skin; `girth`: round the navel; all in cm, `None` when not measured.
     pub fn new(weeks: f64, tape: Option<f64>, navel: Option<f64>, girth: Option<f64>) -> Self {
-        let fundus_along = tape.unwrap_or_else(|| expected_tape(weeks));
+        let fundus_along = tape.unwrap_or_else(|| expected_fundus(weeks));
         let weeks = weeks.clamp(12.0, 42.0);
         let curve = Curve::for_tape(weeks, fundus_along);
         let navel_along = navel.unwrap_or_else(|| expected_navel(weeks)).clamp(4.0, curve.length() - 4.0);
@@ -115,6 +188,22 @@ impl MotherShape {
             self.fundus_along = self.curve.along(y);
         }
         self
+    }
+
+    /// The same body with the womb that sinks with the head, of which `fifths` are felt above the brim; a tape or a level
+    /// in words, if there is one, holds.
+    pub fn fallen_with_head(self, fifths: u8) -> Self {
+        let y = self.curve.point(self.fundus_along - fall(fifths)).0;
+        self.with_fundus_at(y)
+    }
+
+    /// The height of a level of the handbooks, cm.
+    pub fn handbook_y(&self, level: HandbookLevel) -> f64 {
+        let along = match level {
+            HandbookLevel::At(level) => self.along_level(level),
+            HandbookLevel::FingersAbovePubicBone(n) => FINGER * f64::from(n),
+        };
+        self.curve.point(along).0
     }
 
     /// A level in words as a length along the skin above the symphysis, cm (a finger is 2 cm).
@@ -201,13 +290,17 @@ impl MotherShape {
         let (navel, top) = (self.navel_along, self.curve.length());
         let at_height = |y: f64| self.curve.along(y);
         let low_side = place.height == Some(Height::IliacFossa);
+        let early = self.weeks < EARLY;
+        // Of an early womb nothing is felt or heard above its top, or far beside the midline.
+        let within = |y: f64| if early { y.min((self.fundus_y - 1.2).max(-1.0)) } else { y };
+        let aside = if early { 0.16 + 0.24 * (self.weeks - 12.0) / (EARLY - 12.0) } else { 0.4 };
         let along = match place.height {
             Some(Height::Fundus) => self.fundus_along - 2.5_f64.min(self.fundus_along.max(0.0) * 0.25),
             Some(Height::AboveNavel) => navel + ((self.fundus_along - navel) * 0.4).clamp(2.0, 4.5),
             Some(Height::AtNavel) => navel,
-            Some(Height::BelowNavel) => at_height(self.navel_y * 0.62),
+            Some(Height::BelowNavel) => at_height(within(self.navel_y * 0.62)),
             Some(Height::IliacFossa) => at_height(5.5),
-            Some(Height::AbovePubicBone) => at_height(2.8),
+            Some(Height::AbovePubicBone) => at_height(within(2.8)),
             Some(Height::FromNavel(cm)) => navel + cm,
             Some(Height::FromPubicBone(cm)) => cm.get(),
             None => at_height(self.navel_y.min(self.fundus_y * 0.55)),
@@ -215,7 +308,7 @@ impl MotherShape {
         let y = self.curve.point(along.clamp(-6.0, top)).0;
         let wide = self.half_width(y);
         let x = match place.across {
-            Some(Across::Side(side)) => f64::from(side.sign()) * wide * if low_side { 0.5 } else { 0.4 },
+            Some(Across::Side(side)) => f64::from(side.sign()) * wide * if low_side { 0.5 } else { aside },
             Some(Across::Flank(side)) => f64::from(side.sign()) * wide * 0.72,
             Some(Across::Measured(side, cm)) => {
                 f64::from(side.sign()) * self.section(y).x(cm.get()).min(0.95 * wide)
@@ -277,7 +370,7 @@ impl MotherShape {
     pub fn rib_margin(&self, side: MotherSide) -> Vec<MotherPoint> {
         // The lower ribs flare as the womb rises: the angle under the sternum opens from about 70 to 100 degrees.
         let flare = growth(self.weeks).min(1.0);
-        [(0.9, 31.6), (3.7, 29.4), (7.0, 26.3), (10.2, 23.5), (12.4, 21.9)]
+        [(0.8, 31.4), (3.4, 28.0), (6.8, 24.9), (10.8, 22.6)]
             .map(|(x, y)| {
                 let (x, y) = (x * (0.88 + 0.16 * flare), y + (31.6 - y) * 0.1 * flare);
                 self.skin(x * f64::from(side.sign()), y)
@@ -300,16 +393,16 @@ const SLIM: [(f64, f64); 10] = [
     (42.0, 14.4),
 ];
 const TERM: [(f64, f64); 10] = [
-    (-20.0, 17.2),
-    (-12.0, 18.9),
-    (-6.0, 19.3),
-    (0.0, 18.9),
-    (6.0, 18.6),
-    (12.0, 18.5),
-    (19.0, 17.9),
-    (26.0, 16.4),
-    (33.0, 14.4),
-    (42.0, 14.7),
+    (-20.0, 17.0),
+    (-12.0, 18.8),
+    (-6.0, 19.2),
+    (0.0, 18.6),
+    (6.0, 18.2),
+    (12.0, 18.6),
+    (19.0, 18.0),
+    (26.0, 15.9),
+    (33.0, 14.2),
+    (42.0, 14.4),
 ];
 
 /// The value at `x` of a smooth curve through a table of (x, value), rising in x; outside it, the end values.

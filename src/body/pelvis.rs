@@ -110,16 +110,20 @@ pub fn crest(side: MotherSide) -> Vec<MotherPoint> {
         side,
         &[
             (5.0, 8.11, -5.68),
-            (5.15, 9.6, -8.5),
-            (6.3, 11.6, -11.2),
-            (8.9, 13.3, -11.0),
-            (11.7, 13.2, -8.6),
-            (13.6, 11.5, -4.6),
-            (13.85, 9.5, -1.7),
-            (13.1, 8.0, -0.2),
+            (4.8, 10.1, -8.5),
+            (5.9, 12.0, -11.2),
+            (8.6, 13.6, -11.0),
+            (11.8, 13.3, -8.6),
+            (13.8, 11.2, -3.6),
+            (13.5, 8.5, -0.6),
             (12.3, 7.6, 0.0),
         ],
     )
+}
+
+/// The inner lip of the crest, an open line under its edge.
+pub fn inner_lip(side: MotherSide) -> Vec<MotherPoint> {
+    on(side, &[(6.4, 11.7, -10.6), (9.9, 13.15, -10.0), (12.9, 11.4, -4.6), (12.9, 8.8, -0.8)])
 }
 
 /// From the superior spine over the inferior spine to the socket's rim, open.
@@ -133,14 +137,12 @@ fn ischium(side: MotherSide) -> Vec<MotherPoint> {
         side,
         &[
             (10.95, 3.8, -1.6),
-            (11.6, 2.0, -2.6),
-            (11.4, -0.2, -3.5),
-            (10.0, -2.4, -4.2),
-            (9.1, -4.4, -5.2),
-            (8.85, -6.6, -6.2),
-            (8.3, -8.6, -6.5),
-            (7.2, -9.55, -6.4),
-            (6.1, -9.35, -6.2),
+            (11.7, 1.6, -2.8),
+            (11.0, -1.1, -3.8),
+            (9.3, -3.9, -5.0),
+            (8.9, -6.6, -6.2),
+            (7.9, -9.1, -6.5),
+            (6.4, -9.4, -6.2),
             (5.5, -8.33, -6.0),
         ],
     )
@@ -148,7 +150,7 @@ fn ischium(side: MotherSide) -> Vec<MotherPoint> {
 
 /// The pubic arch on one side, an open line from the tuberosity up to the symphysis.
 pub fn arch(side: MotherSide) -> Vec<MotherPoint> {
-    on(side, &[(5.5, -8.33, -6.0), (2.75, -5.4, -4.2), (0.28, -3.0, -2.9)])
+    on(side, &[(5.5, -8.33, -6.0), (3.0, -5.35, -4.2), (0.28, -3.0, -2.9)])
 }
 
 /// The front of the pelvis, which lies over the baby: pubis, its branches and the front of the ischium, in parts
@@ -181,15 +183,12 @@ pub fn obturator(side: MotherSide) -> Vec<MotherPoint> {
     on(
         side,
         &[
-            (2.7, -2.3, -2.2),
-            (3.6, -1.35, -2.2),
-            (5.1, -1.0, -2.6),
-            (6.5, -1.55, -3.2),
-            (6.95, -3.1, -4.2),
-            (6.6, -5.0, -5.2),
-            (5.6, -6.0, -5.4),
-            (4.3, -5.1, -4.6),
-            (3.1, -3.7, -3.4),
+            (2.65, -2.2, -2.2),
+            (4.3, -1.15, -2.4),
+            (6.5, -1.6, -3.2),
+            (6.95, -3.5, -4.3),
+            (5.8, -5.9, -5.4),
+            (4.0, -4.8, -4.3),
         ],
     )
 }
@@ -199,25 +198,18 @@ pub fn socket(side: MotherSide) -> Vec<MotherPoint> {
     on(side, &[(10.7, 3.6, -1.8), (9.2, 2.7, -1.6), (8.6, 1.1, -2.0), (8.9, -0.8, -3.2), (9.9, -2.1, -4.2)])
 }
 
-/// Upper edge of the front of the pubis and its branch below the brim, open: from the tubercle to the socket.
-pub fn pubic_branch(side: MotherSide) -> Vec<MotherPoint> {
-    on(side, &[(2.5, -0.35, 0.1), (4.2, 0.0, -0.8), (5.9, 0.9, -1.6), (7.2, 2.3, -1.8)])
-}
-
 /// The sacrum and coccyx seen from the front.
 pub fn sacrum() -> Vec<Vec<MotherPoint>> {
     let left = [
         (2.3, 9.15, -6.6),
-        (3.5, 9.5, -7.4),
-        (4.9, 9.3, -8.2),
-        (5.15, 8.27, -8.6),
-        (4.55, 6.7, -10.5),
-        (3.7, 5.3, -12.2),
-        (2.5, 3.9, -13.4),
-        (1.45, 2.9, -14.4),
-        (0.95, 2.3, -14.8),
-        (0.75, 1.6, -15.1),
-        (0.35, 1.1, -15.25),
+        (3.5, 9.75, -7.6),
+        (5.0, 9.75, -8.4),
+        (5.5, 8.6, -8.8),
+        (4.9, 6.8, -10.5),
+        (3.5, 4.8, -12.4),
+        (1.75, 3.2, -14.1),
+        (1.0, 2.4, -14.8),
+        (0.5, 1.2, -15.2),
     ];
     let side: Vec<_> = left.map(|(x, y, z)| at(x, y, z)).into();
     let other: Vec<_> = side.iter().rev().map(|p| at(-p.0.x, p.0.y, p.0.z)).collect();

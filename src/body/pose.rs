@@ -4,7 +4,7 @@
 use super::baby::{PosedBaby, Posture};
 use super::cast::{Cast, cast};
 use super::measures::Measures;
-use super::mother::MotherShape;
+use super::mother::{HandbookLevels, MotherShape, handbook_levels};
 use super::place::{ABOVE_BABY, hull, lowest, place, top};
 use super::plan::{Lying, Plan, plan};
 use super::surface::Form;
@@ -86,6 +86,8 @@ pub struct Pose {
     pub womb: Vec<FigurePoint>,
     /// Hearts and limbs.
     pub marks: Vec<Mark>,
+    /// The levels that handbooks give for the top of an early womb.
+    pub handbooks: Option<HandbookLevels>,
     /// Fifths above the brim, when felt in fifths and one baby leads with the head.
     pub fifths: Option<u8>,
     /// Scars on the skin.
@@ -123,6 +125,13 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool) -> Pose {
     let mut mother = MotherShape::new(weeks, cm(&m.fundal_height), cm(&m.navel), cm(&m.girth));
     if let Some(level) = m.fundus.value() {
         mother = mother.with_level(*level);
+    }
+    let fifths = match &exam.babies[..] {
+        [one] => one.head_above_brim.value().map(|f| f.get()),
+        _ => None,
+    };
+    if let Some(fifths) = fifths {
+        mother = mother.fallen_with_head(fifths);
     }
     let early = exam.weeks.is_some_and(|w| w < BODY_FROM);
     let (mut babies, mut misfits) = (vec![], vec![]);
@@ -181,10 +190,7 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool) -> Pose {
     }
     let womb = if drawn { womb::outline(&points, mother.fundus_y as f32, weeks) } else { vec![] };
     let marks = marks(exam, &mother);
-    let fifths = match &exam.babies[..] {
-        [one] => one.head_above_brim.value().map(|f| f.get()),
-        _ => None,
-    };
+    let handbooks = exam.weeks.map(Gestation::exact_weeks).and_then(handbook_levels);
     let places = |f: &crate::exam::Finding<Vec<Place>>| -> Vec<MotherPoint> {
         f.value().map_or(vec![], |all| all.iter().map(|p| mother.place(p)).collect())
     };
@@ -192,11 +198,12 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool) -> Pose {
     Pose {
         tape: cm(&m.fundal_height),
         baby_count: exam.babies.len(),
-        womb,
         marks,
+        handbooks,
         fifths,
         scars: m.scars.value().map_or(vec![], |s| s.iter().flat_map(|s| mother.scar(*s)).collect()),
-        lumps: places(&m.lumps),
+        lumps: places(&m.lumps).into_iter().map(|p| womb::lump_in_wall(p, &womb)).collect(),
+        womb,
         skin: [has(SkinMark::LineaNigra), has(SkinMark::Striae), has(SkinMark::Rash)],
         mother,
         babies,

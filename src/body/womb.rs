@@ -7,8 +7,8 @@
 
 use libm::{cosf, sinf};
 
-use crate::body::mother::expected_tape;
-use crate::units::FigurePoint;
+use crate::body::mother::expected_fundus;
+use crate::units::{FigurePoint, MotherPoint, Vec3};
 
 /// The least distance kept between the baby and the outline, cm.
 pub const CLEAR: f32 = 0.4;
@@ -17,7 +17,7 @@ const WALL: f32 = 1.5;
 /// Directions from the middle in which the outline is found.
 const RAYS: usize = 96;
 /// Points of the outline.
-const POINTS: usize = 30;
+const POINTS: usize = 24;
 /// How often the radii are smoothed: the wall of a filled womb is taut.
 const SMOOTHINGS: usize = 12;
 /// Over how many cm egg and hull melt into one another.
@@ -72,6 +72,34 @@ pub fn outline(baby_points: &[FigurePoint], fundus_y: f32, weeks: f64) -> Vec<Fi
     spaced(&line, POINTS)
 }
 
+/// How far from the wall a lump that was felt is still drawn in the wall, cm: a named place is no finer than this.
+const LUMP_NEAR: f32 = 4.5;
+
+/// Where a lump that was felt at `felt` is drawn: in the wall of the womb at its height, on the side where it was felt,
+/// when that is near; near the top in the wall above it; else where it was felt, in the front wall.
+pub fn lump_in_wall(felt: MotherPoint, womb: &[FigurePoint]) -> MotherPoint {
+    let (x, y) = (felt.0.x, felt.0.y);
+    let n = womb.len();
+    let crossing = |p: f32, a: f32, b: f32| ((a > p) != (b > p)).then(|| (p - a) / (b - a));
+    let pairs = (0..n).map(|i| (womb[i], womb[(i + 1) % n]));
+    let beside = pairs.clone().filter_map(|(a, b)| {
+        crossing(y, a.y, b.y).map(|t| a.x + (b.x - a.x) * t).filter(|wall| wall * x > 0.0)
+    });
+    let above = pairs
+        .filter_map(|(a, b)| crossing(x, a.x, b.x).map(|t| a.y + (b.y - a.y) * t))
+        .filter(|wall| *wall >= y);
+    let side = beside
+        .min_by(|a, b| (a - x).abs().total_cmp(&(b - x).abs()))
+        .filter(|wall| (wall - x).abs() < LUMP_NEAR);
+    let top = above.min_by(f32::total_cmp).filter(|wall| wall - y < LUMP_NEAR);
+    match (side, top) {
+        (Some(side), Some(top)) if top - y < (side - x).abs() => MotherPoint(Vec3::new(x, top, felt.0.z)),
+        (Some(side), _) => MotherPoint(Vec3::new(side, y, felt.0.z)),
+        (None, Some(top)) => MotherPoint(Vec3::new(x, top, felt.0.z)),
+        (None, None) => felt,
+    }
+}
+
 /// A direction from the middle, counted from straight up anticlockwise.
 struct Ray {
     from: FigurePoint,
@@ -113,15 +141,19 @@ struct Egg {
     low: FigurePoint,
     radius_high: f32,
     radius_low: f32,
+    /// 1 for the pear of 12 weeks, 0 for the egg of 26 and later.
+    young: f32,
 }
 
 impl Egg {
     fn new(fundus_y: f32, weeks: f64) -> Self {
         let grown = ((weeks.clamp(10.0, 42.0) - 12.0) / 28.0) as f32;
-        let radius_low = 2.5 + 1.7 * grown.clamp(0.0, 1.0);
-        let bottom = -4.3 - 0.6 * grown.clamp(0.0, 1.0);
+        // The neck is slender and stands deep until the lower segment forms, from about 26 weeks on.
+        let young = (1.0 - 2.0 * grown).clamp(0.0, 1.0);
+        let radius_low = 2.5 + 1.7 * grown.clamp(0.0, 1.0) - 0.5 * young;
+        let bottom = -4.3 - 0.6 * grown.clamp(0.0, 1.0) - 1.4 * young;
         // A womb smaller or larger than the weeks is so in its breadth as well.
-        let usual = expected_tape(weeks.clamp(13.0, 42.0)) as f32;
+        let usual = expected_fundus(weeks.clamp(13.0, 42.0)) as f32;
         let size = if usual > 12.0 { (fundus_y / (usual * 0.82)).clamp(0.85, 1.12) } else { 1.0 };
         let radius_high = ((4.6 + 6.1 * grown) * size).min(((fundus_y - bottom) * 0.5).max(radius_low));
         Self {
@@ -129,6 +161,7 @@ impl Egg {
             low: FigurePoint::new(0.0, bottom + radius_low),
             radius_high,
             radius_low,
+            young,
         }
     }
 
@@ -152,7 +185,8 @@ impl Egg {
         let span = (self.high.y - self.low.y).max(1e-3);
         let t = ((p.y - self.low.y) / span).clamp(0.0, 1.0);
         // An S-shaped change of radius gives a full body on a narrow segment.
-        let swell = t * (2.0 - t);
+        let egg = t * (2.0 - t);
+        let swell = egg + (t * t * (3.0 - 2.0 * t) - egg) * self.young;
         let (x, y) = (p.x, p.y - (self.low.y + span * t));
         (x * x + y * y).sqrt() - (self.radius_low + (self.radius_high - self.radius_low) * swell)
     }

@@ -1,6 +1,7 @@
 //! What was heard and felt, and what the parts are called. In: a pose, anchors, the labels wanted. Out: marks and texts.
 
 use super::mother::{BRIM_LINE, FUNDUS_LINE};
+use super::mother_words::Said;
 use super::options::{FigureOptions, Labels, View};
 use super::scene::{Align, Colour, FillRule, Frame, Item, Path, Role, Step, Text};
 use crate::body::cast::Cast;
@@ -110,6 +111,7 @@ pub fn labels(
     pose: &Pose,
     cast: Option<&Cast>,
     options: &FigureOptions,
+    said: &[Said],
     frame: Frame,
     colours: MarkColours,
     words: &Words,
@@ -137,7 +139,12 @@ pub fn labels(
         Labels::None => vec![],
         set => collect(pose, set, words)?,
     };
-    for mut w in wanted {
+    let more = said.iter().map(|s| {
+        let [right, left] = s.targets;
+        let (target, side) = if right == left { (left, 1.0) } else { (right, -1.0) };
+        Wanted { text: s.text.clone(), target, side, strong: false, gap: 0.0 }
+    });
+    for mut w in wanted.into_iter().chain(more) {
         w.target = FigurePoint::new(w.target.x * turn, w.target.y * turn);
         w.side *= turn;
         out.extend(shelf.pointed(&w, cast)?);

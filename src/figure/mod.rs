@@ -10,6 +10,7 @@ mod mother_body;
 mod mother_bones;
 mod mother_ink;
 mod mother_palette;
+mod mother_words;
 mod options;
 pub mod palette;
 mod ribbon;
@@ -26,7 +27,7 @@ use crate::body::pose::Pose;
 use crate::fonts::{FontError, Fonts};
 use crate::units::FigurePoint;
 use crate::words::{Words, WordsError};
-use mother::{FrontMarks, MotherLook, MotherStyle, SkinMarks};
+use mother::{FrontMarks, Handbooks, MotherLook, MotherStyle, SkinMarks};
 use palette::BabyColours;
 use scene::{Colour, FillRule, Frame, Item, Scene};
 use std::fmt;
@@ -85,7 +86,6 @@ pub fn figure(
     let [linea_nigra, striae, rash] = pose.skin;
     let mut items = vec![paper(look.palette.paper)];
     items.extend(mother::behind(&pose.mother, &pose.womb, &SkinMarks { linea_nigra, striae, rash }, &look));
-    items.extend(mother::scars(&pose.scars, &look));
     for (number, rounds) in pose.rounds() {
         items.push(rounds::draw(number, rounds, &colours, tonal));
     }
@@ -98,11 +98,22 @@ pub fn figure(
         });
     }
     let levels = matches!(options.labels, Labels::Few | Labels::All);
-    let front = FrontMarks { lumps: pose.lumps.clone(), fundus_line: levels, brim_line: levels };
+    let handbooks = pose.handbooks.filter(|_| levels).map(|given| Handbooks {
+        low: pose.mother.handbook_y(given.low) as f32,
+        high: pose.mother.handbook_y(given.high) as f32,
+    });
+    let front = FrontMarks {
+        scars: pose.scars.clone(),
+        lumps: pose.lumps.clone(),
+        handbooks,
+        fundus_line: levels,
+        brim_line: levels,
+    };
     let covered = |p: FigurePoint| {
         cast.is_some_and(|c| c.covers(p.x, p.y)) || pose.rounds().any(|(_, r)| rounds::covers(r, p))
     };
-    items.extend(mother::in_front(&pose.mother, &pose.womb, &front, &look, &covered).items);
+    let in_front = mother::in_front(&pose.mother, &pose.womb, &front, &look, &covered);
+    items.extend(in_front.items);
     if options.labels == Labels::All {
         items.extend(marks::limbs(pose, &mark_colours));
     }
@@ -118,7 +129,11 @@ pub fn figure(
     }
     // Hearts and words are placed after the turn, so that they stand upright.
     scene.items.extend(marks::hearts(pose, options.view, &mark_colours));
-    scene.items.extend(marks::labels(pose, cast, options, scene.frame, mark_colours, words, fonts)?);
+    let said = match levels {
+        true => mother_words::said(pose, &in_front.anchors, words, options.labels == Labels::All)?,
+        false => vec![],
+    };
+    scene.items.extend(marks::labels(pose, cast, options, &said, scene.frame, mark_colours, words, fonts)?);
     Ok(scene)
 }
 

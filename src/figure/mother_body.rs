@@ -2,29 +2,19 @@
 
 use crate::body::mother::MotherShape;
 use crate::figure::mother::{MotherLook, SkinMarks};
-use crate::figure::mother_ink::{brush, ellipse, fill, fine_lines, flat, points, stroke};
+use crate::figure::mother_ink::{brush, brushes, ellipse, fill, fine_lines, flat, points, stroke};
 use crate::figure::mother_palette::MotherStyle;
-use crate::figure::scene::Item;
+use crate::figure::scene::{Item, Path};
 use crate::figure::smooth::{both_sides, cornered};
 use crate::units::{FigurePoint, MotherSide};
 
 /// Heights at which the flank's outline is drawn, from above; the first lies behind the breast.
-const LEVELS: [f32; 8] = [34.5, 30.0, 24.0, 18.0, 11.0, 4.0, -5.0, -15.5];
+const LEVELS: [f32; 7] = [35.5, 28.0, 20.5, 13.0, 5.5, -3.5, -15.5];
 /// The breast on her left, from the inside round its lower line to the outside.
-const BREAST: [(f32, f32); 9] = [
-    (1.3, 41.0),
-    (2.0, 37.9),
-    (3.8, 35.1),
-    (6.5, 33.0),
-    (9.7, 32.2),
-    (12.8, 32.9),
-    (15.1, 35.0),
-    (16.2, 38.0),
-    (16.2, 41.0),
-];
+const BREAST: [(f32, f32); 7] =
+    [(1.5, 40.5), (2.5, 36.6), (5.6, 33.4), (9.8, 32.2), (13.6, 33.5), (15.9, 37.0), (16.1, 40.5)];
 /// The fold between belly and thigh on her left, from the hip to the midline.
-const GROIN: [(f32, f32); 6] =
-    [(16.6, 0.6), (13.9, -3.6), (10.6, -7.2), (7.2, -10.1), (3.9, -12.3), (1.2, -13.3)];
+const GROIN: [(f32, f32); 4] = [(15.6, 0.2), (11.2, -5.5), (6.3, -10.2), (1.6, -13.2)];
 
 /// The flank's outline on her left, moved inwards by up to `inset` cm: most where the belly is round.
 fn flank(shape: &MotherShape, inset: f32) -> Vec<FigurePoint> {
@@ -43,6 +33,11 @@ fn silhouette(shape: &MotherShape, right: f32, left: f32) -> Vec<Vec<FigurePoint
     vec![points(&[(13.0, 41.0)]), flank(shape, left), other, points(&[(-13.0, 41.0)])]
 }
 
+/// One path of several closed outlines with a corner at their ends.
+fn together(outlines: &[Vec<Vec<FigurePoint>>]) -> Path<FigurePoint> {
+    outlines.iter().flat_map(|outline| cornered(outline)).collect()
+}
+
 /// The body and what lies on its skin, without womb and bones.
 pub fn draw(shape: &MotherShape, skin: &SkinMarks, look: &MotherLook) -> Vec<Item<FigurePoint>> {
     let p = &look.palette;
@@ -51,18 +46,11 @@ pub fn draw(shape: &MotherShape, skin: &SkinMarks, look: &MotherLook) -> Vec<Ite
     if soft {
         body_tones(shape, look, &mut items);
     }
-    for side in both_sides(&flank(shape, 0.0)) {
-        items.push(brush(&side, 0.09, p.ink));
-    }
-    for (sign, side) in [1.0, -1.0].into_iter().zip(both_sides(&points(&BREAST))) {
-        breast(sign, &side, look, &mut items);
-    }
-    for side in both_sides(&points(&GROIN)) {
-        items.push(brush(&side, 0.065, p.soft_ink));
-    }
-    items.push(brush(&points(&[(0.0, -13.0), (0.03, -14.0), (0.0, -16.5)]), 0.085, p.ink));
+    items.push(fine_lines(&both_sides(&flank(shape, 0.0)), if soft { 0.085 } else { 0.075 }, p.ink));
+    breasts(look, &mut items);
+    items.push(brushes(&both_sides(&points(&GROIN)), 0.07, p.soft_ink));
     let ribs = [MotherSide::Left, MotherSide::Right].map(|side| flat(&shape.rib_margin(side)));
-    items.push(fine_lines(&ribs, if soft { 0.045 } else { 0.03 }, p.faint));
+    items.push(fine_lines(&ribs, if soft { 0.05 } else { 0.035 }, p.faint));
     skin_marks(shape, skin, look, &mut items);
     items
 }
@@ -70,66 +58,64 @@ pub fn draw(shape: &MotherShape, skin: &SkinMarks, look: &MotherLook) -> Vec<Ite
 fn body_tones(shape: &MotherShape, look: &MotherLook, items: &mut Vec<Item<FigurePoint>>) {
     let p = &look.palette;
     for (right, left, colour) in
-        [(0.0, 0.0, p.shade[2]), (0.35, 0.8, p.shade[1]), (0.8, 1.9, p.shade[0]), (1.6, 3.8, p.skin)]
+        [(0.0, 0.0, p.shade[2]), (0.3, 0.9, p.shade[1]), (0.8, 2.1, p.shade[0]), (1.7, 4.0, p.skin)]
     {
         items.push(fill(cornered(&silhouette(shape, right, left)), colour));
     }
     // A shadow under the fold of the groin.
-    for side in both_sides(&points(&GROIN)) {
-        for (drop, colour) in [(1.5, p.shade[0]), (0.7, p.shade[1])] {
-            let n = side.len() - 1;
-            let under: Vec<_> = (0..=n)
-                .rev()
-                .map(|i| {
-                    let share = i as f32 / n as f32;
-                    FigurePoint::new(side[i].x, side[i].y - drop * 4.0 * share * (1.0 - share))
-                })
-                .collect();
-            items.push(fill(cornered(&[side.clone(), under]), colour));
-        }
-    }
-    // The belly comes forward: the further on in the weeks, the larger the light.
-    let grown = ((shape.curve.rise() - 1.0) / 13.0) as f32;
-    let middle = FigurePoint::new(-1.2, 0.5 * shape.navel_y as f32 + 5.5);
-    for (size, colour) in [(1.0, p.skin.mix(p.light, 0.5)), (0.8, p.light)] {
-        let dome = ellipse(middle, (9.5 + 4.6 * grown) * size, (11.5 + 3.0 * grown) * size);
-        items.push(fill(dome, colour));
+    let thigh = both_sides(&points(&GROIN)).map(|side| {
+        let n = side.len() - 1;
+        let under = (0..=n).rev().map(|i| {
+            let share = i as f32 / n as f32;
+            FigurePoint::new(side[i].x, side[i].y - 4.4 * share * (1.0 - share))
+        });
+        vec![side.clone(), under.collect()]
+    });
+    items.push(fill(together(&thigh), p.shade[0]));
+    // The belly comes forward: the further on in the weeks, the rounder, with a crescent of shade away from the light.
+    let grown = ((shape.curve.rise() - 1.0) / 13.0).clamp(0.0, 1.2) as f32;
+    let broad = shape.half_width(13.0) as f32 - 5.2 + 2.4 * grown;
+    let tall = 11.5 + 2.9 * grown;
+    let middle = 0.5 * shape.navel_y as f32 + 4.7;
+    for (x, y, size, colour) in [
+        (0.8, -0.9, 1.03, p.skin.mix(p.shade[1], 0.65 * grown.min(1.0))),
+        (-0.4, 0.4, 0.97, p.skin.mix(p.light, 0.4)),
+        (-1.5, 1.5, 0.76, p.light),
+    ] {
+        let at = FigurePoint::new(x, middle + y);
+        items.push(fill(ellipse(at, broad * size, tall * size), colour));
     }
 }
 
-/// One breast: the shadow under it, its round, its line.
-fn breast(sign: f32, side: &[FigurePoint], look: &MotherLook, items: &mut Vec<Item<FigurePoint>>) {
+/// Both breasts: the shadow under them, their rounds, their lower lines.
+fn breasts(look: &MotherLook, items: &mut Vec<Item<FigurePoint>>) {
     let p = &look.palette;
+    let sides = both_sides(&points(&BREAST));
     if look.style == MotherStyle::Soft {
-        for (drop, colour) in [(1.5, p.shade[0]), (0.75, p.shade[1])] {
-            let under: Vec<_> = side[1..6]
-                .iter()
-                .map(|q| {
-                    let share = 1.0 - ((q.x * sign - 7.5) / 5.7) * ((q.x * sign - 7.5) / 5.7);
-                    FigurePoint::new(q.x + 0.15 * drop, q.y - drop * share.max(0.0))
-                })
-                .collect();
-            let over: Vec<_> = side[1..6].iter().rev().copied().collect();
-            items.push(fill(cornered(&[under, over]), colour));
-        }
-        for (size, shift, colour) in
-            [(1.0, 0.0, p.shade[0].mix(p.shade[1], 0.5)), (0.92, 0.2, p.skin), (0.68, 0.55, p.light)]
-        {
-            let round: Vec<_> = side
-                .iter()
-                .map(|q| {
-                    FigurePoint::new(
-                        9.2 * sign + (q.x - 9.2 * sign) * size - shift,
-                        41.0 - (41.0 - q.y) * size,
-                    )
-                })
-                .collect();
-            items.push(fill(cornered(&[round]), colour));
+        let shadows = [1.0f32, -1.0].map(|sign| {
+            let side = if sign > 0.0 { &sides[0] } else { &sides[1] };
+            let under = side[1..6].iter().map(|q| {
+                let share = (1.0 - ((q.x * sign - 8.6) / 7.0) * ((q.x * sign - 8.6) / 7.0)).max(0.0);
+                FigurePoint::new(q.x + 0.3 * share, q.y - 1.3 * share)
+            });
+            vec![under.collect(), side[1..6].iter().rev().copied().collect()]
+        });
+        items.push(fill(together(&shadows), p.shade[0]));
+        for (size, shift, colour) in [(1.0, 0.0, p.shade[0]), (0.9, 0.3, p.skin.mix(p.light, 0.4))] {
+            let rounds = [1.0f32, -1.0].map(|sign| {
+                let side = if sign > 0.0 { &sides[0] } else { &sides[1] };
+                let middle = 9.2 * sign;
+                let round = |q: &FigurePoint| {
+                    FigurePoint::new(middle + (q.x - middle) * size - shift, 41.0 - (41.0 - q.y) * size)
+                };
+                vec![side.iter().map(round).collect::<Vec<_>>()]
+            });
+            items.push(fill(together(&rounds), colour));
         }
     } else {
-        items.push(fill(cornered(&[side.to_vec()]), p.skin));
+        items.push(fill(together(&sides.clone().map(|side| vec![side])), p.skin));
     }
-    items.push(brush(side, 0.085, p.ink));
+    items.push(fine_lines(&sides, 0.085, p.ink));
 }
 
 /// The dark line of the midline, from under the breastbone to the pubic bone.

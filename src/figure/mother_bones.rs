@@ -1,12 +1,12 @@
-//! Her pelvis: the whole of it behind the baby, its front as a fine outline over the baby. In: nothing but the look.
-//! Out: items, and the paths of the front bones.
+//! Her pelvis: the whole of it behind the womb, its back faintly through the womb, its front as a fine outline over the
+//! baby. In: the look. Out: items, and the paths of the front bones.
 
 use crate::body::pelvis;
 use crate::figure::mother::MotherLook;
-use crate::figure::mother_ink::{ellipse, fill, fine_lines, flat, points, stroke};
+use crate::figure::mother_ink::{brushes, ellipse, fill, fill_with_holes, fine_lines, flat, points, stroke};
 use crate::figure::mother_palette::MotherStyle;
 use crate::figure::scene::{Colour, Item, Path};
-use crate::figure::smooth::{both_sides, closed, cornered};
+use crate::figure::smooth::{both_sides, closed, cornered, open};
 use crate::units::{FigurePoint, MotherPoint, MotherSide};
 
 const SIDES: [MotherSide; 2] = [MotherSide::Left, MotherSide::Right];
@@ -15,177 +15,148 @@ fn corners(parts: &[Vec<MotherPoint>]) -> Path<FigurePoint> {
     cornered(&parts.iter().map(|part| flat(part)).collect::<Vec<_>>())
 }
 
-/// Both hip bones with their holes, to be filled even-odd.
-fn hips() -> Path<FigurePoint> {
-    SIDES
-        .iter()
-        .flat_map(|side| {
-            let mut path = corners(&pelvis::hip_bone(*side));
-            path.extend(closed(&flat(&pelvis::obturator(*side))));
-            path
-        })
-        .collect()
+/// Both sides of bones with their holes, to be filled even-odd.
+fn with_holes(bone: impl Fn(MotherSide) -> Vec<Vec<MotherPoint>>) -> Path<FigurePoint> {
+    let one = |side: &MotherSide| {
+        let mut path = corners(&bone(*side));
+        path.extend(closed(&flat(&pelvis::obturator(*side))));
+        path
+    };
+    SIDES.iter().flat_map(one).collect()
 }
 
 /// The front of the pelvis on both sides, with its holes, to be filled even-odd: where the baby is seen through bone.
 pub fn front() -> Path<FigurePoint> {
-    SIDES
-        .iter()
-        .flat_map(|side| {
-            let mut path = corners(&pelvis::front_bone(*side));
-            path.extend(closed(&flat(&pelvis::obturator(*side))));
-            path
-        })
-        .collect()
+    with_holes(pelvis::front_bone)
 }
 
-/// The colours the bones are drawn in: as they are, or as seen through the womb.
-struct Tint {
-    bone: Colour,
-    shade: Colour,
-    hollow: Colour,
-    line: Colour,
-    width: f32,
-}
-
-/// How much of the pelvis is drawn.
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum Part {
-    /// All of it.
-    Whole,
-    /// What a womb that covers the sacrum leaves to be seen around it, without the finest lines.
-    AroundWomb,
-    /// What is seen through the womb.
-    ThroughWomb,
-}
-
-/// Sacrum, coccyx and hip bones, joined, as seen with nothing before them; what a womb over the sacrum hides
+/// Hip bones, sacrum and coccyx in one piece, as seen with nothing before them; what a womb over the sacrum hides
 /// (`covered`) is left out.
 pub fn whole(look: &MotherLook, covered: bool) -> Vec<Item<FigurePoint>> {
     let p = &look.palette;
-    draw(
-        look.style,
-        if covered { Part::AroundWomb } else { Part::Whole },
-        &Tint {
-            bone: p.bone,
-            shade: p.bone_shade,
-            hollow: p.bone_shade.mix(p.bone_line, 0.35),
-            line: p.bone_line,
-            width: 0.055,
-        },
-    )
-}
-
-/// The same, as seen through the womb.
-pub fn veiled(look: &MotherLook) -> Vec<Item<FigurePoint>> {
-    let p = &look.palette;
-    let veil = |colour: Colour, share: f32| p.womb.mix(colour, share);
-    draw(
-        look.style,
-        Part::ThroughWomb,
-        &Tint {
-            bone: veil(p.bone, 0.42),
-            shade: veil(p.bone_shade, 0.3),
-            hollow: veil(p.bone_line, 0.25),
-            line: veil(p.bone_line, 0.5),
-            width: 0.045,
-        },
-    )
-}
-
-fn draw(style: MotherStyle, part: Part, tint: &Tint) -> Vec<Item<FigurePoint>> {
+    let soft = look.style == MotherStyle::Soft;
+    let width = if soft { 0.055 } else { 0.045 };
+    let hips = with_holes(pelvis::hip_bone);
     let mut items = Vec::new();
-    if part != Part::AroundWomb {
-        let sacrum = corners(&pelvis::sacrum()[..1]);
-        items.push(fill(sacrum.clone(), tint.bone));
-        items.push(stroke(sacrum, tint.width, tint.line));
-        sacrum_lines(style, tint, &mut items);
+    if !covered && soft {
+        // The back wall of the pelvis lies deep: seen through the inlet it is in shade.
+        items.push(fill(closed(&flat(&pelvis::inlet())), p.shade[1]));
     }
-    items.push(fill(hips(), tint.bone));
-    items.push(stroke(hips(), tint.width, tint.line));
-    if style == MotherStyle::Soft {
+    items.push(fill_with_holes(hips, p.bone));
+    if soft {
         // The hollow of the wing.
-        let hollow = [
-            (6.9, 6.4),
-            (6.4, 8.7),
-            (7.0, 10.7),
-            (9.3, 12.0),
-            (11.5, 11.3),
-            (11.7, 9.2),
-            (9.9, 6.4),
-            (8.2, 5.2),
-        ];
-        let both = both_sides(&points(&hollow)).iter().flat_map(|side| closed(side)).collect();
-        items.push(fill(both, tint.shade));
+        items.push(fill(hollows(), p.bone_shade));
+    } else if !covered {
+        items.push(fine_lines(&SIDES.map(hatch).concat(), 0.03, p.bone_line));
     }
+    // The front is drawn over the baby: here only what lies behind it and at the sides.
+    let outer = SIDES.map(|side| flat(&pelvis::hip_bone(side)[..3].concat()));
+    let lips = SIDES.map(|side| flat(&pelvis::inner_lip(side)));
     let sockets = SIDES.map(|side| flat(&pelvis::socket(side)));
-    items.push(fine_lines(&sockets, tint.width, tint.line));
-    // The inner lip of the crest.
-    let lips = SIDES.map(|side| {
-        flat(&pelvis::crest(side))[2..7].iter().map(|q| FigurePoint::new(q.x * 0.955, q.y - 0.42)).collect()
-    });
-    items.push(fine_lines(&lips, tint.width * 0.8, tint.line));
-    if part == Part::Whole {
-        items.push(fine_lines(&SIDES.map(hatch).concat(), tint.width * 0.6, tint.line));
+    let mut lines: Path<FigurePoint> =
+        outer.iter().chain(&lips).chain(&sockets).flat_map(|line| open(line)).collect();
+    if covered {
+        let back = SIDES.map(|side| {
+            flat(&pelvis::inlet())[4..8]
+                .iter()
+                .map(|q| FigurePoint::new(q.x * side.sign(), q.y))
+                .collect::<Vec<_>>()
+        });
+        lines.extend(back.iter().flat_map(|line| open(line)));
     }
-    if part != Part::AroundWomb {
-        // The rim of the inlet, all round.
-        items.push(stroke(closed(&flat(&pelvis::inlet())), tint.width * 1.3, tint.line));
+    items.push(stroke(lines, width, p.bone_line));
+    if !covered {
+        sacrum(look, width, &mut items);
     }
     // The cartilage of the symphysis.
     let mut disc = flat(&pelvis::symphysis_face(MotherSide::Left));
     disc.extend(flat(&pelvis::symphysis_face(MotherSide::Right)).into_iter().rev());
-    items.push(fill(cornered(&[disc[..3].to_vec(), disc[3..].to_vec()]), tint.shade));
+    items.push(fill(cornered(&[disc[..3].to_vec(), disc[3..].to_vec()]), p.bone_shade));
     items
 }
 
-/// The promontory, the lines between the vertebrae, and the foramina.
-fn sacrum_lines(style: MotherStyle, tint: &Tint, items: &mut Vec<Item<FigurePoint>>) {
+/// What is faintly seen of the back of the pelvis through a womb that covers it: the back of the inlet.
+pub fn veiled(look: &MotherLook) -> Vec<Item<FigurePoint>> {
+    let p = &look.palette;
+    let inlet = flat(&pelvis::inlet());
+    vec![fine_lines(&[inlet[3..inlet.len() - 2].to_vec()], 0.045, p.womb.mix(p.bone_line, 0.45))]
+}
+
+/// The sacrum with its wings over the hip bones, the coccyx, the lines between the vertebrae, the foramina, and the rim
+/// of the inlet that runs over all of it.
+fn sacrum(look: &MotherLook, width: f32, items: &mut Vec<Item<FigurePoint>>) {
+    let p = &look.palette;
+    let soft = look.style == MotherStyle::Soft;
+    let parts = pelvis::sacrum();
+    let border = corners(&parts[..1]);
+    items.push(fill(border.clone(), p.bone));
+    if soft {
+        // It is hollow from above downwards.
+        let half = points(&[(0.0, 8.55), (2.7, 8.1), (2.5, 6.2), (1.3, 3.9), (0.0, 2.7)]);
+        let other = half[1..4].iter().rev().map(|q| FigurePoint::new(-q.x, q.y));
+        let inner: Vec<FigurePoint> = half.iter().copied().chain(other).collect();
+        items.push(fill(closed(&inner), p.bone_shade));
+    }
+    let rim = [flat(&parts[1]), points(&[(-2.3, 9.15), (0.0, 9.85), (2.3, 9.15)])];
+    items.push(stroke(
+        border.into_iter().chain(rim.iter().flat_map(|line| open(line))).collect(),
+        width,
+        p.bone_line,
+    ));
     let between: Vec<_> = pelvis::sacral_lines().iter().map(|line| flat(line)).collect();
-    items.push(fine_lines(&between, tint.width * 0.7, tint.line));
-    // The rim of the uppermost vertebra.
-    let rim = [flat(&pelvis::sacrum()[1]), points(&[(-2.3, 9.15), (0.0, 9.8), (2.3, 9.15)])];
-    items.push(fine_lines(&rim, tint.width * 1.1, tint.line));
+    items.push(fine_lines(&between, width * 0.7, p.bone_line));
     let holes = SIDES
         .iter()
         .flat_map(|side| pelvis::sacral_foramina(*side))
         .flat_map(|(centre, radius)| ellipse(FigurePoint::new(centre.0.x, centre.0.y), radius, radius * 0.8))
         .collect();
-    items.push(match style {
-        MotherStyle::Soft => fill(holes, tint.hollow),
-        MotherStyle::Line => stroke(holes, tint.width * 0.7, tint.line),
+    items.push(if soft {
+        fill(holes, p.bone_shade.mix(p.bone_line, 0.45))
+    } else {
+        stroke(holes, width * 0.7, p.bone_line)
     });
+    items.push(stroke(closed(&flat(&pelvis::inlet())), width * 1.3, p.bone_line));
+}
+
+/// The hollows of both wings.
+fn hollows() -> Path<FigurePoint> {
+    let outline = [(7.2, 6.8), (6.7, 9.2), (8.0, 11.4), (10.4, 11.9), (11.9, 10.3), (10.9, 8.2), (9.1, 6.3)];
+    both_sides(&points(&outline)).iter().flat_map(|side| closed(side)).collect()
 }
 
 /// A few engraver's strokes down the hollow of the wing, fanned from under the crest towards the brim.
 fn hatch(side: MotherSide) -> Vec<Vec<FigurePoint>> {
     let stroke = |i: u8| {
-        let t = f32::from(i) / 6.0;
-        let (top_x, top_y) = (7.2 + 4.1 * t, 11.2 + 0.9 * t - 1.9 * t * t);
-        let (foot_x, foot_y) = (7.1 + 1.9 * t, 7.4 - 1.2 * t);
+        let t = f32::from(i) / 5.0;
+        let (top_x, top_y) = (7.6 + 4.1 * t, 11.4 + 0.8 * t - 2.0 * t * t);
+        let (foot_x, foot_y) = (7.0 + 2.2 * t, 7.4 - 1.0 * t);
         // Every other one is shorter.
-        let short = 0.3 * f32::from(i % 2);
+        let short = 0.35 * f32::from(i % 2);
         let (x, y) = (foot_x + (top_x - foot_x) * short, foot_y + (top_y - foot_y) * short);
-        [(top_x, top_y), (0.5 * (top_x + x) - 0.35, 0.5 * (top_y + y)), (x, y)]
+        [(top_x, top_y), (0.5 * (top_x + x) - 0.3, 0.5 * (top_y + y)), (x, y)]
     };
-    (0..7).map(|i| points(&stroke(i).map(|(x, y)| (x * side.sign(), y)))).collect()
+    (0..6).map(|i| points(&stroke(i).map(|(x, y)| (x * side.sign(), y)))).collect()
 }
 
-/// The front of the pelvis over the baby: fine lines only.
+/// The front of the pelvis over the baby: fine lines only, strongest where the brim is felt.
 pub fn outline(look: &MotherLook) -> Vec<Item<FigurePoint>> {
     let p = &look.palette;
-    let (ink, width) = match look.style {
-        MotherStyle::Soft => (p.bone_line.mix(p.ink, 0.35), 0.045),
-        MotherStyle::Line => (p.ink, 0.035),
+    let (ink, width): (Colour, f32) = match look.style {
+        MotherStyle::Soft => (p.bone_line.mix(p.ink, 0.35), 0.05),
+        MotherStyle::Line => (p.ink, 0.04),
     };
-    let strong = SIDES.map(|side| vec![flat(&pelvis::front_brim(side)), flat(&pelvis::arch(side))]).concat();
-    let faces = SIDES
-        .map(|side| vec![flat(&pelvis::symphysis_face(side)), flat(&pelvis::pubic_branch(side))])
-        .concat();
-    let holes = SIDES.iter().flat_map(|side| closed(&flat(&pelvis::obturator(*side)))).collect();
-    vec![
-        fine_lines(&strong, width * 1.25, ink),
-        fine_lines(&faces, width * 0.9, ink),
-        stroke(holes, width, ink),
-    ]
+    let brim: Vec<FigurePoint> = {
+        // One line from side to side over the symphysis.
+        let left = flat(&pelvis::front_brim(MotherSide::Left));
+        let right = left.iter().rev().map(|q| FigurePoint::new(-q.x, q.y));
+        right.chain(left.iter().copied()).collect()
+    };
+    let fine = SIDES
+        .map(|side| vec![flat(&pelvis::arch(side)), flat(&pelvis::symphysis_face(side))])
+        .concat()
+        .iter()
+        .flat_map(|line| open(line))
+        .chain(SIDES.iter().flat_map(|side| closed(&flat(&pelvis::obturator(*side)))))
+        .collect();
+    vec![brushes(&[brim], width * 1.6, ink), stroke(fine, width * 0.9, ink)]
 }

@@ -14,14 +14,25 @@ pub fn points(pairs: &[(f32, f32)]) -> Vec<FigurePoint> {
     pairs.iter().map(|&(x, y)| FigurePoint::new(x, y)).collect()
 }
 
-/// A filled path, holes by even-odd.
+/// A filled path.
 pub fn fill(path: Path<FigurePoint>, colour: Colour) -> Item<FigurePoint> {
+    Item::Fill { path, colour, rule: FillRule::NonZero }
+}
+
+/// A filled path with holes, by even-odd.
+pub fn fill_with_holes(path: Path<FigurePoint>, colour: Colour) -> Item<FigurePoint> {
     Item::Fill { path, colour, rule: FillRule::EvenOdd }
 }
 
 /// A brush line, thin at its ends.
 pub fn brush(line: &[FigurePoint], width: f32, colour: Colour) -> Item<FigurePoint> {
     Item::Fill { path: smooth::brush(line, width, 0.3), colour, rule: FillRule::NonZero }
+}
+
+/// Several brush lines as one mark.
+pub fn brushes(lines: &[Vec<FigurePoint>], width: f32, colour: Colour) -> Item<FigurePoint> {
+    let path = lines.iter().flat_map(|line| smooth::brush(line, width, 0.2)).collect();
+    Item::Fill { path, colour, rule: FillRule::NonZero }
 }
 
 /// A line of even width.

@@ -71,27 +71,6 @@ pub fn brush(points: &[FigurePoint], width: f32, ends: f32) -> Path<FigurePoint>
     cornered(&[left, right])
 }
 
-/// A closed brush line around `points`: two outlines, to be filled even-odd; `width` cm where it faces down to
-/// the right, two thirds of that at the upper left.
-pub fn closed_brush(points: &[FigurePoint], width: f32) -> Path<FigurePoint> {
-    if points.len() < 3 {
-        return Path::new();
-    }
-    let tangents = tangents(points, true);
-    let turn = if area(points) > 0.0 { 1.0 } else { -1.0 };
-    let (mut outer, mut inner) = (Vec::new(), Vec::new());
-    for (p, t) in points.iter().zip(&tangents) {
-        let t = unit(*t);
-        let out = FigurePoint::new(t.y * turn, -t.x * turn);
-        let half = 0.5 * width * (0.83 + 0.17 * 0.707 * (out.x - out.y));
-        outer.push(FigurePoint::new(p.x + out.x * half, p.y + out.y * half));
-        inner.push(FigurePoint::new(p.x - out.x * half, p.y - out.y * half));
-    }
-    let mut path = closed(&outer);
-    path.extend(closed(&inner));
-    path
-}
-
 /// `points` and the same mirrored in the midline, left side first.
 pub fn both_sides(points: &[FigurePoint]) -> [Vec<FigurePoint>; 2] {
     [points.to_vec(), points.iter().map(|p| FigurePoint::new(-p.x, p.y)).collect()]

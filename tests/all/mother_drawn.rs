@@ -1,11 +1,11 @@
-//! The mother as drawn: sides, the navel beside the baby, the height of the womb, and no more strokes than needed.
+//! The mother as drawn: sides, the navel on the midline, scars over the baby, the height of the womb, and no more strokes than needed.
 
 use handspan::body::mother::MotherShape;
 use handspan::body::womb;
 use handspan::exam::{Across, Height, Place, Scar};
 use handspan::figure::mother::{
-    FrontMarks, InFront, MotherAnchor, MotherLook, MotherPalette, MotherStyle, SkinMarks, behind,
-    front_bones, in_front, scars,
+    FrontMarks, Handbooks, InFront, MotherAnchor, MotherLook, MotherPalette, MotherStyle, SkinMarks, behind,
+    front_bones, in_front,
 };
 use handspan::figure::scene::{Item, Path, Step};
 use handspan::units::{FigurePoint, MotherSide};
@@ -52,6 +52,8 @@ fn all_marks(shape: &MotherShape) -> FrontMarks {
     let place = |side| Place { across: Some(Across::Side(side)), height: Some(Height::AboveNavel) };
     FrontMarks {
         lumps: [MotherSide::Left, MotherSide::Right].map(|side| shape.place(&place(side))).into(),
+        scars: shape.scar(Scar::RightLower),
+        handbooks: None,
         fundus_line: true,
         brim_line: true,
     }
@@ -89,7 +91,7 @@ fn every_path_starts_with_a_move_is_finite_and_short() {
                 );
             }
             let steps: usize = all.iter().map(|(_, path)| path.len()).sum();
-            assert!(steps < 1850, "{steps} steps");
+            assert!(steps < 1000, "{steps} steps");
         }
     }
 }
@@ -100,8 +102,10 @@ fn marks_are_drawn_on_the_side_where_they_are() {
     let outline = womb::outline(&[], shape.fundus_y as f32, 36.0);
     let look = MotherLook::of(MotherStyle::Line);
     let front = in_front(&shape, &outline, &all_marks(&shape), &look, &no_baby);
-    let scars = scars(&shape.scar(Scar::RightLower), &look);
-    assert!(group_points(&scars, "scar-1").iter().all(|p| p.x < -3.0), "an appendix scar is on her right");
+    assert!(
+        group_points(&front.items, "scar-1").iter().all(|p| p.x < -3.0),
+        "an appendix scar is on her right"
+    );
     assert!(group_points(&front.items, "lump-1").iter().all(|p| p.x > 2.0), "the first lump is on her left");
     assert!(
         group_points(&front.items, "lump-2").iter().all(|p| p.x < -2.0),
@@ -120,25 +124,106 @@ fn marks_are_drawn_on_the_side_where_they_are() {
 }
 
 #[test]
-fn the_navel_keeps_off_the_baby_on_the_nearer_side_and_mirrors() {
+fn the_navel_is_on_the_midline_or_its_level_stands_alike_on_both_sides() {
+    for style in STYLES {
+        let shape = MotherShape::new(38.0, None, None, None);
+        let y = shape.navel_y as f32;
+        let outline = womb::outline(&[], shape.fundus_y as f32, 38.0);
+        let look = MotherLook::of(style);
+        let drawn = |baby: &dyn Fn(FigurePoint) -> bool| {
+            let front = in_front(&shape, &outline, &FrontMarks::default(), &look, baby);
+            let marks = group_points(&front.items, "navel");
+            (front, marks)
+        };
+        let (front, marks) = drawn(&no_baby);
+        assert_eq!((anchor(&front, MotherAnchor::Navel).x, anchor(&front, MotherAnchor::Navel).y), (0.0, y));
+        assert!(marks.iter().all(|p| p.x.abs() < 1.0 && (p.y - y).abs() < 1.0));
+        // Whatever side the baby lies on, nothing near its own body can be taken for a navel.
+        for baby in [|p: FigurePoint| (-3.0..8.0).contains(&p.x), |p: FigurePoint| (-8.0..3.0).contains(&p.x)]
+        {
+            let (front, marks) = drawn(&baby);
+            assert!(front.anchors.iter().all(|(which, _)| *which != MotherAnchor::Navel));
+            let (l, r) =
+                (anchor(&front, MotherAnchor::NavelLevelLeft), anchor(&front, MotherAnchor::NavelLevelRight));
+            assert!(l.x > 9.0 && (l.x + r.x).abs() < 0.1 && l.y == y && r.y == y);
+            let widest = outline.iter().filter(|p| (p.y - y).abs() < 3.0).fold(0.0f32, |m, p| m.max(p.x));
+            assert!(
+                marks.iter().all(|p| p.y == y && p.x.abs() > widest - 0.5),
+                "level lines outside the womb"
+            );
+        }
+    }
+}
+
+#[test]
+fn scars_show_over_the_baby_as_dots_and_beside_it_as_lines() {
     for style in STYLES {
         let shape = MotherShape::new(38.0, None, None, None);
         let look = MotherLook::of(style);
-        let navel = |baby: &dyn Fn(FigurePoint) -> bool| {
-            let front = in_front(&shape, &[], &FrontMarks::default(), &look, baby);
-            (anchor(&front, MotherAnchor::Navel), group_points(&front.items, "navel"))
-        };
-        let (free, drawn) = navel(&no_baby);
-        assert_eq!((free.x, free.y), (0.0, shape.navel_y as f32));
-        assert!(drawn.iter().all(|p| p.x.abs() < 1.0));
-        // A baby more on her left leaves room on her right, and the other way round.
-        let left = |p: FigurePoint| (-3.0..8.0).contains(&p.x);
-        let right = |p: FigurePoint| (-8.0..3.0).contains(&p.x);
-        let (a, marks) = navel(&left);
-        let (b, _) = navel(&right);
-        assert!(a.x < -3.0 && marks.iter().all(|p| !left(*p)), "beside the baby");
-        assert!(b.x > 3.0 && (a.x + b.x).abs() < 0.2 && a.y == b.y);
+        let baby = |p: FigurePoint| p.x.abs() < 4.0;
+        for scar in [Scar::LowTransverse, Scar::Midline, Scar::RightLower, Scar::Keyhole] {
+            let lines = shape.scar(scar);
+            let marks = FrontMarks { scars: lines.clone(), ..FrontMarks::default() };
+            let front = in_front(&shape, &[], &marks, &look, &baby);
+            for (i, line) in lines.iter().enumerate() {
+                let name = format!("scar-{}", i + 1);
+                let all = group_points(&front.items, &name);
+                let (low, high) = all.iter().fold((f32::MAX, f32::MIN), |m, p| (m.0.min(p.x), m.1.max(p.x)));
+                for end in [line[0], line[line.len() - 1]] {
+                    assert!(low - 0.3 <= end.0.x && end.0.x <= high + 0.3, "{scar:?} is drawn to its end");
+                }
+                let Some(Item::Group { items, .. }) =
+                    front.items.iter().find(|item| matches!(item, Item::Group { name: n, .. } if *n == name))
+                else {
+                    panic!("{name}")
+                };
+                for item in items {
+                    let (path, dotted) = match item {
+                        Item::Stroke { path, dash, .. } => (path, dash.is_some()),
+                        Item::Fill { path, .. } => (path, false),
+                        _ => panic!("a line"),
+                    };
+                    assert!(
+                        dotted || points(path).iter().all(|p| p.x.abs() > 3.4),
+                        "{scar:?}: a line over the baby"
+                    );
+                }
+            }
+        }
     }
+}
+
+#[test]
+fn a_womb_is_drawn_whole_only_when_its_top_was_felt() {
+    let felt = MotherShape::new(36.0, Some(34.0), None, None);
+    let expected = MotherShape::new(36.0, None, None, None);
+    for (shape, broken) in [(felt, false), (expected, true)] {
+        let outline = womb::outline(&[], shape.fundus_y as f32, 36.0);
+        let front =
+            in_front(&shape, &outline, &FrontMarks::default(), &MotherLook::of(MotherStyle::Line), &no_baby);
+        let wall = front.items.iter().find_map(|item| match item {
+            Item::Group { name, items, .. } if name == "womb-wall" => items.first(),
+            _ => None,
+        });
+        let Some(Item::Stroke { dash, .. }) = wall else { panic!("a wall") };
+        assert_eq!(dash.is_some(), broken);
+    }
+}
+
+#[test]
+fn the_band_of_the_handbooks_stands_beside_the_womb_on_both_sides() {
+    let shape = MotherShape::new(16.0, None, None, None);
+    let outline = womb::outline(&[], shape.fundus_y as f32, 16.0);
+    let band = Handbooks { low: 2.0, high: 8.0 };
+    let marks = FrontMarks { handbooks: Some(band), ..FrontMarks::default() };
+    let front = in_front(&shape, &outline, &marks, &MotherLook::of(MotherStyle::Soft), &no_baby);
+    let lines = group_points(&front.items, "handbooks");
+    assert!(lines.iter().any(|p| p.x > 5.0) && lines.iter().any(|p| p.x < -5.0));
+    assert!(lines.iter().all(|p| (1.99..8.01).contains(&p.y)));
+    let (l, r) = (anchor(&front, MotherAnchor::HandbooksLeft), anchor(&front, MotherAnchor::HandbooksRight));
+    assert!(l.x > 5.0 && l.x == -r.x && l.y == 5.0);
+    let womb = anchor(&front, MotherAnchor::Womb);
+    assert!(womb.y < shape.fundus_y as f32);
 }
 
 #[test]
