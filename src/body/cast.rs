@@ -149,8 +149,14 @@ impl Lattice {
         let top = y1 + tile;
         let down = libm::ceilf((top - y0) / tile) as usize + 1;
         let (columns, rows) = ((to - from) as usize * SPAN, down * SPAN);
-        let mut out =
-            Lattice { cell, first: from * TILE as i32, top, columns, rows, knots: vec![NOTHING; columns * rows] };
+        let mut out = Lattice {
+            cell,
+            first: from * TILE as i32,
+            top,
+            columns,
+            rows,
+            knots: vec![NOTHING; columns * rows],
+        };
         let mut list = Vec::with_capacity(forms.len());
         for row in 0..rows / SPAN {
             for column in 0..columns / SPAN {
@@ -197,26 +203,21 @@ impl Lattice {
         let Some(near) = clear_down_to(list, middle, half * std::f32::consts::SQRT_2, near, far) else {
             return;
         };
-        for packet in 0..SPAN * SPAN / LANES {
-            let at = |i: usize| {
-                let knot = packet * LANES + i;
-                (column * SPAN + knot % SPAN, row * SPAN + knot / SPAN)
-            };
-            let x = lanes!(i => self.x(at(i).0 * BLOCK));
-            let y = lanes!(i => self.y(at(i).1 * BLOCK));
-            let mut rays = Rays::new(x, y, [near; LANES]);
-            let clear = rays.come_near(list, far, AROUND * self.cell);
-            rays.run(list, far);
-            let normals = rays.settle(list, None);
-            for i in 0..LANES {
-                let (column, row) = at(i);
-                let knot = &mut self.knots[row * self.columns + column];
-                knot.clear = clear[i];
-                if rays.met[i] {
-                    (knot.depth, knot.normal) = (rays.z[i], normals[i]);
-                }
-            }
+        let mut rays: Vec<Ray> = (0..SPAN * SPAN)
+            .map(|n| {
+                let (i, j) = (column * SPAN + n % SPAN, row * SPAN + n / SPAN);
+                Ray::new(self.x(i * BLOCK), self.y(j * BLOCK), near, j * self.columns + i)
+            })
+            .collect();
+        march(list, far, Some(AROUND * self.cell), &mut rays);
+        for ray in &rays {
+            self.knots[ray.to].clear = ray.clear;
         }
+        rays.retain(|ray| ray.met);
+        settle(list, &rays, |ray, depth, normal, _| {
+            let knot = &mut self.knots[ray.to];
+            (knot.depth, knot.normal) = (depth, normal);
+        });
     }
 
     /// Cells enough for everything that can be met, with a margin.
@@ -251,7 +252,7 @@ impl Lattice {
 
     /// The cells of one tile: blocks of even skin are filled in between their knots, the others cast.
     fn fill_tile(&self, forms: &[Form], list: &mut Vec<Form>, out: &mut Cast, row: usize, column: usize) {
-        let mut listed = None;
+        let (mut listed, mut rays) = (None, vec![]);
         for j in row * SPAN..(row + 1) * SPAN {
             for i in column * SPAN..(column + 1) * SPAN {
                 if i + 1 >= self.columns || j + 1 >= self.rows {
@@ -263,14 +264,21 @@ impl Lattice {
                 if knots.iter().all(|knot| knot.clear <= MISS) {
                     continue;
                 }
-                let Some((_, far)) = *listed.get_or_insert_with(|| self.list(forms, list, row, column)) else {
+                let Some(_) = *listed.get_or_insert_with(|| self.list(forms, list, row, column)) else {
                     return;
                 };
                 let block = Block { lattice: self, i, j, knots };
                 if !block.fill_between(list, out) {
-                    block.cast(list, far, out);
+                    block.add_rays(out, &mut rays);
                 }
             }
+        }
+        if let Some((_, far)) = listed.flatten() {
+            march(list, far, None, &mut rays);
+            rays.retain(|ray| ray.met);
+            settle(list, &rays, |ray, depth, normal, part| {
+                (out.depth[ray.to], out.normal[ray.to], out.part[ray.to]) = (depth, normal, part);
+            });
         }
     }
 }
@@ -289,11 +297,11 @@ impl Block<'_> {
         (n % BLOCK, n / BLOCK)
     }
 
-    fn rays(&self, packet: usize, z: Lanes) -> Rays {
-        let (at, s) = (|i: usize| Self::cell(packet * LANES + i), self.lattice.cell);
-        let x = lanes!(i => self.lattice.x(self.i * BLOCK + at(i).0) + 0.5 * s);
-        let y = lanes!(i => self.lattice.y(self.j * BLOCK + at(i).1) - 0.5 * s);
-        Rays::new(x, y, z)
+    /// Middle of cell `n`.
+    fn middle(&self, n: usize) -> (f32, f32) {
+        let ((column, row), s) = (Self::cell(n), self.lattice.cell);
+        let x = self.lattice.x(self.i * BLOCK + column) + 0.5 * s;
+        (x, self.lattice.y(self.j * BLOCK + row) - 0.5 * s)
     }
 
     /// Index in the cast of the first cell; `None` outside of it.
@@ -304,7 +312,7 @@ impl Block<'_> {
 
     /// Whether one piece of even skin lies between the knots, with nothing before it.
     fn is_even(&self) -> bool {
-        const STEEP: f32 = 0.3;
+        const STEEP: f32 = 0.25;
         let (s, around) = (self.lattice.cell * BLOCK as f32, AROUND * self.lattice.cell);
         let seen = |k: &Knot| {
             k.depth > MISS
@@ -318,7 +326,7 @@ impl Block<'_> {
         let [a, b, c, d] = &self.knots;
         let even = |a: &Knot, b: &Knot, slope: fn(&Knot) -> f32| {
             let (p, q) = (slope(a), slope(b));
-            ((b.depth - a.depth) - 0.5 * (p + q) * s).abs() < 0.012 && a.normal.dot(b.normal) > 0.90
+            ((b.depth - a.depth) - 0.5 * (p + q) * s).abs() < 0.025 && a.normal.dot(b.normal) > 0.85
         };
         even(a, b, across) && even(c, d, across) && even(c, a, upwards) && even(d, b, upwards)
     }
@@ -346,9 +354,12 @@ impl Block<'_> {
                 let normal = |k: &Knot, l: &Knot| k.normal * (1.0 - u) + l.normal * u;
                 normals[i] = (normal(a, b) * (1.0 - v) + normal(c, d) * v).normalized();
             }
-            let rays = self.rays(packet, z);
+            let (x, y) = (
+                lanes!(i => self.middle(packet * LANES + i).0),
+                lanes!(i => self.middle(packet * LANES + i).1),
+            );
             let mut parts = [0u8; LANES];
-            let off = distance8(list, &rays.x, &rays.y, &rays.z, Some(&mut parts));
+            let off = distance8(list, &x, &y, &z, Some(&mut parts));
             for i in 0..LANES {
                 let off = off[i] / normals[i].z;
                 if off.abs() > 0.015 {
@@ -365,26 +376,15 @@ impl Block<'_> {
         true
     }
 
-    /// Casts every cell of the block, each from where the knot in its corner of the block comes near to something.
-    fn cast(&self, list: &[Form], far: f32, out: &mut Cast) {
+    /// Adds a ray for every cell, from where the knot in its corner of the block comes near to something.
+    fn add_rays(&self, out: &Cast, rays: &mut Vec<Ray>) {
         let Some(first) = self.first_cell(out) else { return };
-        for packet in 0..BLOCK * BLOCK / LANES {
-            let near = lanes!(i => {
-                let (column, row) = Self::cell(packet * LANES + i);
-                self.knots[column / (BLOCK / 2) + 2 * (row / (BLOCK / 2))].clear
-            });
-            let mut rays = self.rays(packet, near);
-            rays.run(list, far);
-            let mut parts = [0u8; LANES];
-            let normals = rays.settle(list, Some(&mut parts));
-            for i in 0..LANES {
-                if rays.met[i] {
-                    let (column, row) = Self::cell(packet * LANES + i);
-                    let at = first + row * out.width + column;
-                    out.depth[at] = rays.z[i];
-                    out.part[at] = Part::from_code(parts[i]);
-                    out.normal[at] = normals[i];
-                }
+        for n in 0..BLOCK * BLOCK {
+            let (column, row) = Self::cell(n);
+            let near = self.knots[column / (BLOCK / 2) + 2 * (row / (BLOCK / 2))].clear;
+            if near > MISS {
+                let (x, y) = self.middle(n);
+                rays.push(Ray::new(x, y, near, first + row * out.width + column));
             }
         }
     }
@@ -428,90 +428,101 @@ fn clear_down_to(list: &[Form], (x, y): (f32, f32), radius: f32, near: f32, far:
     Some(z)
 }
 
-/// Eight rays side by side.
-struct Rays {
-    x: Lanes,
-    y: Lanes,
-    z: Lanes,
-    met: [bool; LANES],
+/// One ray on its way down.
+#[derive(Clone, Copy)]
+struct Ray {
+    x: f32,
+    y: f32,
+    z: f32,
+    /// Down to this depth nothing stands near; `MISS` when nothing does at all. Only found when asked for.
+    clear: f32,
+    met: bool,
+    /// The cell or knot it is for.
+    to: usize,
 }
 
-impl Rays {
-    fn new(x: Lanes, y: Lanes, z: Lanes) -> Self {
-        Rays { x, y, z, met: [false; LANES] }
+impl Ray {
+    fn new(x: f32, y: f32, z: f32, to: usize) -> Self {
+        Ray { x, y, z, clear: MISS, met: false, to }
     }
+}
 
-    /// Goes down until something stands within `radius` of each ray; the depths where that is, `MISS` for rays that
-    /// pass `far` before.
-    fn come_near(&mut self, forms: &[Form], far: f32, radius: f32) -> Lanes {
-        let mut done = [false; LANES];
-        for _ in 0..64 {
-            let d = distance8(forms, &self.x, &self.y, &self.z, None);
-            for i in 0..LANES {
-                let free = d[i] * 0.9 - radius;
-                done[i] |= free < 0.02;
-                if !done[i] {
-                    self.z[i] -= free;
-                    if self.z[i] < far - radius {
-                        self.z[i] = MISS;
-                        done[i] = true;
-                    }
-                }
-            }
-            if done.iter().all(|done| *done) {
-                break;
-            }
-        }
-        self.z
+/// Where a ray of a packet stands.
+#[derive(Clone, Copy)]
+struct Walk {
+    /// Number of the ray; past the last one when there is none left for this lane.
+    ray: usize,
+    /// Whether it still looks for the first thing near to it.
+    wide: bool,
+    /// The last distance and the step that was taken from there.
+    before: f32,
+    step: f32,
+    rounds: u32,
+}
+
+/// Takes each ray down until it meets a form or passes `far`; with `radius`, notes on the way where something first
+/// stands within it. Eight rays go side by side; one that has ended makes room for the next.
+///
+/// Steps are nine tenths of the distance. Near the skin they are as long as the last two distances say, but never
+/// more than 2.2 distances, and a step that ends inside is taken back: what could be passed over is thinner
+/// than 0.15 cm, and of an edge no more than a tenth of a cell.
+fn march(forms: &[Form], far: f32, radius: Option<f32>, rays: &mut [Ray]) {
+    const NEAR: f32 = 0.12;
+    const LEAST: f32 = 0.45;
+    const ROUNDS: u32 = 160;
+    let start = |ray: usize| Walk { ray, wide: radius.is_some(), before: 1e9, step: 1.0, rounds: 0 };
+    let (mut x, mut y, mut z) = ([0f32; LANES], [0f32; LANES], [0f32; LANES]);
+    let mut walks = [start(usize::MAX); LANES];
+    let (mut next, mut walking) = (0, 0);
+    for i in 0..LANES.min(rays.len()) {
+        walks[i] = start(next);
+        (x[i], y[i], z[i]) = (rays[next].x, rays[next].y, rays[next].z);
+        next += 1;
+        walking += 1;
     }
-
-    /// Goes down until each ray has met a form or passed `far`.
-    ///
-    /// Steps are nine tenths of the distance. Near the skin they are as long as the last two distances say, but never
-    /// more than 2.2 distances, and a step that ends inside is taken back: what could be passed over is thinner
-    /// than 0.15 cm, and of an edge no more than a tenth of a cell.
-    fn run(&mut self, forms: &[Form], far: f32) {
-        const NEAR: f32 = 0.12;
-        const LEAST: f32 = 0.45;
-        let mut done = [false; LANES];
+    let radius = radius.unwrap_or(0.0);
+    while walking > 0 {
+        let d = distance8(forms, &x, &y, &z, None);
         for i in 0..LANES {
-            done[i] = self.z[i] < far;
-        }
-        let mut slope = [1.0f32; LANES];
-        let (mut before, mut step) = ([1e9f32; LANES], [0f32; LANES]);
-        for _ in 0..160 {
-            if done.iter().all(|done| *done) {
-                break;
+            let (walk, d) = (&mut walks[i], d[i]);
+            let Some(ray) = rays.get_mut(walk.ray) else { continue };
+            if walk.wide {
+                if d * 0.9 - radius < 0.02 {
+                    ray.clear = z[i];
+                    walk.wide = false;
+                } else {
+                    z[i] -= d * 0.9 - radius;
+                }
             }
-            let d = distance8(forms, &self.x, &self.y, &self.z, None);
-            for i in 0..LANES {
-                if done[i] {
-                    continue;
+            ray.met = d.abs() < HIT;
+            if !walk.wide && !ray.met {
+                let slope =
+                    if walk.before < 1e8 { ((walk.before - d) / walk.step).clamp(LEAST, 1.0) } else { 1.0 };
+                walk.step = if d < NEAR { d / slope } else { d * 0.9 };
+                walk.before = d;
+                z[i] -= walk.step;
+            }
+            walk.rounds += 1;
+            if ray.met || z[i] < far - radius || walk.rounds > ROUNDS {
+                ray.z = z[i];
+                *walk = start(next);
+                match rays.get(next) {
+                    Some(ray) => (x[i], y[i], z[i]) = (ray.x, ray.y, ray.z),
+                    None => walking -= 1,
                 }
-                if d[i].abs() < HIT {
-                    done[i] = true;
-                    self.met[i] = true;
-                    continue;
-                }
-                if before[i] < 1e8 {
-                    slope[i] = ((before[i] - d[i]) / step[i]).clamp(LEAST, 1.0);
-                }
-                before[i] = d[i];
-                step[i] = if d[i] < NEAR { d[i] / slope[i] } else { d[i] * 0.9 };
-                self.z[i] -= step[i];
-                done[i] = self.z[i] < far;
+                next += 1;
             }
         }
     }
+}
 
-    /// Brings the rays that met a form onto its surface and finds parts (when asked for) and unit normals there.
-    fn settle(&mut self, forms: &[Form], parts: Option<&mut [u8; LANES]>) -> [Vec3; LANES] {
-        let mut normals = [Vec3::default(); LANES];
-        if !self.met.iter().any(|met| *met) {
-            return normals;
-        }
-        let (x, y, z) = (&self.x, &self.y, self.z);
-        let off = distance8(forms, x, y, &z, parts);
+/// Brings rays that have met a form onto its surface: gives depth, unit normal and part of each to `take`.
+fn settle(forms: &[Form], rays: &[Ray], mut take: impl FnMut(&Ray, f32, Vec3, Part)) {
+    for rays in rays.chunks(LANES) {
+        let of = |i: usize| &rays[i.min(rays.len() - 1)];
+        let (x, y, z) = (lanes!(i => of(i).x), lanes!(i => of(i).y), lanes!(i => of(i).z));
+        let mut parts = [0u8; LANES];
+        let off = distance8(forms, &x, &y, &z, Some(&mut parts));
         let mut n = [[0f32; LANES]; 3];
         for t in TAPS {
             let d = distance8(
@@ -527,13 +538,10 @@ impl Rays {
                 n[2][i] += t.z * d[i];
             }
         }
-        for i in 0..LANES {
-            normals[i] = Vec3::new(n[0][i], n[1][i], n[2][i]).normalized();
-            if self.met[i] {
-                self.z[i] -= off[i] / normals[i].z.max(0.3);
-            }
+        for (i, ray) in rays.iter().enumerate() {
+            let normal = Vec3::new(n[0][i], n[1][i], n[2][i]).normalized();
+            take(ray, ray.z - off[i] / normal.z.max(0.3), normal, Part::from_code(parts[i]));
         }
-        normals
     }
 }
 
