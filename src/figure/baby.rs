@@ -15,7 +15,7 @@ use crate::units::FigurePoint;
 use std::collections::BTreeMap;
 
 /// How far a fitted tone may lie from its contour, cm.
-const TONE_TOLERANCE: f32 = 0.02;
+const TONE_TOLERANCE: f32 = 0.03;
 
 type Marks = Vec<Item<FigurePoint>>;
 
