@@ -15,7 +15,7 @@ use crate::units::FigurePoint;
 use std::collections::BTreeMap;
 
 /// How far a fitted tone may lie from its contour, cm.
-const TONE_TOLERANCE: f32 = 0.03;
+const TONE_TOLERANCE: f32 = 0.035;
 
 type Marks = Vec<Item<FigurePoint>>;
 

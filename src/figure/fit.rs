@@ -92,7 +92,7 @@ fn fit(points: &[P], t0: P, t1: P, tolerance: f32, path: &mut Path<FigurePoint>)
             return;
         }
         // Far off: another parameter will not mend it.
-        if worst.0 > tolerance * tolerance * 16.0 || round == ROUNDS - 1 {
+        if worst.0 > tolerance * tolerance * 36.0 || round == ROUNDS - 1 {
             break;
         }
         for (value, p) in u.iter_mut().zip(points) {
