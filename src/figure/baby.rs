@@ -1,7 +1,7 @@
 //! The baby, drawn. In: posed babies and their cast. Out: marks: skin and tones, then ink, grouped by part.
 
 use super::fit;
-use super::grid::{self, Line, Window};
+use super::grid::{self, Line, Tracer, Window};
 use super::lines::{self, Chain, Kind};
 use super::palette::BabyColours;
 use super::ribbon::{distance, ribbon};
@@ -15,7 +15,7 @@ use crate::units::FigurePoint;
 use std::collections::BTreeMap;
 
 /// How far a fitted tone may lie from its contour, cm.
-const TONE_TOLERANCE: f32 = 0.02;
+const TONE_TOLERANCE: f32 = 0.035;
 
 type Marks = Vec<Item<FigurePoint>>;
 
@@ -24,10 +24,11 @@ pub fn draw(babies: &[&PosedBaby], cast: &Cast, colours: &BabyColours, tonal: bo
     let mut out = vec![];
     let Some(whole) = Window::round(cast, |i| cast.hit(i)) else { return out };
     let inside = |i: usize| if cast.hit(i) { 0.5 } else { -0.5 };
-    let mut skin = vec![fill(outline(cast, whole, &inside, 0.1), colours.skin)];
+    let mut tracer = Tracer::default();
+    let mut skin = vec![fill(outline(&mut tracer, cast, whole, inside, 0.1), colours.skin)];
     if tonal {
         let heads: Vec<_> = babies.iter().map(|b| (b.head, b.posture.measures.head)).collect();
-        skin.extend(tonal_marks(cast, whole, &tone::tones(cast, &heads), colours));
+        skin.extend(tonal_marks(&mut tracer, cast, whole, &tone::tones(cast, &heads), colours));
     }
     out.push(group("skin", "skin and shade", skin));
     out.extend(ink(cast, babies, colours));
@@ -43,9 +44,15 @@ fn fill(path: Path<FigurePoint>, colour: Colour) -> Item<FigurePoint> {
 }
 
 /// The fitted lines where `field` crosses 0; pieces under `least` cm2 are left out.
-fn outline(cast: &Cast, window: Window, field: &dyn Fn(usize) -> f32, least: f32) -> Path<FigurePoint> {
+fn outline(
+    tracer: &mut Tracer,
+    cast: &Cast,
+    window: Window,
+    field: impl Fn(usize) -> f32,
+    least: f32,
+) -> Path<FigurePoint> {
     let mut path = vec![];
-    for line in grid::contours(cast, window, field) {
+    for line in tracer.contours(cast, window, field) {
         let smooth = grid::smooth(&line, true, 0.2 / cast.cell);
         if grid::area(&smooth).abs() >= least {
             fit::closed(&spaced(&smooth, 0.12), TONE_TOLERANCE, &mut path);
@@ -68,11 +75,17 @@ fn spaced(line: &[(f32, f32)], step: f32) -> Line {
     out
 }
 
-fn tonal_marks(cast: &Cast, whole: Window, tones: &tone::Tones, c: &BabyColours) -> Marks {
+fn tonal_marks(
+    tracer: &mut Tracer,
+    cast: &Cast,
+    whole: Window,
+    tones: &tone::Tones,
+    c: &BabyColours,
+) -> Marks {
     let mut out = vec![];
     let mut lay = |window: Window, field: &dyn Fn(usize) -> f32, least: f32, colour: Colour| {
         let within = |i: usize| if cast.hit(i) { field(i) } else { -1.0 };
-        let path = outline(cast, window, &within, least);
+        let path = outline(tracer, cast, window, within, least);
         if !path.is_empty() {
             out.push(fill(path, colour));
         }

@@ -81,9 +81,10 @@ fn fit(points: &[P], t0: P, t1: P, tolerance: f32, path: &mut Path<FigurePoint>)
         path.push(Step::Curve(point(add(a, t0, third)), point(add(d, t1, third)), point(d)));
         return;
     }
+    const ROUNDS: usize = 6;
     let mut u = chord_parameters(points);
     let mut worst = (f32::MAX, n / 2);
-    for round in 0..4 {
+    for round in 0..ROUNDS {
         let curve = least_squares(points, &u, t0, t1);
         worst = largest_error(points, &u, &curve);
         if worst.0 <= tolerance * tolerance {
@@ -91,7 +92,7 @@ fn fit(points: &[P], t0: P, t1: P, tolerance: f32, path: &mut Path<FigurePoint>)
             return;
         }
         // Far off: another parameter will not mend it.
-        if worst.0 > tolerance * tolerance * 16.0 || round == 3 {
+        if worst.0 > tolerance * tolerance * 36.0 || round == ROUNDS - 1 {
             break;
         }
         for (value, p) in u.iter_mut().zip(points) {

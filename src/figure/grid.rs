@@ -5,13 +5,53 @@ use crate::body::cast::Cast;
 /// Points of a line in the picture plane, cm.
 pub type Line = Vec<(f32, f32)>;
 
-/// Blurs `field` (row by row, `width` cells a row) by about `sigma` cells: three box blurs.
-pub fn blur(field: &mut [f32], width: usize, sigma: f32) {
-    let r = ((sigma + 0.5) as usize).max(1);
-    let height = field.len() / width;
-    let mut scratch = vec![0f32; field.len()];
-    for _ in 0..3 {
-        box_blur(field, &mut scratch, width, height, r);
+/// Means of squares of `k` x `k` cells: a field on a coarser grid. `width` and height are multiples of `k`.
+pub struct Coarse {
+    values: Vec<f32>,
+    width: usize,
+    k: usize,
+}
+
+impl Coarse {
+    /// The means of a field on the cast's grid.
+    pub fn of(cast: &Cast, k: usize, field: impl Fn(usize) -> f32) -> Self {
+        let (width, share) = (cast.width / k, 1.0 / (k * k) as f32);
+        let mut values = vec![0.0; width * (cast.height / k)];
+        for (j, row) in values.chunks_exact_mut(width).enumerate() {
+            for line in (j * k..(j + 1) * k).map(|line| line * cast.width) {
+                for (i, value) in row.iter_mut().enumerate() {
+                    for cell in 0..k {
+                        *value += field(line + i * k + cell) * share;
+                    }
+                }
+            }
+        }
+        Coarse { values, width, k }
+    }
+
+    /// Blurs by `times` box blurs, each over a square that reaches `r` coarse cells to every side.
+    pub fn blur(&mut self, r: usize, times: usize) {
+        let height = self.values.len() / self.width;
+        let mut scratch = vec![0f32; self.values.len()];
+        for _ in 0..times {
+            box_blur(&mut self.values, &mut scratch, self.width, height, r);
+        }
+    }
+
+    /// The value at a cell of the cast's grid, linear between coarse cells.
+    pub fn at(&self, i: usize, j: usize) -> f32 {
+        let place = |cell: usize, count: usize| {
+            let from_first = (cell as f32 + 0.5) / self.k as f32 - 0.5;
+            let at = (from_first.max(0.0) as usize).min(count.saturating_sub(2));
+            (at, (from_first - at as f32).clamp(0.0, 1.0))
+        };
+        let (a, u) = place(i, self.width);
+        let (b, v) = place(j, self.values.len() / self.width);
+        let row = |b: usize| {
+            let k = b * self.width + a;
+            self.values[k] * (1.0 - u) + self.values[k + 1] * u
+        };
+        row(b) * (1.0 - v) + row(b + 1) * v
     }
 }
 
@@ -78,83 +118,120 @@ impl Window {
     }
 }
 
-/// Closed lines where a field on the cast's grid crosses 0, the larger values on the same side all along. `field`
-/// gives the value of a cell; the border of the window counts as below 0.
-pub fn contours(cast: &Cast, window: Window, field: &dyn Fn(usize) -> f32) -> Vec<Line> {
-    let ((i0, i1), (j0, j1)) = (window.columns, window.rows);
-    let (w, h) = (i1 - i0, j1 - j0);
-    let mut values = Vec::with_capacity(w * h);
-    for j in j0..j1 {
-        for i in i0..i1 {
-            let border = i == i0 || j == j0 || i == i1 - 1 || j == j1 - 1;
-            values.push(if border { -1.0 } else { field(j * cast.width + i) });
+/// Follows lines of equal value; keeps its tables from one field to the next.
+#[derive(Default)]
+pub struct Tracer {
+    /// Whether the field is above 0, a cell of the window each.
+    above: Vec<bool>,
+    /// From one crossed grid edge to the next, counted from 1; 0 for none. An edge is its cell * 2, + 1 for the one
+    /// that runs down.
+    next: Vec<u32>,
+}
+
+impl Tracer {
+    /// Closed lines where a field on the cast's grid crosses 0, the larger values on the same side all along. `field`
+    /// gives the value of a cell; the border of the window counts as below 0.
+    pub fn contours(&mut self, cast: &Cast, window: Window, field: impl Fn(usize) -> f32) -> Vec<Line> {
+        let ((i0, i1), (j0, j1)) = (window.columns, window.rows);
+        let (w, h) = (i1 - i0, j1 - j0);
+        if self.next.len() < w * h * 2 {
+            self.next.resize(w * h * 2, 0);
         }
-    }
-    // A step leads from one crossed grid edge to the next; an edge is its cell * 2, + 1 for the one that runs down.
-    const NONE: u32 = u32::MAX;
-    let mut next = vec![NONE; w * h * 2];
-    let mut order = vec![];
-    for j in 0..h.saturating_sub(1) {
-        for i in 0..w - 1 {
-            let cell = j * w + i;
-            let (a, b, c, d) = (values[cell], values[cell + 1], values[cell + w + 1], values[cell + w]);
-            let code = usize::from(a > 0.0)
-                | usize::from(b > 0.0) << 1
-                | usize::from(c > 0.0) << 2
-                | usize::from(d > 0.0) << 3;
-            if code == 0 || code == 15 {
-                continue;
-            }
-            let (top, left, right, bottom) = (cell * 2, cell * 2 + 1, (cell + 1) * 2 + 1, (cell + w) * 2);
-            let mut lead = |from: usize, to: usize| {
-                next[from] = to as u32;
-                order.push(from);
-            };
-            match code {
-                1 => lead(left, top),
-                2 => lead(top, right),
-                3 => lead(left, right),
-                4 => lead(right, bottom),
-                5 => {
-                    lead(left, top);
-                    lead(right, bottom);
-                }
-                6 => lead(top, bottom),
-                7 => lead(left, bottom),
-                8 => lead(bottom, left),
-                9 => lead(bottom, top),
-                10 => {
-                    lead(top, right);
-                    lead(bottom, left);
-                }
-                11 => lead(bottom, right),
-                12 => lead(right, left),
-                13 => lead(right, top),
-                _ => lead(top, left),
+        self.above.clear();
+        self.above.resize(w * h, false);
+        for j in 1..h - 1 {
+            let from = (j0 + j) * cast.width + i0;
+            for (i, above) in self.above[j * w + 1..(j + 1) * w - 1].iter_mut().enumerate() {
+                *above = field(from + i + 1) > 0.0;
             }
         }
-    }
-    let crossing = |edge: usize| {
-        let cell = edge / 2;
-        let (right, down) = if edge.is_multiple_of(2) { (1, 0) } else { (0, 1) };
-        let (a, b) = (values[cell], values[cell + right + down * w]);
-        let u = (a / (a - b)).clamp(0.0, 1.0);
-        let (x, y) = cast.centre(i0 + cell % w, j0 + cell / w);
-        (x + u * cast.cell * right as f32, y - u * cast.cell * down as f32)
-    };
-    let mut out = vec![];
-    for start in order {
-        let mut line = vec![];
-        let mut at = start;
-        while next[at] != NONE {
-            line.push(crossing(at));
-            at = std::mem::replace(&mut next[at], NONE) as usize;
+        let order = self.crossings(w, h);
+        let value = |cell: usize| {
+            let (i, j) = (cell % w, cell / w);
+            let border = i == 0 || j == 0 || i == w - 1 || j == h - 1;
+            if border { -1.0 } else { field((j0 + j) * cast.width + i0 + i) }
+        };
+        let crossing = |edge: usize| {
+            let cell = edge / 2;
+            let (right, down) = if edge.is_multiple_of(2) { (1, 0) } else { (0, 1) };
+            let (a, b) = (value(cell), value(cell + right + down * w));
+            let u = (a / (a - b)).clamp(0.0, 1.0);
+            let (x, y) = cast.centre(i0 + cell % w, j0 + cell / w);
+            (x + u * cast.cell * right as f32, y - u * cast.cell * down as f32)
+        };
+        let mut out = vec![];
+        for start in order {
+            let mut line = vec![];
+            let mut at = start;
+            while self.next[at] != 0 {
+                line.push(crossing(at));
+                at = std::mem::replace(&mut self.next[at], 0) as usize - 1;
+            }
+            if line.len() > 6 {
+                out.push(line);
+            }
         }
-        if line.len() > 6 {
-            out.push(line);
-        }
+        out
     }
-    out
+
+    /// Fills in `next` from `above`; the edges that lead on, row by row.
+    fn crossings(&mut self, w: usize, h: usize) -> Vec<usize> {
+        const STRIDE: usize = 16;
+        let mut order = vec![];
+        for j in 0..h.saturating_sub(1) {
+            let (upper, lower) = (&self.above[j * w..(j + 1) * w], &self.above[(j + 1) * w..(j + 2) * w]);
+            let mut i = 0;
+            while i < w - 1 {
+                // Most stretches are all above or all below.
+                let end = (i + STRIDE + 1).min(w);
+                let count = |row: &[bool]| row[i..end].iter().map(|&above| u8::from(above)).sum::<u8>();
+                let sum = usize::from(count(upper) + count(lower));
+                if sum == 0 || sum == 2 * (end - i) {
+                    i = end - 1;
+                    continue;
+                }
+                for i in i..end - 1 {
+                    let code = usize::from(upper[i])
+                        | usize::from(upper[i + 1]) << 1
+                        | usize::from(lower[i + 1]) << 2
+                        | usize::from(lower[i]) << 3;
+                    let cell = j * w + i;
+                    let (top, left, right, bottom) =
+                        (cell * 2, cell * 2 + 1, (cell + 1) * 2 + 1, (cell + w) * 2);
+                    let next = &mut self.next;
+                    let mut lead = |from: usize, to: usize| {
+                        next[from] = to as u32 + 1;
+                        order.push(from);
+                    };
+                    match code {
+                        0 | 15 => {}
+                        1 => lead(left, top),
+                        2 => lead(top, right),
+                        3 => lead(left, right),
+                        4 => lead(right, bottom),
+                        5 => {
+                            lead(left, top);
+                            lead(right, bottom);
+                        }
+                        6 => lead(top, bottom),
+                        7 => lead(left, bottom),
+                        8 => lead(bottom, left),
+                        9 => lead(bottom, top),
+                        10 => {
+                            lead(top, right);
+                            lead(bottom, left);
+                        }
+                        11 => lead(bottom, right),
+                        12 => lead(right, left),
+                        13 => lead(right, top),
+                        _ => lead(top, left),
+                    }
+                }
+                i = end - 1;
+            }
+        }
+        order
+    }
 }
 
 fn kernel(sigma: f32) -> Vec<f32> {
@@ -181,12 +258,11 @@ fn convolve(line: &[(f32, f32)], closed: bool, kernel: &[f32]) -> Line {
             line[j as usize]
         }
     };
-    (0..n)
-        .map(|i| {
-            kernel.iter().enumerate().fold((0.0, 0.0), |sum, (q, k)| {
-                let p = at(i + q as i32 - r);
-                (sum.0 + p.0 * k, sum.1 + p.1 * k)
-            })
+    let padded: Line = (-r..n + r).map(at).collect();
+    padded
+        .windows(kernel.len())
+        .map(|near| {
+            near.iter().zip(kernel).fold((0.0, 0.0), |sum, (p, k)| (sum.0 + p.0 * k, sum.1 + p.1 * k))
         })
         .collect()
 }
@@ -203,18 +279,9 @@ pub fn smooth(line: &[(f32, f32)], closed: bool, sigma: f32) -> Line {
 pub fn smooth_weights(weights: &[f32], closed: bool, sigma: f32) -> Vec<f32> {
     let k = kernel(sigma);
     let (n, r) = (weights.len() as i32, (k.len() / 2) as i32);
-    (0..n)
-        .map(|i| {
-            k.iter()
-                .enumerate()
-                .map(|(q, kk)| {
-                    let j = i + q as i32 - r;
-                    let j = if closed { j.rem_euclid(n) } else { j.clamp(0, n - 1) };
-                    weights[j as usize] * kk
-                })
-                .sum()
-        })
-        .collect()
+    let at = |j: i32| weights[if closed { j.rem_euclid(n) } else { j.clamp(0, n - 1) } as usize];
+    let padded: Vec<f32> = (-r..n + r).map(at).collect();
+    padded.windows(k.len()).map(|near| near.iter().zip(&k).map(|(w, k)| w * k).sum()).collect()
 }
 
 /// Signed area of a closed line, cm2.

@@ -48,8 +48,17 @@ struct Crack {
 struct Cracks<'a> {
     cast: &'a Cast,
     columns: usize,
-    cracks: Vec<Option<Crack>>,
+    /// Which cracks leave a corner: a sum of `RIGHT`, `DOWN`, `LEFT` and `UP`.
+    leaving: Vec<u8>,
+    weights: Vec<f32>,
+    kinds: Vec<Kind>,
+    parts: Vec<Part>,
 }
+
+const RIGHT: u8 = 1;
+const DOWN: u8 = 2;
+const LEFT: u8 = 4;
+const UP: u8 = 8;
 
 /// Visible pieces smaller than this lose their edges, cm2: a fingertip in a gap can read as something else.
 const SPECK: f32 = 0.28;
@@ -78,13 +87,17 @@ fn crease_angles(a: Part, b: Part) -> (f32, f32) {
     }
 }
 
+/// How far the near surface stands before the far one where an overlap fades in, and where it is full, cm.
+const STEP: (f32, f32) = (0.10, 0.7);
+
 /// The crack between cells `a` and `b`, which lie `step` cells (x to the right, y down) apart.
 fn crack_between(cast: &Cast, (ia, ja): (usize, usize), (ib, jb): (usize, usize)) -> Option<Crack> {
     let (a, b) = (ja * cast.width + ia, jb * cast.width + ib);
-    let (hit_a, hit_b) = (cast.hit(a), cast.hit(b));
-    if !hit_a && !hit_b {
+    // Most neighbours are both empty, or the same part at nearly one depth.
+    if cast.part[a] == cast.part[b] && (cast.depth[a] - cast.depth[b]).abs() <= STEP.0 {
         return None;
     }
+    let (hit_a, hit_b) = (cast.hit(a), cast.hit(b));
     if hit_a != hit_b {
         let part = cast.part[if hit_a { a } else { b }];
         return Some(Crack { weight: 1.0, kind: Kind::Outline, part });
@@ -95,7 +108,7 @@ fn crack_between(cast: &Cast, (ia, ja): (usize, usize), (ib, jb): (usize, usize)
     let (wx, wy) = (dx * cast.cell * sign, -dy * cast.cell * sign);
     let slope = if n.z > 0.08 { -(n.x * wx + n.y * wy) / n.z } else { 1.0 };
     let before = cast.depth[near] - cast.depth[far] - slope.clamp(0.0, 1.0);
-    let weight = smooth_step(0.10, 0.7, before);
+    let weight = smooth_step(STEP.0, STEP.1, before);
     if weight > 0.03 {
         return Some(Crack { weight, kind: Kind::Overlap, part: cast.part[near] });
     }
@@ -128,24 +141,62 @@ fn crack_between(cast: &Cast, (ia, ja): (usize, usize), (ib, jb): (usize, usize)
 impl<'a> Cracks<'a> {
     fn find(cast: &'a Cast) -> Self {
         let columns = cast.width + 1;
-        let mut cracks = vec![None; columns * (cast.height + 1) * 2];
+        let corners = columns * (cast.height + 1);
+        let mut cracks = Cracks {
+            cast,
+            columns,
+            leaving: vec![0; corners],
+            weights: vec![0.0; corners * 2],
+            kinds: vec![Kind::Outline; corners * 2],
+            parts: vec![Part::default(); corners * 2],
+        };
         for j in 0..cast.height {
             for i in 0..cast.width {
-                if i + 1 < cast.width {
-                    cracks[(j * columns + i + 1) * 2 + 1] = crack_between(cast, (i, j), (i + 1, j));
+                if i + 1 < cast.width
+                    && let Some(crack) = crack_between(cast, (i, j), (i + 1, j))
+                {
+                    cracks.put((j * columns + i + 1) * 2 + 1, crack);
                 }
-                if j + 1 < cast.height {
-                    cracks[((j + 1) * columns + i) * 2] = crack_between(cast, (i, j), (i, j + 1));
+                if j + 1 < cast.height
+                    && let Some(crack) = crack_between(cast, (i, j), (i, j + 1))
+                {
+                    cracks.put(((j + 1) * columns + i) * 2, crack);
                 }
             }
         }
-        Cracks { cast, columns, cracks }
+        cracks
+    }
+
+    /// The bits of `leaving` at both ends of an edge, and where its other end is.
+    fn bits(&self, edge: usize) -> (u8, u8, usize) {
+        if edge.is_multiple_of(2) { (RIGHT, LEFT, edge / 2 + 1) } else { (DOWN, UP, edge / 2 + self.columns) }
+    }
+
+    fn put(&mut self, edge: usize, crack: Crack) {
+        let (from, to, end) = self.bits(edge);
+        self.leaving[edge / 2] |= from;
+        self.leaving[end] |= to;
+        (self.weights[edge], self.kinds[edge], self.parts[edge]) = (crack.weight, crack.kind, crack.part);
+    }
+
+    fn take_away(&mut self, edge: usize) {
+        let (from, to, end) = self.bits(edge);
+        self.leaving[edge / 2] &= !from;
+        self.leaving[end] &= !to;
+    }
+
+    fn is_there(&self, edge: usize) -> bool {
+        self.leaving[edge / 2] & self.bits(edge).0 != 0
+    }
+
+    /// Whether the cells beside an edge belong to one visible piece.
+    fn connects(&self, edge: usize) -> bool {
+        !self.is_there(edge) || self.weights[edge] < 0.25
     }
 
     /// Takes away the edges of tiny visible pieces.
     fn drop_scraps(&mut self) {
         let (w, h) = (self.cast.width, self.cast.height);
-        let mut parent: Vec<u32> = (0..(w * h) as u32).collect();
         fn root(parent: &mut [u32], mut i: u32) -> u32 {
             while parent[i as usize] != i {
                 parent[i as usize] = parent[parent[i as usize] as usize];
@@ -153,52 +204,69 @@ impl<'a> Cracks<'a> {
             }
             i
         }
-        let mut pairs = vec![];
+        // Runs of connected cells along the rows, and what they are joined to above; 0 is no run.
+        let mut run = vec![0u32; w * h];
+        let (mut parent, mut size) = (vec![0u32], vec![0u32]);
         for j in 0..h {
+            let mut joined = (0, 0);
             for i in 0..w {
                 let a = j * w + i;
                 if !self.cast.hit(a) {
                     continue;
                 }
-                if i + 1 < w && self.cast.hit(a + 1) {
-                    pairs.push((a, a + 1, (j * self.columns + i + 1) * 2 + 1));
+                let before = i > 0 && run[a - 1] != 0 && self.connects((j * self.columns + i) * 2 + 1);
+                if !before {
+                    parent.push(parent.len() as u32);
+                    size.push(0);
                 }
-                if j + 1 < h && self.cast.hit(a + w) {
-                    pairs.push((a, a + w, ((j + 1) * self.columns + i) * 2));
+                run[a] = parent.len() as u32 - 1;
+                size[run[a] as usize] += 1;
+                let above = if j > 0 { run[a - w] } else { 0 };
+                if above != 0 && (above, run[a]) != joined && self.connects((j * self.columns + i) * 2) {
+                    joined = (above, run[a]);
+                    let (x, y) = (root(&mut parent, run[a]), root(&mut parent, above));
+                    if x != y {
+                        parent[x as usize] = y;
+                        size[y as usize] += size[x as usize];
+                        size[x as usize] = 0;
+                    }
                 }
             }
         }
-        for &(a, b, edge) in &pairs {
-            if self.cracks[edge].is_none_or(|c| c.weight < 0.25) {
-                let (x, y) = (root(&mut parent, a as u32), root(&mut parent, b as u32));
-                parent[x as usize] = y;
-            }
-        }
-        let mut size = vec![0u32; w * h];
-        for a in 0..w * h {
-            if self.cast.hit(a) {
-                size[root(&mut parent, a as u32) as usize] += 1;
+        // A run that grew after it was joined has counted on for itself.
+        for i in 1..parent.len() as u32 {
+            let top = root(&mut parent, i);
+            if top != i {
+                size[top as usize] += std::mem::take(&mut size[i as usize]);
             }
         }
         let cells = |area: f32| (area / (self.cast.cell * self.cast.cell)) as u32;
         let (scrap, speck) = (cells(SCRAP), cells(SPECK));
-        for &(a, b, edge) in &pairs {
-            if self.cracks[edge].is_none() {
-                continue;
-            }
-            let (ra, rb) = (root(&mut parent, a as u32) as usize, root(&mut parent, b as u32) as usize);
-            if ra == rb {
-                continue;
-            }
-            let (small_a, small_b) = (size[ra] < scrap, size[rb] < scrap);
-            let (za, zb) = (self.cast.depth[a], self.cast.depth[b]);
-            let gone = size[ra] < speck
-                || size[rb] < speck
-                || (small_a && small_b)
-                || (small_a && za > zb)
-                || (small_b && zb > za);
-            if gone {
-                self.cracks[edge] = None;
+        for j in 0..h {
+            for i in 0..w {
+                let corner = j * self.columns + i;
+                for (bit, edge, beside) in [(RIGHT, corner * 2, w), (DOWN, corner * 2 + 1, 1)] {
+                    // The cells beside it: this one, and the one above or to the left.
+                    let b = j * w + i;
+                    if self.leaving[corner] & bit == 0 || run[b] == 0 || b < beside || run[b - beside] == 0 {
+                        continue;
+                    }
+                    let a = b - beside;
+                    let (ra, rb) = (root(&mut parent, run[a]) as usize, root(&mut parent, run[b]) as usize);
+                    if ra == rb {
+                        continue;
+                    }
+                    let (small_a, small_b) = (size[ra] < scrap, size[rb] < scrap);
+                    let (za, zb) = (self.cast.depth[a], self.cast.depth[b]);
+                    let gone = size[ra] < speck
+                        || size[rb] < speck
+                        || (small_a && small_b)
+                        || (small_a && za > zb)
+                        || (small_b && zb > za);
+                    if gone {
+                        self.take_away(edge);
+                    }
+                }
             }
         }
     }
@@ -206,47 +274,41 @@ impl<'a> Cracks<'a> {
     /// The cracks that meet at a corner.
     fn around(&self, corner: usize) -> ([usize; 4], usize) {
         let mut out = ([0; 4], 0);
-        let mut take = |edge: usize| {
-            if self.cracks[edge].is_some() {
+        let bits = self.leaving[corner];
+        let mut take = |bit: u8, edge: usize| {
+            if bits & bit != 0 {
                 out.0[out.1] = edge;
                 out.1 += 1;
             }
         };
-        take(corner * 2);
-        take(corner * 2 + 1);
-        if !corner.is_multiple_of(self.columns) {
-            take((corner - 1) * 2);
-        }
-        if corner >= self.columns {
-            take((corner - self.columns) * 2 + 1);
-        }
+        take(RIGHT, corner * 2);
+        take(DOWN, corner * 2 + 1);
+        take(LEFT, corner.wrapping_sub(1).wrapping_mul(2));
+        take(UP, corner.wrapping_sub(self.columns).wrapping_mul(2).wrapping_add(1));
         out
     }
 
     fn other_end(&self, edge: usize, corner: usize) -> usize {
-        let a = edge / 2;
-        let b = if edge.is_multiple_of(2) { a + 1 } else { a + self.columns };
+        let (a, b) = (edge / 2, self.bits(edge).2);
         if corner == a { b } else { a }
     }
 
     fn priority(&self, edge: usize) -> f32 {
-        self.cracks[edge].map_or(0.0, |c| {
-            c.weight
-                + match c.kind {
-                    Kind::Outline => 3.0,
-                    Kind::Overlap => 1.5,
-                    Kind::Crease => 0.0,
-                }
-        })
+        self.weights[edge]
+            + match self.kinds[edge] {
+                Kind::Outline => 3.0,
+                Kind::Overlap => 1.5,
+                Kind::Crease => 0.0,
+            }
     }
 
     /// How a line goes on from `edge` through `corner`: the two strongest go through, and of four the other two.
     fn onward(&self, edge: usize, corner: usize) -> Option<usize> {
-        let (edges, n) = self.around(corner);
-        let mut edges = edges[..n].to_vec();
+        let (mut edges, n) = self.around(corner);
+        let edges = &mut edges[..n];
         match n {
             0 | 1 => None,
-            2 => edges.into_iter().find(|e| *e != edge),
+            2 => edges.iter().copied().find(|e| *e != edge),
             _ => {
                 edges.sort_by(|a, b| self.priority(*b).total_cmp(&self.priority(*a)));
                 let at = edges.iter().position(|e| *e == edge)?;
@@ -272,22 +334,24 @@ impl<'a> Cracks<'a> {
     }
 
     fn chains(&self) -> Vec<Chain> {
-        let mut used = vec![false; self.cracks.len()];
+        let mut used = vec![false; self.weights.len()];
         let mut out = vec![];
-        for corner in 0..self.columns * (self.cast.height + 1) {
-            let (edges, n) = self.around(corner);
-            if n == 0 || n == 2 {
+        for corner in 0..self.leaving.len() {
+            if matches!(self.leaving[corner].count_ones(), 0 | 2) {
                 continue;
             }
+            let (edges, n) = self.around(corner);
             for &edge in &edges[..n] {
                 if !used[edge] && self.onward(edge, corner).is_none() {
                     out.push(self.follow(edge, corner, &mut used));
                 }
             }
         }
-        for edge in 0..self.cracks.len() {
-            if self.cracks[edge].is_some() && !used[edge] {
-                out.push(self.follow(edge, edge / 2, &mut used));
+        for corner in 0..self.leaving.len() {
+            for (bit, edge) in [(RIGHT, corner * 2), (DOWN, corner * 2 + 1)] {
+                if self.leaving[corner] & bit != 0 && !used[edge] {
+                    out.push(self.follow(edge, corner, &mut used));
+                }
             }
         }
         out
@@ -308,11 +372,10 @@ impl<'a> Cracks<'a> {
             edges.push(next);
             corner = self.other_end(next, corner);
         }
-        let cracks: Vec<Crack> = edges.iter().filter_map(|e| self.cracks[*e]).collect();
         let mut points: Vec<(f32, f32)> = edges.iter().map(|e| self.middle(*e)).collect();
-        let mut weights: Vec<f32> = cracks.iter().map(|c| c.weight).collect();
-        let count = |k: Kind| cracks.iter().filter(|c| c.kind == k).count();
-        let kind = if count(Kind::Outline) * 2 > cracks.len() {
+        let mut weights: Vec<f32> = edges.iter().map(|e| self.weights[*e]).collect();
+        let count = |k: Kind| edges.iter().filter(|e| self.kinds[**e] == k).count();
+        let kind = if count(Kind::Outline) * 2 > edges.len() {
             Kind::Outline
         } else if count(Kind::Overlap) > count(Kind::Crease) {
             Kind::Overlap
@@ -327,7 +390,7 @@ impl<'a> Cracks<'a> {
             weights.push(weights[weights.len() - 1]);
             joined = [self.around(start).1 > 1, self.around(corner).1 > 1];
         }
-        let mut regions: Vec<Region> = cracks.iter().map(|c| c.part.region()).collect();
+        let mut regions: Vec<Region> = edges.iter().map(|e| self.parts[*e].region()).collect();
         if !closed {
             regions.insert(0, regions[0]);
             regions.push(regions[regions.len() - 1]);

@@ -6,7 +6,7 @@ use super::scene::{Path, Step};
 use crate::units::FigurePoint;
 
 /// How far a fitted edge may lie from its points, cm.
-const TOLERANCE: f32 = 0.012;
+const TOLERANCE: f32 = 0.02;
 
 /// Appends the outline of a ribbon to `path`. `widths` are full widths in cm, one a point.
 pub fn ribbon(points: &[(f32, f32)], widths: &[f32], closed: bool, path: &mut Path<FigurePoint>) {

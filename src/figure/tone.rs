@@ -1,6 +1,6 @@
 //! Light and shade. In: a cast and the head's frame. Out: fields of darkness, hair and blush on the cast's grid.
 
-use super::grid::{blur, smooth_step};
+use super::grid::{Coarse, smooth_step};
 use crate::body::cast::Cast;
 use crate::body::frame::Frame;
 use crate::body::head::WHORL;
@@ -23,17 +23,21 @@ pub struct Tones {
 /// The tones of a cast. `heads`: the frame and scale of each head, and the code its parts begin at.
 pub fn tones(cast: &Cast, heads: &[(Frame, f32)]) -> Tones {
     let n = cast.width * cast.height;
-    let mask: Vec<f32> = (0..n).map(|i| if cast.hit(i) { 1.0 } else { 0.0 }).collect();
-    let mut depth: Vec<f32> = (0..n).map(|i| if cast.hit(i) { cast.depth[i] } else { 0.0 }).collect();
-    let mut weight = mask.clone();
-    let sigma = 0.75 / cast.cell;
-    blur(&mut depth, cast.width, sigma);
-    blur(&mut weight, cast.width, sigma);
+    let inside = |i: usize| if cast.hit(i) { 1.0 } else { 0.0 };
+    // Depth all round, for hollows; so smooth that a grid four times as coarse holds it.
+    const WIDE: usize = 4;
+    let mut depth = Coarse::of(cast, WIDE, |i| if cast.hit(i) { cast.depth[i] } else { 0.0 });
+    let mut weight = Coarse::of(cast, WIDE, inside);
+    let reach = (0.75 / cast.cell / WIDE as f32 + 0.5) as usize;
+    depth.blur(reach, 3);
+    weight.blur(reach, 3);
     let light = LIGHT.normalized();
     let (mut shade, mut hair, mut blush) = (vec![0.0; n], vec![0.0; n], vec![0.0; n]);
     for (x, y, i) in cast.hits() {
         let lit = cast.normal[i].dot(light).max(0.0);
-        let hollow = ((depth[i] / weight[i].max(1e-3) - cast.depth[i]) / 3.0).clamp(-0.35, 1.0);
+        let (column, row) = (i % cast.width, i / cast.width);
+        let around = depth.at(column, row) / weight.at(column, row).max(1e-3);
+        let hollow = ((around - cast.depth[i]) / 3.0).clamp(-0.35, 1.0);
         shade[i] = (1.0 - lit) * 0.8 + hollow * 0.55;
         let part = cast.part[i];
         if !part.is_head() {
@@ -56,11 +60,14 @@ pub fn tones(cast: &Cast, heads: &[(Frame, f32)]) -> Tones {
     }
     // A light blur inside the baby only, so that bands are smooth and do not leak over its edge. Hair and blush are
     // smooth by their making.
-    let mut inside = mask;
-    blur(&mut inside, cast.width, 2.0);
-    blur(&mut shade, cast.width, 2.0);
-    for i in 0..n {
-        shade[i] = if inside[i] > 1e-3 { shade[i] / inside[i] } else { -1.0 };
+    const FINE: usize = 2;
+    let mut sum = Coarse::of(cast, FINE, |i| shade[i]);
+    let mut share = Coarse::of(cast, FINE, inside);
+    sum.blur(1, 2);
+    share.blur(1, 2);
+    for (_, _, i) in cast.hits() {
+        let (column, row) = (i % cast.width, i / cast.width);
+        shade[i] = sum.at(column, row) / share.at(column, row).max(1e-3);
     }
     Tones { shade, hair, blush }
 }

@@ -9,15 +9,20 @@ use crate::figure::scene::{Align, Colour, FillRule, Item, Path, Step, Text};
 use crate::fonts::{Face, Fonts, Glyph, pdf_subset};
 use crate::sheet::{Sheet, Tag};
 use crate::units::PagePoint;
+use flate2::Compression;
+use flate2::write::ZlibEncoder;
 use printpdf::{
     Codepoint, Color, DictItem, FontId, Line, LineCapStyle, LineDashPattern, LineJoinStyle, LinePoint, Mm,
     Op, PaintMode, ParsedFont, PdfDocument, PdfFont, PdfFontHandle, PdfPage, PdfSaveOptions, Point, Polygon,
     PolygonRing, Pt, Rgb, TextItem, TextMatrix, WindingOrder,
 };
 use std::collections::{BTreeMap, BTreeSet};
+use std::io::Write;
 
 /// Points in a mm.
 const PT_PER_MM: f32 = 72.0 / 25.4;
+/// How hard streams are compressed, 1 to 9.
+const STRENGTH: u32 = 4;
 
 /// The sheet as a PDF file.
 pub fn pdf(sheet: &Sheet, fonts: &Fonts) -> Result<Vec<u8>, WriteError> {
@@ -38,10 +43,28 @@ pub fn pdf(sheet: &Sheet, fonts: &Fonts) -> Result<Vec<u8>, WriteError> {
         return Err(refused(warning.msg.clone()));
     }
     tags::finish(&mut doc, sheet).map_err(|e| refused(e.to_string()))?;
-    doc.compress();
+    compress(&mut doc).map_err(|e| refused(e.to_string()))?;
     let mut bytes = vec![];
     doc.save_to(&mut bytes).map_err(|e| refused(e.to_string()))?;
     Ok(bytes)
+}
+
+/// Compresses every stream that may be and is not yet.
+fn compress(doc: &mut lopdf::Document) -> std::io::Result<()> {
+    for object in doc.objects.values_mut() {
+        let lopdf::Object::Stream(stream) = object else { continue };
+        if !stream.allows_compression || stream.dict.has(b"Filter") {
+            continue;
+        }
+        let mut encoder = ZlibEncoder::new(Vec::new(), Compression::new(STRENGTH));
+        encoder.write_all(&stream.content)?;
+        let packed = encoder.finish()?;
+        if packed.len() + "/Filter/FlateDecode".len() < stream.content.len() {
+            stream.dict.set("Filter", "FlateDecode");
+            stream.set_content(packed);
+        }
+    }
+    Ok(())
 }
 
 /// Every text of a sheet as glyphs, and what is needed to embed their faces.

@@ -1,4 +1,4 @@
-//! SVG. In: a sheet. Out: one self-contained document in whole units of 0.02 mm, with title, description and
+//! SVG. In: a sheet. Out: one self-contained document in whole units of 1/32 mm, with title, description and
 //! language, its groups named by part.
 
 use super::WriteError;
@@ -13,8 +13,8 @@ use svg::Node;
 use svg::node::Text as Chars;
 use svg::node::element::Element;
 
-/// Whole units in a mm: fine enough for a hair line (half a unit is 0.01 mm), coarse enough for small files.
-const UNITS_PER_MM: f32 = 50.0;
+/// Whole units in a mm: a unit is 0.01 cm of the body as `draw` prints it.
+const UNITS_PER_MM: f32 = 32.0;
 
 /// How words are written.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -1,6 +1,7 @@
 //! All integration tests in one program: a module for each subject.
 
 mod bad;
+mod cast;
 mod check;
 mod dates;
 mod documents;

@@ -1,9 +1,12 @@
 //! The SVG: self-contained, named, readable, compact, always the same.
 
 use crate::pages::{cases, texts, words};
+use crate::shared::{path, rows};
 use crate::stand_in::scene;
+use handspan::commands::{self, Command, Draw, Format, Labels, Request, Source, Style, View};
 use handspan::figure::scene::{Align, Colour, FillRule, Item, Role, Scene, Step, Text};
 use handspan::fonts::{Face, Fonts};
+use handspan::report::Look;
 use handspan::sheet::{Content, Element, Layout, PICTURE, Sheet, Tag, compose};
 use handspan::units::PagePoint;
 use handspan::write::{TextAs, WriteError, svg};
@@ -64,7 +67,7 @@ fn points(data: &str) -> Vec<(f32, f32)> {
             let from = here;
             for xy in chunk.chunks(2) {
                 here = (from.0 + xy[0], from.1 + xy[1]);
-                out.push((here.0 / 50.0, here.1 / 50.0));
+                out.push((here.0 / 32.0, here.1 / 32.0));
             }
             // Further pairs of a move are lines.
             if matches!(command, Command::Move(..)) && number == 0 {
@@ -86,7 +89,7 @@ fn title_description_language_and_size_are_there() {
         ("aria-labelledby", "sheet-title sheet-description"),
         ("width", "157.5mm"),
         ("height", "185.5mm"),
-        ("viewBox", "0 0 7875 9275"),
+        ("viewBox", "0 0 5040 5936"),
     ] {
         assert_eq!(attribute(&document, "svg", name), [value], "{name}");
     }
@@ -143,7 +146,7 @@ fn points_are_where_the_sheet_has_them() {
     let found = points(&data);
     assert_eq!(found.len(), expected.len());
     for ((x, y), e) in found.iter().zip(&expected) {
-        assert!((x - e.x).abs() <= 0.01 + 1e-4 && (y - e.y).abs() <= 0.01 + 1e-4, "{x} {y} is not {e:?}");
+        assert!((x - e.x).abs() <= 0.016 && (y - e.y).abs() <= 0.016, "{x} {y} is not {e:?}");
     }
     assert_eq!(attribute(&document, "path", "fill"), ["#123456"]);
     assert_eq!(attribute(&document, "path", "fill-rule"), ["evenodd"]);
@@ -182,7 +185,7 @@ fn text_is_text_with_its_width_and_its_letters() {
     assert_eq!(found, written);
     for (text, length) in texts(&sheet).iter().zip(attribute(&document, "text", "textLength")) {
         let width = f.measure(text.face, text.text.trim_end(), text.size).unwrap();
-        assert!((length.parse::<f32>().unwrap() / 50.0 - width).abs() <= 0.011);
+        assert!((length.parse::<f32>().unwrap() / 32.0 - width).abs() <= 0.017);
     }
     assert!(document.contains("text-rendering:geometricPrecision"));
     assert_eq!(document.matches("@font-face").count(), 3);
@@ -269,5 +272,54 @@ fn the_same_sheet_gives_the_same_bytes() {
     for text_as in [TextAs::Text, TextAs::Outlines] {
         let once = svg(&cases()[0].page("a4", &fonts()), text_as, &fonts()).unwrap();
         assert_eq!(once, svg(&cases()[0].page("a4", &fonts()), text_as, &fonts()).unwrap());
+    }
+}
+
+/// Bytes of the picture of an exam without the letters embedded in it.
+fn bytes_without_fonts(name: &str, exam: &[u8], style: Style) -> usize {
+    let request = Request {
+        command: Command::Draw(Draw {
+            exam: Source::new(name, exam),
+            format: Format::Svg,
+            style,
+            view: View::Facing,
+            labels: Labels::Few,
+            lang: "en".to_owned(),
+            width: None,
+            text_as: TextAs::Text,
+        }),
+        look: Look::Plain,
+    };
+    let outcome = commands::run(&request);
+    assert_eq!(outcome.pages.len(), 1, "{name}: {}", outcome.notes);
+    let document = String::from_utf8(outcome.pages[0].clone()).unwrap();
+    let style = document.find("<style>").map(|from| document.find("</style>").unwrap() - from);
+    document.len() - style.unwrap_or(0)
+}
+
+/// 60 KiB in `soft` and 35 KiB in `line`, for every named position and every example; a quarter more for twins.
+#[test]
+fn pictures_are_small() {
+    let mut exams: Vec<(String, Vec<u8>)> = rows("positions.csv")
+        .into_iter()
+        .map(|row| {
+            let text = format!("weeks = \"38+0\"\n[baby]\nposition = \"{}\"\n", row[0]);
+            (row[0].clone(), text.into_bytes())
+        })
+        .collect();
+    for entry in std::fs::read_dir(path("examples")).unwrap() {
+        let file = entry.unwrap().path();
+        let name = file.file_name().unwrap().to_string_lossy().into_owned();
+        if name.ends_with(".toml") && name != "clinic.toml" {
+            exams.push((name, std::fs::read(&file).unwrap()));
+        }
+    }
+    assert!(exams.len() > 50);
+    for (name, exam) in &exams {
+        for (style, limit) in [(Style::Soft, 60 * 1024), (Style::Line, 35 * 1024)] {
+            let limit = if name == "twins.toml" { limit * 5 / 4 } else { limit };
+            let bytes = bytes_without_fonts(name, exam, style);
+            assert!(bytes <= limit, "{name} in {style:?}: {bytes} bytes");
+        }
     }
 }

@@ -1,0 +1,87 @@
+//! The cast: what knots and filled blocks give is what a plain ray through every cell gives.
+
+use super::shared::baby;
+use handspan::body::cast::{Cast, cast};
+use handspan::body::part::Part;
+use handspan::body::pose::{self, CELL};
+use handspan::body::surface::{self, Form};
+use handspan::exam::conclude;
+use handspan::units::Vec3;
+
+fn forms(position: &str) -> Vec<Form> {
+    let exam = baby(&format!("position = \"{position}\""));
+    let pose = pose::from_exam(&exam, &[conclude(&exam, 0)]);
+    pose.posed().flat_map(|(_, baby)| baby.forms.iter().copied()).collect()
+}
+
+/// Depth and part where a ray down the middle of a cell meets the surface: short steps, then halving.
+fn plain(forms: &[Form], x: f32, y: f32) -> Option<(f32, Part)> {
+    let at = |z: f32| surface::distance(forms, Vec3::new(x, y, z));
+    let (mut z, mut above) = (30.0f32, 30.0f32);
+    while at(z).0 > 0.0005 {
+        above = z;
+        z -= (at(z).0 * 0.8).max(0.0005);
+        if z < -30.0 {
+            return None;
+        }
+    }
+    for _ in 0..12 {
+        let middle = 0.5 * (z + above);
+        if at(middle).0 > 0.0 { above = middle } else { z = middle }
+    }
+    Some((z, at(z).1))
+}
+
+/// Every fifth cell of every seventh row.
+fn sample(cast: &Cast) -> impl Iterator<Item = (usize, f32, f32)> + '_ {
+    (0..cast.height).step_by(7).flat_map(move |j| {
+        (j % 5..cast.width).step_by(5).map(move |i| {
+            let (x, y) = cast.centre(i, j);
+            (j * cast.width + i, x, y)
+        })
+    })
+}
+
+#[test]
+fn knots_and_plain_rays_meet_the_same() {
+    for position in ["LOA", "OP", "ROT", "LSP", "RMA", "LADA"] {
+        let forms = forms(position);
+        let cast = cast(&forms, CELL);
+        let (mut met, mut unlike, mut deeper, mut other) = (0, 0, 0, 0);
+        for (cell, x, y) in sample(&cast) {
+            let near: Vec<Form> =
+                forms.iter().filter(|f| f.distance_seen(x, y, CELL) < f.influence + 0.05).copied().collect();
+            let plain = if near.is_empty() { None } else { plain(&near, x, y) };
+            match (cast.hit(cell), plain) {
+                (false, None) => {}
+                (true, Some((depth, part))) => {
+                    met += 1;
+                    // On skin seen nearly edge on, a thousandth of a cm to the side is a hundredth in depth.
+                    let steep = 0.15 / cast.normal[cell].z.max(0.01);
+                    deeper += usize::from((cast.depth[cell] - depth).abs() > 0.01 * steep.max(1.0));
+                    other += usize::from(cast.part[cell] != part);
+                }
+                _ => unlike += 1,
+            }
+        }
+        assert!(met > 1000, "{position}: {met} cells");
+        // Only at edges: two cells in a thousand.
+        let few = met / 500;
+        assert!(unlike <= few, "{position}: of {met} cells {unlike} are met by one alone");
+        assert!(deeper <= few, "{position}: of {met} cells {deeper} differ in depth");
+        assert!(other <= few, "{position}: of {met} cells {other} differ in part");
+    }
+}
+
+#[test]
+fn the_midline_falls_between_two_cells_and_the_baby_keeps_off_the_border() {
+    for position in ["OA", "LOT", "RADP"] {
+        let cast = cast(&forms(position), CELL);
+        let from_midline = -cast.left / cast.cell;
+        assert!((from_midline - libm::roundf(from_midline)).abs() < 1e-3, "{position}: {from_midline}");
+        for (_, _, cell) in cast.hits() {
+            let (i, j) = (cell % cast.width, cell / cast.width);
+            assert!(i >= 3 && j >= 3 && i + 3 < cast.width && j + 3 < cast.height, "{position}: {i} {j}");
+        }
+    }
+}
