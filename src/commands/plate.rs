@@ -11,6 +11,7 @@ use super::load::{self, Loaded};
 use super::picture::{self, Maker};
 use super::{Format, Outcome, Paper, Source, exit};
 use crate::body::pose::Pose;
+use crate::exam::Conclusion;
 use crate::figure::scene::Scene;
 use crate::figure::{self, FigureOptions, Labels, Style, View};
 use crate::fonts::Fonts;
@@ -119,8 +120,14 @@ fn scene(
         captions: vec![],
     };
     let cast = pose.cast_for(mm_per_cm);
-    figure::figure(pose, cast.as_ref(), &wanted, maker.words, maker.fonts).map_err(|e| e.to_string())
+    let mut scene =
+        figure::figure(pose, cast.as_ref(), &wanted, maker.words, maker.fonts).map_err(|e| e.to_string())?;
+    figure::coarse::coarsen(&mut scene, COARSE_MM / mm_per_cm);
+    Ok(scene)
 }
+
+/// How far a line of a figure may move on paper, mm: less than a printer's dot.
+const COARSE_MM: f32 = 0.04;
 
 /// What stands under a figure.
 fn caption(figure: &Figure, loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
@@ -128,6 +135,7 @@ fn caption(figure: &Figure, loaded: &Loaded<'_>, words: &Words) -> Result<String
     match figure.caption {
         Caption::Position => Ok(conclusion.and_then(|c| c.position).map(|p| p.words()).unwrap_or_default()),
         Caption::Lie => match conclusion {
+            Some(Conclusion { position: Some(position), .. }) => Ok(position.words()),
             Some(conclusion) => Ok(said::lie_and_back(conclusion, words)?.trim_end_matches('.').to_owned()),
             None => Ok(String::new()),
         },
@@ -165,7 +173,8 @@ fn content(set: Set, captions: &[String], poses: &[Pose], words: &Words) -> Resu
 fn grid(paper: Paper, count: usize, content: &Content, maker: &Maker<'_>) -> Result<(Layout, f32), String> {
     let mut best: Option<(Layout, f32)> = None;
     let mut refused = String::new();
-    for columns in 1..=8usize.min(count) {
+    // A layout has 24 rows: two for each row of figures, one over and one under all.
+    for columns in count.div_ceil(11)..=count.min(8) {
         let layout = Layout::read("plate", &layout(paper, columns, count)).map_err(|e| e.to_string())?;
         match layout.mm_per_cm(&figure::FRAME, content, maker.words, maker.fonts) {
             Ok(scale) if best.as_ref().is_none_or(|(_, largest)| scale > *largest) => {

@@ -4,7 +4,7 @@ use super::fit;
 use super::grid::{self, Line, Window};
 use super::lines::{self, Chain, Kind};
 use super::palette::BabyColours;
-use super::ribbon::{self, distance, ribbon};
+use super::ribbon::{distance, ribbon};
 use super::scene::{Colour, FillRule, Item, Path};
 use super::tone::{self, LIGHT};
 use crate::body::baby::PosedBaby;
@@ -15,13 +15,8 @@ use crate::body::pose::CELL;
 use crate::units::FigurePoint;
 use std::collections::BTreeMap;
 
-/// How far a fitted tone may lie from its contour, cm, in a picture of full size.
+/// How far a fitted tone may lie from its contour, cm.
 const TONE_TOLERANCE: f32 = 0.02;
-
-/// How many times smaller than full size a picture is for which this cast was made: coarser cells, coarser curves.
-fn coarse(cast: &Cast) -> f32 {
-    (cast.cell / CELL).max(1.0)
-}
 
 type Marks = Vec<Item<FigurePoint>>;
 
@@ -54,7 +49,7 @@ fn outline(cast: &Cast, window: Window, field: &dyn Fn(usize) -> f32, least: f32
     for line in grid::contours(cast, window, field) {
         let smooth = grid::smooth(&line, true, 0.2 / cast.cell);
         if grid::area(&smooth).abs() >= least {
-            fit::closed(&spaced(&smooth, 0.12), TONE_TOLERANCE * coarse(cast), &mut path);
+            fit::closed(&spaced(&smooth, 0.12), TONE_TOLERANCE, &mut path);
         }
     }
     path
@@ -106,6 +101,11 @@ fn tonal_marks(cast: &Cast, whole: Window, tones: &tone::Tones, c: &BabyColours)
         }
     }
     out
+}
+
+/// How many times wider lines are drawn: a cast of coarse cells is for a small picture, whose lines must not vanish.
+fn firmer(cast: &Cast) -> f32 {
+    (cast.cell / CELL).max(1.0).sqrt()
 }
 
 /// Width of a full-weight line, cm.
@@ -170,9 +170,8 @@ fn draw_chain(cast: &Cast, chain: &Chain, by_region: &mut BTreeMap<Region, Path<
     if chain.closed && around < 2.0 {
         return;
     }
-    // Lines of a small picture keep some of their width on paper.
     let base = full_width(chain.kind)
-        * coarse(cast).sqrt()
+        * firmer(cast)
         * if chain.closed { (0.35 + around / 8.0).min(1.0) } else { 1.0 };
     const FADED: f32 = 0.14;
     let n = points.len();
@@ -188,7 +187,6 @@ fn draw_chain(cast: &Cast, chain: &Chain, by_region: &mut BTreeMap<Region, Path<
             points: &points[start..end],
             weights: &weights[start..end],
             base,
-            tolerance: ribbon::TOLERANCE * coarse(cast),
             closed: chain.closed && whole,
             joined: [start == 0 && chain.joined[0], end == n && chain.joined[1]],
         };
@@ -223,8 +221,6 @@ struct Run<'a> {
     points: &'a [(f32, f32)],
     weights: &'a [f32],
     base: f32,
-    /// How far a fitted edge may lie from its points, cm.
-    tolerance: f32,
     closed: bool,
     /// Whether each end meets another line.
     joined: [bool; 2],
@@ -269,20 +265,20 @@ impl Run<'_> {
         const OVERLAP: usize = 3;
         let n = self.points.len();
         if let [(region, ..)] = pieces {
-            ribbon(self.points, widths, self.closed, self.tolerance, by_region.entry(*region).or_default());
+            ribbon(self.points, widths, self.closed, by_region.entry(*region).or_default());
             return;
         }
         for &(region, start, end) in pieces {
             let path = by_region.entry(region).or_default();
             if end < n || !self.closed {
                 let end = (end + OVERLAP).min(n);
-                ribbon(&self.points[start..end], &widths[start..end], false, self.tolerance, path);
+                ribbon(&self.points[start..end], &widths[start..end], false, path);
             } else {
                 // The last piece of a closed line reaches back to its start.
                 let around = || (start..n + OVERLAP).map(|i| i % n);
                 let points: Line = around().map(|i| self.points[i]).collect();
                 let widths: Vec<f32> = around().map(|i| widths[i]).collect();
-                ribbon(&points, &widths, false, self.tolerance, path);
+                ribbon(&points, &widths, false, path);
             }
         }
     }
@@ -327,10 +323,10 @@ fn draw_curve(cast: &Cast, curve: &Curve, path: &mut Path<FigurePoint>) {
                 .map(|k| {
                     let u = k as f32 / last;
                     let ends = 0.35 + 0.65 * (u * 4.0).min(1.0).min((1.0 - u) * 4.0);
-                    (curve.width.0 + (curve.width.1 - curve.width.0) * u) * ends * 1.1 * coarse(cast).sqrt()
+                    (curve.width.0 + (curve.width.1 - curve.width.0) * u) * ends * 1.1 * firmer(cast)
                 })
                 .collect();
-            ribbon(&points, &widths, false, ribbon::TOLERANCE * coarse(cast), path);
+            ribbon(&points, &widths, false, path);
         }
         start = end;
     }

@@ -5,18 +5,11 @@ use super::grid::Line;
 use super::scene::{Path, Step};
 use crate::units::FigurePoint;
 
-/// How far a fitted edge may lie from its points, cm, in a picture of full size.
-pub const TOLERANCE: f32 = 0.012;
+/// How far a fitted edge may lie from its points, cm.
+const TOLERANCE: f32 = 0.012;
 
-/// Appends the outline of a ribbon to `path`. `widths` are full widths in cm, one a point; `tolerance` is how far the
-/// fitted edge may lie from its points, cm.
-pub fn ribbon(
-    points: &[(f32, f32)],
-    widths: &[f32],
-    closed: bool,
-    tolerance: f32,
-    path: &mut Path<FigurePoint>,
-) {
+/// Appends the outline of a ribbon to `path`. `widths` are full widths in cm, one a point.
+pub fn ribbon(points: &[(f32, f32)], widths: &[f32], closed: bool, path: &mut Path<FigurePoint>) {
     let keep = thin_out(points, widths, closed);
     let n = keep.len();
     if n < 2 || (closed && n < 4) {
@@ -41,14 +34,14 @@ pub fn ribbon(
     let (left, mut right) = (edge(1.0), edge(-1.0));
     right.reverse();
     if closed {
-        fit::closed(&left, tolerance, path);
-        fit::closed(&right, tolerance, path);
+        fit::closed(&left, TOLERANCE, path);
+        fit::closed(&right, TOLERANCE, path);
         return;
     }
     path.push(Step::Move(FigurePoint::new(left[0].0, left[0].1)));
-    fit::open(&left, tolerance, path);
+    fit::open(&left, TOLERANCE, path);
     path.push(Step::Line(FigurePoint::new(right[0].0, right[0].1)));
-    fit::open(&right, tolerance, path);
+    fit::open(&right, TOLERANCE, path);
     path.push(Step::Close);
 }
 

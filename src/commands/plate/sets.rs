@@ -31,7 +31,7 @@ pub enum Set {
 pub enum Caption {
     /// The name of its position, spelled out.
     Position,
-    /// How it lies and where its back is.
+    /// The name of its position; without one, how it lies and where its back is.
     Lie,
     /// A message of the words.
     Message(&'static str),
@@ -127,8 +127,9 @@ fn one(caption: Caption, baby: &str) -> Figure {
 
 fn crosswise() -> Vec<Figure> {
     let across = |head: &str, breech: &str, back: &str| {
-        let baby =
-            format!("head = \"{head}, at navel\"\nbreech = \"{breech}, at navel\"\nback = \"{back}\"\n");
+        let baby = format!(
+            "head = \"{head}, at navel\"\nbreech = \"{breech}, at navel\"\nback = \"{back}\"\nlegs = \"complete\"\n"
+        );
         one(Caption::Lie, &baby)
     };
     let mut out = vec![];
@@ -141,7 +142,7 @@ fn crosswise() -> Vec<Figure> {
     for (low, high) in [("left", "right"), ("right", "left")] {
         for (below, above) in [("head", "breech"), ("breech", "head")] {
             let baby = format!(
-                "{below} = \"{low} iliac fossa\"\n{above} = \"{high}, fundus\"\nback = \"{high} front\"\n"
+                "{below} = \"{low} iliac fossa\"\n{above} = \"{high}, fundus\"\nback = \"{high} front\"\nlegs = \"complete\"\n"
             );
             out.push(one(Caption::Lie, &baby));
         }
@@ -155,7 +156,7 @@ fn twins() -> Vec<Figure> {
         _ => format!("head = \"{side}, above navel\"\nbreech = \"{side}, below navel\"\n"),
     };
     let baby = |side: &str, end: &str, back: &str| {
-        format!("[[baby]]\n{}back = \"{side} {back}\"\n", place(side, end))
+        format!("[[baby]]\n{}back = \"{side} {back}\"\nlegs = \"complete\"\n", place(side, end))
     };
     let lengthwise = [
         ("plate-twins-head-head", "head", "head"),
@@ -179,11 +180,72 @@ fn twins() -> Vec<Figure> {
             "head" => "head = \"above pubic bone\"\n",
             _ => "breech = \"above pubic bone\"\n",
         };
-        let second = "head = \"left, at navel\"\nbreech = \"right, at navel\"\nback = \"front\"\n";
+        let second = "head = \"left, at navel\"\nbreech = \"right, at navel\"\nback = \"front\"\nlegs = \"complete\"\n";
         out.push(Figure {
-            exam: format!("weeks = \"34+0\"\n[[baby]]\n{first}back = \"right front\"\n[[baby]]\n{second}"),
+            exam: format!("weeks = \"34+0\"\n[[baby]]\n{first}back = \"right front\"\nlegs = \"complete\"\n[[baby]]\n{second}"),
             caption: Caption::Message(caption),
         });
     }
     out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::exam::{Lie, read};
+    use crate::reckon;
+
+    #[test]
+    fn every_figure_is_an_exam_that_agrees() {
+        for set in Set::ALL {
+            let figures = set.figures();
+            assert!(figures.len() >= 4, "{}", set.named().0);
+            for figure in figures {
+                let reading = read("figure", figure.exam.as_bytes());
+                assert!(reading.problems.is_empty(), "{}: {}", figure.exam, reading.problems[0].message);
+                let exam = reading.exam.expect("an exam");
+                assert!(reckon::remarks(&exam).is_empty(), "{}", figure.exam);
+                for conclusion in reckon::conclusions(&exam) {
+                    assert!(conclusion.lie.is_some() && conclusion.back.is_some(), "{}", figure.exam);
+                    assert!(!conclusion.unsure && conclusion.conflicts.is_empty(), "{}", figure.exam);
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn the_positions_are_all_that_lie_lengthwise() {
+        let shown: Vec<String> = Set::Positions
+            .figures()
+            .iter()
+            .map(|figure| {
+                let exam = read("figure", figure.exam.as_bytes()).exam.expect("an exam");
+                reckon::conclusions(&exam)[0].position.expect("a position").code()
+            })
+            .collect();
+        let all: Vec<String> = Position::all()
+            .filter(|position| matches!(position, Position::Lengthwise { .. }))
+            .map(Position::code)
+            .collect();
+        assert_eq!((shown.len(), shown), (32, all));
+    }
+
+    /// All four named crosswise positions, and both poles low on both sides.
+    #[test]
+    fn crosswise_has_every_side() {
+        let (mut named, mut slanting) = (vec![], vec![]);
+        for figure in Set::Crosswise.figures() {
+            let exam = read("figure", figure.exam.as_bytes()).exam.expect("an exam");
+            let conclusion = reckon::conclusions(&exam).remove(0);
+            named.extend(conclusion.position.map(Position::code));
+            if conclusion.lie == Some(Lie::Oblique) {
+                slanting.push((conclusion.head_side, conclusion.head_up));
+            }
+        }
+        named.sort();
+        assert_eq!(named, ["LADA", "LADP", "RADA", "RADP"]);
+        slanting.sort_by_key(|(side, up)| (side.map(|s| s.sign() > 0.0), *up));
+        slanting.dedup();
+        assert_eq!(slanting.len(), 4);
+    }
 }
