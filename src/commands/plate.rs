@@ -126,8 +126,8 @@ fn scene(
     Ok(scene)
 }
 
-/// How far a line of a figure may move on paper, mm: less than a printer's dot.
-const COARSE_MM: f32 = 0.04;
+/// How far a line of a figure may move on paper, mm: a printer's dot.
+const COARSE_MM: f32 = 0.07;
 
 /// What stands under a figure.
 fn caption(figure: &Figure, loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {

@@ -1,10 +1,12 @@
 //! Fewer curves for a small figure. In: a scene, and how far a line may move. Out: the same scene with long paths fitted
 //! again and specks left out. Words, colours and order stay.
 
-use super::fit;
 use super::scene::{Item, Path, Scene, Step};
+use super::{fit, grid};
 use crate::units::FigurePoint;
 
+/// How far an edge may move, as a share of the breadth of what it bounds.
+const THIN: f32 = 0.3;
 /// Parts with so few steps are left as they are.
 const FEW: usize = 5;
 /// A filled part smaller than this many times the tolerance, across and down, is a speck.
@@ -35,10 +37,12 @@ fn refitted(path: &Path<FigurePoint>, tolerance: f32, least: f32) -> Path<Figure
     let starts = || path.iter().enumerate().filter(|(_, s)| matches!(s, Step::Move(_))).map(|(i, _)| i);
     for (start, end) in starts().zip(starts().skip(1).chain([path.len()])) {
         let part = &path[start..end];
-        let (points, closed) = flattened(part, tolerance * 3.0);
+        let (points, closed) = flattened(part, tolerance * 2.0);
         if extent(&points) < least {
             continue;
         }
+        // A line of ink keeps its width.
+        let tolerance = if closed { tolerance.min(THIN * breadth(&points)) } else { tolerance };
         let mut fitted = vec![];
         if part.len() > FEW && closed {
             fit::closed(&points, tolerance, &mut fitted);
@@ -87,6 +91,14 @@ fn on_curve(p: FigurePoint, a: FigurePoint, b: FigurePoint, q: FigurePoint, u: f
     let v = 1.0 - u;
     let (i, j, k, l) = (v * v * v, 3.0 * u * v * v, 3.0 * u * u * v, u * u * u);
     (p.x * i + a.x * j + b.x * k + q.x * l, p.y * i + a.y * j + b.y * k + q.y * l)
+}
+
+/// Mean breadth of a closed part, cm: twice its area over its circumference.
+fn breadth(points: &[(f32, f32)]) -> f32 {
+    let ring = || points.iter().zip(points.iter().skip(1).chain(points.first()));
+    let around: f32 =
+        ring().map(|(a, b)| distance(FigurePoint::new(a.0, a.1), FigurePoint::new(b.0, b.1))).sum();
+    2.0 * grid::area(points).abs() / around.max(1e-6)
 }
 
 /// The larger of width and height, cm.
