@@ -121,6 +121,11 @@ pub fn targets(
     force: bool,
 ) -> Result<Vec<Target>, String> {
     if !directory.is_dir() {
+        // Without the `/` at its end, a file of that name is found.
+        let bare: PathBuf = directory.components().collect();
+        if bare.exists() {
+            return Err(format!("{} is a file; choose another name for the directory", bare.display()));
+        }
         new_file(directory)?;
     }
     let mut named: BTreeMap<PathBuf, &Path> = BTreeMap::new();

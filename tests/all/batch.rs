@@ -70,7 +70,7 @@ fn threads_change_neither_files_nor_words() {
     );
     assert!(
         said.ends_with(
-            "wrote 5 of 6 to out/\n  not written: bad.toml: line 3: `fundu` is not a place on the abdomen\n  \
+            "wrote 5 of 6 to out/\n  not written: bad.toml: line 3: head: `fundu` is not a word for this\n  \
              cannot wait: now.toml\n"
         ),
         "{said}"
@@ -99,7 +99,7 @@ fn nothing_is_written_when_anything_stands_in_the_way() {
         (&["a.toml", "a.toml", "-o", "new/"], "a.toml is named twice"),
         (&["-", "-o", "new/"], "standard input has no name to give its file"),
         (&["a.toml", "-o", "no/new/"], "there is no directory no; make it first"),
-        (&["a.toml", "-o", "b.toml/"], "b.toml/ cannot be written"),
+        (&["a.toml", "-o", "b.toml/"], "b.toml is a file; choose another name"),
         (&["a.toml", "-o", "new/", "--width", "300"], "--width counts pixels"),
         (&["a.toml", "-o", "new/", "--at-once", "0"], "0 is not in 1..=256"),
     ] {

@@ -18,12 +18,12 @@ fn checksum(bytes: &[u8]) -> u64 {
 }
 
 /// The picture without a font in it.
-fn svg(position: Position, style: Style) -> Vec<u8> {
+fn svg(position: Position) -> Vec<u8> {
     let exam = format!("weeks = \"38+0\"\n[baby]\nposition = \"{}\"\n", position.words());
     let draw = Draw {
         exam: Source::new("exam", exam),
         format: Format::Svg,
-        style,
+        style: Style::Soft,
         view: View::Facing,
         labels: Labels::None,
         lang: "en".to_owned(),
@@ -39,9 +39,7 @@ fn svg(position: Position, style: Style) -> Vec<u8> {
 fn every_position_gives_the_bytes_that_were_kept() {
     let mut found = String::new();
     for position in Position::all() {
-        let sums =
-            [Style::Soft, Style::Line].map(|style| format!("{:016x}", checksum(&svg(position, style))));
-        found.push_str(&format!("{:<6}{}\n", position.code(), sums.join(" ")));
+        found.push_str(&format!("{:<6}{:016x}\n", position.code(), checksum(&svg(position))));
     }
     if std::env::var_os("BLESS").is_some() {
         assert!(std::env::var_os("CI").is_none(), "nothing is kept by a machine");
