@@ -57,7 +57,7 @@ fn every_position_is_spelled_out_and_its_figure_is_small() {
         }
         assert!(!said.contains("LMP"));
         for (number, figure) in svg.split("role=\"img\"").skip(1).enumerate() {
-            assert!(figure.len() < 20 << 10, "figure {number} has {} bytes", figure.len());
+            assert!(figure.len() < 44 << 10, "figure {number} has {} bytes", figure.len());
         }
     }
 }
