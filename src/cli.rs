@@ -27,6 +27,8 @@ pub enum Command {
     Draw(Draw),
     /// Make the family page
     Handout(Handout),
+    /// Make a sheet of teaching figures
+    Plate(Plate),
     /// List the words of an exam file
     Words,
 }
@@ -48,10 +50,11 @@ pub struct Check {
 /// Where a document goes.
 #[derive(Args)]
 pub struct Target {
-    /// File to write: .svg, .png or .pdf; `-` is standard output and needs --as
+    /// File to write: .svg, .png or .pdf; `-` is standard output and needs --as. Or a directory for many files: one that
+    /// is there, or a name that ends in `/`
     #[arg(short, long, value_name = "FILE")]
     pub output: PathBuf,
-    /// Kind of file, when its name does not end in it
+    /// Kind of file, when its name does not say it
     #[arg(long = "as", value_name = "KIND")]
     pub kind: Option<Kind>,
     /// Replace a file that is there
@@ -62,9 +65,9 @@ pub struct Target {
 /// `draw`
 #[derive(Args)]
 pub struct Draw {
-    /// Exam file; `-` is standard input
-    #[arg(value_name = "EXAM")]
-    pub exam: PathBuf,
+    /// Exam file; `-` is standard input. Several go into a directory, a file for each
+    #[arg(required = true, value_name = "EXAM")]
+    pub exams: Vec<PathBuf>,
     /// Where it goes.
     #[command(flatten)]
     pub target: Target,
@@ -86,14 +89,17 @@ pub struct Draw {
     /// Words of an .svg as text with its font, or as outlines
     #[arg(long, default_value = "text", value_name = "HOW")]
     pub text: TextAs,
+    /// How many exams are drawn at the same time; as a rule one for each processor
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=256))]
+    pub at_once: Option<u16>,
 }
 
 /// `handout`
 #[derive(Args)]
 pub struct Handout {
-    /// Exam file; `-` is standard input
-    #[arg(value_name = "EXAM")]
-    pub exam: PathBuf,
+    /// Exam file; `-` is standard input. Several go into a directory, a .pdf for each
+    #[arg(required = true, value_name = "EXAM")]
+    pub exams: Vec<PathBuf>,
     /// Where it goes.
     #[command(flatten)]
     pub target: Target,
@@ -112,6 +118,54 @@ pub struct Handout {
     /// Make the page despite this act-now remark, named by its id; once for each
     #[arg(long, value_name = "ID")]
     pub despite: Vec<String>,
+    /// How many pages are made at the same time; as a rule one for each processor
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=256))]
+    pub at_once: Option<u16>,
+}
+
+/// `plate`
+#[derive(Args)]
+pub struct Plate {
+    /// The figures; --list says what each set shows
+    #[arg(value_name = "SET", required_unless_present = "list")]
+    pub set: Option<Set>,
+    /// List the sets
+    #[arg(long, exclusive = true)]
+    pub list: bool,
+    /// Where it goes.
+    #[command(flatten)]
+    pub target: Option<Target>,
+    /// Style of drawing
+    #[arg(long, default_value = "soft")]
+    pub style: Style,
+    /// How many labels on each figure
+    #[arg(long, default_value = "none")]
+    pub labels: Labels,
+    /// Paper, on its long side
+    #[arg(long, default_value = "a4")]
+    pub paper: Paper,
+    /// Language of the words
+    #[arg(long, default_value = "en", value_name = "TAG")]
+    pub lang: String,
+    /// Width of a .png in pixels
+    #[arg(long, value_name = "PIXELS", value_parser = clap::value_parser!(u32).range(64..=8192))]
+    pub width: Option<u32>,
+    /// Words of an .svg as text with its font, or as outlines
+    #[arg(long, default_value = "text", value_name = "HOW")]
+    pub text: TextAs,
+}
+
+/// Sets of teaching figures.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum Set {
+    Positions,
+    Weeks,
+    Attitudes,
+    Breeches,
+    Crosswise,
+    Twins,
+    Fifths,
 }
 
 /// Kinds of file.

@@ -7,10 +7,12 @@ mod handout;
 mod listing;
 mod load;
 mod picture;
+mod plate;
 
 pub use crate::figure::{Labels, Style, View};
 pub use draw::{Draw, Format};
 pub use handout::{Handout, Paper};
+pub use plate::{Plate, Set};
 
 use crate::report::Look;
 
@@ -58,6 +60,10 @@ pub enum Command {
     Draw(Draw),
     /// The family page.
     Handout(Handout),
+    /// A sheet of teaching figures.
+    Plate(Plate),
+    /// The names of the sets of teaching figures.
+    PlateList,
     /// The vocabulary.
     Words,
 }
@@ -83,6 +89,8 @@ pub struct Outcome {
     pub pages: Vec<Vec<u8>>,
     /// What `pages` hold, for the line that says what was written: "the picture", "the family page".
     pub made: &'static str,
+    /// Why there are no pages, in a few words, for a list of many exams.
+    pub why: String,
     /// The exit code.
     pub code: u8,
 }
@@ -93,6 +101,8 @@ pub fn run(request: &Request) -> Outcome {
         Command::Check { exams, json, clinic } => check::run(exams, *json, clinic.as_ref(), request.look),
         Command::Draw(options) => draw::run(options, request.look),
         Command::Handout(options) => handout::run(options, request.look),
+        Command::Plate(options) => plate::run(options, request.look),
+        Command::PlateList => Outcome { text: plate::list(), ..Outcome::default() },
         Command::Words => Outcome { text: listing::words(), ..Outcome::default() },
     }
 }

@@ -6,6 +6,7 @@
 
 use handspan::commands::Source;
 use handspan::exam::MOST_BYTES;
+use std::collections::BTreeMap;
 use std::fs::{self, File, OpenOptions};
 use std::io::{self, ErrorKind, Read, Write};
 use std::path::{Path, PathBuf};
@@ -68,6 +69,11 @@ impl Target {
         Ok(Self { path: path.to_owned(), force })
     }
 
+    /// A file in a directory that is not made yet.
+    fn in_new_directory(path: PathBuf, force: bool) -> Self {
+        Self { path, force }
+    }
+
     /// Write the pages, all or none; the names written.
     pub fn put(&self, pages: &[Vec<u8>]) -> Result<Vec<String>, Fault> {
         if self.path.as_os_str() == "-" {
@@ -98,6 +104,82 @@ impl Target {
             renamed.map_err(|fault| told(&path.display().to_string(), &fault.error))?;
         }
         Ok(written)
+    }
+}
+
+/// Whether a name stands for a directory: one that is there, or one to be made, which ends in `/`.
+pub fn is_directory(path: &Path) -> bool {
+    path.is_dir() || path.to_string_lossy().ends_with(std::path::is_separator)
+}
+
+/// A target in `directory` for each exam, named after it: `visit.toml` becomes `visit.svg`. All are looked at before
+/// anything is written.
+pub fn targets(
+    exams: &[PathBuf],
+    directory: &Path,
+    ending: &str,
+    force: bool,
+) -> Result<Vec<Target>, String> {
+    if !directory.is_dir() {
+        // Without the `/` at its end, a file of that name is found.
+        let bare: PathBuf = directory.components().collect();
+        if bare.exists() {
+            return Err(format!("{} is a file; choose another name for the directory", bare.display()));
+        }
+        new_file(directory)?;
+    }
+    let mut named: BTreeMap<PathBuf, &Path> = BTreeMap::new();
+    let (mut targets, mut there) = (vec![], vec![]);
+    for exam in exams {
+        if exam.as_os_str() == "-" {
+            return Err(
+                "standard input has no name to give its file; write it to a file, not to a directory"
+                    .to_owned(),
+            );
+        }
+        let Some(stem) = exam.file_stem() else {
+            return Err(format!("{} is not the name of a file", exam.display()));
+        };
+        let mut name = stem.to_os_string();
+        name.push(".");
+        name.push(ending);
+        let path = directory.join(name);
+        match named.insert(path.clone(), exam) {
+            Some(first) if first == exam => return Err(format!("{} is named twice", exam.display())),
+            Some(first) => {
+                return Err(format!(
+                    "{} and {} would both be written to {}; rename one, or write them to two directories",
+                    first.display(),
+                    exam.display(),
+                    path.display()
+                ));
+            }
+            None => {}
+        }
+        if !directory.is_dir() {
+            targets.push(Target::in_new_directory(path, force));
+        } else if !force && path.is_file() {
+            there.push(path);
+        } else {
+            targets.push(Target::look(&path, force)?);
+        }
+    }
+    let what_to_do = "add --force to replace what is there, or choose another directory";
+    match &there[..] {
+        [] => Ok(targets),
+        [one] => Err(format!("{} is there already; {what_to_do}", one.display())),
+        [first, more @ ..] => {
+            Err(format!("{} and {} more are there already; {what_to_do}", first.display(), more.len()))
+        }
+    }
+}
+
+/// Makes a directory that is not there yet.
+pub fn make_directory(path: &Path) -> Result<(), String> {
+    match fs::create_dir(path) {
+        Err(_) if path.is_dir() => Ok(()),
+        Err(fault) => Err(format!("the directory {} cannot be made: {}", path.display(), reason(&fault))),
+        Ok(()) => Ok(()),
     }
 }
 

@@ -1,5 +1,6 @@
 //! The program. In: arguments. Out: what the library makes of them, on standard output or in files, and an exit code.
 
+mod batch;
 mod cli;
 mod files;
 mod request;
@@ -19,10 +20,8 @@ fn main() -> ExitCode {
         }
     };
     ExitCode::from(match request::from(arguments) {
-        Ok((request, target)) => {
-            let outcome = commands::run(&request);
-            show(&outcome, target)
-        }
+        Ok(request::Work::One(request, target)) => show(&commands::run(&request), target),
+        Ok(request::Work::Many(batch)) => batch::run(&batch),
         Err(why) => {
             tell(&format!("handspan: {why}\n"));
             exit::FAILED

@@ -1,68 +1,143 @@
 //! From the command line to a request. In: parsed arguments. Out: a request with the texts of its files, and where its
 //! document goes.
 
+use crate::batch::{Batch, Job};
 use crate::cli;
-use crate::files::{Target, load};
-use handspan::commands::{Command, Draw, Format, Handout, Labels, Paper, Request, Style, View};
+use crate::files::{self, Target, load};
+use handspan::commands::{
+    Command, Draw, Format, Handout, Labels, Paper, Plate, Request, Set, Source, Style, View,
+};
 use handspan::report::Look;
 use handspan::write::TextAs;
 use std::io::IsTerminal;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
-/// The request, and the target of commands that write a document.
-pub fn from(arguments: cli::Cli) -> Result<(Request, Option<Target>), String> {
-    let (command, target) = match arguments.command {
-        cli::Command::Words => (Command::Words, None),
+/// What the program is to do.
+pub enum Work {
+    /// One request; the target of commands that write a document.
+    One(Request, Option<Target>),
+    /// A request for each of many exams.
+    Many(Batch),
+}
+
+/// What the arguments ask for.
+pub fn from(arguments: cli::Cli) -> Result<Work, String> {
+    let said = |command| Ok(Work::One(Request { command, look: look(false) }, None));
+    match arguments.command {
+        cli::Command::Words => said(Command::Words),
         cli::Command::Check(check) => {
             only_once(check.exams.iter().chain(&check.clinic).map(AsRef::as_ref))?;
             let exams = check.exams.iter().map(|path| load(path)).collect();
             let clinic = check.clinic.as_deref().map(load);
-            (Command::Check { exams, json: check.json, clinic }, None)
+            said(Command::Check { exams, json: check.json, clinic })
         }
         cli::Command::Draw(draw) => {
-            let format = format(&draw.target)?;
-            if draw.width.is_some() && format != Format::Png {
-                return Err(
-                    "--width counts pixels and goes with a .png; leave it out, or end the file in .png"
-                        .to_owned(),
-                );
-            }
-            let target = Target::look(&draw.target.output, draw.target.force)?;
-            let draw = Draw {
-                exam: load(&draw.exam),
-                format,
-                style: style(draw.style),
-                view: view(draw.view),
-                labels: labels(draw.labels),
-                lang: draw.lang,
-                width: draw.width,
-                text_as: text_as(draw.text),
+            let format = format(&draw.target, Format::Svg)?;
+            width_fits(draw.width, format)?;
+            let (exams, target, at_once) = (draw.exams, draw.target, draw.at_once);
+            let make = move |exam| {
+                Command::Draw(Draw {
+                    exam,
+                    format,
+                    style: style(draw.style),
+                    view: view(draw.view),
+                    labels: labels(draw.labels),
+                    lang: draw.lang.clone(),
+                    width: draw.width,
+                    text_as: text_as(draw.text),
+                })
             };
-            (Command::Draw(draw), Some(target))
+            documents(&exams, &target, format, at_once, Box::new(make))
         }
         cli::Command::Handout(page) => {
-            only_once(
-                [Some(&page.exam), page.clinic.as_ref(), page.layout.as_ref()]
-                    .into_iter()
-                    .flatten()
-                    .map(AsRef::as_ref),
-            )?;
-            let format = format(&page.target)?;
-            let target = Target::look(&page.target.output, page.target.force)?;
-            let page = Handout {
-                exam: load(&page.exam),
-                format,
-                lang: page.lang,
-                paper: page.paper.map(paper),
-                clinic: page.clinic.as_deref().map(load),
-                layout: page.layout.as_deref().map(load),
-                despite: page.despite,
+            only_once(page.exams.iter().chain(&page.clinic).chain(&page.layout).map(AsRef::as_ref))?;
+            let format = format(&page.target, Format::Pdf)?;
+            let (exams, target, at_once) = (page.exams, page.target, page.at_once);
+            let (clinic, layout) = (page.clinic.as_deref().map(load), page.layout.as_deref().map(load));
+            let make = move |exam| {
+                Command::Handout(Handout {
+                    exam,
+                    format,
+                    lang: page.lang.clone(),
+                    paper: page.paper.map(paper),
+                    clinic: clinic.clone(),
+                    layout: layout.clone(),
+                    despite: page.despite.clone(),
+                })
             };
-            (Command::Handout(page), Some(target))
+            documents(&exams, &target, format, at_once, Box::new(make))
         }
+        cli::Command::Plate(asked) if asked.list => said(Command::PlateList),
+        cli::Command::Plate(asked) => plate(asked),
+    }
+}
+
+fn plate(plate: cli::Plate) -> Result<Work, String> {
+    let (Some(wanted), Some(target)) = (plate.set, plate.target) else {
+        return Err("a plate is a file: say where it goes, such as -o plate.pdf".to_owned());
     };
-    let look = look(target.is_some());
-    Ok((Request { command, look }, target))
+    if files::is_directory(&target.output) {
+        return Err(format!("{} is a directory; name a file in it", target.output.display()));
+    }
+    let format = format(&target, Format::Svg)?;
+    width_fits(plate.width, format)?;
+    let file = Target::look(&target.output, target.force)?;
+    let plate = Plate {
+        set: set(wanted),
+        format,
+        style: style(plate.style),
+        labels: labels(plate.labels),
+        paper: paper(plate.paper),
+        lang: plate.lang,
+        width: plate.width,
+        text_as: text_as(plate.text),
+    };
+    Ok(Work::One(Request { command: Command::Plate(plate), look: look(true) }, Some(file)))
+}
+
+fn width_fits(width: Option<u32>, format: Format) -> Result<(), String> {
+    if width.is_some() && format != Format::Png {
+        return Err(
+            "--width counts pixels and goes with a .png; leave it out, or end the file in .png".to_owned()
+        );
+    }
+    Ok(())
+}
+
+/// A document of one exam, or one of each in a directory.
+fn documents(
+    exams: &[PathBuf],
+    target: &cli::Target,
+    format: Format,
+    at_once: Option<u16>,
+    make: Box<dyn Fn(Source) -> Command + Sync>,
+) -> Result<Work, String> {
+    let look = look(true);
+    if files::is_directory(&target.output) {
+        let targets = files::targets(exams, &target.output, format.ending(), target.force)?;
+        let jobs = exams.iter().zip(targets).map(|(exam, target)| Job { exam: exam.clone(), target });
+        return Ok(Work::Many(Batch {
+            jobs: jobs.collect(),
+            make: Box::new(move |exam| Request { command: make(exam), look }),
+            directory: target.output.clone(),
+            at_once: at_once.map_or_else(processors, usize::from),
+            watched: capable(std::io::stderr().is_terminal()),
+        }));
+    }
+    let [exam] = exams else {
+        return Err(format!(
+            "{} is one file, and there are {} exams; name a directory, such as -o pictures/, or take one exam",
+            target.output.display(),
+            exams.len()
+        ));
+    };
+    let file = Target::look(&target.output, target.force)?;
+    Ok(Work::One(Request { command: make(load(exam)), look }, Some(file)))
+}
+
+/// How many processors this program may use.
+fn processors() -> usize {
+    std::thread::available_parallelism().map_or(1, usize::from)
 }
 
 /// Standard input can be read once.
@@ -77,15 +152,17 @@ fn only_once<'a>(paths: impl Iterator<Item = &'a Path>) -> Result<(), String> {
 fn look(on_stderr: bool) -> Look {
     let terminal = if on_stderr { std::io::stderr().is_terminal() } else { std::io::stdout().is_terminal() };
     let unwanted = std::env::var_os("NO_COLOR").is_some_and(|value| !value.is_empty());
-    let dumb = std::env::var_os("TERM").is_some_and(|value| value == "dumb");
-    if terminal && !unwanted && !dumb { Look::Coloured } else { Look::Plain }
+    if capable(terminal) && !unwanted { Look::Coloured } else { Look::Plain }
 }
 
-fn format(target: &cli::Target) -> Result<Format, String> {
+/// Whether this terminal can do more than print line after line.
+fn capable(terminal: bool) -> bool {
+    terminal && std::env::var_os("TERM").is_none_or(|value| value != "dumb")
+}
+
+/// The kind of file; `usual` in a directory when none is named.
+fn format(target: &cli::Target, usual: Format) -> Result<Format, String> {
     let path = &target.output;
-    if path.is_dir() {
-        return Err(format!("{} is a directory; name a file in it", path.display()));
-    }
     let ending = path.extension().and_then(|ending| ending.to_str());
     let by_ending = ending.and_then(Format::from_ending);
     let by_kind = target.kind.map(|kind| match kind {
@@ -93,6 +170,9 @@ fn format(target: &cli::Target) -> Result<Format, String> {
         cli::Kind::Png => Format::Png,
         cli::Kind::Pdf => Format::Pdf,
     });
+    if files::is_directory(path) {
+        return Ok(by_kind.unwrap_or(usual));
+    }
     match (by_kind, by_ending, ending) {
         (Some(kind), Some(named), _) if kind != named => Err(format!(
             "{}: its ending and --as name two kinds of file; leave --as out, or change the ending",
@@ -110,6 +190,18 @@ fn format(target: &cli::Target) -> Result<Format, String> {
             "{}: its name does not say what to write; end it in .svg, .png or .pdf, or say --as svg, png or pdf",
             path.display()
         )),
+    }
+}
+
+fn set(set: cli::Set) -> Set {
+    match set {
+        cli::Set::Positions => Set::Positions,
+        cli::Set::Weeks => Set::Weeks,
+        cli::Set::Attitudes => Set::Attitudes,
+        cli::Set::Breeches => Set::Breeches,
+        cli::Set::Crosswise => Set::Crosswise,
+        cli::Set::Twins => Set::Twins,
+        cli::Set::Fifths => Set::Fifths,
     }
 }
 

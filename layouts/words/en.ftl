@@ -50,6 +50,33 @@ phone-day = By day: { $number }
 phone-night = At night: { $number }
 phone-emergency = Emergency: { $number }
 
+## Teaching plates
+
+plate-positions = The named positions of a baby that lies lengthwise
+plate-weeks = Left occipito-anterior, week by week
+plate-attitudes = How the head is held
+plate-breeches = How the legs of a breech lie
+plate-crosswise = Lying across and slantwise
+plate-twins = Two babies
+plate-fifths = How much of the head is above the brim
+plate-foot = For teaching, by handspan { $version }: no real person. Sides are the mother's: her left is at the right of each picture. Face, arms and legs are the artist's.
+plate-week = { $weeks } weeks
+plate-flexed = flexed: the chin on the chest
+plate-deflexed = deflexed: the head held straight
+plate-brow = brow: the head partly bent back
+plate-face = face: the head bent right back
+plate-frank = frank: both legs up along the body
+plate-complete = complete: both knees bent
+plate-footling-left = footling: the left foot comes first
+plate-footling-right = footling: the right foot comes first
+plate-footling-both = footling: both feet come first
+plate-twins-head-head = both head down
+plate-twins-head-bottom = the first head down, the second bottom down
+plate-twins-bottom-head = the first bottom down, the second head down
+plate-twins-bottom-bottom = both bottom down
+plate-twins-head-across = the first head down, the second across
+plate-twins-bottom-across = the first bottom down, the second across
+
 ## What was understood
 ## `handspan check` says back what it read. $value is in the words of the exam language.
 

@@ -14,6 +14,8 @@ use crate::units::{FigurePoint, Gestation, MotherPoint, MotherSide, Vec3};
 
 /// Side of a cell of the cast, cm. At 0.08 the toes melt into a sock; time goes with the inverse square.
 pub const CELL: f32 = 0.064;
+/// The finest a cell need be on paper, mm.
+const FINEST_MM: f32 = 0.11;
 /// Weeks of the body that is drawn when they are not given.
 const WEEKS_NOT_GIVEN: f64 = 38.0;
 /// How high a crosswise womb stands against a lengthwise one: a drawing height, common practice.
@@ -351,12 +353,21 @@ fn marks(exam: &Exam, mother: &MotherShape) -> Vec<Mark> {
 impl Pose {
     /// The picture of depths of all posed babies; `None` when there is none.
     pub fn cast(&self) -> Option<Cast> {
+        self.cast_with(CELL)
+    }
+
+    /// The same for a picture of this scale (mm on paper for a cm of the body): no finer than can be seen.
+    pub fn cast_for(&self, mm_per_cm: f32) -> Option<Cast> {
+        self.cast_with((FINEST_MM / mm_per_cm).clamp(CELL, 3.0 * CELL))
+    }
+
+    fn cast_with(&self, cell: f32) -> Option<Cast> {
         let mut forms = vec![];
         for (i, (_, baby)) in self.posed().enumerate() {
             // Groups of different babies must not blend.
             forms.extend(baby.forms.iter().map(|f| Form { group: f.group + 8 * i as u8, ..*f }));
         }
-        (!forms.is_empty()).then(|| cast(&forms, CELL))
+        (!forms.is_empty()).then(|| cast(&forms, cell))
     }
 
     /// The posed babies with their numbers, without those drawn as rounds.

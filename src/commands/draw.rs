@@ -33,6 +33,14 @@ impl Format {
             _ => None,
         }
     }
+    /// The ending of its files, without the point.
+    pub fn ending(self) -> &'static str {
+        match self {
+            Format::Svg => "svg",
+            Format::Png => "png",
+            Format::Pdf => "pdf",
+        }
+    }
 }
 
 /// What to draw, and how.
@@ -78,7 +86,7 @@ pub fn run(options: &Draw, look: Look) -> Outcome {
         Ok(pages) => Outcome { notes, pages, made: "the picture", code: loaded.code(), ..Outcome::default() },
         Err(why) => {
             notes.push_str(&format!("handspan: {why}\n"));
-            Outcome { notes, code: loaded.code().max(exit::FAILED), ..Outcome::default() }
+            Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() }
         }
     }
 }

@@ -10,7 +10,7 @@ use crate::clinic::Clinic;
 use crate::exam::Exam;
 use crate::figure::{Labels, Style, View};
 use crate::fonts::Fonts;
-use crate::reckon::Grade;
+use crate::reckon::{Grade, Remark};
 use crate::report::Look;
 use crate::sheet::family::{self, ClinicLines};
 use crate::sheet::{FAMILY_PAGE, Layout};
@@ -59,13 +59,16 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
     let mut notes = loaded.problems(look);
     if let Some(wrong) = named_wrongly(&loaded, options) {
         notes.push_str(&wrong);
-        return Outcome { notes, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
+        let why = "--despite names a remark that does not stand".to_owned();
+        return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
     }
     match refusal(&loaded, options, &words) {
         Err(fault) => return load::wordless(&fault),
         Ok(Some(reason)) => {
             notes.push_str(&reason);
-            return Outcome { notes, code: loaded.code(), ..Outcome::default() };
+            let ids: Vec<&str> = standing(&loaded, options).iter().map(|remark| remark.id).collect();
+            let why = format!("against it stands {}", ids.join(", "));
+            return Outcome { notes, why, code: loaded.code(), ..Outcome::default() };
         }
         Ok(None) => match despite(&loaded, &words) {
             Err(fault) => return load::wordless(&fault),
@@ -75,7 +78,8 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
     let (clinic, clinic_problems, clinic_failed) = load::clinic(options.clinic.as_ref(), look);
     notes.push_str(&clinic_problems);
     if clinic_failed {
-        return Outcome { notes, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
+        let why = "the clinic's file has a fault".to_owned();
+        return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
     }
     match page(exam, &loaded, clinic.as_ref(), options, &words) {
         Ok(pages) => {
@@ -83,22 +87,14 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
         }
         Err(why) => {
             notes.push_str(&format!("handspan: {why}\n"));
-            Outcome { notes, code: loaded.code().max(exit::FAILED), ..Outcome::default() }
+            Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() }
         }
     }
 }
 
 /// Why no page is made, with what to do; `None` when nothing stands against it.
 fn refusal(loaded: &Loaded<'_>, options: &Handout, words: &Words) -> Result<Option<String>, WordsError> {
-    let stands: Vec<_> = loaded
-        .remarks
-        .iter()
-        .filter(|remark| match remark.grade {
-            Grade::ActNow => !options.despite.iter().any(|id| id == remark.id),
-            Grade::CannotBoth => true,
-            Grade::LookAgain | Grade::FollowGuidance => false,
-        })
-        .collect();
+    let stands = standing(loaded, options);
     if stands.is_empty() {
         return Ok(None);
     }
@@ -114,6 +110,16 @@ fn refusal(loaded: &Loaded<'_>, options: &Handout, words: &Words) -> Result<Opti
         );
     }
     Ok(Some(reason))
+}
+
+/// The remarks that stand against a page.
+fn standing<'a>(loaded: &'a Loaded<'_>, options: &Handout) -> Vec<&'a Remark> {
+    let against = |remark: &&Remark| match remark.grade {
+        Grade::ActNow => !options.despite.iter().any(|id| id == remark.id),
+        Grade::CannotBoth => true,
+        Grade::LookAgain | Grade::FollowGuidance => false,
+    };
+    loaded.remarks.iter().filter(against).collect()
 }
 
 /// What stands all the same.

@@ -4,7 +4,7 @@ use super::{Outcome, Source, exit};
 use crate::clinic::{self, Clinic};
 use crate::exam::{self, Conclusion, Exam, Reading};
 use crate::reckon::{self, Grade, Remark};
-use crate::report::{Look, Problem, any_error, draw};
+use crate::report::{Look, Problem, Severity, any_error, draw};
 use crate::words::{Words, WordsError};
 
 /// An exam file, read.
@@ -39,9 +39,21 @@ impl Loaded<'_> {
     pub fn exam(&self, look: Look) -> Result<&Exam, Outcome> {
         self.reading.exam.as_ref().ok_or_else(|| Outcome {
             notes: self.problems(look),
+            why: self.first_error(),
             code: exit::FAILED,
             ..Outcome::default()
         })
+    }
+    /// The first error in its file, with its line.
+    fn first_error(&self) -> String {
+        let errors = || self.reading.problems.iter().filter(|p| p.severity == Severity::Error);
+        let Some(first) = errors().next() else { return String::new() };
+        let line = first.place.as_ref().map(|place| format!("line {}: ", place.line)).unwrap_or_default();
+        let more = match errors().count() - 1 {
+            0 => String::new(),
+            n => format!(" (and {n} more)"),
+        };
+        format!("{line}{}{more}", first.message)
     }
 }
 
@@ -111,5 +123,10 @@ pub fn of_baby(text: String, index: usize, babies: usize, words: &Words) -> Resu
 
 /// An outcome for words that are missing from a language file.
 pub fn wordless(fault: &WordsError) -> Outcome {
-    Outcome { notes: format!("handspan: {fault}\n"), code: exit::FAILED, ..Outcome::default() }
+    Outcome {
+        notes: format!("handspan: {fault}\n"),
+        why: fault.to_string(),
+        code: exit::FAILED,
+        ..Outcome::default()
+    }
 }

@@ -11,6 +11,7 @@ use crate::body::baby::PosedBaby;
 use crate::body::cast::Cast;
 use crate::body::curves::{Curve, Ink};
 use crate::body::part::Region;
+use crate::body::pose::CELL;
 use crate::units::FigurePoint;
 use std::collections::BTreeMap;
 
@@ -115,6 +116,11 @@ fn tonal_marks(
     out
 }
 
+/// How many times wider lines are drawn: a cast of coarse cells is for a small picture, whose lines must not vanish.
+fn firmer(cast: &Cast) -> f32 {
+    (cast.cell / CELL).max(1.0).sqrt()
+}
+
 /// Width of a full-weight line, cm.
 fn full_width(kind: Kind) -> f32 {
     match kind {
@@ -177,7 +183,9 @@ fn draw_chain(cast: &Cast, chain: &Chain, by_region: &mut BTreeMap<Region, Path<
     if chain.closed && around < 2.0 {
         return;
     }
-    let base = full_width(chain.kind) * if chain.closed { (0.35 + around / 8.0).min(1.0) } else { 1.0 };
+    let base = full_width(chain.kind)
+        * firmer(cast)
+        * if chain.closed { (0.35 + around / 8.0).min(1.0) } else { 1.0 };
     const FADED: f32 = 0.14;
     let n = points.len();
     let whole = weights.iter().all(|w| *w > FADED);
@@ -328,7 +336,7 @@ fn draw_curve(cast: &Cast, curve: &Curve, path: &mut Path<FigurePoint>) {
                 .map(|k| {
                     let u = k as f32 / last;
                     let ends = 0.35 + 0.65 * (u * 4.0).min(1.0).min((1.0 - u) * 4.0);
-                    (curve.width.0 + (curve.width.1 - curve.width.0) * u) * ends * 1.1
+                    (curve.width.0 + (curve.width.1 - curve.width.0) * u) * ends * 1.1 * firmer(cast)
                 })
                 .collect();
             ribbon(&points, &widths, false, path);

@@ -1,6 +1,7 @@
 //! A posed baby and its mother become a figure. In: `Pose`, its cast, how it is wanted. Out: `Scene`, in cm.
 
 mod baby;
+pub mod coarse;
 mod fit;
 mod grid;
 mod lines;

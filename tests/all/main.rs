@@ -1,6 +1,8 @@
 //! All integration tests in one program: a module for each subject.
 
 mod bad;
+mod batch;
+mod bytes;
 mod cast;
 mod check;
 mod dates;
@@ -18,6 +20,7 @@ mod order;
 mod outside;
 mod pages;
 mod placing;
+mod plate;
 mod program;
 mod read;
 mod shared;

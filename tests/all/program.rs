@@ -135,7 +135,6 @@ fn targets_that_cannot_be_written() {
     fs::write(here.path().join("exam.toml"), GOOD).expect("a file");
     let before = names(here.path());
     for (target, words) in [
-        ("folder.svg", "is a directory; name a file in it"),
         ("there.svg", "--force"),
         ("nowhere/page.svg", "there is no directory nowhere; make it first"),
         ("exam.toml/page.svg", "a part of its path is a file"),

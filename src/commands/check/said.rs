@@ -235,7 +235,8 @@ pub fn conclusion(
     Ok(sentences.join(" "))
 }
 
-fn lie_and_back(conclusion: &Conclusion, words: &Words) -> Result<String, WordsError> {
+/// The lie, the back and the position in one sentence.
+pub fn lie_and_back(conclusion: &Conclusion, words: &Words) -> Result<String, WordsError> {
     let lie = words.say(&lie_message(conclusion), &[])?;
     let Some(back) = conclusion.back else {
         if conclusion.lie.is_none() {
