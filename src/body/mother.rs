@@ -113,9 +113,12 @@ pub fn expected_tape(weeks: f64) -> f64 {
 
 /// Top of the womb along the skin in cm when it was not measured. From 20 weeks the mean tape. Before, no tape is
 /// taken, and what every midwife knows are the landmarks: just above the symphysis at 12 weeks (Bettercare), above it at
-/// 13-14 (HEAT), halfway to the navel at 16, two fingers under it at 18 (Bettercare).
+/// 13-14 (HEAT), halfway to the navel at 16, two fingers under it at 18 (Bettercare); before 12 weeks nothing above it.
 pub fn expected_fundus(weeks: f64) -> f64 {
-    if !(12.0..20.0).contains(&weeks) {
+    if weeks < 12.0 {
+        return 0.0;
+    }
+    if weeks >= 20.0 {
         return expected_tape(weeks);
     }
     between(

@@ -173,10 +173,13 @@ impl Egg {
         }
         let radius = 0.45 * self.radius_high;
         let y = self.high.y + self.radius_high - WALL - 1.2 - radius;
+        // Over a baby that lies across, the dome is as broad as it needs to be, or the wall would stand like a tent.
+        let half = baby.iter().fold(0.0f32, |m, p| m.max(p.x.abs()));
+        let broad = radius.max(0.62 * half);
         let mut all = baby.to_vec();
         all.extend((0..13).map(|i| {
             let angle = std::f32::consts::PI * i as f32 / 12.0;
-            FigurePoint::new(radius * cosf(angle), y + radius * sinf(angle))
+            FigurePoint::new(broad * cosf(angle), y + radius * sinf(angle))
         }));
         hull(&all)
     }

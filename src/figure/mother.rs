@@ -408,11 +408,20 @@ fn lump_marks(at: FigurePoint, look: &MotherLook) -> Vec<Item<FigurePoint>> {
 /// Half the breadth of a lump, cm.
 const LUMP: f32 = 1.7;
 
-/// Whether the baby lies so that the navel would be drawn over it.
+/// Whether the baby lies over the navel, or so near that the two would run together.
 fn covers_navel(y: f32, baby_at: &dyn Fn(FigurePoint) -> bool) -> bool {
-    [(0.0, 0.0), (0.9, 0.0), (-0.9, 0.0), (0.0, 0.8), (0.0, -0.8)]
-        .iter()
-        .any(|(x, dy)| baby_at(FigurePoint::new(*x, y + dy)))
+    const AROUND: [(f32, f32); 9] = [
+        (0.0, 0.0),
+        (1.4, 0.0),
+        (1.0, 1.0),
+        (0.0, 1.3),
+        (-1.0, 1.0),
+        (-1.4, 0.0),
+        (-1.0, -1.0),
+        (0.0, -1.3),
+        (1.0, -1.0),
+    ];
+    AROUND.iter().any(|(dx, dy)| baby_at(FigurePoint::new(*dx, y + dy)))
 }
 
 /// The navel on bare skin or on the womb: a hollow under a fold.

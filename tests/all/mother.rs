@@ -201,6 +201,16 @@ fn what_was_heard_of_an_early_womb_lies_on_it() {
 }
 
 #[test]
+fn before_12_weeks_nothing_stands_above_the_brim() {
+    for weeks in ["5+0", "8+3", "11+6"] {
+        let pose = posed(&format!("weeks = \"{weeks}\"\n[baby]\nheart = \"middle, above pubic bone\"\n"));
+        assert!(drawn(&pose.womb).iter().all(|p| p.y < 0.35), "{weeks}");
+        let Some(Mark::Heart(_, at)) = pose.marks.first() else { panic!("a heart") };
+        assert!(at.0.y <= 0.0 && pose.handbooks.is_none(), "{weeks}: heart at {}", at.0.y);
+    }
+}
+
+#[test]
 fn every_womb_lies_inside_the_flanks() {
     let lies = [
         "head = \"above pubic bone\"\nback = \"left front\"\nhead-above-brim = \"5/5\"",
