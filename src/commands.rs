@@ -8,7 +8,7 @@ mod listing;
 mod load;
 mod picture;
 
-pub use crate::figure::{Labels, Style, View};
+pub use crate::figure::{Labels, Palette, Style, View};
 pub use draw::{Draw, Format};
 pub use handout::{Handout, Paper};
 

@@ -3,7 +3,7 @@
 
 use crate::cli;
 use crate::files::{Target, load};
-use handspan::commands::{Command, Draw, Format, Handout, Labels, Paper, Request, Style, View};
+use handspan::commands::{Command, Draw, Format, Handout, Labels, Palette, Paper, Request, Style, View};
 use handspan::report::Look;
 use handspan::write::TextAs;
 use std::io::IsTerminal;
@@ -27,11 +27,13 @@ pub fn from(arguments: cli::Cli) -> Result<(Request, Option<Target>), String> {
                         .to_owned(),
                 );
             }
+            goes_together(&draw)?;
             let target = Target::look(&draw.target.output, draw.target.force)?;
             let draw = Draw {
                 exam: load(&draw.exam),
                 format,
                 style: style(draw.style),
+                palette: draw.palette.map_or(Palette::Neutral, palette),
                 view: view(draw.view),
                 labels: labels(draw.labels),
                 lang: draw.lang,
@@ -113,10 +115,40 @@ fn format(target: &cli::Target) -> Result<Format, String> {
     }
 }
 
+/// Refuses choices that could not show.
+fn goes_together(draw: &cli::Draw) -> Result<(), String> {
+    let plain = matches!(draw.style, cli::Style::Line | cli::Style::Sketch);
+    if plain && draw.palette.is_some() {
+        return Err("--palette colours the style soft; leave it out, or leave --style out".to_owned());
+    }
+    if matches!(draw.style, cli::Style::Sketch)
+        && matches!(draw.labels, cli::Labels::All | cli::Labels::Numbered)
+    {
+        return Err(
+            "a sketch is too small for pointers and numbers: give it --labels few or none, or another --style"
+                .to_owned(),
+        );
+    }
+    Ok(())
+}
+
+fn palette(palette: cli::Palette) -> Palette {
+    match palette {
+        cli::Palette::Neutral => Palette::Neutral,
+        cli::Palette::Skin1 => Palette::Skin(1),
+        cli::Palette::Skin2 => Palette::Skin(2),
+        cli::Palette::Skin3 => Palette::Skin(3),
+        cli::Palette::Skin4 => Palette::Skin(4),
+        cli::Palette::Skin5 => Palette::Skin(5),
+        cli::Palette::Skin6 => Palette::Skin(6),
+    }
+}
+
 fn style(style: cli::Style) -> Style {
     match style {
         cli::Style::Soft => Style::Soft,
         cli::Style::Line => Style::Line,
+        cli::Style::Sketch => Style::Sketch,
     }
 }
 
@@ -132,6 +164,7 @@ fn labels(labels: cli::Labels) -> Labels {
         cli::Labels::None => Labels::None,
         cli::Labels::Few => Labels::Few,
         cli::Labels::All => Labels::All,
+        cli::Labels::Numbered => Labels::Numbered,
     }
 }
 

@@ -5,7 +5,7 @@ use crate::shared::Dice;
 use handspan::body::plan::{Plan, plan};
 use handspan::body::pose::{self, Drawn, Mark, Pose};
 use handspan::body::surface;
-use handspan::commands::{self, Command, Draw, Format, Labels, Request, Source, Style, View};
+use handspan::commands::{self, Command, Draw, Format, Labels, Palette, Request, Source, Style, View};
 use handspan::exam::{self, Exam};
 use handspan::report::Look;
 use handspan::units::Vec3;
@@ -30,6 +30,7 @@ fn drawn_with(text: &str, view: View, labels: Labels) -> Tree {
             exam: Source::new("test.toml", text),
             format: Format::Svg,
             style: Style::Soft,
+            palette: Palette::Neutral,
             view,
             labels,
             lang: "en".to_owned(),
