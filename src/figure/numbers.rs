@@ -30,7 +30,10 @@ pub(super) fn place(
 ) -> Result<Vec<(Round, Option<Segment>)>, usize> {
     let mut placed: Vec<(Round, Option<Segment>)> = vec![];
     for (i, ask) in asks.iter().enumerate() {
-        let found = candidates(ask, i, radius).find(|c| fits(c, ask, within, terrain, &placed));
+        // Where marks stand close together, a pointer may run over another mark.
+        let found = [true, false].into_iter().find_map(|off_marks| {
+            candidates(ask, i, radius).find(|c| fits(c, ask, within, terrain, &placed, off_marks))
+        });
         placed.push(found.ok_or(i)?);
     }
     Ok(placed)
@@ -64,6 +67,7 @@ fn fits(
     within: Box4,
     terrain: &Terrain<'_>,
     placed: &[(Round, Option<Segment>)],
+    off_marks: bool,
 ) -> bool {
     let (p, r) = (circle.at, circle.radius);
     let inside = p.x - r > within.left + 0.2
@@ -84,8 +88,8 @@ fn fits(
             .iter()
             .any(|(other, line)| near(other, 0.15) || line.as_ref().is_some_and(|l| struck(l, circle)))
         && pointer.as_ref().is_none_or(|s| {
-            !terrain.faces.iter().any(|f| struck(s, f))
-                && !terrain.marks.iter().any(|m| Some(m.mark) != ask.owner && struck(s, m))
+            !terrain.faces.iter().any(|f| struck(s, f) && !f.holds(s.to))
+                && !(off_marks && terrain.marks.iter().any(|m| Some(m.mark) != ask.owner && struck(s, m)))
                 && !placed
                     .iter()
                     .any(|(other, line)| struck(s, other) || line.as_ref().is_some_and(|l| cross(*s, *l)))

@@ -89,6 +89,13 @@ pub struct Round {
 }
 
 impl Round {
+    /// Whether a point lies in it, or so near that a pointer to it grazes the edge.
+    pub fn holds(self, p: FigurePoint) -> bool {
+        const NEAR: f32 = 0.1;
+        let (dx, dy) = (p.x - self.at.x, p.y - self.at.y);
+        (dx * dx + dy * dy).sqrt() < self.radius + NEAR
+    }
+
     /// How far a line passes from its middle, cm.
     pub fn distance(self, s: Segment) -> f32 {
         let (dx, dy) = (s.to.x - s.from.x, s.to.y - s.from.y);
@@ -173,8 +180,9 @@ impl<'a> Terrain<'a> {
     /// Cost of a pointer: over a face or words it may not run, over marks and the baby it should not.
     pub(super) fn pointer_cost(&self, pointer: Segment, owner: Option<usize>, hard: f32) -> f32 {
         let mut cost = 0.0;
-        if self.faces.iter().any(|f| f.distance(pointer) < f.radius) {
-            cost += hard;
+        for face in self.faces.iter().filter(|f| f.distance(pointer) < f.radius) {
+            // A mark that lies on a face is reached over the face.
+            cost += if face.holds(pointer.to) { 20.0 } else { hard };
         }
         if self.fixed.iter().any(|f| f.meets(pointer)) {
             cost += hard;

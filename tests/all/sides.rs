@@ -183,6 +183,30 @@ fn hers_is_a_half_turn() {
     }
 }
 
+/// So are the marks: heart, scale of fifths, limbs, lumps, scar, navel, the lines of brim and fundus.
+#[test]
+fn marks_turn_with_the_picture() {
+    let text = "weeks = \"38+0\"\n[mother]\nfundal-height = \"36 cm\"\nlumps = [\"left, above navel\"]\nscars = [\"right lower\"]\n[baby]\nposition = \"LOA\"\nhead-above-brim = \"2/5\"\nheart = \"left, 4 cm below navel\"\nlimbs = [\"right, above navel\"]\nlegs = \"complete\"\n";
+    let (facing, hers) =
+        (drawn_with(text, View::Facing, Labels::All), drawn_with(text, View::Hers, Labels::All));
+    for (id, side) in [
+        ("heart-1", 1.0),
+        ("fifths", -1.0),
+        ("limbs-felt-1-1", -1.0),
+        ("lump-1", 1.0),
+        ("scar-1", -1.0),
+        ("navel", 0.0),
+        ("brim", 0.0),
+        ("fundus-line", 0.0),
+    ] {
+        let (a, b) = (middle(&facing, id).unwrap(), middle(&hers, id).unwrap());
+        // The heart itself is not turned, so that it stands upright: its middle may lie a little higher.
+        let slack = if id == "heart-1" { 6e-3 } else { 1e-3 };
+        assert!((a.0 + b.0).abs() < slack && (a.1 + b.1).abs() < slack, "{id}: {a:?} {b:?}");
+        assert!(side == 0.0 || a.0 * side > 0.05, "{id}: {a:?}");
+    }
+}
+
 /// A crosswise baby's head is drawn on the side it was felt, and its back where it was felt.
 #[test]
 fn crosswise_heads_and_backs() {
