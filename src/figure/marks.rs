@@ -96,11 +96,19 @@ pub(super) fn places(
     }
     for scar in &pose.scars {
         let line: Vec<FigurePoint> = scar.iter().map(|p| FigurePoint::new(p.0.x, p.0.y)).collect();
-        if let Some(at) = line.get(line.len() / 2) {
-            out.push(MarkPlace { kind: MarkKind::Scar, at: *at, reach: 0.35, covers: (line, 0.45) });
+        if let Some(at) = seen_middle(&line, cast) {
+            out.push(MarkPlace { kind: MarkKind::Scar, at, reach: 0.35, covers: (line, 0.45) });
         }
     }
     out
+}
+
+/// The point of a line nearest to its middle before which no baby lies; its middle when all of it is hidden.
+fn seen_middle(line: &[FigurePoint], cast: Option<&Cast>) -> Option<FigurePoint> {
+    let free = |p: &&FigurePoint| !cast.is_some_and(|c| c.covers(p.x, p.y));
+    let half = line.len() / 2;
+    let outwards = (0..=half).flat_map(|d| [half.checked_sub(d), Some(half + d)]).flatten();
+    outwards.filter_map(|i| line.get(i)).find(free).or(line.get(half)).copied()
 }
 
 /// What the marks cover.

@@ -109,7 +109,7 @@ fn colours(options: &FigureOptions) -> (MotherLook, BabyColours, marks::MarkColo
 }
 
 /// The heart in its pale rim: dark enough to stand out from every tone from which the rim does not.
-pub const HEART: Colour = Colour::hex(0x84201C);
+pub const HEART: Colour = Colour::hex(0x741A18);
 
 /// What is painted over the baby of the mother, and where labels may point.
 fn in_front(pose: &Pose, cast: Option<&Cast>, options: &FigureOptions, look: &MotherLook) -> InFront {

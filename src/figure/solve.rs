@@ -102,7 +102,7 @@ pub(super) fn solve(asks: &[Ask], columns: &Columns, terrain: &Terrain<'_>) -> O
             }
             (try_out.sides[i], try_out.shifts[i]) = kept;
         }
-        if best > before - 1e-3 {
+        if best > before - 1e-3 && (best < HARD || !try_out.both(&mut best, &mut spots)) {
             break;
         }
     }
@@ -118,6 +118,35 @@ struct Trial<'a> {
 }
 
 impl Trial<'_> {
+    /// Moves two words at once, where moving one never helped; whether it became better. For a few words only.
+    fn both(&mut self, best: &mut f32, spots: &mut Vec<Spot>) -> bool {
+        const FEW: usize = 8;
+        let n = self.asks.len();
+        if n > FEW {
+            return false;
+        }
+        let mut kept = None;
+        for (i, j) in (0..n).flat_map(|i| (0..i).map(move |j| (i, j))) {
+            let was = [(self.sides[i], self.shifts[i]), (self.sides[j], self.shifts[j])];
+            let moves =
+                |(side, _): (f32, f32)| [side, -side].into_iter().flat_map(|s| SHIFTS.map(|d| (s, d)));
+            for a in moves(was[0]) {
+                for b in moves(was[1]) {
+                    ((self.sides[i], self.shifts[i]), (self.sides[j], self.shifts[j])) = (a, b);
+                    let (cost, found) = self.outcome();
+                    if cost < *best - 1e-3 {
+                        (*best, *spots, kept) = (cost, found, Some((i, a, j, b)));
+                    }
+                }
+            }
+            [(self.sides[i], self.shifts[i]), (self.sides[j], self.shifts[j])] = was;
+        }
+        if let Some((i, a, j, b)) = kept {
+            ((self.sides[i], self.shifts[i]), (self.sides[j], self.shifts[j])) = (a, b);
+        }
+        kept.is_some()
+    }
+
     /// Cost and places for these sides and shifts.
     fn outcome(&self) -> (f32, Vec<Spot>) {
         let mut spots: Vec<Spot> = self.sides.iter().map(|side| Spot { side: *side, y: 0.0 }).collect();

@@ -273,8 +273,9 @@ fn no_label_lies_on_another_on_a_mark_or_on_a_face() {
         for view in [View::Facing, View::Hers] {
             for (p, &(paper, mm_per_cm, type_pt, page)) in papers.iter().enumerate() {
                 for (words, longer) in [(&plain, false), (&long, true)] {
-                    // Each position meets each paper in one view and with one length of words at least.
-                    if (n + p + usize::from(view == View::Hers) + usize::from(longer)) % 2 == 1 && p > 0 {
+                    // Each position meets the picture's own sheet in every way, each other paper in one.
+                    let way = 2 * usize::from(view == View::Hers) + usize::from(longer);
+                    if p > 0 && (n + p + n / 4) % 4 != way {
                         continue;
                     }
                     let sets: &[Labels] = if page {
@@ -329,7 +330,7 @@ fn no_label_lies_on_another_on_a_mark_or_on_a_face() {
             }
         }
     }
-    assert!(count > 1500, "{count} pictures");
+    assert!(count > 1200, "{count} pictures");
     assert!(
         wrong.is_empty(),
         "{} of {count} wrong:\n{}",
@@ -363,21 +364,20 @@ fn a_mirrored_exam_has_mirrored_labels() {
         let text = VISIT.replace("LOA", code);
         let (a, b) =
             (plan_of(&text, View::Facing, Labels::All), plan_of(&mirrored(&text), View::Facing, Labels::All));
-        let labels = |p: &Plan| {
-            let mut out: Vec<_> = p.placed.iter().filter(|w| w.role == Role::Label).cloned().collect();
-            out.sort_by(|x, y| x.area.top.total_cmp(&y.area.top));
-            out
-        };
+        let labels =
+            |p: &Plan| -> Vec<_> { p.placed.iter().filter(|w| w.role == Role::Label).cloned().collect() };
         let (a, b) = (labels(&a), labels(&b));
-        assert_eq!(a.len(), b.len(), "{code}");
-        for (x, y) in a.iter().zip(&b) {
-            assert_eq!(x.lines[0].0, y.lines[0].0, "{code}");
-            assert!(
-                (x.area.left + y.area.right).abs() < 0.02 && (x.area.top - y.area.top).abs() < 0.02,
-                "{code}: {x:?} {y:?}"
-            );
-            let (p, q) = (x.pointer.unwrap(), y.pointer.unwrap());
-            assert!((p.to.x + q.to.x).abs() < 0.15 && (p.to.y - q.to.y).abs() < 0.15, "{code}: {p:?} {q:?}");
+        assert!(a.len() > 10 && a.len() == b.len(), "{code}");
+        for x in &a {
+            let twin = b.iter().any(|y| {
+                let (p, q) = (x.pointer.unwrap().to, y.pointer.unwrap().to);
+                x.lines[0].0 == y.lines[0].0
+                    && (x.area.left + y.area.right).abs() < 0.02
+                    && (x.area.top - y.area.top).abs() < 0.02
+                    && (p.x + q.x).abs() < 0.15
+                    && (p.y - q.y).abs() < 0.15
+            });
+            assert!(twin, "{code}: {x:?} has no mirror image in {b:#?}");
         }
     }
 }
