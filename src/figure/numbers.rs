@@ -80,20 +80,16 @@ fn fits(
         dx * dx + dy * dy < reach * reach
     };
     let struck = |s: &Segment, o: &Round| o.distance(*s) < o.radius + 0.05;
-    inside
+    let lies_free = inside
         && !terrain.fixed.iter().any(|f| f.touches(*circle))
-        && !terrain.faces.iter().any(|f| near(f, 0.0))
-        && !terrain.marks.iter().any(|m| near(m, 0.0))
-        && !placed
-            .iter()
-            .any(|(other, line)| near(other, 0.15) || line.as_ref().is_some_and(|l| struck(l, circle)))
-        && pointer.as_ref().is_none_or(|s| {
-            !terrain.faces.iter().any(|f| struck(s, f) && !f.holds(s.to))
-                && !(off_marks && terrain.marks.iter().any(|m| Some(m.mark) != ask.owner && struck(s, m)))
-                && !placed
-                    .iter()
-                    .any(|(other, line)| struck(s, other) || line.as_ref().is_some_and(|l| cross(*s, *l)))
-        })
+        && !terrain.faces.iter().chain(&terrain.marks).any(|o| near(o, 0.0))
+        && !placed.iter().any(|(other, line)| near(other, 0.15) || line.is_some_and(|l| struck(&l, circle)));
+    let Some(s) = pointer else { return lies_free };
+    let over_mark = |m: &Round| Some(m.mark) != ask.owner && struck(s, m);
+    lies_free
+        && !terrain.faces.iter().any(|f| struck(s, f) && !f.holds(s.to))
+        && !placed.iter().any(|(other, line)| struck(s, other) || line.is_some_and(|l| cross(*s, l)))
+        && (!off_marks || !terrain.marks.iter().any(over_mark))
 }
 
 /// Numbers the circles row by row, a row as tall as a circle; words that are the same share a number. Returns the
