@@ -96,19 +96,27 @@ pub(super) fn places(
     }
     for scar in &pose.scars {
         let line: Vec<FigurePoint> = scar.iter().map(|p| FigurePoint::new(p.0.x, p.0.y)).collect();
-        if let Some(at) = seen_middle(&line, cast) {
+        if let Some(at) = seen_middle(&line, cast, lean(pose)) {
             out.push(MarkPlace { kind: MarkKind::Scar, at, reach: 0.35, covers: (line, 0.45) });
         }
     }
     out
 }
 
-/// The point of a line nearest to its middle before which no baby lies; its middle when all of it is hidden.
-fn seen_middle(line: &[FigurePoint], cast: Option<&Cast>) -> Option<FigurePoint> {
+/// The point of a line nearest to its middle before which no baby lies, of two the one on the side that leans; the
+/// nearest of all when all are hidden.
+fn seen_middle(line: &[FigurePoint], cast: Option<&Cast>, lean: f32) -> Option<FigurePoint> {
+    let (first, last) = (line.first()?, line.last()?);
+    let (x, y) = ((first.x + last.x) * 0.5, (first.y + last.y) * 0.5);
+    let mut near = line.to_vec();
+    // In tenths of a cm, so that both sides of a scar across the midline are equally near.
+    let tenths = |p: &FigurePoint| {
+        let (dx, dy) = (p.x - x, p.y - y);
+        ((dx * dx + dy * dy).sqrt() * 10.0 + 0.5) as u32
+    };
+    near.sort_by(|a, b| tenths(a).cmp(&tenths(b)).then((b.x * lean).total_cmp(&(a.x * lean))));
     let free = |p: &&FigurePoint| !cast.is_some_and(|c| c.covers(p.x, p.y));
-    let half = line.len() / 2;
-    let outwards = (0..=half).flat_map(|d| [half.checked_sub(d), Some(half + d)]).flatten();
-    outwards.filter_map(|i| line.get(i)).find(free).or(line.get(half)).copied()
+    near.iter().find(free).or(near.first()).copied()
 }
 
 /// What the marks cover.
