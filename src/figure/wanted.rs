@@ -237,10 +237,12 @@ impl Source<'_> {
         };
         // Below its upper border in the midline, or farther out along its upper branch.
         let reach = |sign: f32| {
-            [(1.1, -1.5), (3.6, -1.2), (5.0, -0.8), (6.2, -0.6)]
-                .map(|(x, y)| FigurePoint::new(middle.x + x * sign, middle.y + y))
-                .into_iter()
-                .find(|p| free(*p))
+            let places = [(1.1, -1.5), (3.6, -1.2), (5.0, -0.8), (6.2, -0.6), (7.0, -0.4)]
+                .map(|(x, y)| FigurePoint::new(middle.x + x * sign, middle.y + y));
+            // With some air before the baby, where there is any.
+            let airy =
+                |p: &&FigurePoint| [-0.7, 0.0, 0.7].iter().all(|dx| free(FigurePoint::new(p.x + dx, p.y)));
+            places.iter().find(airy).or(places.iter().find(|p| free(**p))).copied()
         };
         let side = lean(self.pose);
         Wanted { targets: [reach(-1.0), reach(1.0)], ..self.at(text, middle, side) }
