@@ -94,7 +94,7 @@ impl Planner<'_> {
         };
         let mut band = Band::below(self.frame, self.size());
         let sketch = self.options.style == Style::Sketch;
-        self.sides(turn, sketch.then_some(&mut band), &mut plan)?;
+        self.sides(turn, sketch.then_some(&mut band), &terrain, &mut plan)?;
         terrain.fixed.extend(plan.placed.iter().map(|p| p.area.grown(0.1)));
 
         let source = Source {
@@ -132,10 +132,17 @@ impl Planner<'_> {
     }
 
     /// The names of the sides, on every picture, at its foot.
-    fn sides(&self, turn: f32, band: Option<&mut Band>, plan: &mut Plan) -> Result<(), FigureError> {
+    fn sides(
+        &self,
+        turn: f32,
+        band: Option<&mut Band>,
+        terrain: &Terrain<'_>,
+        plan: &mut Plan,
+    ) -> Result<(), FigureError> {
         let family = self.options.labels == Labels::Family;
         let (left, right) = if family { ("your-left", "your-right") } else { ("her-left", "her-right") };
         let size = self.size();
+        let on_body = band.is_none();
         let y = match band {
             Some(band) => band.line(),
             None => self.frame.bottom + EDGE + 0.22 * size,
@@ -144,13 +151,14 @@ impl Planner<'_> {
             let text = self.words.say(id, &[])?;
             let width = self.fonts.measure(Face::SemiBold, &text, size)?;
             let x = if sign > 0.0 { self.frame.right - EDGE - width } else { self.frame.left + EDGE };
+            let area = Box4 { left: x, bottom: y - 0.25 * size, right: x + width, top: y + 0.75 * size };
             plan.placed.push(Placed {
                 name: name.to_owned(),
                 role: Role::Side,
-                area: Box4 { left: x, bottom: y - 0.25 * size, right: x + width, top: y + 0.75 * size },
+                area,
                 lines: vec![(text, FigurePoint::new(x, y))],
                 pointer: None,
-                rim: true,
+                rim: on_body && terrain.on_outline(area),
                 face: Face::SemiBold,
             });
         }
