@@ -7,7 +7,9 @@
 #![allow(clippy::print_stdout)]
 
 use handspan::body::{pose, touch};
-use handspan::commands::{self, Command, Draw, Format, Handout, Labels, Request, Source, Style, View};
+use handspan::commands::{
+    self, Command, Draw, Format, Handout, Labels, Palette, Request, Source, Style, View,
+};
 use handspan::exam;
 use handspan::figure::{self, FigureOptions};
 use handspan::fonts::Fonts;
@@ -64,6 +66,7 @@ fn main() {
         layout.mm_per_cm(&figure::FRAME, &content, &words, &fonts).expect("the scale of the picture");
     let options = FigureOptions {
         style: Style::Soft,
+        palette: Palette::Neutral,
         view: View::Facing,
         labels: Labels::Few,
         mm_per_cm,
@@ -116,6 +119,7 @@ fn main() {
         exam: Source::new(NAME, EXAM),
         format: Format::Svg,
         style: Style::Soft,
+        palette: Palette::Neutral,
         view: View::Facing,
         labels: Labels::Few,
         lang: "en".to_owned(),

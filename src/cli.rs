@@ -71,13 +71,16 @@ pub struct Draw {
     /// Where it goes.
     #[command(flatten)]
     pub target: Target,
-    /// Style of drawing
+    /// Style of drawing: light and shade, ink on white, or a stamp for the chart, 4 cm wide
     #[arg(long, default_value = "soft")]
     pub style: Style,
+    /// Colours of skin in the style soft: neutral, or 1 (lightest) to 6 (deepest)
+    #[arg(long, value_name = "SKIN")]
+    pub palette: Option<Palette>,
     /// From where it is seen: by someone facing her, or by her looking down
     #[arg(long, default_value = "facing")]
     pub view: View,
-    /// How many labels
+    /// How many labels; numbered: as all, by numbers with a key
     #[arg(long, default_value = "few")]
     pub labels: Labels,
     /// Language of the labels
@@ -166,6 +169,7 @@ pub enum Set {
     Crosswise,
     Twins,
     Fifths,
+    Palettes,
 }
 
 /// Kinds of file.
@@ -183,6 +187,26 @@ pub enum Kind {
 pub enum Style {
     Soft,
     Line,
+    Sketch,
+}
+
+/// Colours of skin.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum Palette {
+    Neutral,
+    #[value(name = "1")]
+    Skin1,
+    #[value(name = "2")]
+    Skin2,
+    #[value(name = "3")]
+    Skin3,
+    #[value(name = "4")]
+    Skin4,
+    #[value(name = "5")]
+    Skin5,
+    #[value(name = "6")]
+    Skin6,
 }
 
 /// Views.
@@ -208,6 +232,7 @@ pub enum Labels {
     None,
     Few,
     All,
+    Numbered,
 }
 
 /// Papers.

@@ -9,7 +9,7 @@ mod load;
 mod picture;
 mod plate;
 
-pub use crate::figure::{Labels, Style, View};
+pub use crate::figure::{Labels, Palette, Style, View};
 pub use draw::{Draw, Format};
 pub use handout::{Handout, Paper};
 pub use plate::{Plate, Set};

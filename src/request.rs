@@ -5,7 +5,7 @@ use crate::batch::{Batch, Job};
 use crate::cli;
 use crate::files::{self, Target, load};
 use handspan::commands::{
-    Command, Draw, Format, Handout, Labels, Paper, Plate, Request, Set, Source, Style, View,
+    Command, Draw, Format, Handout, Labels, Palette, Paper, Plate, Request, Set, Source, Style, View,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -32,6 +32,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             said(Command::Check { exams, json: check.json, clinic })
         }
         cli::Command::Draw(draw) => {
+            goes_together(&draw)?;
             let format = format(&draw.target, Format::Svg)?;
             width_fits(draw.width, format)?;
             let (exams, target, at_once) = (draw.exams, draw.target, draw.at_once);
@@ -40,6 +41,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                     exam,
                     format,
                     style: style(draw.style),
+                    palette: draw.palette.map_or(Palette::Neutral, palette),
                     view: view(draw.view),
                     labels: labels(draw.labels),
                     lang: draw.lang.clone(),
@@ -78,6 +80,11 @@ fn plate(plate: cli::Plate) -> Result<Work, String> {
     };
     if files::is_directory(&target.output) {
         return Err(format!("{} is a directory; name a file in it", target.output.display()));
+    }
+    if matches!(plate.style, cli::Style::Sketch) {
+        return Err(
+            "a plate is drawn in soft or line; a sketch is a stamp by itself: handspan draw".to_owned()
+        );
     }
     let format = format(&target, Format::Svg)?;
     width_fits(plate.width, format)?;
@@ -202,6 +209,36 @@ fn set(set: cli::Set) -> Set {
         cli::Set::Crosswise => Set::Crosswise,
         cli::Set::Twins => Set::Twins,
         cli::Set::Fifths => Set::Fifths,
+        cli::Set::Palettes => Set::Palettes,
+    }
+}
+
+/// Refuses choices that could not show.
+fn goes_together(draw: &cli::Draw) -> Result<(), String> {
+    let plain = matches!(draw.style, cli::Style::Line | cli::Style::Sketch);
+    if plain && draw.palette.is_some() {
+        return Err("--palette colours the style soft; leave it out, or leave --style out".to_owned());
+    }
+    if matches!(draw.style, cli::Style::Sketch)
+        && matches!(draw.labels, cli::Labels::All | cli::Labels::Numbered)
+    {
+        return Err(
+            "a sketch is too small for pointers and numbers: give it --labels few or none, or another --style"
+                .to_owned(),
+        );
+    }
+    Ok(())
+}
+
+fn palette(palette: cli::Palette) -> Palette {
+    match palette {
+        cli::Palette::Neutral => Palette::Neutral,
+        cli::Palette::Skin1 => Palette::Skin(1),
+        cli::Palette::Skin2 => Palette::Skin(2),
+        cli::Palette::Skin3 => Palette::Skin(3),
+        cli::Palette::Skin4 => Palette::Skin(4),
+        cli::Palette::Skin5 => Palette::Skin(5),
+        cli::Palette::Skin6 => Palette::Skin(6),
     }
 }
 
@@ -209,6 +246,7 @@ fn style(style: cli::Style) -> Style {
     match style {
         cli::Style::Soft => Style::Soft,
         cli::Style::Line => Style::Line,
+        cli::Style::Sketch => Style::Sketch,
     }
 }
 
@@ -224,6 +262,7 @@ fn labels(labels: cli::Labels) -> Labels {
         cli::Labels::None => Labels::None,
         cli::Labels::Few => Labels::Few,
         cli::Labels::All => Labels::All,
+        cli::Labels::Numbered => Labels::Numbered,
     }
 }
 

@@ -11,18 +11,23 @@ your-right = Your right
 ## On the picture
 
 # $part is one of the labels, $number the baby's number in the file.
-label-of-baby = { $part }, baby { $number }
+label-of-baby = baby { $number }: { $part }
+# $part is head, back or bottom of a baby that the hands were not sure of.
+label-unsure = probably { $part }
 label-head = head
 label-back = back
+# The back lies behind the baby, towards her spine.
+label-back-behind = back, behind
 label-bottom = bottom
 label-back-not-felt = back not felt
 label-limbs-felt = limbs felt
-label-heart = heart heard
+# The mark shows where it was heard, not the organ.
+label-heart = heart heard here
 label-heart-family = heartbeat heard here
-label-fundus-cm = top of the womb { $cm } cm
+label-fundus-cm = top of the womb { $cm } cm
 label-fundus-expected = top of the womb, expected
 label-fundus-level = top of the womb
-label-fifths = { $fifths } of the head above the brim
+label-fifths = { $fifths } palpable above the brim
 label-brim = brim
 label-pubic-bone = pubic bone
 label-navel = navel
@@ -31,7 +36,7 @@ label-womb = womb
 # $weeks are the weeks that the handbooks give this level for.
 label-handbooks = handbooks put its top here at { $weeks } weeks
 label-scar = scar
-label-lump = lump
+label-lump = lump (fibroid)
 
 picture-title = How the baby lies
 picture-caption = Felt by hand, not a scan. Face, arms and legs are the artist's. Sides are the mother's.
@@ -60,6 +65,9 @@ plate-crosswise = Lying across and slantwise
 plate-twins = Two babies
 plate-fifths = How much of the head is above the brim
 plate-foot = For teaching, by handspan { $version }: no real person. Sides are the mother's: her left is at the right of each picture. Face, arms and legs are the artist's.
+plate-palettes = The palettes
+plate-palette-neutral = neutral
+plate-palette = palette { $number }
 plate-week = { $weeks } weeks
 plate-flexed = flexed: the chin on the chest
 plate-deflexed = deflexed: the head held straight
@@ -336,7 +344,7 @@ family-hands = This was felt by hand. It is not a scan, and hands can be wrong.
 family-hands-scan = Some of this was felt by hand and some seen on a scan. The picture is not a scan, and hands can be wrong.
 family-turn = Babies turn. This page shows one day. When you get a new page, put this one away.
 family-heart = The small heart shows where the heartbeat was heard that day.
-family-artist = Face and limbs are drawn to fit.
+family-artist = Face, arms and legs are the artist's: only what was felt is known.
 # Where hands could not tell how the baby lies.
 family-none-drawn = No baby is drawn, as hands could not tell. Ask your midwife what comes next.
 

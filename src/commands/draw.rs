@@ -5,10 +5,10 @@ use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
 use super::{Outcome, Source, exit};
 use crate::exam::Exam;
-use crate::figure::{Labels, Style, View};
+use crate::figure::{Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
-use crate::sheet::{Content, Layout, PICTURE};
+use crate::sheet::{Content, Layout, PICTURE, SKETCH};
 use crate::words::{Words, WordsError};
 use crate::write::TextAs;
 
@@ -52,6 +52,8 @@ pub struct Draw {
     pub format: Format,
     /// The style.
     pub style: Style,
+    /// The colours of skin.
+    pub palette: Palette,
     /// The view.
     pub view: View,
     /// The labels.
@@ -91,22 +93,26 @@ pub fn run(options: &Draw, look: Look) -> Outcome {
     }
 }
 
-/// Type of the labels, points.
+/// Type of the labels, points: on a picture, and on a stamp for the chart.
 const TYPE_PT: f32 = 10.0;
+const SKETCH_TYPE_PT: f32 = 5.6;
 
 /// The finished files, one a page.
 fn picture(exam: &Exam, loaded: &Loaded<'_>, options: &Draw, words: &Words) -> Result<Vec<Vec<u8>>, String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
     let maker = Maker { words, fonts: &fonts };
     let pose = picture::pose(exam, loaded);
-    let layout = Layout::read(PICTURE.0, PICTURE.1).map_err(|e| e.to_string())?;
+    let sketch = options.style == Style::Sketch;
+    let shipped = if sketch { SKETCH } else { PICTURE };
+    let layout = Layout::read(shipped.0, shipped.1).map_err(|e| e.to_string())?;
     let captions = picture::notes(&pose, words).map_err(|e| e.to_string())?;
     let content = content(exam, loaded, &captions, words).map_err(|e| e.to_string())?;
     let wanted = Wanted {
         style: options.style,
+        palette: options.palette,
         view: options.view,
         labels: options.labels,
-        type_pt: TYPE_PT,
+        type_pt: if sketch { SKETCH_TYPE_PT } else { TYPE_PT },
         captions,
     };
     let sheet = maker.sheet(&pose, &wanted, &layout, &content)?;

@@ -8,7 +8,7 @@ use super::picture::{self, Maker, Wanted};
 use super::{Format, Outcome, Source, exit};
 use crate::clinic::Clinic;
 use crate::exam::Exam;
-use crate::figure::{Labels, Style, View};
+use crate::figure::{Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::reckon::{Grade, Remark};
 use crate::report::Look;
@@ -163,6 +163,7 @@ fn page(
     let pose = picture::pose(exam, loaded);
     let wanted = Wanted {
         style: Style::Soft,
+        palette: Palette::Neutral,
         view: View::Facing,
         labels: Labels::Family,
         type_pt: TYPE_PT,

@@ -5,7 +5,7 @@ use super::draw::Format;
 use super::load::{self, Loaded};
 use crate::body::pose::{self, DrawingNote, Pose};
 use crate::exam::Exam;
-use crate::figure::{self, FigureOptions, Labels, Style, View};
+use crate::figure::{self, FigureOptions, Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::sheet::{Content, Layout, Sheet, compose};
 use crate::words::{Words, WordsError};
@@ -18,6 +18,8 @@ const PNG_WIDTH: u32 = 1200;
 pub struct Wanted {
     /// How it is painted.
     pub style: Style,
+    /// The colours of skin.
+    pub palette: Palette,
     /// From where it is seen.
     pub view: View,
     /// What is named.
@@ -46,10 +48,12 @@ impl Maker<'_> {
         content: &Content,
     ) -> Result<Sheet, String> {
         let told = |e: &dyn std::fmt::Display| e.to_string();
-        let mm_per_cm =
-            layout.mm_per_cm(&figure::FRAME, content, self.words, self.fonts).map_err(|e| told(&e))?;
+        let mm_per_cm = layout
+            .mm_per_cm(&figure::frame(wanted.style), content, self.words, self.fonts)
+            .map_err(|e| told(&e))?;
         let options = FigureOptions {
             style: wanted.style,
+            palette: wanted.palette,
             view: wanted.view,
             labels: wanted.labels,
             mm_per_cm,

@@ -13,7 +13,7 @@ use super::{Format, Outcome, Paper, Source, exit};
 use crate::body::pose::Pose;
 use crate::exam::Conclusion;
 use crate::figure::scene::Scene;
-use crate::figure::{self, FigureOptions, Labels, Style, View};
+use crate::figure::{self, FigureOptions, Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::{Block, Content, Kind, Layout, compose};
@@ -87,12 +87,12 @@ fn sheet(options: &Plate, look: Look, words: &Words) -> Result<Vec<Vec<u8>>, Str
     let content = content(options.set, &captions, &poses, words).map_err(|e| e.to_string())?;
     let (layout, mm_per_cm) = grid(options.paper, figures.len(), &content, &maker)?;
     let mut scenes = vec![];
-    for ((loaded, pose), caption) in loaded.iter().zip(&poses).zip(&captions) {
+    for (((loaded, pose), caption), figure) in loaded.iter().zip(&poses).zip(&captions).zip(&figures) {
         let mut about = vec![format!("{caption}.")];
         for conclusion in &loaded.conclusions {
             about.push(said::lie_and_back(conclusion, words).map_err(|e| e.to_string())?);
         }
-        scenes.push(scene(options, pose, mm_per_cm, (caption, about.join(" ")), &maker)?);
+        scenes.push(scene(options, (pose, figure.palette), mm_per_cm, (caption, about.join(" ")), &maker)?);
     }
     let sheet = compose(&layout, &scenes, &content, words, &fonts).map_err(|e| e.to_string())?;
     let width = options.width.unwrap_or(PNG_WIDTH);
@@ -102,7 +102,7 @@ fn sheet(options: &Plate, look: Look, words: &Words) -> Result<Vec<Vec<u8>>, Str
 /// One figure, cast no finer than its size asks for.
 fn scene(
     options: &Plate,
-    pose: &Pose,
+    (pose, palette): (&Pose, Palette),
     mm_per_cm: f32,
     (title, description): (&str, String),
     maker: &Maker<'_>,
@@ -111,6 +111,7 @@ fn scene(
     let width_mm = (figure::FRAME.right - figure::FRAME.left) * mm_per_cm;
     let wanted = FigureOptions {
         style: options.style,
+        palette,
         view: View::Facing,
         labels: options.labels,
         mm_per_cm,
@@ -141,6 +142,10 @@ fn caption(figure: &Figure, loaded: &Loaded<'_>, words: &Words) -> Result<String
         },
         Caption::Message(id) => words.say(id, &[]),
         Caption::Weeks(weeks) => words.say("plate-week", &[("weeks", &weeks.to_string())]),
+        Caption::Palette => match figure.palette {
+            Palette::Neutral => words.say("plate-palette-neutral", &[]),
+            Palette::Skin(number) => words.say("plate-palette", &[("number", &number.to_string())]),
+        },
         Caption::Fifths(fifths) => words.say("label-fifths", &[("fifths", &format!("{fifths}/5"))]),
     }
 }

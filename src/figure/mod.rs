@@ -2,8 +2,10 @@
 
 mod baby;
 pub mod coarse;
+mod edge;
 mod fit;
 mod grid;
+pub mod labels;
 mod lines;
 mod marks;
 pub mod mother;
@@ -12,29 +14,43 @@ mod mother_bones;
 mod mother_ink;
 mod mother_palette;
 mod mother_words;
+mod numbers;
 mod options;
 pub mod palette;
 mod ribbon;
 mod rounds;
 pub mod scene;
+mod sketch;
 pub mod smooth;
+mod solve;
+pub mod terrain;
 mod tone;
 mod turn;
+mod wanted;
 
-pub use options::{FigureOptions, Labels, Style, View};
+pub use options::{FigureOptions, Labels, Palette, Style, View};
 
 use crate::body::cast::Cast;
 use crate::body::pose::Pose;
 use crate::fonts::{FontError, Fonts};
 use crate::units::FigurePoint;
 use crate::words::{Words, WordsError};
-use mother::{FrontMarks, Handbooks, MotherLook, MotherStyle, SkinMarks};
+use labels::{Plan, Planner};
+use mother::{FrontMarks, Handbooks, InFront, MotherLook, MotherPalette, MotherStyle, SkinMarks};
 use palette::BabyColours;
 use scene::{Colour, FillRule, Frame, Item, Scene};
 use std::fmt;
 
 /// What lies inside every picture, cm.
 pub const FRAME: Frame = Frame { left: -25.5, bottom: -12.5, right: 25.5, top: 37.5 };
+
+/// What lies inside the picture of a style, before a band of words at its foot, cm; a stamp's height follows the womb.
+pub const fn frame(style: Style) -> Frame {
+    match style {
+        Style::Soft | Style::Line => FRAME,
+        Style::Sketch => sketch::FRAME,
+    }
+}
 
 /// Why a figure could not be made.
 #[derive(Clone, Debug, PartialEq)]
@@ -43,6 +59,8 @@ pub enum FigureError {
     Words(WordsError),
     /// A letter is missing.
     Font(FontError),
+    /// No free place was found for these words, nor for a number that stands for them.
+    NoRoom(String),
 }
 
 impl From<WordsError> for FigureError {
@@ -62,43 +80,42 @@ impl fmt::Display for FigureError {
         match self {
             FigureError::Words(e) => e.fmt(f),
             FigureError::Font(e) => e.fmt(f),
+            FigureError::NoRoom(words) => {
+                write!(
+                    f,
+                    "the picture has no free place for the label `{words}`; draw it larger, or with fewer labels"
+                )
+            }
         }
     }
 }
 
 impl std::error::Error for FigureError {}
 
-/// Draws a pose.
-pub fn figure(
-    pose: &Pose,
-    cast: Option<&Cast>,
-    options: &FigureOptions,
-    words: &Words,
-    fonts: &Fonts,
-) -> Result<Scene, FigureError> {
-    let tonal = options.style == Style::Soft;
-    let look = MotherLook::of(if tonal { MotherStyle::Soft } else { MotherStyle::Line });
-    let colours = if tonal { BabyColours::NEUTRAL } else { BabyColours::INK };
-    let mark_colours = marks::MarkColours {
-        paper: look.palette.paper,
-        heart: if tonal { Colour::hex(0xA8322A) } else { colours.ink },
-        ink: colours.ink,
+/// The colours of a style and palette: the mother's look, the baby's colours, those of marks and words.
+fn colours(options: &FigureOptions) -> (MotherLook, BabyColours, marks::MarkColours) {
+    let (look, baby) = match options.style {
+        Style::Soft => (
+            MotherLook { style: MotherStyle::Soft, palette: MotherPalette::of(options.palette) },
+            BabyColours::of(options.palette),
+        ),
+        Style::Line | Style::Sketch => (MotherLook::of(MotherStyle::Line), BabyColours::INK),
     };
-    let [linea_nigra, striae, rash] = pose.skin;
-    let mut items = vec![paper(look.palette.paper)];
-    items.extend(mother::behind(&pose.mother, &pose.womb, &SkinMarks { linea_nigra, striae, rash }, &look));
-    for (number, rounds) in pose.rounds() {
-        items.push(rounds::draw(number, rounds, &colours, tonal));
-    }
-    if let Some(cast) = cast {
-        let babies: Vec<_> = pose.posed().map(|(_, b)| b).collect();
-        items.push(Item::Group {
-            name: "baby".to_owned(),
-            about: String::new(),
-            items: baby::draw(&babies, cast, &colours, tonal),
-        });
-    }
-    let levels = matches!(options.labels, Labels::Few | Labels::All);
+    let soft = options.style == Style::Soft;
+    let marks = marks::MarkColours {
+        paper: look.palette.paper,
+        heart: if soft { HEART } else { baby.ink },
+        ink: if soft { BabyColours::NEUTRAL.ink } else { baby.ink },
+    };
+    (look, baby, marks)
+}
+
+/// The heart in its pale rim: dark enough to stand out from every tone from which the rim does not.
+pub const HEART: Colour = Colour::hex(0x741A18);
+
+/// What is painted over the baby of the mother, and where labels may point.
+fn in_front(pose: &Pose, cast: Option<&Cast>, options: &FigureOptions, look: &MotherLook) -> InFront {
+    let levels = matches!(options.labels, Labels::Few | Labels::All | Labels::Numbered);
     let handbooks = pose.handbooks.filter(|_| levels).map(|given| Handbooks {
         low: pose.mother.handbook_y(given.low) as f32,
         high: pose.mother.handbook_y(given.high) as f32,
@@ -113,33 +130,109 @@ pub fn figure(
     let covered = |p: FigurePoint| {
         cast.is_some_and(|c| c.covers(p.x, p.y)) || pose.rounds().any(|(_, r)| rounds::covers(r, p))
     };
-    let in_front = mother::in_front(&pose.mother, &pose.womb, &front, &look, &covered);
-    items.extend(in_front.items);
-    if options.labels == Labels::All {
-        items.extend(marks::limbs(pose, &mark_colours));
-    }
+    mother::in_front(&pose.mother, &pose.womb, &front, look, &covered)
+}
+
+/// Where all words, numbers and pointers of a picture stand, without drawing it.
+pub fn plan(
+    pose: &Pose,
+    cast: Option<&Cast>,
+    options: &FigureOptions,
+    words: &Words,
+    fonts: &Fonts,
+) -> Result<Plan, FigureError> {
+    let (look, ..) = colours(options);
+    let front = in_front(pose, cast, options, &look);
+    plan_with(pose, cast, options, &front, words, fonts)
+}
+
+fn plan_with(
+    pose: &Pose,
+    cast: Option<&Cast>,
+    options: &FigureOptions,
+    front: &InFront,
+    words: &Words,
+    fonts: &Fonts,
+) -> Result<Plan, FigureError> {
+    let frame = if options.style == Style::Sketch { sketch::frame(pose) } else { FRAME };
+    let frame = if options.view == View::Hers { turn::turned_frame(frame) } else { frame };
+    let marks = marks::places(pose, cast, options.labels, &front.anchors);
+    Planner { pose, cast, options, frame, marks: &marks, anchors: &front.anchors, words, fonts }.plan()
+}
+
+/// Draws a pose.
+pub fn figure(
+    pose: &Pose,
+    cast: Option<&Cast>,
+    options: &FigureOptions,
+    words: &Words,
+    fonts: &Fonts,
+) -> Result<Scene, FigureError> {
+    let (look, colours, mark_colours) = colours(options);
+    let front = in_front(pose, cast, options, &look);
+    let plan = plan_with(pose, cast, options, &front, words, fonts)?;
+    let sketch = options.style == Style::Sketch;
     let mut scene = Scene {
-        frame: FRAME,
+        frame: frame(options.style),
         title: options.title.clone(),
         description: options.description.clone(),
         lang: words.lang().to_owned(),
-        items,
+        items: vec![],
     };
+    if sketch {
+        scene.items = sketch::draw(pose, cast, options, colours.ink);
+    } else {
+        scene.items = painted(pose, cast, options, &look, &colours, front);
+        if let Some(scale) = marks::Scale::of(pose, cast)
+            && matches!(options.labels, Labels::Few | Labels::All | Labels::Numbered)
+        {
+            scene.items.push(scale.draw(&mark_colours));
+        }
+        if matches!(options.labels, Labels::All | Labels::Numbered) {
+            scene.items.extend(marks::limbs(pose, &mark_colours));
+        }
+    }
     if options.view == View::Hers {
         turn::half_turn(&mut scene);
     }
+    scene.frame = plan.frame;
+    scene.items.insert(0, paper(plan.frame, look.palette.paper));
     // Hearts and words are placed after the turn, so that they stand upright.
-    scene.items.extend(marks::hearts(pose, options.view, &mark_colours));
-    let said = match levels {
-        true => mother_words::said(pose, &in_front.anchors, words, options.labels == Labels::All)?,
-        false => vec![],
-    };
-    scene.items.extend(marks::labels(pose, cast, options, &said, scene.frame, mark_colours, words, fonts)?);
+    let size = if sketch { sketch::HEART } else { 1.0 };
+    scene.items.extend(marks::hearts(pose, options.view, size, &mark_colours));
+    scene.items.extend(labels::paint(&plan, &mark_colours, words.lang(), fonts)?);
     Ok(scene)
 }
 
+/// Mother and babies in the styles `soft` and `line`.
+fn painted(
+    pose: &Pose,
+    cast: Option<&Cast>,
+    options: &FigureOptions,
+    look: &MotherLook,
+    colours: &BabyColours,
+    front: InFront,
+) -> Vec<Item<FigurePoint>> {
+    let tonal = options.style == Style::Soft;
+    let [linea_nigra, striae, rash] = pose.skin;
+    let mut items = mother::behind(&pose.mother, &pose.womb, &SkinMarks { linea_nigra, striae, rash }, look);
+    for (number, rounds) in pose.rounds() {
+        items.push(rounds::draw(number, rounds, colours, tonal));
+    }
+    if let Some(cast) = cast {
+        let babies: Vec<_> = pose.posed().map(|(_, b)| b).collect();
+        items.push(Item::Group {
+            name: "baby".to_owned(),
+            about: String::new(),
+            items: baby::draw(&babies, cast, colours, tonal),
+        });
+    }
+    items.extend(front.items);
+    items
+}
+
 /// The paper the picture is printed on.
-fn paper(colour: Colour) -> Item<FigurePoint> {
-    let fill = Item::Fill { path: FRAME.outline(), colour, rule: FillRule::NonZero };
+fn paper(frame: Frame, colour: Colour) -> Item<FigurePoint> {
+    let fill = Item::Fill { path: frame.outline(), colour, rule: FillRule::NonZero };
     Item::Group { name: "paper".to_owned(), about: String::new(), items: vec![fill] }
 }

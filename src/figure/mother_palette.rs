@@ -1,5 +1,7 @@
 //! The colours of the mother's drawing. In: a choice. Out: opaque colours, each with its use.
 
+use crate::figure::options::Palette;
+use crate::figure::palette::Skin;
 use crate::figure::scene::Colour;
 
 /// How the mother is drawn.
@@ -65,23 +67,28 @@ impl MotherPalette {
         }
     }
 
-    /// Warm and light, as skin by daylight.
-    pub const fn warm() -> Self {
+    /// The colours of a palette: her skin is the baby's, a little nearer to the paper, so that it stays behind.
+    pub fn of(palette: Palette) -> Self {
+        let wash = Self::ink_wash();
+        let Some(s) = Skin::of(palette) else { return wash };
+        let skin = s.skin.mix(wash.paper, 0.24);
+        // A pale room, a little of her skin in it: the baby stands out from it in every palette.
+        let womb = Colour::hex(0xF3E3D9).mix(s.skin, 0.13);
+        let deep = Colour::hex(0x9A5F50).mix(s.shadow, 0.5);
         Self {
-            paper: Colour::hex(0xFCF6EE),
-            skin: Colour::hex(0xFBEBDD),
-            light: Colour::hex(0xFEF4EA),
-            shade: [Colour::hex(0xF7E3D3), Colour::hex(0xF2D7C4), Colour::hex(0xEAC8B1)],
-            womb: Colour::hex(0xFAE0D7),
-            womb_shade: [Colour::hex(0xF6D5CA), Colour::hex(0xF0C5B9), Colour::hex(0xE6B0A3)],
-            womb_line: Colour::hex(0xA8604F),
-            bone: Colour::hex(0xFFFBF2),
-            bone_shade: Colour::hex(0xF5EBDA),
-            bone_line: Colour::hex(0xB79A7C),
-            ink: Colour::hex(0x8A5B46),
-            soft_ink: Colour::hex(0xB5866C),
-            faint: Colour::hex(0xDDB9A0),
-            mark: Colour::hex(0x7C4F40),
+            skin,
+            light: skin.mix(s.light.mix(wash.paper, 0.4), 0.6),
+            shade: [0.09, 0.18, 0.30].map(|share| skin.mix(s.shadow, share)),
+            womb,
+            womb_shade: [0.08, 0.18, 0.30].map(|share| womb.mix(deep, share)),
+            womb_line: s.ink.mix(Colour::hex(0x846553), 0.45),
+            bone_shade: wash.bone_shade,
+            bone_line: wash.bone.mix(s.ink, 0.55),
+            ink: s.ink,
+            soft_ink: skin.mix(s.ink, 0.62),
+            faint: skin.mix(s.ink, 0.3),
+            mark: s.ink,
+            ..wash
         }
     }
 

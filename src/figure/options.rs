@@ -7,6 +7,8 @@ pub enum Style {
     Soft,
     /// Ink on white.
     Line,
+    /// A stamp for the chart: few firm lines, black on white, 4 cm wide.
+    Sketch,
 }
 
 /// From where it is seen.
@@ -27,8 +29,35 @@ pub enum Labels {
     Few,
     /// Also head, back, bottom, limbs, navel, pubic bone, brim, scars, lumps.
     All,
+    /// The same as all, as small numbers at the places, with a key beside the body.
+    Numbered,
     /// For the family: sides, head, back, bottom and heart, in plain words, without numbers.
     Family,
+}
+
+/// The colours of skin, of mother and baby alike.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Palette {
+    /// A wash of brown ink: nobody's skin and everybody's.
+    #[default]
+    Neutral,
+    /// From 1, the lightest, to [`Palette::DEEPEST`]; see [`Palette::skin`].
+    Skin(u8),
+}
+
+impl Palette {
+    /// The number of the deepest skin.
+    pub const DEEPEST: u8 = 6;
+
+    /// Every palette, the neutral one first.
+    pub fn all() -> impl Iterator<Item = Palette> {
+        std::iter::once(Palette::Neutral).chain((1..=Palette::DEEPEST).map(Palette::Skin))
+    }
+
+    /// By the number of a skin.
+    pub fn skin(number: u8) -> Option<Palette> {
+        (1..=Palette::DEEPEST).contains(&number).then_some(Palette::Skin(number))
+    }
 }
 
 /// Everything that decides how a pose is drawn.
@@ -36,6 +65,8 @@ pub enum Labels {
 pub struct FigureOptions {
     /// How it is painted.
     pub style: Style,
+    /// The colours of skin in the style `soft`; the others are black on white.
+    pub palette: Palette,
     /// From where it is seen.
     pub view: View,
     /// What is named.

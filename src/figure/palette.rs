@@ -1,5 +1,10 @@
-//! Colours of the baby. In: a palette's name. Out: opaque colours, each step of shade already mixed.
+//! Colours of the baby, and the skins that mother and baby share. In: a palette. Out: opaque colours, each step of
+//! shade already mixed.
+//!
+//! Skins go from 1, the lightest, to 6, the deepest, by number alone. They were chosen by eye, side by side, so that on
+//! each the ink keeps a contrast of 3 to 1 against lit skin: the test `palettes` holds that.
 
+use super::options::Palette;
 use super::scene::Colour;
 
 /// The colours a baby is painted with.
@@ -17,6 +22,46 @@ pub struct BabyColours {
     pub blush: Colour,
     /// Outlines.
     pub ink: Colour,
+}
+
+/// What a skin is mixed from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Skin {
+    /// Where the light falls straight on.
+    pub light: Colour,
+    /// Lit skin.
+    pub skin: Colour,
+    /// What the shade tends to.
+    pub shadow: Colour,
+    /// A newborn's hair.
+    pub hair: Colour,
+    /// The lines on it.
+    pub ink: Colour,
+}
+
+const fn skin(light: u32, skin: u32, shadow: u32, hair: u32, ink: u32) -> Skin {
+    let c = Colour::hex;
+    Skin { light: c(light), skin: c(skin), shadow: c(shadow), hair: c(hair), ink: c(ink) }
+}
+
+/// The skins, the lightest first.
+const SKINS: [Skin; Palette::DEEPEST as usize] = [
+    skin(0xFCEFE6, 0xF6DFD1, 0x9C6250, 0x8C6B50, 0x573429),
+    skin(0xF7E0CC, 0xEDCBB0, 0x8C5540, 0x6E5140, 0x4C2D22),
+    skin(0xEBC7A6, 0xDBAE89, 0x7A4731, 0x4E392D, 0x3F251B),
+    skin(0xD5A983, 0xBF8C66, 0x643A28, 0x3C2C24, 0x301B13),
+    skin(0xBC8E6C, 0xA3724F, 0x50301F, 0x2E221D, 0x21110B),
+    skin(0xA3765B, 0x875941, 0x3E2418, 0x261B17, 0x0E0604),
+];
+
+impl Skin {
+    /// The skin of a palette; `None` for the neutral wash.
+    pub fn of(palette: Palette) -> Option<Skin> {
+        match palette {
+            Palette::Neutral => None,
+            Palette::Skin(number) => SKINS.get(usize::from(number).checked_sub(1)?).copied(),
+        }
+    }
 }
 
 impl BabyColours {
@@ -38,4 +83,17 @@ impl BabyColours {
         blush: Colour::hex(0xFFFFFF),
         ink: Colour::hex(0x1E1E1E),
     };
+
+    /// The colours of a palette.
+    pub fn of(palette: Palette) -> Self {
+        let Some(s) = Skin::of(palette) else { return Self::NEUTRAL };
+        Self {
+            skin: s.skin,
+            light: s.light,
+            shade: [0.17, 0.36, 0.58].map(|share| s.skin.mix(s.shadow, share)),
+            hair: s.hair,
+            blush: s.skin.mix(Colour::hex(0xC0483A), 0.42),
+            ink: s.ink,
+        }
+    }
 }

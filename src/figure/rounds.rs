@@ -42,7 +42,7 @@ pub fn covers(rounds: &Rounds, p: FigurePoint) -> bool {
 }
 
 /// A bar with bellied sides between two points.
-fn capsule(a: FigurePoint, b: FigurePoint, half: f32) -> Path<FigurePoint> {
+pub(super) fn capsule(a: FigurePoint, b: FigurePoint, half: f32) -> Path<FigurePoint> {
     let (dx, dy) = (b.x - a.x, b.y - a.y);
     let length = (dx * dx + dy * dy).sqrt().max(1e-6);
     let (nx, ny) = (-dy / length, dx / length);

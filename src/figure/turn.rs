@@ -9,9 +9,13 @@ pub fn turned(p: FigurePoint) -> FigurePoint {
     FigurePoint::new(-p.x, -p.y)
 }
 
+/// A frame after the half-turn.
+pub fn turned_frame(f: Frame) -> Frame {
+    Frame { left: -f.right, bottom: -f.top, right: -f.left, top: -f.bottom }
+}
+
 /// Turns every mark and the frame. Words must be placed afterwards.
 pub fn half_turn(scene: &mut Scene) {
     scene.items = scene.items.iter().map(|item| item.map(&turned, 1.0)).collect();
-    let f = scene.frame;
-    scene.frame = Frame { left: -f.right, bottom: -f.top, right: -f.left, top: -f.bottom };
+    scene.frame = turned_frame(scene.frame);
 }

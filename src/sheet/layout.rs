@@ -5,6 +5,8 @@ use std::fmt;
 
 /// The picture alone: file name and text.
 pub const PICTURE: (&str, &str) = ("picture.toml", include_str!("../../layouts/picture.toml"));
+/// The stamp for the chart: file name and text.
+pub const SKETCH: (&str, &str) = ("sketch.toml", include_str!("../../layouts/sketch.toml"));
 /// The family page: file name and text.
 pub const FAMILY_PAGE: (&str, &str) = ("family-page.toml", include_str!("../../layouts/family-page.toml"));
 

@@ -14,7 +14,7 @@ mod set;
 
 pub use compose::compose;
 pub use content::{Block, Content, Kind};
-pub use layout::{FAMILY_PAGE, Layout, LayoutError, PICTURE, Paper};
+pub use layout::{FAMILY_PAGE, Layout, LayoutError, PICTURE, Paper, SKETCH};
 
 use crate::figure::scene::Item;
 use crate::fonts::FontError;

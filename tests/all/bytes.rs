@@ -3,7 +3,7 @@
 //! `BLESS=1` keeps new ones: look at the pictures first.
 
 use super::shared::path;
-use handspan::commands::{self, Command, Draw, Format, Labels, Request, Source, Style, View};
+use handspan::commands::{self, Command, Draw, Format, Labels, Palette, Request, Source, Style, View};
 use handspan::exam::Position;
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -24,6 +24,7 @@ fn svg(position: Position) -> Vec<u8> {
         exam: Source::new("exam", exam),
         format: Format::Svg,
         style: Style::Soft,
+        palette: Palette::Neutral,
         view: View::Facing,
         labels: Labels::None,
         lang: "en".to_owned(),

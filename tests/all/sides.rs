@@ -5,7 +5,7 @@ use crate::shared::Dice;
 use handspan::body::plan::{Plan, plan};
 use handspan::body::pose::{self, Drawn, Mark, Pose};
 use handspan::body::surface;
-use handspan::commands::{self, Command, Draw, Format, Labels, Request, Source, Style, View};
+use handspan::commands::{self, Command, Draw, Format, Labels, Palette, Request, Source, Style, View};
 use handspan::exam::{self, Exam};
 use handspan::report::Look;
 use handspan::units::Vec3;
@@ -30,6 +30,7 @@ fn drawn_with(text: &str, view: View, labels: Labels) -> Tree {
             exam: Source::new("test.toml", text),
             format: Format::Svg,
             style: Style::Soft,
+            palette: Palette::Neutral,
             view,
             labels,
             lang: "en".to_owned(),
@@ -179,6 +180,30 @@ fn hers_is_a_half_turn() {
     for id in ["head", "trunk", "left-leg", "right-leg", "right-arm", "womb-wall", "pelvis-front"] {
         let (a, b) = (middle(&facing, id).unwrap(), middle(&hers, id).unwrap());
         assert!((a.0 + b.0).abs() < 1e-3 && (a.1 + b.1).abs() < 1e-3, "{id}: {a:?} {b:?}");
+    }
+}
+
+/// So are the marks: heart, scale of fifths, limbs, lumps, scar, navel, the lines of brim and fundus.
+#[test]
+fn marks_turn_with_the_picture() {
+    let text = "weeks = \"38+0\"\n[mother]\nfundal-height = \"36 cm\"\nlumps = [\"left, above navel\"]\nscars = [\"right lower\"]\n[baby]\nposition = \"LOA\"\nhead-above-brim = \"2/5\"\nheart = \"left, 4 cm below navel\"\nlimbs = [\"right, above navel\"]\nlegs = \"complete\"\n";
+    let (facing, hers) =
+        (drawn_with(text, View::Facing, Labels::All), drawn_with(text, View::Hers, Labels::All));
+    for (id, side) in [
+        ("heart-1", 1.0),
+        ("fifths", -1.0),
+        ("limbs-felt-1-1", -1.0),
+        ("lump-1", 1.0),
+        ("scar-1", -1.0),
+        ("navel", 0.0),
+        ("brim", 0.0),
+        ("fundus-line", 0.0),
+    ] {
+        let (a, b) = (middle(&facing, id).unwrap(), middle(&hers, id).unwrap());
+        // The heart itself is not turned, so that it stands upright: its middle may lie a little higher.
+        let slack = if id == "heart-1" { 6e-3 } else { 1e-3 };
+        assert!((a.0 + b.0).abs() < slack && (a.1 + b.1).abs() < slack, "{id}: {a:?} {b:?}");
+        assert!(side == 0.0 || a.0 * side > 0.05, "{id}: {a:?}");
     }
 }
 

@@ -3,7 +3,7 @@
 use crate::pages::{cases, texts, words};
 use crate::shared::{path, rows};
 use crate::stand_in::scene;
-use handspan::commands::{self, Command, Draw, Format, Labels, Request, Source, Style, View};
+use handspan::commands::{self, Command, Draw, Format, Labels, Palette, Request, Source, Style, View};
 use handspan::figure::scene::{Align, Colour, FillRule, Item, Role, Scene, Step, Text};
 use handspan::fonts::{Face, Fonts};
 use handspan::report::Look;

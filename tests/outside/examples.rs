@@ -2,7 +2,9 @@
 //! SVG against our PNG; `qpdf --check` and poppler's `pdffonts` and `pdftotext` for the PDF.
 
 use super::{difference, file, run};
-use handspan::commands::{self, Command, Draw, Format, Handout, Labels, Request, Source, Style, View};
+use handspan::commands::{
+    self, Command, Draw, Format, Handout, Labels, Palette, Request, Source, Style, View,
+};
 use handspan::report::Look;
 use handspan::write::TextAs;
 use resvg::tiny_skia::Pixmap;
@@ -29,6 +31,7 @@ fn draw(name: &str, text: &str, format: Format, style: Style, labels: Labels) ->
         exam: Source::new(name, text),
         format,
         style,
+        palette: Palette::Neutral,
         view: View::Facing,
         labels,
         lang: "en".to_owned(),

@@ -3,6 +3,7 @@
 //! A figure is made from an exam like any other picture; what it shows is what the program concludes from that.
 
 use crate::exam::Position;
+use crate::figure::Palette;
 
 /// Weeks of the babies that are not drawn for their weeks.
 const WEEKS: &str = "weeks = \"38+0\"\n";
@@ -24,6 +25,8 @@ pub enum Set {
     Twins,
     /// From 5/5 to 0/5 of the head above the brim.
     Fifths,
+    /// One picture in every palette.
+    Palettes,
 }
 
 /// What stands under a figure.
@@ -39,6 +42,8 @@ pub enum Caption {
     Weeks(u16),
     /// The message for fifths above the brim.
     Fifths(u8),
+    /// The message for the figure's own palette.
+    Palette,
 }
 
 /// One figure.
@@ -48,12 +53,22 @@ pub struct Figure {
     pub exam: String,
     /// What stands under it.
     pub caption: Caption,
+    /// The colours of skin.
+    pub palette: Palette,
 }
 
 impl Set {
     /// Every set.
-    pub const ALL: [Set; 7] =
-        [Set::Positions, Set::Weeks, Set::Attitudes, Set::Breeches, Set::Crosswise, Set::Twins, Set::Fifths];
+    pub const ALL: [Set; 8] = [
+        Set::Positions,
+        Set::Weeks,
+        Set::Attitudes,
+        Set::Breeches,
+        Set::Crosswise,
+        Set::Twins,
+        Set::Fifths,
+        Set::Palettes,
+    ];
 
     /// Its name, and what it shows.
     pub fn named(self) -> (&'static str, &'static str) {
@@ -65,6 +80,7 @@ impl Set {
             Set::Crosswise => ("crosswise", "lying across and slantwise"),
             Set::Twins => ("twins", "two babies, head down, bottom down and across"),
             Set::Fifths => ("fifths", "the head from 5/5 to 0/5 above the brim"),
+            Set::Palettes => ("palettes", "one picture in every palette"),
         }
     }
 
@@ -84,6 +100,7 @@ impl Set {
                 .map(|weeks| Figure {
                     exam: format!("weeks = \"{weeks}+0\"\n[baby]\nposition = \"LOA\"\nlegs = \"complete\"\n"),
                     caption: Caption::Weeks(weeks),
+                    palette: Palette::Neutral,
                 })
                 .collect(),
             Set::Attitudes => [
@@ -116,13 +133,20 @@ impl Set {
                     )
                 })
                 .collect(),
+            Set::Palettes => Palette::all()
+                .into_iter()
+                .map(|palette| Figure {
+                    palette,
+                    ..one(Caption::Palette, "position = \"LSP\"\nlegs = \"complete\"\n")
+                })
+                .collect(),
         }
     }
 }
 
 /// A figure of one baby.
 fn one(caption: Caption, baby: &str) -> Figure {
-    Figure { exam: format!("{WEEKS}[baby]\n{baby}"), caption }
+    Figure { exam: format!("{WEEKS}[baby]\n{baby}"), caption, palette: Palette::Neutral }
 }
 
 fn crosswise() -> Vec<Figure> {
@@ -173,6 +197,7 @@ fn twins() -> Vec<Figure> {
                 baby("left", second, "lateral")
             ),
             caption: Caption::Message(caption),
+            palette: Palette::Neutral,
         })
         .collect();
     for (caption, end) in [("plate-twins-head-across", "head"), ("plate-twins-bottom-across", "bottom")] {
@@ -184,6 +209,7 @@ fn twins() -> Vec<Figure> {
         out.push(Figure {
             exam: format!("weeks = \"34+0\"\n[[baby]]\n{first}back = \"right front\"\nlegs = \"complete\"\n[[baby]]\n{second}"),
             caption: Caption::Message(caption),
+            palette: Palette::Neutral,
         });
     }
     out

@@ -1,0 +1,183 @@
+//! The stamp for the chart: few firm lines, black on white, that outlive a copier and a fax. In: a pose and its cast. Out:
+//! marks: womb, baby, brim, top of the womb, lumps. Every line is at least 0.25 mm wide at the size of the stamp.
+
+use super::fit;
+use super::grid::{self, Coarse, Tracer, Window};
+use super::lines::{self, Chain, Kind};
+use super::mother_ink::{ellipse, flat, group, points, stroke};
+use super::options::{FigureOptions, Labels};
+use super::ribbon::distance;
+use super::rounds::capsule;
+use super::scene::{Colour, Frame, Item, Path, Step};
+use super::smooth;
+use crate::body::cast::Cast;
+use crate::body::curves::Ink;
+use crate::body::mother::FundusKnown;
+use crate::body::pose::{Mark, Pose, Rounds};
+use crate::units::FigurePoint;
+
+/// What lies inside a stamp, cm: the womb, without her body. Its height follows the womb: see [`frame`].
+pub const FRAME: Frame = Frame { left: -17.5, bottom: -9.5, right: 17.5, top: 38.0 };
+/// How much larger the heart is than on a picture.
+pub const HEART: f32 = 1.45;
+
+/// Widths of lines on paper, mm: outlines, lines within the baby, broken lines.
+const OUTLINE_MM: f32 = 0.42;
+const INNER_MM: f32 = 0.27;
+const BROKEN_MM: f32 = 0.3;
+/// A line within the baby that is shorter is left out, cm.
+const SHORTEST: f32 = 1.7;
+/// And so is one that hardly anything stands before.
+const FAINT: f32 = 0.3;
+/// How far a line may lie from what it follows, cm.
+const TOLERANCE: f32 = 0.06;
+
+/// The stamp's own frame: from under the womb to above its top and above the hearts.
+pub fn frame(pose: &Pose) -> Frame {
+    let hearts = pose.marks.iter().filter_map(|m| match m {
+        Mark::Heart(_, at) => Some(at.0.y + 2.0),
+        Mark::Limb(..) => None,
+    });
+    let top = hearts.chain(pose.womb.iter().map(|p| p.y)).fold(pose.mother.fundus_y as f32, f32::max);
+    let bottom = pose.womb.iter().map(|p| p.y).fold(-2.0, f32::min);
+    Frame { bottom: bottom - 1.2, top: top + 1.5, ..FRAME }
+}
+
+/// The marks of the stamp.
+pub fn draw(
+    pose: &Pose,
+    cast: Option<&Cast>,
+    options: &FigureOptions,
+    ink: Colour,
+) -> Vec<Item<FigurePoint>> {
+    let cm = |mm: f32| mm / options.mm_per_cm;
+    let broken =
+        |path| Item::Stroke { path, colour: ink, width: cm(BROKEN_MM), dash: Some((cm(0.9), cm(0.8))) };
+    let mut items = vec![];
+    if pose.womb.len() >= 3 {
+        let wall = smooth::closed(&pose.womb);
+        items.push(group("womb-wall", "", vec![stroke(wall, cm(INNER_MM), ink)]));
+    }
+    for (number, rounds) in pose.rounds() {
+        items.push(stand_ins(number, rounds, &broken));
+    }
+    if let Some(cast) = cast {
+        let (mut outer, mut inner) = (vec![], vec![]);
+        for chain in lines::trace(cast) {
+            follow(cast, &chain, if chain.kind == Kind::Outline { &mut outer } else { &mut inner });
+        }
+        // Where the head ends, whatever hides what: without it a curled baby is a shape, not a baby.
+        if let Some(window) = Window::round(cast, |i| cast.hit(i)) {
+            let of_head = |i: usize| if cast.hit(i) && cast.part[i].is_head() { 0.5 } else { -0.5 };
+            let mut head = Coarse::of(cast, 2, of_head);
+            head.blur(1, 2);
+            let field = |i: usize| head.at(i % cast.width, i / cast.width);
+            for line in Tracer::default().contours(cast, window, field) {
+                if length(&line) > 6.0 {
+                    trace(&grid::smooth(&line, true, 0.4 / cast.cell), true, &mut inner);
+                }
+            }
+        }
+        for curve in pose.posed().flat_map(|(_, b)| &b.curves).filter(|c| c.ink == Ink::Firm) {
+            let seen = curve.points.iter().all(|p| cast.sees(*p, 0.3));
+            let line: Vec<(f32, f32)> = curve.points.iter().map(|p| (p.x, p.y)).collect();
+            if seen && length(&line) > 0.9 {
+                trace(&line, false, &mut inner);
+            }
+        }
+        let lines = vec![stroke(outer, cm(OUTLINE_MM), ink), stroke(inner, cm(INNER_MM), ink)];
+        items.push(group("baby", "", lines));
+    }
+    for (i, lump) in pose.lumps.iter().enumerate() {
+        let ring = ellipse(flat(&[*lump])[0], 1.8, 1.7);
+        items.push(group(&format!("lump-{}", i + 1), "", vec![stroke(ring, cm(BROKEN_MM), ink)]));
+    }
+    let level = |half: f32, y: f32| -> Path<FigurePoint> {
+        vec![Step::Move(FigurePoint::new(-half, y)), Step::Line(FigurePoint::new(half, y))]
+    };
+    items.push(group("brim", "", vec![broken(level(12.5, 0.0))]));
+    if options.labels != Labels::None {
+        let y = pose.mother.fundus_y as f32;
+        let line = if pose.mother.fundus_known == FundusKnown::Expected {
+            broken(level(5.5, y))
+        } else {
+            stroke(level(5.5, y), cm(BROKEN_MM), ink)
+        };
+        items.push(group("fundus-line", "", vec![line]));
+    }
+    items
+}
+
+/// Rounds with broken edges for a baby whose back was not felt.
+fn stand_ins(
+    number: usize,
+    rounds: &Rounds,
+    broken: &dyn Fn(Path<FigurePoint>) -> Item<FigurePoint>,
+) -> Item<FigurePoint> {
+    let at = |p: crate::units::MotherPoint| FigurePoint::new(p.0.x, p.0.y);
+    let (head, bottom) = (at(rounds.head.0), at(rounds.bottom.0));
+    let white = |path: Path<FigurePoint>| Item::Fill {
+        path,
+        colour: Colour::hex(0xFFFFFF),
+        rule: super::scene::FillRule::NonZero,
+    };
+    let mut items = vec![broken(capsule(head, bottom, rounds.trunk))];
+    for round in
+        [ellipse(bottom, rounds.bottom.1, rounds.bottom.1), ellipse(head, rounds.head.1, rounds.head.1)]
+    {
+        items.push(white(round.clone()));
+        items.push(broken(round));
+    }
+    group(&format!("baby-{number}-rounds"), "", items)
+}
+
+/// The firm parts of a chain, smoothed, as lines.
+fn follow(cast: &Cast, chain: &Chain, path: &mut Path<FigurePoint>) {
+    if chain.points.len() < 8 || chain.kind == Kind::Crease {
+        return;
+    }
+    let line = grid::smooth(&chain.points, chain.closed, 0.3 / cast.cell);
+    if chain.kind == Kind::Outline {
+        if length(&line) > SHORTEST {
+            trace(&line, chain.closed, path);
+        }
+        return;
+    }
+    let weights = grid::smooth_weights(&chain.weights, chain.closed, 0.4 / cast.cell);
+    let n = line.len().min(weights.len());
+    let mut start = 0;
+    while start < n {
+        if weights[start] <= FAINT {
+            start += 1;
+            continue;
+        }
+        let end = (start..n).find(|&i| weights[i] <= FAINT).unwrap_or(n);
+        if length(&line[start..end]) > SHORTEST {
+            trace(&line[start..end], chain.closed && start == 0 && end == n, path);
+        }
+        start = end;
+    }
+}
+
+fn length(line: &[(f32, f32)]) -> f32 {
+    line.windows(2).map(|w| distance(w[0], w[1])).sum()
+}
+
+/// Appends a line in few curves.
+fn trace(line: &[(f32, f32)], closed: bool, path: &mut Path<FigurePoint>) {
+    // Every few points are enough: the cells are much finer than the pen.
+    let mut thin: Vec<(f32, f32)> = line.iter().step_by(3).copied().collect();
+    if let (false, Some(last)) = (closed, line.last())
+        && thin.last() != Some(last)
+    {
+        thin.push(*last);
+    }
+    if thin.len() < 3 {
+        path.extend(smooth::open(&points(line)));
+    } else if closed {
+        fit::closed(&thin, TOLERANCE, path);
+    } else {
+        path.push(Step::Move(FigurePoint::new(thin[0].0, thin[0].1)));
+        fit::open(&thin, TOLERANCE, path);
+    }
+}
