@@ -49,16 +49,14 @@ fn knots_and_plain_rays_meet_the_same() {
         let cast = cast(&forms, CELL);
         let (mut met, mut unlike, mut deeper, mut other) = (0, 0, 0, 0);
         for (cell, x, y) in sample(&cast) {
-            let near: Vec<Form> =
-                forms.iter().filter(|f| f.distance_seen(x, y, CELL) < f.influence + 0.05).copied().collect();
-            let plain = if near.is_empty() { None } else { plain(&near, x, y) };
+            let plain = plain(&forms, x, y);
             match (cast.hit(cell), plain) {
                 (false, None) => {}
                 (true, Some((depth, part))) => {
                     met += 1;
-                    // On skin seen nearly edge on, a thousandth of a cm to the side is a hundredth in depth.
-                    let steep = 0.15 / cast.normal[cell].z.max(0.01);
-                    deeper += usize::from((cast.depth[cell] - depth).abs() > 0.01 * steep.max(1.0));
+                    let off = (cast.depth[cell] - depth).abs();
+                    // On skin seen nearly edge on, what is near to the surface is far from it in depth.
+                    deeper += usize::from(off > 0.01 && off * cast.normal[cell].z > 0.005);
                     other += usize::from(cast.part[cell] != part);
                 }
                 _ => unlike += 1,
