@@ -38,20 +38,36 @@ impl Coarse {
         }
     }
 
-    /// The value at a cell of the cast's grid, linear between coarse cells.
-    pub fn at(&self, i: usize, j: usize) -> f32 {
-        let place = |cell: usize, count: usize| {
-            let from_first = (cell as f32 + 0.5) / self.k as f32 - 0.5;
-            let at = (from_first.max(0.0) as usize).min(count.saturating_sub(2));
-            (at, (from_first - at as f32).clamp(0.0, 1.0))
+    /// This divided by `other`, which has the same shape.
+    pub fn over(mut self, other: &Coarse) -> Self {
+        self.values.iter_mut().zip(&other.values).for_each(|(a, b)| *a /= b.max(1e-3));
+        self
+    }
+
+    /// The field on the cast's grid, linear between coarse cells.
+    pub fn spread(&self) -> Vec<f32> {
+        let (w, h) = (self.width, self.values.len() / self.width);
+        // For each cell of a row or column: the coarse cell before it, and the share of the next one.
+        let places = |count: usize| -> Vec<(usize, f32)> {
+            let place = |cell: usize| {
+                let from_first = (cell as f32 + 0.5) / self.k as f32 - 0.5;
+                let at = (from_first.max(0.0) as usize).min(count.saturating_sub(2));
+                (at, (from_first - at as f32).clamp(0.0, 1.0))
+            };
+            (0..count * self.k).map(place).collect()
         };
-        let (a, u) = place(i, self.width);
-        let (b, v) = place(j, self.values.len() / self.width);
-        let row = |b: usize| {
-            let k = b * self.width + a;
-            self.values[k] * (1.0 - u) + self.values[k + 1] * u
-        };
-        row(b) * (1.0 - v) + row(b + 1) * v
+        let (columns, rows) = (places(w), places(h));
+        let mut out = Vec::with_capacity(columns.len() * rows.len());
+        let mut row = vec![0.0; w];
+        for (j, v) in rows {
+            let upper = &self.values[j * w..(j + 1) * w];
+            let lower = &self.values[(j + 1).min(h - 1) * w..];
+            for ((value, a), b) in row.iter_mut().zip(upper).zip(lower) {
+                *value = a * (1.0 - v) + b * v;
+            }
+            out.extend(columns.iter().map(|&(i, u)| row[i] * (1.0 - u) + row[(i + 1).min(w - 1)] * u));
+        }
+        out
     }
 }
 

@@ -31,13 +31,12 @@ pub fn tones(cast: &Cast, heads: &[(Frame, f32)]) -> Tones {
     let reach = (0.75 / cast.cell / WIDE as f32 + 0.5) as usize;
     depth.blur(reach, 3);
     weight.blur(reach, 3);
+    let around = depth.over(&weight).spread();
     let light = LIGHT.normalized();
     let (mut shade, mut hair, mut blush) = (vec![0.0; n], vec![0.0; n], vec![0.0; n]);
     for (x, y, i) in cast.hits() {
         let lit = cast.normal[i].dot(light).max(0.0);
-        let (column, row) = (i % cast.width, i / cast.width);
-        let around = depth.at(column, row) / weight.at(column, row).max(1e-3);
-        let hollow = ((around - cast.depth[i]) / 3.0).clamp(-0.35, 1.0);
+        let hollow = ((around[i] - cast.depth[i]) / 3.0).clamp(-0.35, 1.0);
         shade[i] = (1.0 - lit) * 0.8 + hollow * 0.55;
         let part = cast.part[i];
         if !part.is_head() {
@@ -65,9 +64,6 @@ pub fn tones(cast: &Cast, heads: &[(Frame, f32)]) -> Tones {
     let mut share = Coarse::of(cast, FINE, inside);
     sum.blur(1, 2);
     share.blur(1, 2);
-    for (_, _, i) in cast.hits() {
-        let (column, row) = (i % cast.width, i / cast.width);
-        shade[i] = sum.at(column, row) / share.at(column, row).max(1e-3);
-    }
+    let shade = sum.over(&share).spread();
     Tones { shade, hair, blush }
 }

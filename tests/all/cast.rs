@@ -47,18 +47,17 @@ fn knots_and_plain_rays_meet_the_same() {
     for position in ["LOA", "OP", "ROT", "LSP", "RMA", "LADA"] {
         let forms = forms(position);
         let cast = cast(&forms, CELL);
-        let (mut met, mut unlike, mut deeper, mut other) = (0, 0, 0, 0);
+        let (mut met, mut unlike, mut deeper, mut far_off, mut other) = (0, 0, 0, 0, 0);
         for (cell, x, y) in sample(&cast) {
-            let near: Vec<Form> =
-                forms.iter().filter(|f| f.distance_seen(x, y, CELL) < f.influence + 0.05).copied().collect();
-            let plain = if near.is_empty() { None } else { plain(&near, x, y) };
+            let plain = plain(&forms, x, y);
             match (cast.hit(cell), plain) {
                 (false, None) => {}
                 (true, Some((depth, part))) => {
                     met += 1;
-                    // On skin seen nearly edge on, a thousandth of a cm to the side is a hundredth in depth.
-                    let steep = 0.15 / cast.normal[cell].z.max(0.01);
-                    deeper += usize::from((cast.depth[cell] - depth).abs() > 0.01 * steep.max(1.0));
+                    let off = (cast.depth[cell] - depth).abs();
+                    // On skin seen nearly edge on, what is near to the surface is far from it in depth.
+                    deeper += usize::from(off > 0.01 && off * cast.normal[cell].z > 0.005);
+                    far_off += usize::from(off > 0.05 && off * cast.normal[cell].z > 0.05);
                     other += usize::from(cast.part[cell] != part);
                 }
                 _ => unlike += 1,
@@ -68,7 +67,9 @@ fn knots_and_plain_rays_meet_the_same() {
         // Only at edges: two cells in a thousand.
         let few = met / 500;
         assert!(unlike <= few, "{position}: of {met} cells {unlike} are met by one alone");
-        assert!(deeper <= few, "{position}: of {met} cells {deeper} differ in depth");
+        assert!(far_off <= few, "{position}: of {met} cells {far_off} are far off");
+        // The short lists of forms leave out what could still move broad blends by a little.
+        assert!(deeper <= met / 50, "{position}: of {met} cells {deeper} differ in depth");
         assert!(other <= few, "{position}: of {met} cells {other} differ in part");
     }
 }

@@ -282,6 +282,7 @@ fn bytes_without_fonts(name: &str, exam: &[u8], style: Style) -> usize {
             exam: Source::new(name, exam),
             format: Format::Svg,
             style,
+            palette: Palette::Neutral,
             view: View::Facing,
             labels: Labels::Few,
             lang: "en".to_owned(),
