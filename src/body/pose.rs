@@ -18,6 +18,8 @@ pub const CELL: f32 = 0.064;
 const FINEST_MM: f32 = 0.11;
 /// Weeks of the body that is drawn when they are not given.
 const WEEKS_NOT_GIVEN: f64 = 38.0;
+/// How much wider the abdomen is drawn with two babies when its girth was not measured: a drawing width.
+const TWINS_BREADTH: f64 = 1.1;
 /// How high a crosswise womb stands against a lengthwise one: a drawing height, common practice.
 const CROSSWISE_FUNDUS: f64 = 0.72;
 /// Before this only the womb and its level are drawn.
@@ -125,6 +127,9 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool) -> Pose {
     let weeks = exam.weeks.map_or(WEEKS_NOT_GIVEN, Gestation::exact_weeks);
     let cm = |f: &crate::exam::Finding<crate::units::Centimetres>| f.value().map(|c| c.get());
     let mut mother = MotherShape::new(weeks, cm(&m.fundal_height), cm(&m.navel), cm(&m.girth));
+    if exam.babies.len() > 1 && cm(&m.girth).is_none() {
+        mother.breadth = TWINS_BREADTH;
+    }
     if let Some(level) = m.fundus.value() {
         mother = mother.with_level(*level);
     }

@@ -68,7 +68,7 @@ fn every_figure_has_its_description() {
     let svg = plate(Set::Fifths, Style::Line, Paper::A4);
     for fifths in 0..=5 {
         let about =
-            format!("aria-label=\"{fifths}/5 of the head above the brim. Head down, back to her left front");
+            format!("aria-label=\"{fifths}/5 palpable above the brim. Head down, back to her left front");
         assert!(svg.contains(&about), "{about}");
     }
 }
