@@ -26,6 +26,8 @@ pub struct Posture {
     pub legs: Legs,
     /// Curl of the spine, see `attitude::CURL`.
     pub curl: f32,
+    /// How far folded legs stretch towards the fundus when even the loosest curl leaves room: 0 to 1.
+    pub stretch: f32,
     /// Sizes.
     pub measures: Measures,
     /// When the baby is seen square on: the mother's side on which its near side lies.
@@ -95,6 +97,7 @@ pub fn pose(posture: &Posture) -> PosedBaby {
         profile: body.x.z.abs(),
         // Folded legs give way only towards the fundus: below a bottom that leads, feet would read as a footling.
         loose: if posture.up.y < -0.9 { attitude::looseness(posture.curl) } else { 0.0 },
+        stretch: posture.stretch,
         felt: posture.felt,
     };
     let around = Around { body: &body, forms: &m.forms };

@@ -70,6 +70,8 @@ pub struct Manner {
     pub profile: f32,
     /// 0 to 1: how far folded legs give way when there is room below the bottom.
     pub loose: f32,
+    /// 0 to 1: how far folded legs stretch, when there is room beyond that.
+    pub stretch: f32,
     /// Where limbs were felt: the ends are drawn there.
     pub felt: felt::Drawn,
 }
@@ -196,8 +198,12 @@ pub fn legs(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Leg;
             _ => {
                 let z = if side == how.near { 7.9 } else { 5.3 };
                 (
-                    at(0.15 * s, 0.3 - 3.6 * loose, z + 0.5 * loose),
-                    Vec3::new(1.3 * s, 1.0 - 0.4 * loose, 0.3 + 0.4 * loose),
+                    at(
+                        (0.15 + 1.2 * how.stretch) * s,
+                        0.3 - 3.6 * loose - 4.6 * how.stretch,
+                        z + 0.5 * loose - 1.5 * how.stretch,
+                    ),
+                    Vec3::new(1.3 * s, 1.0 - 0.4 * loose - 0.5 * how.stretch, 0.3 + 0.4 * loose),
                 )
             }
         };

@@ -10,7 +10,7 @@ use super::felt;
 use super::head;
 use super::plan::{Depth, Lying, foot_leads};
 use super::surface::{Form, Shape, walk_in};
-use crate::exam::{Attitude, Lie};
+use crate::exam::{Attitude, Legs, Lie};
 use crate::units::{FigurePoint, MotherPoint, Vec3};
 
 /// Before labour no foot lies more than this far below the brim, cm.
@@ -145,7 +145,7 @@ fn place_body(lying: &Lying, posture: Posture, fundus: f32) -> Placed {
     let loosest = at(straight);
     let most = room(&loosest);
     if most >= 0.0 {
-        return Placed { baby: loosest, misfit: -most };
+        return stretched(loosest, lying, most, &room);
     }
     let tightest = at(bent);
     let least = room(&tightest);
@@ -161,6 +161,30 @@ fn place_body(lying: &Lying, posture: Posture, fundus: f32) -> Placed {
         }
     }
     Placed { baby: at(bent), misfit: 0.0 }
+}
+
+/// The loosest baby, its folded legs stretched towards the fundus as far as there is room (`most`, cm, before that).
+fn stretched(loosest: PosedBaby, lying: &Lying, most: f32, room: &dyn Fn(&PosedBaby) -> f32) -> Placed {
+    if lying.up.y > -0.9 || lying.legs != Legs::Complete || most < 0.3 {
+        return Placed { baby: loosest, misfit: -most };
+    }
+    let at = |stretch: f32| {
+        let baby = pose(&Posture { stretch, ..loosest.posture });
+        let origin = origin(&baby, lying);
+        baby.moved(origin)
+    };
+    // A small baby in a roomy womb need not fill it.
+    let (mut fits, mut over) = (0.0, if loosest.posture.measures.femur < 0.88 { 0.3 } else { 0.65 });
+    let full = at(over);
+    if room(&full) >= 0.0 {
+        return Placed { misfit: -room(&full), baby: full };
+    }
+    for _ in 0..5 {
+        let middle = 0.5 * (fits + over);
+        if room(&at(middle)) >= 0.0 { fits = middle } else { over = middle }
+    }
+    let baby = at(fits);
+    Placed { misfit: 0.0, baby }
 }
 
 /// Where the origin of `baby`, posed at zero, must go.

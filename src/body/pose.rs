@@ -240,6 +240,7 @@ fn draw(
         attitude: lying.attitude,
         legs: lying.legs,
         curl: 1.0,
+        stretch: 0.0,
         measures,
         favour,
         felt: [None; 4],

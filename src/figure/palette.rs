@@ -68,7 +68,7 @@ impl BabyColours {
     /// A warm ink wash that is nobody's skin and everybody's.
     pub const NEUTRAL: BabyColours = BabyColours {
         skin: Colour::hex(0xEFDCCB),
-        light: Colour::hex(0xF8ECDF),
+        light: Colour::hex(0xF5E6D8),
         shade: [Colour::hex(0xE2C5B0), Colour::hex(0xCFA78F), Colour::hex(0xB08670)],
         hair: Colour::hex(0x7A5F50),
         blush: Colour::hex(0xE6A68F),

@@ -23,6 +23,7 @@ fn baby(weeks: f64, attitude: Attitude, back_degrees: f32) -> PosedBaby {
         attitude,
         legs: Legs::Complete,
         curl: 1.0,
+        stretch: 0.0,
         measures: Measures::at(weeks),
         favour: MotherSide::Left,
         felt: [None; 4],

@@ -145,3 +145,43 @@ fn what_is_unknown_is_noted() {
     let pose = posed("weeks = \"36+0\"\n[baby]\nhead = \"could not tell\"\n");
     assert_eq!((pose.babies.len(), pose.notes.clone()), (0, vec![DrawingNote::BabyNotTold(1)]));
 }
+
+/// At every week from 26 to 41, for tapes from the 3rd to the 97th centile (mean and SD of INTERGROWTH-21st) and every
+/// fifth, a whole baby lies inside its womb; what does not fit is told, and is never much.
+#[test]
+fn a_baby_fits_at_every_week_tape_and_fifth() {
+    let (mut above, mut below) = ((0.0f32, String::new()), (0.0f32, String::new()));
+    for weeks in 26..=41u16 {
+        let w = f64::from(weeks);
+        let (mean, sd) = (handspan::body::mother::expected_tape(w), 0.9922667 + 0.0258087 * w);
+        for (centile, z) in [("P3", -1.88), ("P50", 0.0), ("P97", 1.88)] {
+            for k in 0..=5 {
+                let pose = posed(&format!(
+                    "weeks = \"{weeks}+0\"\n[mother]\nfundal-height = \"{:.1} cm\"\n[baby]\nposition = \"LOA\"\nhead-above-brim = \"{k}/5\"\n",
+                    mean + z * sd
+                ));
+                let name = format!("{weeks} weeks {centile} {k}/5");
+                let (sides, baby) = (&pose.womb, only(&pose));
+                for p in handspan::body::place::hull(baby) {
+                    let crossings = (0..sides.len())
+                        .filter(|i| {
+                            let (a, b) = (sides[*i], sides[(i + 1) % sides.len()]);
+                            (a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x)
+                        })
+                        .count();
+                    assert!(crossings % 2 == 1, "{name}: the baby passes the womb at {} {}", p.x, p.y);
+                }
+                let [(1, misfit)] = pose.misfits[..] else { panic!("{name}: one misfit") };
+                if misfit > above.0 {
+                    above = (misfit, name.clone());
+                }
+                // Before that a baby swims in a roomy womb.
+                if weeks >= 37 && misfit < below.0 {
+                    below = (misfit, name);
+                }
+            }
+        }
+    }
+    println!("highest above its womb: {above:?}; lowest under it: {below:?}");
+    assert!(above.0 < 4.0 && below.0 > -9.0, "{above:?} {below:?}");
+}
