@@ -6,16 +6,21 @@ use super::surface::{self, Form};
 use crate::units::Vec3;
 
 /// The middle joint of two bones of lengths `a` and `b` from `from` towards `target`, bent towards `pole`,
-/// and the end they really reach. Bones keep their length; an end out of reach is drawn in along the line.
+/// and the end they really reach. Bones keep their length; an end out of reach is drawn in along the line, and one too
+/// near for the joint to fold (`FOLDED`) is pushed out.
 pub fn two_bones(from: Vec3, target: Vec3, (a, b): (f32, f32), pole: Vec3) -> (Vec3, Vec3) {
     let line = target - from;
     let along = line.normalized();
-    let reach = line.length().clamp((a - b).abs() + 0.05, a + b - 0.05);
+    let nearest = (a * a + b * b - 2.0 * a * b * FOLDED).sqrt();
+    let reach = line.length().clamp(nearest, a + b - 0.05);
     let shift = (reach * reach + a * a - b * b) / (2.0 * reach);
     let height = (a * a - shift * shift).max(0.0).sqrt();
     let side = (pole - along * pole.dot(along)).normalized();
     (from + along * shift + side * height, from + along * reach)
 }
+
+/// Cosine of the least angle between the bones of an elbow or a knee: 30 degrees, common practice.
+const FOLDED: f32 = 0.866;
 
 /// What a limb must not pass through: forms in mother space, asked in the baby's own.
 pub struct Around<'a> {

@@ -195,3 +195,51 @@ fn numbers_that_do_not_follow_the_outlet_are_noted() {
     assert!(noted(crosswise, "position = \"LOA\""));
     assert!(!noted("position = \"LOA\"", crosswise));
 }
+
+/// Elbows and knees bend forwards of straight and fold no nearer than 30 degrees; bones keep their length.
+#[test]
+fn joints_stay_in_a_human_range() {
+    let angle = |a: Vec3, b: Vec3, c: Vec3| {
+        let (u, v) = ((a - b).normalized(), (c - b).normalized());
+        libm::acosf(u.dot(v).clamp(-1.0, 1.0)).to_degrees()
+    };
+    for (name, baby) in babies() {
+        for side in BabySide::BOTH {
+            let (arm, leg) = (&baby.arms[side.index()], &baby.legs[side.index()]);
+            let (elbow, knee) =
+                (angle(arm.shoulder, arm.elbow, arm.wrist), angle(leg.hip, leg.knee, leg.ankle));
+            assert!((29.0..=180.0).contains(&elbow), "{name}: elbow {elbow}");
+            assert!((29.0..=180.0).contains(&knee), "{name}: knee {knee}");
+            // A thigh is never behind the body, and a knee never bends backwards.
+            let thigh = (leg.knee - leg.hip).normalized();
+            assert!(thigh.z > -0.1, "{name}: thigh {thigh:?}");
+            let k = &baby.posture.measures;
+            assert!(((leg.knee - leg.hip).length() - 7.3 * k.femur).abs() < 0.02, "{name}: thigh bone");
+        }
+    }
+}
+
+/// Thumbs and great toes lie on the side where a left and a right hand and foot have them.
+#[test]
+fn thumbs_and_great_toes_are_on_the_right_side() {
+    for (name, baby) in babies() {
+        let middle = |part: Part| {
+            let own: Vec<_> = baby.forms.iter().filter(|f| f.part == part).map(|f| f.ball).collect();
+            assert!(!own.is_empty(), "{name}: a digit is missing");
+            baby.body.local(own.iter().fold(Vec3::default(), |s, p| s + *p) * (1.0 / own.len() as f32))
+        };
+        for side in BabySide::BOTH {
+            let (arm, leg) = (&baby.arms[side.index()], &baby.legs[side.index()]);
+            // Seen on the palm with the fingers up, the thumb of a left hand is at the viewer's left.
+            let across = middle(Part::finger(side, 4)) - middle(Part::finger(side, 3));
+            assert!(arm.palm.cross(arm.fingers).dot(across) * side.sign() > 0.5, "{name}: thumb");
+            // Seen on the sole with the toes up, the great toe of a left foot is at the viewer's left.
+            let across = middle(Part::toe(side, 0)) - middle(Part::toe(side, 4));
+            assert!(leg.sole.cross(leg.toes).dot(across) * side.sign() > 0.5, "{name}: great toe");
+            for digit in 0..5 {
+                middle(Part::finger(side, digit));
+                middle(Part::toe(side, digit));
+            }
+        }
+    }
+}
