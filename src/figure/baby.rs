@@ -136,8 +136,13 @@ fn ink(cast: &Cast, babies: &[&PosedBaby], c: &BabyColours) -> Marks {
     let mut by_region: BTreeMap<Region, Path<FigurePoint>> = BTreeMap::new();
     let chains = lines::trace(cast);
     let smooth = joins::joined(&chains, cast.cell);
-    for number in 0..chains.len() {
-        draw_chain(cast, &chains, &smooth, number, &mut by_region);
+    let runs: Vec<Run> = (0..chains.len()).flat_map(|k| runs(cast, &chains, &smooth, k)).collect();
+    let doubles = joins::doubles(&runs.iter().map(|run| run.points).collect::<Vec<_>>());
+    for (run, double) in runs.iter().zip(doubles) {
+        if !double {
+            let pieces = pieces(run.regions, (0.8 / cast.cell) as usize);
+            run.draw(&pieces, &mut by_region);
+        }
     }
     let mut fine: BTreeMap<(&'static str, u8), Path<FigurePoint>> = BTreeMap::new();
     for curve in babies.iter().flat_map(|b| &b.curves) {
@@ -193,16 +198,11 @@ fn width_at(cast: &Cast, line: &Smooth, closed: bool, base: f32, i: usize) -> f3
     base * (0.45 + 0.55 * line.weights[i].min(1.0)) * lit(cast, &line.points, i, closed)
 }
 
-/// One line, cut where it fades out and where it passes from one region to another.
-fn draw_chain(
-    cast: &Cast,
-    chains: &[Chain],
-    smooth: &[Smooth],
-    number: usize,
-    by_region: &mut BTreeMap<Region, Path<FigurePoint>>,
-) {
+/// The drawn parts of one line: it is cut where it fades out.
+fn runs<'a>(cast: &Cast, chains: &'a [Chain], smooth: &'a [Smooth], number: usize) -> Vec<Run<'a>> {
     let (chain, line) = (&chains[number], &smooth[number]);
-    let Some(base) = base_width(cast, chain, line) else { return };
+    let mut out = vec![];
+    let Some(base) = base_width(cast, chain, line) else { return out };
     // The width of the line that is met at an end, if it is drawn there.
     let met = line.meets.map(|met| {
         let (k, at) = met?;
@@ -218,19 +218,21 @@ fn draw_chain(
             continue;
         }
         let end = (start..n).find(|&i| line.weights[i] <= FADED).unwrap_or(n);
-        let run = Run {
+        let mut run = Run {
             points: &line.points[start..end],
-            weights: &line.weights[start..end],
-            base,
+            regions: &chain.regions[start..end],
+            widths: vec![],
             closed: chain.closed && whole,
             met: [met[0].filter(|_| start == 0), met[1].filter(|_| end == n)],
         };
-        if let Some(widths) = run.widths(cast) {
-            let pieces = pieces(&chain.regions[start..end], (0.8 / cast.cell) as usize);
-            run.draw(&widths, &pieces, by_region);
+        let full = |i: usize| width_at(cast, line, chain.closed, base, start + i);
+        if let Some(widths) = run.tapered(full) {
+            run.widths = widths;
+            out.push(run);
         }
         start = end;
     }
+    out
 }
 
 /// Where a line passes from region to region: the region and the range of its points. Pieces shorter than `least`
@@ -254,16 +256,18 @@ fn pieces(regions: &[Region], least: usize) -> Vec<(Region, usize, usize)> {
 /// A part of a line that does not fade out.
 struct Run<'a> {
     points: &'a [(f32, f32)],
-    weights: &'a [f32],
-    base: f32,
+    /// The region that each point bounds.
+    regions: &'a [Region],
+    /// Width at each point, cm.
+    widths: Vec<f32>,
     closed: bool,
     /// The width of the line that each end meets, cm.
     met: [Option<f32>; 2],
 }
 
 impl Run<'_> {
-    /// Width at each point; `None` for a line too short to be drawn.
-    fn widths(&self, cast: &Cast) -> Option<Vec<f32>> {
+    /// Width at each point from the `full` one of each; `None` for a line too short to be drawn.
+    fn tapered(&self, full: impl Fn(usize) -> f32) -> Option<Vec<f32>> {
         let mut gone = vec![0.0];
         for w in self.points.windows(2) {
             gone.push(gone[gone.len() - 1] + distance(w[0], w[1]));
@@ -282,8 +286,7 @@ impl Run<'_> {
             least + (1.0 - least) * grid::smooth_step(0.0, fade, from_end)
         };
         let width = |i: usize| {
-            let full =
-                self.base * (0.45 + 0.55 * self.weights[i].min(1.0)) * lit(cast, self.points, i, self.closed);
+            let full = full(i);
             let (from_start, from_end) = (gone[i], length - gone[i]);
             full * taper(self.met[0], full, from_start).min(taper(self.met[1], full, from_end))
         };
@@ -292,28 +295,23 @@ impl Run<'_> {
 
     /// Draws the pieces into the paths of their regions. Each piece reaches a little into the next, so that no gap
     /// shows where they meet.
-    fn draw(
-        &self,
-        widths: &[f32],
-        pieces: &[(Region, usize, usize)],
-        by_region: &mut BTreeMap<Region, Path<FigurePoint>>,
-    ) {
+    fn draw(&self, pieces: &[(Region, usize, usize)], by_region: &mut BTreeMap<Region, Path<FigurePoint>>) {
         const OVERLAP: usize = 3;
         let n = self.points.len();
         if let [(region, ..)] = pieces {
-            ribbon(self.points, widths, self.closed, by_region.entry(*region).or_default());
+            ribbon(self.points, &self.widths, self.closed, by_region.entry(*region).or_default());
             return;
         }
         for &(region, start, end) in pieces {
             let path = by_region.entry(region).or_default();
             if end < n || !self.closed {
                 let end = (end + OVERLAP).min(n);
-                ribbon(&self.points[start..end], &widths[start..end], false, path);
+                ribbon(&self.points[start..end], &self.widths[start..end], false, path);
             } else {
                 // The last piece of a closed line reaches back to its start.
                 let around = || (start..n + OVERLAP).map(|i| i % n);
                 let points: Line = around().map(|i| self.points[i]).collect();
-                let widths: Vec<f32> = around().map(|i| widths[i]).collect();
+                let widths: Vec<f32> = around().map(|i| self.widths[i]).collect();
                 ribbon(&points, &widths, false, path);
             }
         }

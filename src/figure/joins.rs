@@ -105,3 +105,40 @@ fn move_end(points: &mut [(f32, f32)], at_end: bool, target: (f32, f32)) {
         points[index(k)] = (p.0 + dx * share, p.1 + dy * share);
     }
 }
+
+/// How near a line runs beside another that only doubles it, cm.
+const BESIDE: f32 = 0.22;
+/// A line longer than this is never taken for the double of another, cm.
+const LONGEST_DOUBLE: f32 = 3.0;
+
+/// Which of these drawn lines only double a longer one: they run so close beside it that they read as a tick.
+pub fn doubles(lines: &[&[(f32, f32)]]) -> Vec<bool> {
+    let length = |line: &[(f32, f32)]| line.windows(2).map(|w| distance(w[0], w[1])).sum::<f32>();
+    let lengths: Vec<f32> = lines.iter().map(|line| length(line)).collect();
+    let boxes: Vec<_> = lines.iter().map(|line| bounds(line)).collect();
+    (0..lines.len())
+        .map(|i| {
+            let beside = |p: &(f32, f32), j: usize| {
+                let (low, high) = boxes[j];
+                p.0 > low.0 - BESIDE
+                    && p.1 > low.1 - BESIDE
+                    && p.0 < high.0 + BESIDE
+                    && p.1 < high.1 + BESIDE
+                    && lines[j].iter().any(|q| distance(*p, *q) < BESIDE)
+            };
+            lengths[i] < LONGEST_DOUBLE
+                && (0..lines.len()).any(|j| {
+                    let tried = lines[i].len().div_ceil(3);
+                    lengths[j] > lengths[i]
+                        && lines[i].iter().step_by(3).filter(|p| beside(p, j)).count() * 10 >= tried * 9
+                })
+        })
+        .collect()
+}
+
+/// The corners of the upright rectangle round a line: the lowest and the highest x and y.
+fn bounds(line: &[(f32, f32)]) -> ((f32, f32), (f32, f32)) {
+    line.iter().fold(((f32::MAX, f32::MAX), (f32::MIN, f32::MIN)), |(low, high), p| {
+        ((low.0.min(p.0), low.1.min(p.1)), (high.0.max(p.0), high.1.max(p.1)))
+    })
+}
