@@ -2,6 +2,7 @@
 
 use super::fit;
 use super::grid::{self, Line, Tracer, Window};
+use super::joins::{self, Smooth};
 use super::lines::{self, Chain, Kind};
 use super::palette::BabyColours;
 use super::ribbon::{distance, ribbon};
@@ -133,8 +134,15 @@ fn full_width(kind: Kind) -> f32 {
 /// All ink: the traced lines grouped by region, and the fine curves grouped by what they show.
 fn ink(cast: &Cast, babies: &[&PosedBaby], c: &BabyColours) -> Marks {
     let mut by_region: BTreeMap<Region, Path<FigurePoint>> = BTreeMap::new();
-    for chain in lines::trace(cast) {
-        draw_chain(cast, &chain, &mut by_region);
+    let chains = lines::trace(cast);
+    let smooth = joins::joined(&chains, cast.cell);
+    let runs: Vec<Run> = (0..chains.len()).flat_map(|k| runs(cast, &chains, &smooth, k)).collect();
+    let doubles = joins::doubles(&runs.iter().map(|run| run.points).collect::<Vec<_>>());
+    for (run, double) in runs.iter().zip(doubles) {
+        if !double {
+            let pieces = pieces(run.regions, (0.8 / cast.cell) as usize);
+            run.draw(&pieces, &mut by_region);
+        }
     }
     let mut fine: BTreeMap<(&'static str, u8), Path<FigurePoint>> = BTreeMap::new();
     for curve in babies.iter().flat_map(|b| &b.curves) {
@@ -172,43 +180,59 @@ fn ink(cast: &Cast, babies: &[&PosedBaby], c: &BabyColours) -> Marks {
     out
 }
 
-/// One line, cut where it fades out and where it passes from one region to another.
-fn draw_chain(cast: &Cast, chain: &Chain, by_region: &mut BTreeMap<Region, Path<FigurePoint>>) {
-    if chain.points.len() < 5 {
-        return;
+/// A line fainter than this is not drawn.
+const FADED: f32 = 0.14;
+
+/// Width of a chain where its weight is full, cm; `None` for a chain that is not drawn.
+fn base_width(cast: &Cast, chain: &Chain, line: &Smooth) -> Option<f32> {
+    let around: f32 = line.points.windows(2).map(|w| distance(w[0], w[1])).sum();
+    if chain.points.len() < 5 || (chain.closed && around < 2.0) {
+        return None;
     }
-    let points = grid::smooth(&chain.points, chain.closed, 0.19 / cast.cell);
-    let weights = grid::smooth_weights(&chain.weights, chain.closed, 0.36 / cast.cell);
-    let around: f32 = points.windows(2).map(|w| distance(w[0], w[1])).sum();
-    if chain.closed && around < 2.0 {
-        return;
-    }
-    let base = full_width(chain.kind)
-        * firmer(cast)
-        * if chain.closed { (0.35 + around / 8.0).min(1.0) } else { 1.0 };
-    const FADED: f32 = 0.14;
-    let n = points.len();
-    let whole = weights.iter().all(|w| *w > FADED);
+    let small = if chain.closed { (0.35 + around / 8.0).min(1.0) } else { 1.0 };
+    Some(full_width(chain.kind) * firmer(cast) * small)
+}
+
+/// Width of a line at one of its points, cm, when its full width is `base`.
+fn width_at(cast: &Cast, line: &Smooth, closed: bool, base: f32, i: usize) -> f32 {
+    base * (0.45 + 0.55 * line.weights[i].min(1.0)) * lit(cast, &line.points, i, closed)
+}
+
+/// The drawn parts of one line: it is cut where it fades out.
+fn runs<'a>(cast: &Cast, chains: &'a [Chain], smooth: &'a [Smooth], number: usize) -> Vec<Run<'a>> {
+    let (chain, line) = (&chains[number], &smooth[number]);
+    let mut out = vec![];
+    let Some(base) = base_width(cast, chain, line) else { return out };
+    // The width of the line that is met at an end, if it is drawn there.
+    let met = line.meets.map(|met| {
+        let (k, at) = met?;
+        let base = base_width(cast, &chains[k], &smooth[k]).filter(|_| smooth[k].weights[at] > FADED)?;
+        Some(width_at(cast, &smooth[k], chains[k].closed, base, at))
+    });
+    let n = line.points.len();
+    let whole = line.weights.iter().all(|w| *w > FADED);
     let mut start = 0;
     while start < n {
-        if weights[start] <= FADED {
+        if line.weights[start] <= FADED {
             start += 1;
             continue;
         }
-        let end = (start..n).find(|&i| weights[i] <= FADED).unwrap_or(n);
-        let run = Run {
-            points: &points[start..end],
-            weights: &weights[start..end],
-            base,
+        let end = (start..n).find(|&i| line.weights[i] <= FADED).unwrap_or(n);
+        let mut run = Run {
+            points: &line.points[start..end],
+            regions: &chain.regions[start..end],
+            widths: vec![],
             closed: chain.closed && whole,
-            joined: [start == 0 && chain.joined[0], end == n && chain.joined[1]],
+            met: [met[0].filter(|_| start == 0), met[1].filter(|_| end == n)],
         };
-        if let Some(widths) = run.widths(cast) {
-            let pieces = pieces(&chain.regions[start..end], (0.8 / cast.cell) as usize);
-            run.draw(&widths, &pieces, by_region);
+        let full = |i: usize| width_at(cast, line, chain.closed, base, start + i);
+        if let Some(widths) = run.tapered(full) {
+            run.widths = widths;
+            out.push(run);
         }
         start = end;
     }
+    out
 }
 
 /// Where a line passes from region to region: the region and the range of its points. Pieces shorter than `least`
@@ -232,16 +256,18 @@ fn pieces(regions: &[Region], least: usize) -> Vec<(Region, usize, usize)> {
 /// A part of a line that does not fade out.
 struct Run<'a> {
     points: &'a [(f32, f32)],
-    weights: &'a [f32],
-    base: f32,
+    /// The region that each point bounds.
+    regions: &'a [Region],
+    /// Width at each point, cm.
+    widths: Vec<f32>,
     closed: bool,
-    /// Whether each end meets another line.
-    joined: [bool; 2],
+    /// The width of the line that each end meets, cm.
+    met: [Option<f32>; 2],
 }
 
 impl Run<'_> {
-    /// Width at each point; `None` for a line too short to be drawn.
-    fn widths(&self, cast: &Cast) -> Option<Vec<f32>> {
+    /// Width at each point from the `full` one of each; `None` for a line too short to be drawn.
+    fn tapered(&self, full: impl Fn(usize) -> f32) -> Option<Vec<f32>> {
         let mut gone = vec![0.0];
         for w in self.points.windows(2) {
             gone.push(gone[gone.len() - 1] + distance(w[0], w[1]));
@@ -251,46 +277,41 @@ impl Run<'_> {
             return None;
         }
         let fade = (length * 0.4).min(1.0);
-        // A free end runs out thin; an end that meets another line stays nearly full.
-        let taper = |joined: bool, from_end: f32| {
+        // A free end runs out thin; an end that meets another line is a little thinner than that.
+        let taper = |met: Option<f32>, full: f32, from_end: f32| {
             if self.closed {
                 return 1.0;
             }
-            let least = if joined { 0.75 } else { 0.2 };
+            let least = met.map_or(0.2, |width| (0.9 * width / full).clamp(0.2, 0.75));
             least + (1.0 - least) * grid::smooth_step(0.0, fade, from_end)
         };
         let width = |i: usize| {
-            let ends = taper(self.joined[0], gone[i]).min(taper(self.joined[1], length - gone[i]));
-            let light = lit(cast, self.points, i, self.closed);
-            self.base * (0.45 + 0.55 * self.weights[i].min(1.0)) * ends * light
+            let full = full(i);
+            let (from_start, from_end) = (gone[i], length - gone[i]);
+            full * taper(self.met[0], full, from_start).min(taper(self.met[1], full, from_end))
         };
         Some((0..self.points.len()).map(width).collect())
     }
 
     /// Draws the pieces into the paths of their regions. Each piece reaches a little into the next, so that no gap
     /// shows where they meet.
-    fn draw(
-        &self,
-        widths: &[f32],
-        pieces: &[(Region, usize, usize)],
-        by_region: &mut BTreeMap<Region, Path<FigurePoint>>,
-    ) {
+    fn draw(&self, pieces: &[(Region, usize, usize)], by_region: &mut BTreeMap<Region, Path<FigurePoint>>) {
         const OVERLAP: usize = 3;
         let n = self.points.len();
         if let [(region, ..)] = pieces {
-            ribbon(self.points, widths, self.closed, by_region.entry(*region).or_default());
+            ribbon(self.points, &self.widths, self.closed, by_region.entry(*region).or_default());
             return;
         }
         for &(region, start, end) in pieces {
             let path = by_region.entry(region).or_default();
             if end < n || !self.closed {
                 let end = (end + OVERLAP).min(n);
-                ribbon(&self.points[start..end], &widths[start..end], false, path);
+                ribbon(&self.points[start..end], &self.widths[start..end], false, path);
             } else {
                 // The last piece of a closed line reaches back to its start.
                 let around = || (start..n + OVERLAP).map(|i| i % n);
                 let points: Line = around().map(|i| self.points[i]).collect();
-                let widths: Vec<f32> = around().map(|i| widths[i]).collect();
+                let widths: Vec<f32> = around().map(|i| self.widths[i]).collect();
                 ribbon(&points, &widths, false, path);
             }
         }

@@ -33,8 +33,8 @@ pub struct Chain {
     pub kind: Kind,
     /// The region of the body that each point bounds.
     pub regions: Vec<Region>,
-    /// Whether each end meets another line.
-    pub joined: [bool; 2],
+    /// Where each end meets another line: the number of its chain, and the point of it.
+    pub meets: [Option<(usize, usize)>; 2],
 }
 
 #[derive(Clone, Copy)]
@@ -334,41 +334,66 @@ impl<'a> Cracks<'a> {
     }
 
     fn chains(&self) -> Vec<Chain> {
-        let mut used = vec![false; self.weights.len()];
-        let mut out = vec![];
+        // The number of the chain each edge is in, from 1; 0 for none yet.
+        let mut used = vec![0u16; self.weights.len()];
+        let (mut out, mut ends) = (vec![], vec![]);
         for corner in 0..self.leaving.len() {
             if matches!(self.leaving[corner].count_ones(), 0 | 2) {
                 continue;
             }
             let (edges, n) = self.around(corner);
             for &edge in &edges[..n] {
-                if !used[edge] && self.onward(edge, corner).is_none() {
-                    out.push(self.follow(edge, corner, &mut used));
+                if used[edge] == 0 && self.onward(edge, corner).is_none() {
+                    let (chain, last) = self.follow(edge, corner, out.len() + 1, &mut used);
+                    out.push(chain);
+                    ends.push([corner, last]);
                 }
             }
         }
         for corner in 0..self.leaving.len() {
             for (bit, edge) in [(RIGHT, corner * 2), (DOWN, corner * 2 + 1)] {
-                if self.leaving[corner] & bit != 0 && !used[edge] {
-                    out.push(self.follow(edge, corner, &mut used));
+                if self.leaving[corner] & bit != 0 && used[edge] == 0 {
+                    let (chain, last) = self.follow(edge, corner, out.len() + 1, &mut used);
+                    out.push(chain);
+                    ends.push([corner, last]);
                 }
+            }
+        }
+        for i in 0..out.len() {
+            if !out[i].closed {
+                out[i].meets = ends[i].map(|corner| self.meeting(corner, i, &out, &used));
             }
         }
         out
     }
 
-    /// The chain that leaves `start` along `first`.
-    fn follow(&self, first: usize, start: usize, used: &mut [bool]) -> Chain {
+    /// The chain that goes through `corner`, where chain `own` ends, and the point of it there.
+    fn meeting(&self, corner: usize, own: usize, chains: &[Chain], used: &[u16]) -> Option<(usize, usize)> {
+        let (mut edges, n) = self.around(corner);
+        let edges = &mut edges[..n];
+        edges.sort_by(|a, b| self.priority(*b).total_cmp(&self.priority(*a)));
+        edges.iter().find_map(|&edge| {
+            let chain = usize::from(used[edge]).checked_sub(1)?;
+            let middle = self.middle(edge);
+            let at = chains[chain].points.iter().position(|p| *p == middle)?;
+            let its_end = at <= 1 || at + 2 >= chains[chain].points.len();
+            (chain != own || !its_end).then_some((chain, at))
+        })
+    }
+
+    /// The chain with this number that leaves `start` along `first`, and the corner where it ends.
+    fn follow(&self, first: usize, start: usize, number: usize, used: &mut [u16]) -> (Chain, usize) {
+        let number = u16::try_from(number).unwrap_or(u16::MAX);
         let mut edges = vec![first];
-        used[first] = true;
+        used[first] = number;
         let mut corner = self.other_end(first, start);
         let mut closed = false;
         while let Some(next) = self.onward(edges[edges.len() - 1], corner) {
-            if used[next] {
+            if used[next] != 0 {
                 closed = next == first;
                 break;
             }
-            used[next] = true;
+            used[next] = number;
             edges.push(next);
             corner = self.other_end(next, corner);
         }
@@ -382,19 +407,17 @@ impl<'a> Cracks<'a> {
         } else {
             Kind::Crease
         };
-        let mut joined = [false; 2];
         if !closed {
             points.insert(0, self.corner_point(start));
             weights.insert(0, weights[0]);
             points.push(self.corner_point(corner));
             weights.push(weights[weights.len() - 1]);
-            joined = [self.around(start).1 > 1, self.around(corner).1 > 1];
         }
         let mut regions: Vec<Region> = edges.iter().map(|e| self.parts[*e].region()).collect();
         if !closed {
             regions.insert(0, regions[0]);
             regions.push(regions[regions.len() - 1]);
         }
-        Chain { points, weights, closed, kind, regions, joined }
+        (Chain { points, weights, closed, kind, regions, meets: [None; 2] }, corner)
     }
 }

@@ -5,6 +5,7 @@ pub mod coarse;
 mod edge;
 mod fit;
 mod grid;
+mod joins;
 pub mod labels;
 mod lines;
 mod marks;
