@@ -16,20 +16,40 @@ pub fn ribbon(points: &[(f32, f32)], widths: &[f32], closed: bool, path: &mut Pa
         return;
     }
     let at = |k: usize| points[keep[k]];
+    let offset = |k: usize, sign: f32| {
+        let (before, after) = if closed {
+            (at((k + n - 1) % n), at((k + 1) % n))
+        } else {
+            (at(k.saturating_sub(1)), at((k + 1).min(n - 1)))
+        };
+        let (dx, dy) = (after.0 - before.0, after.1 - before.1);
+        let length = (dx * dx + dy * dy).sqrt().max(1e-6);
+        let half = widths[keep[k]] * 0.5 * sign;
+        (at(k).0 - dy / length * half, at(k).1 + dx / length * half)
+    };
+    // On the inner side of a tight bend the edge would fold over: points that go back are left out.
     let edge = |sign: f32| -> Line {
-        (0..n)
-            .map(|k| {
-                let (before, after) = if closed {
-                    (at((k + n - 1) % n), at((k + 1) % n))
-                } else {
-                    (at(k.saturating_sub(1)), at((k + 1).min(n - 1)))
-                };
-                let (dx, dy) = (after.0 - before.0, after.1 - before.1);
-                let length = (dx * dx + dy * dy).sqrt().max(1e-6);
-                let half = widths[keep[k]] * 0.5 * sign;
-                (at(k).0 - dy / length * half, at(k).1 + dx / length * half)
-            })
-            .collect()
+        let mut out: Line = vec![];
+        let mut kept: Vec<usize> = vec![];
+        for k in 0..n {
+            let p = offset(k, sign);
+            let goes_on = |&last: &usize, q: &(f32, f32)| {
+                let (a, b) = (at(last), at(k));
+                let chord = (b.0 - a.0, b.1 - a.1);
+                let along = (p.0 - q.0) * chord.0 + (p.1 - q.1) * chord.1;
+                along > 0.2 * (chord.0 * chord.0 + chord.1 * chord.1)
+            };
+            let is_last = !closed && k + 1 == n;
+            while is_last && out.len() > 1 && !goes_on(&kept[kept.len() - 1], &out[out.len() - 1]) {
+                out.pop();
+                kept.pop();
+            }
+            if is_last || out.is_empty() || goes_on(&kept[kept.len() - 1], &out[out.len() - 1]) {
+                out.push(p);
+                kept.push(k);
+            }
+        }
+        out
     };
     let (left, mut right) = (edge(1.0), edge(-1.0));
     right.reverse();
