@@ -86,13 +86,13 @@ pub struct Draw {
     /// Language of the labels
     #[arg(long, default_value = "en", value_name = "TAG")]
     pub lang: String,
-    /// Width of a .png in pixels
+    /// Width of a .png in pixels, 64 to 8192
     #[arg(long, value_name = "PIXELS", value_parser = clap::value_parser!(u32).range(64..=8192))]
     pub width: Option<u32>,
     /// Words of an .svg as text with its font, or as outlines
     #[arg(long, default_value = "text", value_name = "HOW")]
     pub text: TextAs,
-    /// How many exams are drawn at the same time; as a rule one for each processor
+    /// How many exams are drawn at the same time, 1 to 256; as a rule one for each processor
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=256))]
     pub at_once: Option<u16>,
 }
@@ -121,7 +121,7 @@ pub struct Handout {
     /// Make the page despite this act-now remark, named by its id; once for each
     #[arg(long, value_name = "ID")]
     pub despite: Vec<String>,
-    /// How many pages are made at the same time; as a rule one for each processor
+    /// How many pages are made at the same time, 1 to 256; as a rule one for each processor
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=256))]
     pub at_once: Option<u16>,
 }
@@ -150,7 +150,7 @@ pub struct Plate {
     /// Language of the words
     #[arg(long, default_value = "en", value_name = "TAG")]
     pub lang: String,
-    /// Width of a .png in pixels
+    /// Width of a .png in pixels, 64 to 8192
     #[arg(long, value_name = "PIXELS", value_parser = clap::value_parser!(u32).range(64..=8192))]
     pub width: Option<u32>,
     /// Words of an .svg as text with its font, or as outlines

@@ -81,6 +81,9 @@ fn plate(plate: cli::Plate) -> Result<Work, String> {
     if files::is_directory(&target.output) {
         return Err(format!("{} is a directory; name a file in it", target.output.display()));
     }
+    if matches!(wanted, cli::Set::Palettes) && matches!(plate.style, cli::Style::Line) {
+        return Err("palettes colour the style soft; leave --style out".to_owned());
+    }
     if matches!(plate.style, cli::Style::Sketch) {
         return Err(
             "a plate is drawn in soft or line; a sketch is a stamp by itself: handspan draw".to_owned()

@@ -95,6 +95,7 @@ pub fn pose(posture: &Posture) -> PosedBaby {
         legs: posture.legs,
         near,
         profile: body.x.z.abs(),
+        away: body.z.z < -0.3 && body.x.z.abs() > 0.3,
         // Folded legs give way only towards the fundus: below a bottom that leads, feet would read as a footling.
         loose: if posture.up.y < -0.9 { attitude::looseness(posture.curl) } else { 0.0 },
         stretch: posture.stretch,

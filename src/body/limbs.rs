@@ -68,6 +68,8 @@ pub struct Manner {
     pub near: BabySide,
     /// 0 when the baby is seen square on, 1 in pure profile.
     pub profile: f32,
+    /// Whether the back is turned to the viewer, at a slant.
+    pub away: bool,
     /// 0 to 1: how far folded legs give way when there is room below the bottom.
     pub loose: f32,
     /// 0 to 1: how far folded legs stretch, when there is room beyond that.
@@ -99,6 +101,16 @@ pub fn arms(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Arm;
             let wrist = chest(1.7 * s, -3.2, 6.2);
             let arm = Arm { wrist, fingers: Vec3::new(-0.75 * s, 0.6, 0.1), ..low };
             (arm, Vec3::new(0.7 * s, -1.0, -0.1))
+        } else if side == how.near && how.away {
+            // Before the chin, where forearm and hand are seen beyond the body.
+            let arm = Arm {
+                wrist: chest(3.0 * s, 0.4, 8.6),
+                fingers: Vec3::new(-0.6 * s, 0.7, 0.25),
+                palm: Vec3::new(-0.5 * s, -0.3, -0.8),
+                curl: [18.0, 40.0],
+                ..low
+            };
+            (arm, Vec3::new(0.7 * s, -1.0, 0.1))
         } else if side == how.near || !free_face {
             let mut arm = low;
             if side != how.near {
@@ -193,7 +205,12 @@ pub fn legs(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Leg;
         };
         // The pole draws the knee up and out.
         let (target, pole) = match how.legs {
-            Legs::Frank => (at(5.3 * s, 4.4, 10.0), Vec3::new(-0.2 * s, -1.0, 1.0)),
+            // Beside the body when it is seen from before or behind, before it when seen from the side: off the face.
+            Legs::Frank if how.profile < 0.4 => (at(7.4 * s, 10.4, 6.0), Vec3::new(-0.2 * s, -1.0, 1.0)),
+            Legs::Frank => {
+                let y = if how.profile < 0.9 { 2.6 } else { 7.0 };
+                (at(4.8 * s, y, 11.3), Vec3::new(0.3 * s, -1.0, 0.6))
+            }
             _ if down => (at(2.6 * s, -6.6, 5.0), Vec3::new(0.5 * s, 0.2, 1.0)),
             _ => {
                 let z = if side == how.near { 7.9 } else { 5.3 };

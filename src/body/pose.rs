@@ -9,7 +9,7 @@ use super::place::{ABOVE_BABY, hull, lowest, place, top};
 use super::plan::{Lying, Plan, plan};
 use super::surface::Form;
 use super::{twins, womb};
-use crate::exam::{Conclusion, Exam, HeartHeard, Legs, Lie, Place, SkinMark};
+use crate::exam::{Back, Conclusion, Exam, Finding, HeartHeard, Legs, Lie, Place, SkinMark};
 use crate::units::{FigurePoint, Gestation, MotherPoint, MotherSide, Vec3};
 
 /// Side of a cell of the cast, cm. At 0.08 the toes melt into a sock; time goes with the inverse square.
@@ -42,6 +42,10 @@ pub enum DrawingNote {
     Unsure(usize),
     /// The findings of this baby disagree.
     Disagree(usize),
+    /// The heart of this baby was looked for and not heard, or could not be told.
+    HeartNotHeard(usize),
+    /// Of this baby's back only the side is known: drawn square to it.
+    BackSideOnly(usize),
     /// Baby 2 lies nearer the outlet than baby 1.
     SecondIsLower,
 }
@@ -150,6 +154,13 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool) -> Pose {
             let number = i + 1;
             if !conclusion.conflicts.is_empty() {
                 notes.push(DrawingNote::Disagree(number));
+            }
+            if matches!(baby.heart, Finding::Absent | Finding::CouldNotTell { .. }) {
+                notes.push(DrawingNote::HeartNotHeard(number));
+            }
+            let side_only = |back: &Back| back.side.is_some() && back.turn.is_none();
+            if conclusion.lie == Some(Lie::Longitudinal) && conclusion.back.as_ref().is_some_and(side_only) {
+                notes.push(DrawingNote::BackSideOnly(number));
             }
             let mut plan = plan(baby, conclusion);
             if let Plan::Rounds(lying) | Plan::Baby(lying, _) = &mut plan {

@@ -54,7 +54,7 @@ pub fn curves(forms: &[Form], body: &Frame, spine: &Spine, k: &Measures) -> Vec<
             joints[j].lerp(joints[j + 1], u - j as f32)
         })
         .collect();
-    lay(groove, &|_| back, (0.035, 0.02), Ink::Faint, "back");
+    lay(groove, &|_| back, (0.05, 0.03), Ink::Soft, "back");
     for s in [1.0, -1.0] {
         let blade = (0..=14)
             .map(|i| {
@@ -67,7 +67,7 @@ pub fn curves(forms: &[Form], body: &Frame, spine: &Spine, k: &Measures) -> Vec<
     }
     // The fold of the flank, where the belly lies on the hip.
     for s in [1.0, -1.0] {
-        let angle = |i: usize| (52.0 + 46.0 * i as f32 / 14.0).to_radians();
+        let angle = |i: usize| (70.0 + 26.0 * i as f32 / 14.0).to_radians();
         let fold = (0..=14)
             .map(|i| spine.belly.point(Vec3::new(0.0, (-2.5 - 0.05 * i as f32) * k.length, 0.0)))
             .collect();

@@ -52,7 +52,7 @@ fn points(baby: &PosedBaby) -> Vec<Vec3> {
 /// How far the first and the second baby move. `lies`: theirs; `first`: +1 when the first lies on the mother's left;
 /// `room`: how far the second may move up.
 ///
-/// Two lengthwise babies move aside, each to its own side, and the second back, as little as sets them apart. Otherwise the baby that does
+/// Two lengthwise babies move aside, each to its own side, as little as sets them apart. Otherwise the baby that does
 /// not lie lengthwise (the second of two such) moves up as far as there is room, then behind the other.
 pub fn apart(babies: [&PosedBaby; 2], lies: [Lie; 2], first: f32, room: f32) -> [Vec3; 2] {
     let own = babies.map(points);
@@ -72,11 +72,9 @@ pub fn apart(babies: [&PosedBaby; 2], lies: [Lie; 2], first: f32, room: f32) -> 
         clear
     };
     if lies == [Lie::Longitudinal; 2] {
-        // The second lies a little deeper as well: two round bodies side by side need less breadth so.
-        let way = Vec3::new(-2.0 * ASIDE * first, 0.0, -ASIDE);
+        let way = Vec3::new(-2.0 * ASIDE * first, 0.0, 0.0);
         let t = least(Vec3::default(), way).max(0.25);
-        let aside = Vec3::new(0.5 * t * way.x, 0.0, 0.0);
-        return [-aside, aside + Vec3::new(0.0, 0.0, t * way.z)];
+        return [way * (-0.5 * t), way * (0.5 * t)];
     }
     // The second moves against the first, or the first against the second.
     let second_moves = lies[1] != Lie::Longitudinal;

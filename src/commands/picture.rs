@@ -103,6 +103,8 @@ pub fn notes(pose: &Pose, words: &Words) -> Result<Vec<String>, WordsError> {
                 DrawingNote::LegsNotFelt(n) => ("drawing-legs-not-felt", Some(*n)),
                 DrawingNote::Unsure(n) => ("drawing-unsure", Some(*n)),
                 DrawingNote::Disagree(n) => ("drawing-disagree", Some(*n)),
+                DrawingNote::HeartNotHeard(n) => ("drawing-heart-not-heard", Some(*n)),
+                DrawingNote::BackSideOnly(n) => ("drawing-back-side-only", Some(*n)),
                 DrawingNote::SecondIsLower => ("drawing-second-is-lower", None),
             };
             let text = words.say(id, &[])?;

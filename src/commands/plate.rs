@@ -113,7 +113,12 @@ fn scene(
         style: options.style,
         palette,
         view: View::Facing,
-        labels: options.labels,
+        // Without its scale the lesson of this plate is not seen.
+        labels: if options.set == Set::Fifths && options.labels == Labels::None {
+            Labels::Few
+        } else {
+            options.labels
+        },
         mm_per_cm,
         type_pt: (10.0 * width_mm / 60.0).clamp(7.0, 10.0),
         title: title.to_owned(),

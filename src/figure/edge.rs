@@ -3,6 +3,8 @@
 
 use crate::body::baby::PosedBaby;
 use crate::body::cast::Cast;
+use crate::body::part::Region;
+use crate::body::surface;
 use crate::units::{FigurePoint, Vec3};
 
 /// How far inside an edge a pointer ends, cm.
@@ -31,6 +33,42 @@ pub fn rim(cast: &Cast, start: FigurePoint, x: f32, y: f32, far: f32) -> FigureP
         gone += 0.1;
     }
     at((gone - INSIDE).max(0.0))
+}
+
+/// The point nearest to `wanted` where this baby's own trunk is seen; `None` when another body or its own limbs hide it
+/// all round, up to 9 cm.
+pub fn own_trunk(cast: &Cast, baby: &PosedBaby, wanted: FigurePoint) -> Option<FigurePoint> {
+    let own = |p: &FigurePoint| {
+        let Some(i) = cast.index_at(p.x, p.y).filter(|i| cast.hit(*i)) else { return false };
+        cast.part[i].region() == Region::Trunk
+            && surface::distance(&baby.forms, Vec3::new(p.x, p.y, cast.depth[i])).0.abs() < 0.1
+    };
+    if own(&wanted) {
+        return Some(wanted);
+    }
+    // With a little skin all round it.
+    let inside = |p: &FigurePoint| {
+        [(0.0, 0.0), (0.35, 0.0), (-0.35, 0.0), (0.0, 0.35), (0.0, -0.35)]
+            .iter()
+            .all(|(x, y)| own(&FigurePoint::new(p.x + x, p.y + y)))
+    };
+    (1..=18).find_map(|ring| {
+        (0..16)
+            .map(|k| {
+                // Half a step off the axes on both sides alike: a mirrored baby is searched in the mirrored order.
+                let turn = (k / 2) as f32 + 0.5;
+                let (sin, cos) = libm::sincosf(turn / 16.0 * std::f32::consts::TAU);
+                let side = if k % 2 == 0 { 1.0 } else { -1.0 };
+                let (x, y) = (sin * side * lean_of(baby), cos);
+                FigurePoint::new(wanted.x + x * 0.5 * ring as f32, wanted.y + y * 0.5 * ring as f32)
+            })
+            .find(inside)
+    })
+}
+
+/// Towards which side of the picture a baby's back leans.
+fn lean_of(baby: &PosedBaby) -> f32 {
+    if baby.body.z.x > 0.0 { -1.0 } else { 1.0 }
 }
 
 /// A point of the skull near its edge at the left (`sign` -1) or right (+1) of the picture, off the face; `None` when

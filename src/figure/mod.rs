@@ -127,6 +127,7 @@ fn in_front(pose: &Pose, cast: Option<&Cast>, options: &FigureOptions, look: &Mo
         handbooks,
         fundus_line: levels,
         brim_line: levels,
+        navel_level: matches!(options.labels, Labels::All | Labels::Numbered),
     };
     let covered = |p: FigurePoint| {
         cast.is_some_and(|c| c.covers(p.x, p.y)) || pose.rounds().any(|(_, r)| rounds::covers(r, p))

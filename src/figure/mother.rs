@@ -68,6 +68,8 @@ pub struct FrontMarks {
     pub fundus_line: bool,
     /// Whether the line of the brim is drawn.
     pub brim_line: bool,
+    /// Whether the level of a navel that the baby covers is marked; unnamed it would read as a stray line.
+    pub navel_level: bool,
 }
 
 /// What a label may point at.
@@ -233,10 +235,12 @@ pub fn in_front(
     }
     let y = shape.navel_y as f32;
     if covers_navel(y, baby_at) {
-        let (right, left) = breadth_at(womb, y).unwrap_or((-12.0, 12.0));
-        items.push(group("navel", "", navel_level(y, right, left, look)));
-        anchors.push((MotherAnchor::NavelLevelLeft, FigurePoint::new(left + LEVEL_TO, y)));
-        anchors.push((MotherAnchor::NavelLevelRight, FigurePoint::new(right - LEVEL_TO, y)));
+        if marks.navel_level {
+            let (right, left) = breadth_at(womb, y).unwrap_or((-12.0, 12.0));
+            items.push(group("navel", "", navel_level(y, right, left, look)));
+            anchors.push((MotherAnchor::NavelLevelLeft, FigurePoint::new(left + LEVEL_TO, y)));
+            anchors.push((MotherAnchor::NavelLevelRight, FigurePoint::new(right - LEVEL_TO, y)));
+        }
     } else {
         items.push(group("navel", "", navel(y, look)));
         anchors.push((MotherAnchor::Navel, FigurePoint::new(0.0, y)));

@@ -163,6 +163,9 @@ impl Source<'_> {
             return Ok(vec![]);
         }
         let mut out = vec![self.fundus()?];
+        if !self.pose.lumps.is_empty() {
+            out.push(self.words.say("told-lump", &[])?);
+        }
         if let Some(k) = self.pose.fifths {
             out.push(self.words.say("label-fifths", &[("fifths", &format!("{k}/5"))])?);
         }
@@ -232,12 +235,20 @@ impl Source<'_> {
             let (x, y) = (towards.x / flat_length, towards.y / flat_length);
             ("label-back", [Some(edge::rim(cast, flat(belly), x, y, 8.0)); 2])
         };
-        out.push(spread(self.part(id, n)?, targets, side));
+        // Not on an arm or on the other baby that lies before it.
+        let seen = |targets: [Option<FigurePoint>; 2]| targets.map(|t| edge::own_trunk(cast, baby, t?));
+        let targets = seen(targets);
+        if targets.iter().any(Option::is_some) {
+            out.push(spread(self.part(id, n)?, targets, side));
+        }
 
         let bottom = baby.spine.pelvis.origin + Vec3::new(0.0, -2.8, -1.2) * k.girth;
         let bottom = flat(baby.body.point(bottom));
         let cheek = |sign: f32| Some(edge::rim(cast, bottom, sign, 0.0, 3.0));
-        out.push(spread(self.part("label-bottom", n)?, both(&cheek), side));
+        let targets = seen(both(&cheek));
+        if targets.iter().any(Option::is_some) {
+            out.push(spread(self.part("label-bottom", n)?, targets, side));
+        }
         Ok(())
     }
 
@@ -250,8 +261,17 @@ impl Source<'_> {
         };
         // Below its upper border in the midline, or farther out along its upper branch.
         let reach = |sign: f32| {
-            let places = [(1.1, -1.5), (3.6, -1.2), (5.0, -0.8), (6.2, -0.6), (7.0, -0.4)]
-                .map(|(x, y)| FigurePoint::new(middle.x + x * sign, middle.y + y));
+            let places = [
+                (1.1, -1.5),
+                (1.5, -4.2),
+                (2.3, -5.4),
+                (3.2, -6.6),
+                (3.6, -1.2),
+                (5.0, -0.8),
+                (6.2, -0.6),
+                (7.0, -0.4),
+            ]
+            .map(|(x, y)| FigurePoint::new(middle.x + x * sign, middle.y + y));
             // With some air before the baby, where there is any.
             let airy =
                 |p: &&FigurePoint| [-0.7, 0.0, 0.7].iter().all(|dx| free(FigurePoint::new(p.x + dx, p.y)));

@@ -56,6 +56,7 @@ fn all_marks(shape: &MotherShape) -> FrontMarks {
         handbooks: None,
         fundus_line: true,
         brim_line: true,
+        navel_level: true,
     }
 }
 
@@ -131,7 +132,8 @@ fn the_navel_is_on_the_midline_or_its_level_stands_alike_on_both_sides() {
         let outline = womb::outline(&[], shape.fundus_y as f32, 38.0);
         let look = MotherLook::of(style);
         let drawn = |baby: &dyn Fn(FigurePoint) -> bool| {
-            let front = in_front(&shape, &outline, &FrontMarks::default(), &look, baby);
+            let wanted = FrontMarks { navel_level: true, ..FrontMarks::default() };
+            let front = in_front(&shape, &outline, &wanted, &look, baby);
             let marks = group_points(&front.items, "navel");
             (front, marks)
         };
