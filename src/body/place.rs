@@ -46,7 +46,10 @@ pub fn extreme(forms: &[Form], direction: Vec3) -> Vec3 {
             for i in -3..=3 {
                 for j in -3..=3 {
                     let (u, v) = (centre.0 + i as f32 * step, centre.1 + j as f32 * step);
-                    let hit = walk_in(forms, start + a * u + b * v, -direction, 8.0);
+                    let from = start + a * u + b * v;
+                    // What lies behind the best so far is of no use.
+                    let limit = (from - own).dot(direction).min(8.0);
+                    let hit = walk_in(forms, from, -direction, limit);
                     if let Some(p) = hit.filter(|p| p.dot(direction) > own.dot(direction)) {
                         (own, at) = (p, (u, v));
                     }

@@ -84,37 +84,49 @@ fn tonal_marks(
     tones: &tone::Tones,
     c: &BabyColours,
 ) -> Marks {
-    let mut out = vec![];
-    let mut lay = |window: Window, field: &dyn Fn(usize) -> f32, least: f32, colour: Colour| {
-        let within = |i: usize| if cast.hit(i) { field(i) } else { -1.0 };
-        let path = outline(tracer, cast, window, within, least);
-        if !path.is_empty() {
-            out.push(fill(path, colour));
-        }
-    };
-    lay(whole, &|i| 0.08 - tones.shade[i], 0.4, c.light);
+    let mut bands = Bands { tracer, cast, marks: vec![] };
+    bands.lay(whole, |i| 0.08 - tones.shade[i], 0.4, c.light);
     const FIRST_BLUSH: f32 = 0.15;
     if let Some(cheeks) = Window::round(cast, |i| tones.blush[i] > FIRST_BLUSH) {
         for (level, share) in [(FIRST_BLUSH, 0.14), (0.4, 0.28), (0.62, 0.40)] {
-            lay(cheeks, &|i| tones.blush[i] - level, 0.2, c.skin.mix(c.blush, share));
+            bands.lay(cheeks, |i| tones.blush[i] - level, 0.2, c.skin.mix(c.blush, share));
         }
     }
     const LEVELS: [f32; 3] = [0.27, 0.46, 0.70];
     for (level, colour) in LEVELS.into_iter().zip(c.shade) {
-        lay(whole, &|i| tones.shade[i] - level, 0.15, colour);
+        bands.lay(whole, |i| tones.shade[i] - level, 0.15, colour);
     }
     // Hair: a few soft-edged bands, each with its own steps of shade inside.
     const FIRST_HAIR: f32 = 0.12;
     if let Some(hair) = Window::round(cast, |i| tones.hair[i] > FIRST_HAIR) {
         for (edge, share) in [(FIRST_HAIR, 0.14), (0.36, 0.28), (0.60, 0.42), (0.84, 0.52)] {
-            lay(hair, &|i| tones.hair[i] - edge, 0.2, c.skin.mix(c.hair, share));
+            bands.lay(hair, |i| tones.hair[i] - edge, 0.2, c.skin.mix(c.hair, share));
             for (level, colour) in LEVELS.into_iter().zip(c.shade) {
                 let inside = |i: usize| (tones.hair[i] - edge).min((tones.shade[i] - level) * 2.0);
-                lay(hair, &inside, 0.2, colour.mix(c.hair, share));
+                bands.lay(hair, inside, 0.2, colour.mix(c.hair, share));
             }
         }
     }
-    out
+    bands.marks
+}
+
+/// Bands of tone, one over another.
+struct Bands<'a> {
+    tracer: &'a mut Tracer,
+    cast: &'a Cast,
+    marks: Marks,
+}
+
+impl Bands<'_> {
+    /// Lays a colour where `field` is above 0 on the baby; pieces under `least` cm2 are left out.
+    fn lay(&mut self, window: Window, field: impl Fn(usize) -> f32, least: f32, colour: Colour) {
+        let cast = self.cast;
+        let within = |i: usize| if cast.hit(i) { field(i) } else { -1.0 };
+        let path = outline(self.tracer, cast, window, within, least);
+        if !path.is_empty() {
+            self.marks.push(fill(path, colour));
+        }
+    }
 }
 
 /// How many times wider lines are drawn: a cast of coarse cells is for a small picture, whose lines must not vanish.

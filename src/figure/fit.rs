@@ -173,7 +173,7 @@ fn largest_error(points: &[P], u: &[f32], curve: &[P; 4]) -> (f32, usize) {
 /// One Newton step towards the parameter of the curve's point nearest to `p`.
 fn improve(curve: &[P; 4], p: P, u: f32) -> f32 {
     let v = 1.0 - u;
-    let d1: Vec<P> = (0..3).map(|i| sub(curve[i + 1], curve[i])).collect();
+    let d1 = [sub(curve[1], curve[0]), sub(curve[2], curve[1]), sub(curve[3], curve[2])];
     let first = add(add(add((0.0, 0.0), d1[0], 3.0 * v * v), d1[1], 6.0 * u * v), d1[2], 3.0 * u * u);
     let (e0, e1) = (sub(d1[1], d1[0]), sub(d1[2], d1[1]));
     let second = add(add((0.0, 0.0), e0, 6.0 * v), e1, 6.0 * u);
