@@ -432,11 +432,12 @@ fn check_json(text: &str) -> serde_json::Value {
 #[test]
 fn json_has_the_published_shape() {
     let text = "weeks = \"37+0\"\n[mother]\nfundal-height = \"35 cm\"\n[baby]\nback = \"left anterior\"\nhead = \"above symphysis\"\nhead-above-brim = \"2/5\"\nheart-counts = [\"35 in 15 s\", \"36 in 15 s\"]\n";
-    let mut json = check_json(text);
-    // A low head under a tape of 35 cm leaves room above the drawn baby: a note on the drawing, and no remark.
-    let off =
-        json["babies"][0].as_object_mut().and_then(|b| b.remove("drawn_off_by_cm")).and_then(|v| v.as_f64());
-    assert!(off.is_some_and(|cm| (-4.0..0.0).contains(&cm)), "{off:?}");
+    let json = check_json(text);
+    // A deep head under a long tape leaves room above the drawn baby: a note on the drawing, and no remark.
+    let roomy = check_json(&text.replace("2/5", "0/5").replace("35 cm", "39 cm"));
+    let off = roomy["babies"][0]["drawn_off_by_cm"].as_f64();
+    assert!(off.is_some_and(|cm| (-8.0..0.0).contains(&cm)), "{off:?}");
+    assert_eq!(json["babies"][0].get("drawn_off_by_cm"), None);
     assert_eq!(json["format"], "handspan-check/1");
     assert_eq!(json["exam"], "a.toml");
     assert_eq!(json["gestation"], serde_json::json!({"days": 259, "text": "37+0"}));
