@@ -151,7 +151,9 @@ fn least_squares(points: &[P], u: &[f32], t0: P, t1: P) -> [P; 4] {
     } else {
         (0.0, 0.0)
     };
-    let sane = |h: f32| h > length * 0.01 && h < length * 3.0;
+    // A handle nearly as long as the line itself would make a spike between two points.
+    let along: f32 = points.windows(2).map(|w| dot(sub(w[1], w[0]), sub(w[1], w[0])).sqrt()).sum();
+    let sane = |h: f32| h > length * 0.01 && h < along * 0.8;
     if !sane(l) || !sane(r) {
         (l, r) = (length / 3.0, length / 3.0);
     }

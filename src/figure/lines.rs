@@ -90,13 +90,9 @@ fn crease_angles(a: Part, b: Part) -> (f32, f32) {
 /// How far the near surface stands before the far one where an overlap fades in, and where it is full, cm.
 const STEP: (f32, f32) = (0.10, 0.7);
 
-/// The crack between cells `a` and `b`, which lie `step` cells (x to the right, y down) apart.
+/// The crack between two unlike cells, which lie `step` cells (x to the right, y down) apart.
 fn crack_between(cast: &Cast, (ia, ja): (usize, usize), (ib, jb): (usize, usize)) -> Option<Crack> {
     let (a, b) = (ja * cast.width + ia, jb * cast.width + ib);
-    // Most neighbours are both empty, or the same part at nearly one depth.
-    if cast.part[a] == cast.part[b] && (cast.depth[a] - cast.depth[b]).abs() <= STEP.0 {
-        return None;
-    }
     let (hit_a, hit_b) = (cast.hit(a), cast.hit(b));
     if hit_a != hit_b {
         let part = cast.part[if hit_a { a } else { b }];
@@ -150,14 +146,21 @@ impl<'a> Cracks<'a> {
             kinds: vec![Kind::Outline; corners * 2],
             parts: vec![Part::default(); corners * 2],
         };
+        // Most neighbours are both empty, or the same part at nearly one depth.
+        let alike = |a: usize, b: usize| {
+            cast.part[a] == cast.part[b] && (cast.depth[a] - cast.depth[b]).abs() <= STEP.0
+        };
         for j in 0..cast.height {
             for i in 0..cast.width {
+                let a = j * cast.width + i;
                 if i + 1 < cast.width
+                    && !alike(a, a + 1)
                     && let Some(crack) = crack_between(cast, (i, j), (i + 1, j))
                 {
                     cracks.put((j * columns + i + 1) * 2 + 1, crack);
                 }
                 if j + 1 < cast.height
+                    && !alike(a, a + cast.width)
                     && let Some(crack) = crack_between(cast, (i, j), (i, j + 1))
                 {
                     cracks.put(((j + 1) * columns + i) * 2, crack);
