@@ -134,7 +134,6 @@ impl Set {
                 })
                 .collect(),
             Set::Palettes => Palette::all()
-                .into_iter()
                 .map(|palette| Figure {
                     palette,
                     ..one(Caption::Palette, "position = \"LSP\"\nlegs = \"complete\"\n")
