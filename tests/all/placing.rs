@@ -182,6 +182,5 @@ fn a_baby_fits_at_every_week_tape_and_fifth() {
             }
         }
     }
-    println!("highest above its womb: {above:?}; lowest under it: {below:?}");
     assert!(above.0 < 4.0 && below.0 > -9.0, "{above:?} {below:?}");
 }
