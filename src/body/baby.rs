@@ -116,8 +116,7 @@ impl PosedBaby {
         let k = &self.posture.measures;
         let core: Vec<Form> = self.forms.iter().filter(|f| f.group == 0).copied().collect();
         let back = matches!(self.posture.attitude, Attitude::Brow | Attitude::Face);
-        let trunk_and_head = &core[..self.head_forms.end];
-        self.curves = head::curves(trunk_and_head, &self.head, back, k.head);
+        self.curves = head::curves(self.head_surface(), &self.head, back, k.head);
         self.curves.extend(trunk::curves(&core, &self.body, &self.spine, k));
         self.curves.extend(limbs::curves(&self.forms, &self.body, &self.arms, &self.legs));
         self

@@ -133,65 +133,71 @@ pub fn place(lying: &Lying, posture: Posture, fundus: f32, limbs: &[MotherPoint]
 }
 
 /// Places head, trunk and folded limbs.
+///
+/// The search for curl and stretch measures by the tips of single forms; only the last baby is measured on its surface.
 fn place_body(lying: &Lying, posture: Posture, fundus: f32) -> Placed {
-    let at = |curl: f32| {
-        let baby = pose(&Posture { curl, ..posture });
-        let origin = origin(&baby, lying);
-        baby.moved(origin)
-    };
+    let roughly = |posture: Posture| placed_at(lying, posture, &|forms| lowest_tip(forms));
+    let exactly = |posture: Posture| placed_at(lying, posture, &|forms| extreme(forms, DOWN).y);
     if lying.lie != Lie::Longitudinal {
-        return Placed { baby: at(1.0), misfit: 0.0 };
+        return Placed { baby: exactly(posture), misfit: 0.0 };
     }
     // The baby straightens or curls, within a human range, until its upper end lies under the fundus.
     let room = |baby: &PosedBaby| fundus - ABOVE_BABY - reach(baby, UP);
-    let (mut straight, mut bent) = CURL;
-    let loosest = at(straight);
-    let most = room(&loosest);
-    if most >= 0.0 {
-        return stretched(loosest, lying, most, &room);
-    }
-    let tightest = at(bent);
-    let least = room(&tightest);
-    if least <= 0.0 {
-        return Placed { baby: tightest, misfit: -least };
-    }
-    for _ in 0..5 {
-        let middle = 0.5 * (straight + bent);
-        if room(&at(middle)) < 0.0 {
-            straight = middle;
-        } else {
-            bent = middle;
+    let fits = |posture: Posture| room(&roughly(posture)) >= 0.0;
+    let with_curl = |curl: f32| Posture { curl, ..posture };
+    let (straight, bent) = CURL;
+    if !fits(with_curl(straight)) {
+        if !fits(with_curl(bent)) {
+            let baby = exactly(with_curl(bent));
+            return Placed { misfit: (-room(&baby)).max(0.0), baby };
         }
+        let curl = last_that_fits(bent, straight, &|curl| fits(with_curl(curl)));
+        return Placed { baby: exactly(with_curl(curl)), misfit: 0.0 };
     }
-    Placed { baby: at(bent), misfit: 0.0 }
+    // Looser than that, folded legs stretch towards the fundus. A small baby in a roomy womb need not fill it.
+    let loosest = with_curl(straight);
+    let most = match lying.legs {
+        Legs::Complete if lying.up.y < -0.9 => {
+            if posture.measures.femur < 0.88 {
+                0.3
+            } else {
+                0.65
+            }
+        }
+        _ => 0.0,
+    };
+    let with_stretch = |stretch: f32| Posture { stretch, ..loosest };
+    if fits(with_stretch(most)) {
+        let baby = exactly(with_stretch(most));
+        return Placed { misfit: (-room(&baby)).min(0.0), baby };
+    }
+    let stretch = last_that_fits(0.0, most, &|stretch| fits(with_stretch(stretch)));
+    Placed { baby: exactly(with_stretch(stretch)), misfit: 0.0 }
 }
 
-/// The loosest baby, its folded legs stretched towards the fundus as far as there is room (`most`, cm, before that).
-fn stretched(loosest: PosedBaby, lying: &Lying, most: f32, room: &dyn Fn(&PosedBaby) -> f32) -> Placed {
-    if lying.up.y > -0.9 || lying.legs != Legs::Complete || most < 0.3 {
-        return Placed { baby: loosest, misfit: -most };
-    }
-    let at = |stretch: f32| {
-        let baby = pose(&Posture { stretch, ..loosest.posture });
-        let origin = origin(&baby, lying);
-        baby.moved(origin)
-    };
-    // A small baby in a roomy womb need not fill it.
-    let (mut fits, mut over) = (0.0, if loosest.posture.measures.femur < 0.88 { 0.3 } else { 0.65 });
-    let full = at(over);
-    if room(&full) >= 0.0 {
-        return Placed { misfit: -room(&full), baby: full };
-    }
+/// Between `fitting`, which fits, and `over`, which does not: close to the last value that fits.
+fn last_that_fits(mut fitting: f32, mut over: f32, fits: &dyn Fn(f32) -> bool) -> f32 {
     for _ in 0..5 {
-        let middle = 0.5 * (fits + over);
-        if room(&at(middle)) >= 0.0 { fits = middle } else { over = middle }
+        let middle = 0.5 * (fitting + over);
+        if fits(middle) { fitting = middle } else { over = middle }
     }
-    let baby = at(fits);
-    Placed { misfit: 0.0, baby }
+    fitting
+}
+
+/// The baby of a posture in its place; `lowest` measures the lowest point of forms.
+fn placed_at(lying: &Lying, posture: Posture, lowest: &dyn Fn(&[Form]) -> f32) -> PosedBaby {
+    let baby = pose(&posture);
+    let origin = origin(&baby, lying, lowest);
+    baby.moved(origin)
+}
+
+/// The lowest tip of single forms: up to 0.2 cm above the surface's.
+fn lowest_tip(forms: &[Form]) -> f32 {
+    forms.iter().filter(|f| !f.carve).map(|f| tip(f, DOWN).y).fold(1e9, f32::min)
 }
 
 /// Where the origin of `baby`, posed at zero, must go.
-fn origin(baby: &PosedBaby, lying: &Lying) -> Vec3 {
+fn origin(baby: &PosedBaby, lying: &Lying, lowest_of: &dyn Fn(&[Form]) -> f32) -> Vec3 {
     // Where the lowest point of the part that leads must come to lie.
     let target = match lying.depth {
         Depth::Fifths(k) => -(1.0 - f32::from(k) / 5.0) * (head::HEIGHT * baby.posture.measures.head),
@@ -200,7 +206,7 @@ fn origin(baby: &PosedBaby, lying: &Lying) -> Vec3 {
     let left_right = (reach(baby, LEFT) - reach(baby, -LEFT)) * 0.5;
     match lying.lie {
         Lie::Longitudinal if lying.up.y < 0.0 => {
-            let lowest = extreme(baby.head_surface(), DOWN).y;
+            let lowest = lowest_of(baby.head_surface());
             // The head lies near the midline, the body a little to its own side; a head bent back lies off its body.
             let bent_back = matches!(baby.posture.attitude, Attitude::Brow | Attitude::Face);
             let share = if bent_back { 0.4 } else { 0.75 };
@@ -208,7 +214,7 @@ fn origin(baby: &PosedBaby, lying: &Lying) -> Vec3 {
             Vec3::new(x, target - lowest, 0.0)
         }
         Lie::Longitudinal => {
-            let bottom = extreme(&baby.forms[..baby.head_forms.start], DOWN).y;
+            let bottom = lowest_of(&baby.forms[..baby.head_forms.start]);
             let mut y = target - bottom;
             if foot_leads(lying.legs) {
                 y = y.max(LOWEST_FOOT + reach(baby, DOWN));
