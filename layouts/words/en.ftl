@@ -14,6 +14,8 @@ your-right = Your right
 label-of-baby = baby { $number }: { $part }
 # $part is head, back or bottom of a baby that the hands were not sure of.
 label-unsure = probably { $part }
+label-not-felt = { $part }, not felt
+label-doubt = { $part }, unsure
 label-head = head
 label-back = back
 # The back lies behind the baby, towards her spine.

@@ -68,6 +68,8 @@ pub struct Rounds {
     pub bottom: (MotherPoint, f32),
     /// Half the breadth of the trunk.
     pub trunk: f32,
+    /// Whether head and bottom were felt; else they are drawn where they must lie.
+    pub felt: [bool; 2],
 }
 
 /// Something found on the abdomen.
@@ -77,6 +79,23 @@ pub enum Mark {
     Heart(usize, MotherPoint),
     /// A limb was felt here.
     Limb(usize, MotherPoint),
+}
+
+/// A finding that is drawn and was written with `?`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Doubt {
+    /// The place of a heart; number of the baby, from 1.
+    Heart(usize),
+    /// The places of limbs.
+    Limbs(usize),
+    /// Fifths of the head above the brim.
+    Fifths,
+    /// The top of the womb.
+    Fundus,
+    /// Scars.
+    Scars,
+    /// Lumps.
+    Lumps,
 }
 
 /// Everything a figure needs.
@@ -104,6 +123,8 @@ pub struct Pose {
     pub lumps: Vec<MotherPoint>,
     /// Linea nigra, striae, rash.
     pub skin: [bool; 3],
+    /// What of it is unsure, apart from how the babies lie (see `DrawingNote::Unsure`).
+    pub doubts: Vec<Doubt>,
     /// What is to be said about the drawing.
     pub notes: Vec<DrawingNote>,
     /// How far each lengthwise baby, by its number, is drawn above (+) or below (-) the height its womb would give it,
@@ -181,9 +202,12 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool) -> Pose {
                     notes.push(DrawingNote::LegsNotFelt(number));
                 }
             }
-            if let Some((posed, misfit)) =
+            if let Some((mut posed, misfit)) =
                 draw(&plan, measures, mother.fundus_y as f32, &limbs, favour(baby, conclusion))
             {
+                if let Drawn::Rounds(rounds) = &mut posed {
+                    rounds.felt = [&baby.head, &baby.breech].map(|pole| pole.value().is_some());
+                }
                 misfits.push((number, misfit));
                 babies.push((number, posed));
             }
@@ -225,9 +249,24 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool) -> Pose {
         skin: [has(SkinMark::LineaNigra), has(SkinMark::Striae), has(SkinMark::Rash)],
         mother,
         babies,
+        doubts: doubts(exam),
         notes,
         misfits,
     }
+}
+
+/// The drawn findings that were written with `?`.
+fn doubts(exam: &Exam) -> Vec<Doubt> {
+    let m = &exam.mother;
+    let top = m.fundal_height.is_unsure() || (m.fundal_height.value().is_none() && m.fundus.is_unsure());
+    let mut all =
+        vec![(top, Doubt::Fundus), (m.scars.is_unsure(), Doubt::Scars), (m.lumps.is_unsure(), Doubt::Lumps)];
+    for (i, baby) in exam.babies.iter().enumerate() {
+        all.push((baby.heart.is_unsure(), Doubt::Heart(i + 1)));
+        all.push((baby.limbs.is_unsure(), Doubt::Limbs(i + 1)));
+        all.push((baby.head_above_brim.is_unsure(), Doubt::Fifths));
+    }
+    all.into_iter().filter_map(|(unsure, doubt)| unsure.then_some(doubt)).collect()
 }
 
 fn with_curves(drawn: Drawn) -> Drawn {
@@ -300,6 +339,7 @@ fn rounds(baby: &PosedBaby) -> Drawn {
         head: (at(baby.spine.head.origin), 4.9 * k.head),
         bottom: (at(bottom), 4.2 * k.girth),
         trunk: 4.7 * k.girth,
+        felt: [true; 2],
     })
 }
 

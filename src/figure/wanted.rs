@@ -9,7 +9,7 @@ use super::options::Labels;
 use crate::body::baby::PosedBaby;
 use crate::body::cast::Cast;
 use crate::body::mother::FundusKnown;
-use crate::body::pose::{DrawingNote, Mark, Pose};
+use crate::body::pose::{Doubt, DrawingNote, Mark, Pose};
 use crate::units::{FigurePoint, Vec3};
 use crate::words::{Words, WordsError};
 
@@ -69,8 +69,12 @@ impl Source<'_> {
         for (n, rounds) in self.pose.rounds() {
             let (head, bottom) = (rounds.head.0.0, rounds.bottom.0.0);
             let lean = lean(self.pose);
-            out.push(self.at(self.part("label-head", n)?, flat(head), -lean));
-            out.push(self.at(self.part("label-bottom", n)?, flat(bottom), lean));
+            let pole = |id: &str, felt: bool| -> Result<String, WordsError> {
+                let part = self.part(id, n)?;
+                if felt { Ok(part) } else { self.words.say("label-not-felt", &[("part", &part)]) }
+            };
+            out.push(self.at(pole("label-head", rounds.felt[0])?, flat(head), -lean));
+            out.push(self.at(pole("label-bottom", rounds.felt[1])?, flat(bottom), lean));
             out.push(self.at(self.said("label-back-not-felt", n)?, flat(head.lerp(bottom, 0.5)), lean));
         }
         if all || set == Labels::Family {
@@ -123,6 +127,14 @@ impl Source<'_> {
         self.words.say("label-of-baby", &[("part", &part), ("number", &baby.to_string())])
     }
 
+    /// A label, with a word of doubt when its finding was written with `?`.
+    fn or_unsure(&self, text: String, doubt: Doubt) -> Result<String, WordsError> {
+        if self.pose.doubts.contains(&doubt) {
+            return self.words.say("label-doubt", &[("part", &text)]);
+        }
+        Ok(text)
+    }
+
     /// Hearts, limbs, lumps, scars, navel, fifths.
     fn marks(&self, set: Labels, out: &mut Vec<Wanted>) -> Result<(), WordsError> {
         let all = matches!(set, Labels::All | Labels::Numbered);
@@ -141,6 +153,14 @@ impl Source<'_> {
                 MarkKind::Navel if all => (self.words.say("label-navel", &[])?, false),
                 MarkKind::Limb(_) | MarkKind::Lump | MarkKind::Scar | MarkKind::Navel => continue,
             };
+            let text = match mark.kind {
+                MarkKind::Heart(n) => self.or_unsure(text, Doubt::Heart(n))?,
+                MarkKind::Limb(n) => self.or_unsure(text, Doubt::Limbs(n))?,
+                MarkKind::Scale(_) => self.or_unsure(text, Doubt::Fifths)?,
+                MarkKind::Scar => self.or_unsure(text, Doubt::Scars)?,
+                MarkKind::Lump => self.or_unsure(text, Doubt::Lumps)?,
+                MarkKind::Navel => text,
+            };
             let side = if mark.at.x.abs() < 0.2 { -lean(self.pose) } else { outward(mark.at.x) };
             out.push(Wanted { strong, gap: mark.reach, owner: Some(number), ..self.at(text, mark.at, side) });
         }
@@ -150,11 +170,12 @@ impl Source<'_> {
     /// The top of the womb, and how it is known.
     fn fundus(&self) -> Result<String, WordsError> {
         let (pose, words) = (self.pose, self.words);
-        match (pose.tape, pose.mother.fundus_known) {
+        let text = match (pose.tape, pose.mother.fundus_known) {
             (Some(cm), _) => words.say("label-fundus-cm", &[("cm", &plain_number(cm))]),
             (None, FundusKnown::Expected) => words.say("label-fundus-expected", &[]),
             (None, FundusKnown::Measured | FundusKnown::Level) => words.say("label-fundus-level", &[]),
-        }
+        }?;
+        self.or_unsure(text, Doubt::Fundus)
     }
 
     /// What a stamp tells at its foot.
@@ -167,7 +188,8 @@ impl Source<'_> {
             out.push(self.words.say("told-lump", &[])?);
         }
         if let Some(k) = self.pose.fifths {
-            out.push(self.words.say("label-fifths", &[("fifths", &format!("{k}/5"))])?);
+            let text = self.words.say("label-fifths", &[("fifths", &format!("{k}/5"))])?;
+            out.push(self.or_unsure(text, Doubt::Fifths)?);
         }
         Ok(out)
     }

@@ -438,3 +438,54 @@ fn labels_say_what_is_unsure_whose_it_is_and_what_lies_behind() {
     assert_eq!(said(VISIT, Labels::Family).get("heartbeat heard here"), Some(&1));
     assert_eq!(said(VISIT, Labels::Few).get("heart heard here"), Some(&1));
 }
+
+/// A finding written with `?` is not named as if it were sure.
+#[test]
+fn what_was_written_with_a_question_mark_is_named_unsure() {
+    let sure = VISIT.replace("left, 4 cm below navel", "left, below navel");
+    let unsure = sure
+        .replace("36 cm", "36 cm?")
+        .replace("2/5", "2/5?")
+        .replace("left, below navel\"", "left, below navel?\"")
+        .replace("[\"low transverse\"]", "\"low transverse?\"")
+        .replace("[\"left, at navel\"]", "\"left, at navel?\"")
+        .replace("[\"right, above navel\", \"right, below navel\"]", "\"right, above navel?\"");
+    for set in [Labels::All, Labels::Numbered] {
+        let doubtful = named(&plan_of(&unsure, View::Facing, set));
+        for word in ["top of the womb 36\u{a0}cm", "heart heard here", "limbs felt", "scar", "lump (fibroid)"]
+        {
+            assert!(!doubtful.contains_key(word), "{word} {doubtful:?}");
+            assert!(doubtful.contains_key(&format!("{word}, unsure")), "{word} {doubtful:?}");
+        }
+    }
+    assert!(named(&plan_of(&sure, View::Facing, Labels::All)).keys().all(|word| !word.contains("unsure")));
+}
+
+/// Of two babies each label points at its own, also where the other lies before it.
+#[test]
+fn labels_of_two_point_at_their_own() {
+    let text = "weeks = \"35+0\"\n[mother]\nfundal-height = \"38 cm\"\n[[baby]]\nhead = \"above pubic bone\"\nback = \"right front\"\n[[baby]]\nhead = \"left, above navel\"\nbreech = \"right, above navel\"\nback = \"front\"\n";
+    let (pose, cast) = posed(text);
+    let cast = cast.expect("babies");
+    let babies: Vec<_> = pose.posed().collect();
+    let plan = plan_of(text, View::Facing, Labels::All);
+    let mut seen = 0;
+    for placed in &plan.placed {
+        let words =
+            placed.lines.iter().map(|l| l.0.as_str()).collect::<Vec<_>>().join(" ").replace('\u{a0}', " ");
+        let Some((number, part)) = words.strip_prefix("baby ").and_then(|w| w.split_once(": ")) else {
+            continue;
+        };
+        if !["back", "bottom", "head"].contains(&part) {
+            continue;
+        }
+        let (_, baby) = babies.iter().find(|(n, _)| n.to_string() == number).expect("a baby");
+        let end = placed.pointer.expect("a pointer").to;
+        let depth = cast.depth[cast.index_at(end.x, end.y).expect("on the picture")];
+        let away =
+            handspan::body::surface::distance(&baby.forms, handspan::units::Vec3::new(end.x, end.y, depth)).0;
+        assert!(away.abs() < 0.12, "{words}: {away} cm off its baby");
+        seen += 1;
+    }
+    assert!(seen >= 5, "{seen} of 6 parts are named");
+}
