@@ -150,7 +150,12 @@ fn unknown_keys(file: &str, source: &str) -> Vec<Problem> {
                     key.span(),
                     format!("{} is not a key of a clinic file", quoted(name)),
                 )
-                .expecting(known.join(", "))
+                .expecting(match name {
+                    "mother" | "baby" | "weeks" => {
+                        "the clinic's own file here: this looks like an exam".to_owned()
+                    }
+                    _ => known.join(", "),
+                })
                 .suggesting(near),
             );
         }

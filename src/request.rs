@@ -33,6 +33,9 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
         }
         cli::Command::Draw(draw) => {
             goes_together(&draw)?;
+            if draw.exams.len() > 1 && !files::is_directory(&draw.target.output) {
+                return Err(one_file(draw.exams.len(), &draw.target));
+            }
             let format = format(&draw.target, Format::Svg)?;
             width_fits(draw.width, format)?;
             let (exams, target, at_once) = (draw.exams, draw.target, draw.at_once);
@@ -134,13 +137,7 @@ fn documents(
             watched: capable(std::io::stderr().is_terminal()),
         }));
     }
-    let [exam] = exams else {
-        return Err(format!(
-            "{} is one file, and there are {} exams; name a directory, such as -o pictures/, or take one exam",
-            target.output.display(),
-            exams.len()
-        ));
-    };
+    let [exam] = exams else { return Err(one_file(exams.len(), target)) };
     let file = Target::look(&target.output, target.force)?;
     Ok(Work::One(Request { command: make(load(exam)), look }, Some(file)))
 }
@@ -201,6 +198,17 @@ fn format(target: &cli::Target, usual: Format) -> Result<Format, String> {
             path.display()
         )),
     }
+}
+
+/// Why many exams do not go into one file.
+fn one_file(exams: usize, target: &cli::Target) -> String {
+    let name = match target.output.as_os_str().to_str() {
+        Some("-") => "standard output".to_owned(),
+        _ => target.output.display().to_string(),
+    };
+    format!(
+        "{name} is one file, and there are {exams} exams; name a directory, ending in `/`, such as -o pictures/"
+    )
 }
 
 fn set(set: cli::Set) -> Set {

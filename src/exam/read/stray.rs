@@ -86,6 +86,9 @@ impl Reader<'_> {
             let mut problem = at(format!("`{name}` does not belong here"));
             problem.id = "misplaced-key";
             problem.expecting(format!("`{name}` {}", elsewhere.scope.place()))
+        } else if is_table && tidy == "telephone" {
+            at("this looks like the clinic's own file, not like an exam".to_owned())
+                .expecting("an exam here; the clinic's file goes with --clinic FILE")
         } else if is_table {
             let rows = [
                 Row { word: "mother", also: &["mum", "woman"] },
