@@ -202,6 +202,9 @@ pub fn figure(
     // Hearts and words are placed after the turn, so that they stand upright.
     let size = if sketch { sketch::HEART } else { 1.0 };
     scene.items.extend(marks::hearts(pose, options.view, size, &mark_colours));
+    if sketch {
+        scene.items.extend(sketch::numbers(pose, options, words.lang(), mark_colours.ink));
+    }
     scene.items.extend(labels::paint(&plan, &mark_colours, words.lang(), fonts)?);
     Ok(scene)
 }

@@ -4,16 +4,18 @@
 use super::fit;
 use super::grid::{self, Coarse, Tracer, Window};
 use super::lines::{self, Chain, Kind};
+use super::marks::turn;
 use super::mother_ink::{ellipse, flat, group, points, stroke};
 use super::options::{FigureOptions, Labels};
 use super::ribbon::distance;
 use super::rounds::capsule;
-use super::scene::{Colour, Frame, Item, Path, Step};
+use super::scene::{Align, Colour, FillRule, Frame, Item, Path, Role, Step, Text};
 use super::smooth;
 use crate::body::cast::Cast;
 use crate::body::curves::Ink;
 use crate::body::mother::FundusKnown;
 use crate::body::pose::{Mark, Pose, Rounds};
+use crate::fonts::Face;
 use crate::units::FigurePoint;
 
 /// What lies inside a stamp, cm: the womb, without her body. Its height follows the womb: see [`frame`].
@@ -108,6 +110,35 @@ pub fn draw(
     items
 }
 
+/// The number of each of several babies on its head, in a white ring; placed after any half turn, so that it stands upright.
+pub fn numbers(pose: &Pose, options: &FigureOptions, lang: &str, ink: Colour) -> Vec<Item<FigurePoint>> {
+    if pose.baby_count < 2 {
+        return vec![];
+    }
+    let turn = turn(options.view);
+    let size = options.type_pt * 25.4 / 72.0 / options.mm_per_cm;
+    let heads = pose.posed().map(|(n, b)| (n, b.head.origin));
+    let rounds = pose.rounds().map(|(n, r)| (n, r.head.0.0));
+    let mut items = vec![];
+    for (number, head) in heads.chain(rounds) {
+        let at = FigurePoint::new(head.x * turn, head.y * turn);
+        let disc = ellipse(at, 0.75 * size, 0.75 * size);
+        let text = Item::Text(Text {
+            text: number.to_string(),
+            at: FigurePoint::new(at.x, at.y - 0.35 * size),
+            align: Align::Middle,
+            size,
+            face: Face::SemiBold,
+            colour: ink,
+            lang: lang.to_owned(),
+            role: Role::Label,
+        });
+        let white = Item::Fill { path: disc, colour: Colour::hex(0xFFFFFF), rule: FillRule::NonZero };
+        items.push(group(&format!("baby-{number}-number"), "", vec![white, text]));
+    }
+    items
+}
+
 /// Rounds with broken edges for a baby whose back was not felt.
 fn stand_ins(
     number: usize,
@@ -116,11 +147,8 @@ fn stand_ins(
 ) -> Item<FigurePoint> {
     let at = |p: crate::units::MotherPoint| FigurePoint::new(p.0.x, p.0.y);
     let (head, bottom) = (at(rounds.head.0), at(rounds.bottom.0));
-    let white = |path: Path<FigurePoint>| Item::Fill {
-        path,
-        colour: Colour::hex(0xFFFFFF),
-        rule: super::scene::FillRule::NonZero,
-    };
+    let white =
+        |path: Path<FigurePoint>| Item::Fill { path, colour: Colour::hex(0xFFFFFF), rule: FillRule::NonZero };
     let mut items = vec![broken(capsule(head, bottom, rounds.trunk))];
     for round in
         [ellipse(bottom, rounds.bottom.1, rounds.bottom.1), ellipse(head, rounds.head.1, rounds.head.1)]

@@ -20,7 +20,8 @@ const VISITS: [&str; 5] = [
 
 fn scene(text: &str, view: View) -> (figure::scene::Scene, f32) {
     let exam = read(text);
-    let pose = pose::from_exam(&exam, &[exam::conclude(&exam, 0)]);
+    let conclusions: Vec<_> = (0..exam.babies.len()).map(|i| exam::conclude(&exam, i)).collect();
+    let pose = pose::from_exam(&exam, &conclusions);
     let (words, fonts) = (Words::load("en").unwrap(), Fonts::load().unwrap());
     let layout = Layout::read(SKETCH.0, SKETCH.1).unwrap();
     let mm = layout.mm_per_cm(&figure::frame(Style::Sketch), &Content::default(), &words, &fonts).unwrap();
@@ -119,4 +120,29 @@ fn the_program_writes_it_forty_mm_wide_and_refuses_what_has_no_room() {
         assert!(said(&output).contains(why), "{more:?}: {}", said(&output));
     }
     assert!(said(&run(&["draw", "--help"])).contains("--palette"));
+}
+
+/// Of two babies the stamp says which is which, on the side where each lies, in both views.
+#[test]
+fn two_babies_are_numbered_on_their_sides() {
+    let text = "weeks = \"34+0\"\n[[baby]]\nhead = \"right, below navel\"\nbreech = \"right, above navel\"\nback = \"right front\"\n[[baby]]\nhead = \"left, below navel\"\nbreech = \"left, above navel\"\nback = \"left front\"\n";
+    for (view, turn) in [(View::Facing, 1.0), (View::Hers, -1.0)] {
+        let (scene, _) = scene(text, view);
+        let mut found = vec![];
+        walk(&scene.items, &mut |item| {
+            if let Item::Text(Text { text, at, role: Role::Label, .. }) = item {
+                found.push((text.clone(), at.x * turn > 0.0));
+            }
+        });
+        assert!(
+            found.contains(&("1".to_owned(), false)) && found.contains(&("2".to_owned(), true)),
+            "{found:?}"
+        );
+    }
+    let (one, _) = scene(VISITS[0], View::Facing);
+    walk(&one.items, &mut |item| {
+        if let Item::Text(Text { text, .. }) = item {
+            assert_ne!(text, "1", "one baby has no number");
+        }
+    });
 }
