@@ -10,7 +10,7 @@ use super::numbers::{self, Number};
 use super::options::{FigureOptions, Labels, Style};
 use super::scene::{Align, FillRule, Frame, Item, Path, Role, Step, Text};
 use super::solve::{Ask, Columns, Spot, solve};
-use super::terrain::{Box4, Round, Segment, Terrain};
+use super::terrain::{Round, Segment, Terrain};
 use super::wanted::{Source, Wanted};
 use crate::body::cast::Cast;
 use crate::body::pose::Pose;
@@ -28,7 +28,7 @@ pub struct Placed {
     /// The lines from above, each with the start of its baseline.
     pub lines: Vec<(String, FigurePoint)>,
     /// What they cover.
-    pub area: Box4,
+    pub area: Frame,
     /// To what they name.
     pub pointer: Option<Segment>,
     /// Whether a pale rim keeps lines of the body off the letters.
@@ -52,7 +52,7 @@ pub struct Plan {
     /// Faces that are seen.
     pub faces: Vec<Round>,
     /// The band of paper at the foot.
-    pub band: Option<Box4>,
+    pub band: Option<Frame>,
     size: f32,
 }
 
@@ -121,12 +121,7 @@ impl Planner<'_> {
         }
         if band.used() {
             plan.frame.bottom = band.foot();
-            plan.band = Some(Box4 {
-                left: self.frame.left,
-                bottom: plan.frame.bottom,
-                right: self.frame.right,
-                top: self.frame.bottom,
-            });
+            plan.band = Some(Frame { top: self.frame.bottom, ..plan.frame });
         }
         Ok(plan)
     }
@@ -151,7 +146,7 @@ impl Planner<'_> {
             let text = self.words.say(id, &[])?;
             let width = self.fonts.measure(Face::SemiBold, &text, size)?;
             let x = if sign > 0.0 { self.frame.right - EDGE - width } else { self.frame.left + EDGE };
-            let area = Box4 { left: x, bottom: y - 0.25 * size, right: x + width, top: y + 0.75 * size };
+            let area = Frame { left: x, bottom: y - 0.25 * size, right: x + width, top: y + 0.75 * size };
             plan.placed.push(Placed {
                 name: name.to_owned(),
                 role: Role::Side,
@@ -239,7 +234,7 @@ impl Planner<'_> {
         }
         let words: Vec<String> = wanted.iter().map(|w| w.text.clone()).collect();
         let f = self.frame;
-        let within = Box4 { left: f.left, bottom: f.bottom, right: f.right, top: f.top };
+        let within = Frame { left: f.left, bottom: f.bottom, right: f.right, top: f.top };
         let circles = numbers::place(&asks, 0.66 * self.size(), within, terrain)
             .map_err(|i| FigureError::NoRoom(words[i].clone()))?;
         let (numbers, key) = numbers::count(circles, &words);
@@ -276,7 +271,7 @@ impl Planner<'_> {
                     .zip(&baselines)
                     .map(|((text, _), y)| (text.clone(), FigurePoint::new(x + indent, *y)))
                     .collect();
-                let area = |left: f32, right: f32, last: f32| Box4 {
+                let area = |left: f32, right: f32, last: f32| Frame {
                     left,
                     bottom: last - 0.25 * size,
                     right,
@@ -323,7 +318,7 @@ impl Planner<'_> {
         plan.placed.push(Placed {
             name: format!("{name}-{}", plan.placed.len() + 1),
             role: Role::Caption,
-            area: Box4 {
+            area: Frame {
                 left: middle - widest * 0.5,
                 bottom: last - 0.25 * size,
                 right: middle + widest * 0.5,

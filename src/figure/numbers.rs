@@ -1,8 +1,9 @@
 //! Numbers at the places, for a key. In: what is to be pointed at, what is kept off. Out: where each number stands, with a
 //! pointer when it does not stand at its place; numbered in reading order, the same words by the same number.
 
+use super::scene::Frame;
 use super::solve::Ask;
-use super::terrain::{Box4, Round, Segment, Terrain, cross};
+use super::terrain::{Round, Segment, Terrain, cross};
 use crate::units::FigurePoint;
 
 /// A number on the picture.
@@ -25,7 +26,7 @@ const FAN: [i8; 16] = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6, 7, -7, 8];
 pub(super) fn place(
     asks: &[Ask],
     radius: f32,
-    within: Box4,
+    within: Frame,
     terrain: &Terrain<'_>,
 ) -> Result<Vec<(Round, Option<Segment>)>, usize> {
     let mut placed: Vec<(Round, Option<Segment>)> = vec![];
@@ -64,7 +65,7 @@ fn candidates(ask: &Ask, mark: usize, radius: f32) -> impl Iterator<Item = (Roun
 fn fits(
     (circle, pointer): &(Round, Option<Segment>),
     ask: &Ask,
-    within: Box4,
+    within: Frame,
     terrain: &Terrain<'_>,
     placed: &[(Round, Option<Segment>)],
     off_marks: bool,

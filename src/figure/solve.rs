@@ -5,7 +5,8 @@
 //! be, and neighbours whose pointers cross change places. Then sides and heights are tried one by one and kept when
 //! the whole becomes better. Nothing depends on the sign of x: a mirrored question has the mirrored answer.
 
-use super::terrain::{Box4, Segment, Terrain, cross};
+use super::scene::Frame;
+use super::terrain::{Segment, Terrain, cross};
 use crate::units::FigurePoint;
 
 /// Words to be placed, in the space of the finished picture.
@@ -47,10 +48,10 @@ pub(super) struct Columns {
 
 impl Columns {
     /// The box of words at a spot.
-    pub fn area(&self, ask: &Ask, spot: Spot) -> Box4 {
+    pub fn area(&self, ask: &Ask, spot: Spot) -> Frame {
         let (near, far) = (self.edge - ask.size.0, self.edge);
         let (left, right) = if spot.side > 0.0 { (near, far) } else { (-far, -near) };
-        Box4 { left, bottom: spot.y - ask.size.1 * 0.5, right, top: spot.y + ask.size.1 * 0.5 }
+        Frame { left, bottom: spot.y - ask.size.1 * 0.5, right, top: spot.y + ask.size.1 * 0.5 }
     }
 
     /// The pointer of words at a spot; `None` when the target cannot be reached from that side.
@@ -228,7 +229,7 @@ impl Trial<'_> {
     /// The cost of these places.
     fn judge(&self, spots: &[Spot]) -> f32 {
         let n = self.asks.len();
-        let areas: Vec<Box4> = (0..n).map(|i| self.columns.area(&self.asks[i], spots[i])).collect();
+        let areas: Vec<Frame> = (0..n).map(|i| self.columns.area(&self.asks[i], spots[i])).collect();
         let pointers: Vec<Option<Segment>> =
             (0..n).map(|i| self.columns.pointer(&self.asks[i], spots[i])).collect();
         let mut cost = 0.0;

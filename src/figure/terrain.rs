@@ -1,28 +1,16 @@
 //! What words, numbers and pointers keep off. In: a pose, its cast, where marks stand. Out: faces, marks and outlines in
 //! the space of the finished picture, and what it costs to lie on them.
 
+use super::scene::Frame;
 use crate::body::cast::Cast;
 use crate::body::mother::MotherShape;
 use crate::body::pose::Pose;
 use crate::units::{FigurePoint, Vec3};
 
-/// A rectangle, cm.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Box4 {
-    /// Smallest x.
-    pub left: f32,
-    /// Smallest y.
-    pub bottom: f32,
-    /// Largest x.
-    pub right: f32,
-    /// Largest y.
-    pub top: f32,
-}
-
-impl Box4 {
+impl Frame {
     /// The same, larger by `by` cm on every side.
     pub fn grown(self, by: f32) -> Self {
-        Box4 { left: self.left - by, bottom: self.bottom - by, right: self.right + by, top: self.top + by }
+        Frame { left: self.left - by, bottom: self.bottom - by, right: self.right + by, top: self.top + by }
     }
 
     /// Whether two boxes share more than an edge.
@@ -118,7 +106,7 @@ pub struct Terrain<'a> {
     /// Faces that are seen.
     pub faces: Vec<Round>,
     /// Words that stand already: sides, captions.
-    pub fixed: Vec<Box4>,
+    pub fixed: Vec<Frame>,
 }
 
 impl<'a> Terrain<'a> {
@@ -141,7 +129,7 @@ impl<'a> Terrain<'a> {
     }
 
     /// How far a box at an edge of the picture reaches over her outline, cm; not above 0 when it keeps off.
-    fn beyond_outline(&self, area: Box4) -> f32 {
+    fn beyond_outline(&self, area: Frame) -> f32 {
         let inner = if area.left > 0.0 { area.left } else { -area.right };
         let widest = [0.0, 0.5, 1.0]
             .map(|share| (area.bottom + (area.top - area.bottom) * share) * self.turn)
@@ -152,13 +140,13 @@ impl<'a> Terrain<'a> {
     }
 
     /// Whether words in a box at an edge lie on her outline or within it.
-    pub(super) fn on_outline(&self, area: Box4) -> bool {
+    pub(super) fn on_outline(&self, area: Frame) -> bool {
         self.beyond_outline(area) > 0.0
     }
 
     /// Cost of words in a box: over a mark, a face, other words or the baby they may not be, over her outline they
     /// should not.
-    pub(super) fn words_cost(&self, area: Box4, hard: f32) -> f32 {
+    pub(super) fn words_cost(&self, area: Frame, hard: f32) -> f32 {
         let mut cost = 0.0;
         if self.marks.iter().chain(&self.faces).any(|m| area.touches(*m)) {
             cost += hard;

@@ -6,8 +6,8 @@ use handspan::body::cast::Cast;
 use handspan::body::pose::{self, Pose};
 use handspan::exam;
 use handspan::figure::labels::Plan;
-use handspan::figure::scene::Role;
-use handspan::figure::terrain::{Box4, Round, Segment, cross};
+use handspan::figure::scene::{Frame, Role};
+use handspan::figure::terrain::{Round, Segment, cross};
 use handspan::figure::{self, FRAME, FigureOptions, Labels, Palette, Style, View};
 use handspan::fonts::Fonts;
 use handspan::sheet::{Content, FAMILY_PAGE, Layout, PICTURE, family};
@@ -151,7 +151,7 @@ fn options(view: View, labels: Labels, mm_per_cm: f32, type_pt: f32) -> FigureOp
     }
 }
 
-fn disc_on_box(r: Round, b: Box4) -> bool {
+fn disc_on_box(r: Round, b: Frame) -> bool {
     b.touches(r)
 }
 
@@ -163,9 +163,9 @@ fn struck(s: Segment, r: Round) -> bool {
 fn faults(plan: &Plan) -> Vec<String> {
     let mut out = vec![];
     let f = plan.frame;
-    let within = |b: Box4| b.left >= f.left && b.right <= f.right && b.bottom >= f.bottom && b.top <= f.top;
+    let within = |b: Frame| b.left >= f.left && b.right <= f.right && b.bottom >= f.bottom && b.top <= f.top;
     let words = &plan.placed;
-    let square = |r: Round| Box4 {
+    let square = |r: Round| Frame {
         left: r.at.x - r.radius,
         bottom: r.at.y - r.radius,
         right: r.at.x + r.radius,
