@@ -31,6 +31,16 @@ pub enum Command {
     Plate(Plate),
     /// List the words of an exam file
     Words,
+    /// List the rules of the reckoning, with their sources
+    Rules(Rules),
+}
+
+/// `rules`
+#[derive(Args)]
+pub struct Rules {
+    /// One JSON object a line
+    #[arg(long)]
+    pub json: bool,
 }
 
 /// `check`

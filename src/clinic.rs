@@ -1,6 +1,6 @@
 //! The clinic's own file, `clinic.toml`. In: its text. Out: `Clinic`, and every problem in it.
 //!
-//! It holds a name and telephone numbers for the family page; nothing about any person.
+//! It holds a name and telephone numbers for the family page, and thresholds of the clinic's own; nothing about any person.
 
 use crate::report::{Problem, any_error, placed, quoted};
 use serde::Deserialize;
@@ -20,6 +20,26 @@ pub struct Clinic {
     pub night: Option<String>,
     /// The emergency number of the country.
     pub emergency: Option<String>,
+    /// Its own thresholds.
+    pub thresholds: Thresholds,
+}
+
+/// What a clinic may set otherwise; every other rule is fixed.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Thresholds {
+    /// How far tape and weeks may differ, in cm. Usual: 2. Source: sfh-rules table (WHO-SFH), seen.
+    pub tape_cm: u16,
+    /// A heart rate under this cannot wait, beats a minute. Usual: 100. Source: fetal-heart table (WHO MCPC 2000, danger
+    /// limits), seen.
+    pub heart_low: u16,
+    /// A heart rate over this cannot wait, beats a minute. Usual: 180. Source: as `heart_low`.
+    pub heart_high: u16,
+}
+
+impl Default for Thresholds {
+    fn default() -> Self {
+        Self { tape_cm: 2, heart_low: 100, heart_high: 180 }
+    }
 }
 
 /// What came of reading a clinic file.
@@ -40,14 +60,30 @@ const LONGEST_NAME: usize = 80;
 /// Longest telephone number, in characters.
 const LONGEST_NUMBER: usize = 30;
 /// Keys at the top and under `[telephone]`.
-const TOP_KEYS: [&str; 2] = ["name", "telephone"];
+const TOP_KEYS: [&str; 3] = ["name", "telephone", "thresholds"];
 const TELEPHONE_KEYS: [&str; 4] = ["labour-ward", "day", "night", "emergency"];
+const THRESHOLD_KEYS: [&str; 3] = ["tape-cm", "heart-low", "heart-high"];
+/// What a threshold may be: tape in cm, limits of the heart in beats a minute. The heart's limits may only be moved to where
+/// more calls for action, or back: never under 100 and never over 180.
+const TAPE_CM: std::ops::RangeInclusive<i64> = 1..=4;
+const HEART_LOW: std::ops::RangeInclusive<i64> = 100..=120;
+const HEART_HIGH: std::ops::RangeInclusive<i64> = 160..=180;
 
 #[derive(Deserialize, Default)]
 struct File {
     name: Option<Spanned<String>>,
     #[serde(default)]
     telephone: Telephone,
+    #[serde(default)]
+    thresholds: OwnThresholds,
+}
+
+#[derive(Deserialize, Default)]
+#[serde(rename_all = "kebab-case")]
+struct OwnThresholds {
+    tape_cm: Option<Spanned<i64>>,
+    heart_low: Option<Spanned<i64>>,
+    heart_high: Option<Spanned<i64>>,
 }
 
 #[derive(Deserialize, Default)]
@@ -78,7 +114,7 @@ pub fn read(file: &str, bytes: &[u8]) -> ClinicReading {
             let span = fault.span().unwrap_or(0..0);
             problems.push(
                 Problem::at("clinic-value", file, span, fault.message().replace('\n', " "))
-                    .expecting("a name, and telephone numbers, between quotes"),
+                    .expecting("a name and telephone numbers between quotes; thresholds as whole numbers"),
             );
             File::default()
         }
@@ -88,9 +124,17 @@ pub fn read(file: &str, bytes: &[u8]) -> ClinicReading {
     let (labour_ward, day, night, emergency) =
         (number(labour_ward), number(day), number(night), number(emergency));
     let name = text(file, &mut problems, parsed.name, is_name);
+    let usual = Thresholds::default();
+    let own = parsed.thresholds;
+    let mut threshold = |value, range, unit, usual| number_in(file, &mut problems, value, range, unit, usual);
+    let thresholds = Thresholds {
+        tape_cm: threshold(own.tape_cm, TAPE_CM, "cm", usual.tape_cm),
+        heart_low: threshold(own.heart_low, HEART_LOW, "beats a minute", usual.heart_low),
+        heart_high: threshold(own.heart_high, HEART_HIGH, "beats a minute", usual.heart_high),
+    };
     let errors = any_error(&problems);
     let problems = placed(problems, source, MOST_PROBLEMS);
-    let clinic = (!errors).then_some(Clinic { name, labour_ward, day, night, emergency });
+    let clinic = (!errors).then_some(Clinic { name, labour_ward, day, night, emergency, thresholds });
     ClinicReading { clinic, problems }
 }
 
@@ -111,6 +155,27 @@ fn text(
             None
         }
     }
+}
+
+/// A threshold, or the usual one when it is left out or cannot stand.
+fn number_in(
+    file: &str,
+    problems: &mut Vec<Problem>,
+    value: Option<Spanned<i64>>,
+    range: std::ops::RangeInclusive<i64>,
+    unit: &str,
+    usual: u16,
+) -> u16 {
+    let Some(value) = value else { return usual };
+    let (span, said) = (value.span(), value.into_inner());
+    if let (true, Ok(number)) = (range.contains(&said), u16::try_from(said)) {
+        return number;
+    }
+    let expected = format!("a whole number of {unit} from {} to {}", range.start(), range.end());
+    problems.push(
+        Problem::at("clinic-value", file, span, format!("{said} is out of range here")).expecting(expected),
+    );
+    usual
 }
 
 fn is_number(text: &str) -> Result<(), &'static str> {
@@ -162,8 +227,10 @@ fn unknown_keys(file: &str, source: &str) -> Vec<Problem> {
     };
     check(table.get_ref(), &TOP_KEYS);
     for (key, value) in table.get_ref() {
-        if let ("telephone", DeValue::Table(numbers)) = (key.get_ref().as_ref(), value.get_ref()) {
-            check(numbers, &TELEPHONE_KEYS);
+        match (key.get_ref().as_ref(), value.get_ref()) {
+            ("telephone", DeValue::Table(numbers)) => check(numbers, &TELEPHONE_KEYS),
+            ("thresholds", DeValue::Table(own)) => check(own, &THRESHOLD_KEYS),
+            _ => {}
         }
     }
     problems

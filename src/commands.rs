@@ -8,6 +8,7 @@ mod listing;
 mod load;
 mod picture;
 mod plate;
+mod rules;
 
 pub use crate::figure::{Labels, Palette, Style, View};
 pub use draw::{Draw, Format};
@@ -66,6 +67,11 @@ pub enum Command {
     PlateList,
     /// The vocabulary.
     Words,
+    /// The ledger of rules.
+    Rules {
+        /// One JSON object a line instead of text.
+        json: bool,
+    },
 }
 
 /// What is asked of the program.
@@ -103,6 +109,13 @@ pub fn run(request: &Request) -> Outcome {
         Command::Handout(options) => handout::run(options, request.look),
         Command::Plate(options) => plate::run(options, request.look),
         Command::PlateList => Outcome { text: plate::list(), ..Outcome::default() },
+        Command::Rules { json: false } => Outcome { text: rules::text(), ..Outcome::default() },
+        Command::Rules { json: true } => match rules::json() {
+            Ok(text) => Outcome { text, ..Outcome::default() },
+            Err(fault) => {
+                Outcome { notes: format!("handspan: {fault}\n"), code: exit::FAILED, ..Outcome::default() }
+            }
+        },
         Command::Words => Outcome { text: listing::words(), ..Outcome::default() },
     }
 }

@@ -25,6 +25,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
     let said = |command| Ok(Work::One(Request { command, look: look(false) }, None));
     match arguments.command {
         cli::Command::Words => said(Command::Words),
+        cli::Command::Rules(rules) => said(Command::Rules { json: rules.json }),
         cli::Command::Check(check) => {
             only_once(check.exams.iter().chain(&check.clinic).map(AsRef::as_ref))?;
             let exams = check.exams.iter().map(|path| load(path)).collect();

@@ -234,6 +234,7 @@ conclude-engaged-said = Said to be engaged; no fifths recorded.
 conclude-head-free = Not engaged: the head is free above the brim.
 
 check-remarks-none = Nothing recorded here meets an act-now rule or contradicts itself. That rules nothing out.
+check-local = Reckoned by local thresholds, from the clinic's file.
 check-problems = In the file
 grade-act-now = Act now
 grade-cannot-both = Cannot both be right
@@ -259,8 +260,8 @@ remark-waters-broken-not-head-down = The waters have broken and the baby is not 
 remark-waters-broken-lie-not-known = The waters have broken and it is not recorded that the baby is head down. Feel for the head now, and follow your local guidance for broken waters, the risk to the cord first.
 remark-waters-broken-head-free = The waters have broken and the head is free above the brim. Call for help now and follow your local guidance for broken waters with a free head, the risk to the cord first.
 remark-heart-not-heard = The heart was not heard. Ask a second person and another instrument to listen now, and arrange a scan by your local guidance for a heart not heard; do not send her home to wait.
-remark-heart-rate-low = The heart rate is recorded as { $rate } beats a minute, under 100. Feel her pulse while you listen again for a full minute, get help, and follow your local guidance now.
-remark-heart-rate-high = The heart rate is recorded as { $rate } beats a minute, over 180. Listen again for a full minute, get help, and follow your local guidance now.
+remark-heart-rate-low = The heart rate is recorded as { $rate } beats a minute, under { $low }. Feel her pulse while you listen again for a full minute, get help, and follow your local guidance now.
+remark-heart-rate-high = The heart rate is recorded as { $rate } beats a minute, over { $high }. Listen again for a full minute, get help, and follow your local guidance now.
 remark-pulse-near-heart = Her pulse is { $pulse } and the rate heard is { $rate }: it may be her own pulse that was heard. Feel her pulse while you listen again now; if they run together, treat the heart as not heard.
 
 remark-head-and-bottom-in-one-place = Head and bottom cannot be in one place ({ $said }). Feel both ends of the womb again.

@@ -18,7 +18,7 @@ pub fn run(exams: &[Source], json: bool, clinic: Option<&Source>, look: Look) ->
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };
-    let (_, clinic_problems, clinic_failed) = load::clinic(clinic, look);
+    let (clinic, clinic_problems, clinic_failed) = load::clinic(clinic, look);
     let mut outcome = Outcome {
         notes: clinic_problems,
         code: if clinic_failed { exit::FAILED } else { exit::DONE },
@@ -26,7 +26,7 @@ pub fn run(exams: &[Source], json: bool, clinic: Option<&Source>, look: Look) ->
     };
     let mut parts = vec![];
     for source in exams {
-        let loaded = load::exam(source);
+        let loaded = load::exam(source, clinic.as_ref());
         outcome.code = outcome.code.max(loaded.code());
         let part = if json { json::line(&loaded, &words) } else { text(&loaded, &words, look) };
         match part {
@@ -50,9 +50,9 @@ fn text(loaded: &Loaded<'_>, words: &Words, look: Look) -> Result<String, WordsE
     text.push_str("\n\n");
     // What cannot wait stands before everything else.
     text.push_str(&remarks(loaded, words, look, &[Grade::ActNow])?);
-    text.push_str(&said::lines(exam, &loaded.conclusions, words)?);
+    text.push_str(&said::lines(exam, &loaded.reckoning.conclusions, words)?);
     text.push('\n');
-    for (index, conclusion) in loaded.conclusions.iter().enumerate() {
+    for (index, conclusion) in loaded.reckoning.conclusions.iter().enumerate() {
         let sentence = said::conclusion(exam, index, conclusion, words)?;
         let sentence = load::of_baby(sentence, index, exam.babies.len(), words)?;
         text.push_str(&paragraph(&sentence, Column::Margin));
@@ -64,8 +64,11 @@ fn text(loaded: &Loaded<'_>, words: &Words, look: Look) -> Result<String, WordsE
         look,
         &[Grade::CannotBoth, Grade::LookAgain, Grade::FollowGuidance],
     )?);
-    if loaded.remarks.is_empty() {
+    if loaded.reckoning.remarks.is_empty() {
         text.push_str(&paragraph(&words.say("check-remarks-none", &[])?, Column::Margin));
+    }
+    if loaded.reckoning.local {
+        text.push_str(&paragraph(&words.say("check-local", &[])?, Column::Margin));
     }
     if !problems.is_empty() {
         text.push_str(&format!("\n{}\n{problems}", words.say("check-problems", &[])?));
@@ -74,9 +77,9 @@ fn text(loaded: &Loaded<'_>, words: &Words, look: Look) -> Result<String, WordsE
 }
 
 fn remarks(loaded: &Loaded<'_>, words: &Words, look: Look, grades: &[Grade]) -> Result<String, WordsError> {
-    let babies = loaded.conclusions.len();
+    let babies = loaded.reckoning.conclusions.len();
     let mut text = String::new();
-    for remark in loaded.remarks.iter().filter(|remark| grades.contains(&remark.grade)) {
+    for remark in loaded.reckoning.remarks.iter().filter(|remark| grades.contains(&remark.grade)) {
         let grade = words.say(&format!("grade-{}", remark.grade.name()), &[])?;
         let ink = if remark.grade == Grade::ActNow { Ink::Alarm } else { Ink::Caution };
         text.push_str(&strong(&grade, ink, look));

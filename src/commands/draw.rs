@@ -72,13 +72,13 @@ pub fn run(options: &Draw, look: Look) -> Outcome {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };
-    let loaded = load::exam(&options.exam);
+    let loaded = load::exam(&options.exam, None);
     let exam = match loaded.exam(look) {
         Ok(exam) => exam,
         Err(outcome) => return outcome,
     };
     let mut notes = loaded.problems(look);
-    for remark in &loaded.remarks {
+    for remark in &loaded.reckoning.remarks {
         match load::sentence(remark, exam.babies.len(), &words) {
             Ok(text) => notes.push_str(&format!("{}: [{}] {text}\n", loaded.name, remark.id)),
             Err(fault) => return load::wordless(&fault),
@@ -122,7 +122,7 @@ fn picture(exam: &Exam, loaded: &Loaded<'_>, options: &Draw, words: &Words) -> R
 /// Title and description of the picture: what follows from the findings, and `notes` on the drawing, in words.
 fn content(exam: &Exam, loaded: &Loaded<'_>, notes: &[String], words: &Words) -> Result<Content, WordsError> {
     let mut told = vec![];
-    for (index, conclusion) in loaded.conclusions.iter().enumerate() {
+    for (index, conclusion) in loaded.reckoning.conclusions.iter().enumerate() {
         let sentence = said::conclusion(exam, index, conclusion, words)?;
         told.push(load::of_baby(sentence, index, exam.babies.len(), words)?);
     }

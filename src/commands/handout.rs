@@ -51,7 +51,8 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };
-    let loaded = load::exam(&options.exam);
+    let (clinic, clinic_problems, clinic_failed) = load::clinic(options.clinic.as_ref(), look);
+    let loaded = load::exam(&options.exam, clinic.as_ref());
     let exam = match loaded.exam(look) {
         Ok(exam) => exam,
         Err(outcome) => return outcome,
@@ -75,7 +76,6 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
             Ok(told) => notes.push_str(&told),
         },
     }
-    let (clinic, clinic_problems, clinic_failed) = load::clinic(options.clinic.as_ref(), look);
     notes.push_str(&clinic_problems);
     if clinic_failed {
         let why = "the clinic's file has a fault".to_owned();
@@ -101,7 +101,7 @@ fn refusal(loaded: &Loaded<'_>, options: &Handout, words: &Words) -> Result<Opti
     let mut reason = format!("{}: no family page is made\n", loaded.name);
     for remark in &stands {
         let grade = words.say(&format!("grade-{}", remark.grade.name()), &[])?;
-        let text = load::sentence(remark, loaded.conclusions.len(), words)?;
+        let text = load::sentence(remark, loaded.reckoning.conclusions.len(), words)?;
         reason.push_str(&format!("  {grade} [{}]: {text}\n", remark.id));
     }
     if stands.iter().all(|remark| remark.grade == Grade::ActNow) {
@@ -119,14 +119,14 @@ fn standing<'a>(loaded: &'a Loaded<'_>, options: &Handout) -> Vec<&'a Remark> {
         Grade::CannotBoth => true,
         Grade::LookAgain | Grade::FollowGuidance => false,
     };
-    loaded.remarks.iter().filter(against).collect()
+    loaded.reckoning.remarks.iter().filter(against).collect()
 }
 
 /// What stands all the same.
 fn despite(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
     let mut told = String::new();
     for remark in loaded.graded(Grade::ActNow) {
-        let text = load::sentence(remark, loaded.conclusions.len(), words)?;
+        let text = load::sentence(remark, loaded.reckoning.conclusions.len(), words)?;
         told.push_str(&format!("{}: made despite [{}]: {text}\n", loaded.name, remark.id));
     }
     Ok(told)
@@ -159,7 +159,8 @@ fn page(
     let maker = Maker { words, fonts: &fonts };
     let layout = layout(options)?;
     let lines = clinic_lines(clinic, words).map_err(|e| e.to_string())?;
-    let content = family::content(exam, &loaded.conclusions, &lines, words).map_err(|e| e.to_string())?;
+    let content =
+        family::content(exam, &loaded.reckoning.conclusions, &lines, words).map_err(|e| e.to_string())?;
     let pose = picture::pose(exam, loaded);
     let wanted = Wanted {
         style: Style::Soft,

@@ -2,8 +2,8 @@
 
 use super::{Outcome, Source, exit};
 use crate::clinic::{self, Clinic};
-use crate::exam::{self, Conclusion, Exam, Reading};
-use crate::reckon::{self, Grade, Remark};
+use crate::exam::{self, Exam, Reading};
+use crate::reckon::{self, Grade, Reckoning, Remark};
 use crate::report::{Look, Problem, Severity, any_error, draw};
 use crate::words::{Words, WordsError};
 
@@ -15,10 +15,8 @@ pub struct Loaded<'a> {
     pub source: &'a str,
     /// What was read.
     pub reading: Reading,
-    /// The conclusion for each baby.
-    pub conclusions: Vec<Conclusion>,
-    /// Remarks, the most pressing first.
-    pub remarks: Vec<Remark>,
+    /// What is reckoned of it; empty when it could not be read.
+    pub reckoning: Reckoning,
 }
 
 impl Loaded<'_> {
@@ -29,11 +27,11 @@ impl Loaded<'_> {
     /// The exit code that its problems and remarks call for.
     pub fn code(&self) -> u8 {
         let read = if any_error(&self.reading.problems) { exit::FAILED } else { exit::DONE };
-        self.remarks.iter().map(|remark| code_of(remark.grade)).fold(read, u8::max)
+        self.reckoning.remarks.iter().map(|remark| code_of(remark.grade)).fold(read, u8::max)
     }
     /// The remarks of one grade.
     pub fn graded(&self, grade: Grade) -> impl Iterator<Item = &Remark> {
-        self.remarks.iter().filter(move |remark| remark.grade == grade)
+        self.reckoning.remarks.iter().filter(move |remark| remark.grade == grade)
     }
     /// The exam, or an outcome that reports why there is none.
     pub fn exam(&self, look: Look) -> Result<&Exam, Outcome> {
@@ -76,19 +74,17 @@ fn text_of(source: &Source) -> &str {
     text.strip_prefix('\u{feff}').unwrap_or(text)
 }
 
-/// Read an exam and reckon its remarks.
-pub fn exam(source: &Source) -> Loaded<'_> {
+/// Read an exam and reckon its remarks, by the thresholds of the clinic.
+pub fn exam<'a>(source: &'a Source, clinic: Option<&Clinic>) -> Loaded<'a> {
     let reading = match &source.bytes {
         Ok(bytes) => exam::read(&source.name, bytes),
         Err(why) => {
             Reading { exam: None, problems: vec![unreadable(source, why)], spans: Default::default() }
         }
     };
-    let (conclusions, remarks) = match &reading.exam {
-        Some(exam) => (reckon::conclusions(exam), reckon::remarks(exam)),
-        None => (vec![], vec![]),
-    };
-    Loaded { name: &source.name, source: text_of(source), reading, conclusions, remarks }
+    let thresholds = clinic.map(|clinic| clinic.thresholds.clone()).unwrap_or_default();
+    let reckoning = reading.exam.as_ref().map(|exam| reckon::reckon(exam, &thresholds)).unwrap_or_default();
+    Loaded { name: &source.name, source: text_of(source), reading, reckoning }
 }
 
 /// Read a clinic file: the clinic, its problems as text, and whether any of them is an error.

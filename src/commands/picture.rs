@@ -87,7 +87,7 @@ impl Maker<'_> {
 
 /// The pose of a read exam.
 pub fn pose(exam: &Exam, loaded: &Loaded<'_>) -> Pose {
-    pose::from_exam(exam, &loaded.conclusions)
+    pose::from_exam(exam, &loaded.reckoning.conclusions)
 }
 
 /// What is to be said about a drawing, a sentence each.

@@ -74,7 +74,7 @@ fn sheet(options: &Plate, look: Look, words: &Words) -> Result<Vec<Vec<u8>>, Str
     let figures = options.set.figures();
     let sources: Vec<Source> =
         figures.iter().map(|figure| Source::new("figure", figure.exam.as_str())).collect();
-    let loaded: Vec<Loaded<'_>> = sources.iter().map(load::exam).collect();
+    let loaded: Vec<Loaded<'_>> = sources.iter().map(|source| load::exam(source, None)).collect();
     let mut captions = vec![];
     for (figure, loaded) in figures.iter().zip(&loaded) {
         captions.push(caption(figure, loaded, words).map_err(|e| e.to_string())?);
@@ -89,7 +89,7 @@ fn sheet(options: &Plate, look: Look, words: &Words) -> Result<Vec<Vec<u8>>, Str
     let mut scenes = vec![];
     for (((loaded, pose), caption), figure) in loaded.iter().zip(&poses).zip(&captions).zip(&figures) {
         let mut about = vec![format!("{caption}.")];
-        for conclusion in &loaded.conclusions {
+        for conclusion in &loaded.reckoning.conclusions {
             about.push(said::lie_and_back(conclusion, words).map_err(|e| e.to_string())?);
         }
         scenes.push(scene(options, (pose, figure.palette), mm_per_cm, (caption, about.join(" ")), &maker)?);
@@ -137,7 +137,7 @@ const COARSE_MM: f32 = 0.07;
 
 /// What stands under a figure.
 fn caption(figure: &Figure, loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
-    let conclusion = loaded.conclusions.first();
+    let conclusion = loaded.reckoning.conclusions.first();
     match figure.caption {
         Caption::Position => Ok(conclusion.and_then(|c| c.position).map(|p| p.words()).unwrap_or_default()),
         Caption::Lie => match conclusion {

@@ -4,6 +4,7 @@
 //! Every side is the mother's. What was not examined is `Finding::NotExamined`, never a guess.
 
 use crate::units::{Centimetres, Gestation, Grams, MotherSide};
+use jiff::civil::Date;
 
 /// One finding with its state.
 #[derive(Clone, Debug, PartialEq)]
@@ -647,11 +648,28 @@ pub struct Baby {
     pub position: Finding<Position>,
 }
 
+/// The dates of an exam, as they were given; all may be left out.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Dates {
+    /// The day of the visit.
+    pub visit: Option<Date>,
+    /// The due date as given.
+    pub due: Option<Date>,
+    /// First day of the last period.
+    pub last_period: Option<Date>,
+    /// Days of the cycle.
+    pub cycle: Option<u16>,
+    /// Weeks that a scan measured, and its day.
+    pub scan: Option<(Gestation, Date)>,
+}
+
 /// One visit's findings.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Exam {
     /// Weeks at the visit, given or worked out from dates.
     pub weeks: Option<Gestation>,
+    /// The dates they were worked out from, or that stand beside them.
+    pub dates: Dates,
     /// What was found of the mother.
     pub mother: Mother,
     /// The babies, in the order of the file; at least one.

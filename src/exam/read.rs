@@ -129,9 +129,9 @@ impl Reader<'_> {
         if babies.is_empty() {
             babies.push(self.baby(&empty, "baby.1"));
         }
-        let weeks = self.weeks(top);
+        let (weeks, dates) = self.weeks(top);
         let note = self.note(top, extra_notes);
-        let mut exam = Exam { weeks, mother, babies, note, read: vec![] };
+        let mut exam = Exam { weeks, dates, mother, babies, note, read: vec![] };
         self.earlier_tapes_are_earlier(&exam);
         exam.read = self.read_in_order(&exam);
         if exam.read.is_empty() && self.problems.is_empty() && exam.note.is_none() && !self.broken {

@@ -1,9 +1,11 @@
-//! What cannot wait. In: an exam. Out: act-now remarks that need no charts and no thresholds of a clinic.
+//! What cannot wait. In: an exam. Out: act-now remarks; of their thresholds a clinic can move the heart's limits alone.
 //!
 //! They cannot be silenced. Where it is not known whether a rule applies, it applies.
 
+use super::Remark;
 use super::heart::heart_rate;
-use super::{Grade, Remark};
+use super::ledger::{Rule, rule};
+use crate::clinic::Thresholds;
 use crate::exam::words::Vocabulary;
 use crate::exam::{
     Baby, Conclusion, Descent, Exam, Finding, Movements, Operation, Presentation, Report, WombFeel, conclude,
@@ -16,46 +18,29 @@ const HEART_EXPECTED: Gestation = Gestation::from_days(24 * 7);
 const MOVEMENTS_EXPECTED: Gestation = Gestation::from_days(24 * 7);
 /// From here on a usual range of the rate holds: 20+0.
 const RANGE_HOLDS: Gestation = Gestation::from_days(20 * 7);
-/// Below and above these, in beats a minute. Source: fetal-heart table (WHO-MCPC 2000, danger limits), seen.
-const RATE_LOW: f64 = 100.0;
-/// See `RATE_LOW`.
-const RATE_HIGH: f64 = 180.0;
 /// Her pulse this near the rate heard may be the rate heard, beats a minute, itself included.
 const PULSE_NEAR: f64 = 15.0;
 /// This many fifths or more above the brim: the head can be lifted out. Source: engagement-fifths table (Bettercare).
 const FREE_FIFTHS: u8 = 4;
 
-const MOVE: &str = "NHS movement guidance; RCOG 57";
-const SIGNS: &str = "CDC HEAR HER; WHO danger signs";
-const RATES: &str = "WHO MCPC 2000";
-const PRACTICE: &str = "common practice";
-
 /// The act-now remarks of an exam: of the mother, then of each baby.
-pub fn act_now(exam: &Exam) -> Vec<Remark> {
+pub fn act_now(exam: &Exam, thresholds: &Thresholds) -> Vec<Remark> {
     let mut remarks = vec![];
     movements(exam, &mut remarks);
     mother(exam, &mut remarks);
     for (index, baby) in exam.babies.iter().enumerate() {
         waters(exam, index, &conclude(exam, index), &mut remarks);
-        heart(exam, index, baby, &mut remarks);
+        heart(exam, index, baby, thresholds, &mut remarks);
     }
     remarks
 }
 
-fn remark(id: &'static str, source: &'static str, findings: &[&str]) -> Remark {
-    let findings = findings.iter().map(|key| (*key).to_owned()).collect();
-    Remark { id, grade: Grade::ActNow, baby: None, values: vec![], findings, source }
+fn remark(rule: &Rule, findings: &[&str]) -> Remark {
+    Remark::new(rule).on(findings)
 }
 
-fn of_baby(exam: &Exam, index: usize, id: &'static str, source: &'static str, names: &[&str]) -> Remark {
-    let findings = names
-        .iter()
-        .map(
-            |name| if name.contains('.') { (*name).to_owned() } else { format!("baby.{}.{name}", index + 1) },
-        )
-        .collect();
-    let number = if exam.babies.len() > 1 { (index + 1).to_string() } else { String::new() };
-    Remark { id, grade: Grade::ActNow, baby: Some(index), values: vec![("baby", number)], findings, source }
+fn of_baby(exam: &Exam, index: usize, rule: &Rule, names: &[&str]) -> Remark {
+    Remark::new(rule).of_baby(exam, index, names)
 }
 
 fn from(weeks: Option<Gestation>, start: Gestation) -> bool {
@@ -63,45 +48,47 @@ fn from(weeks: Option<Gestation>, start: Gestation) -> bool {
 }
 
 fn movements(exam: &Exam, remarks: &mut Vec<Remark>) {
-    let id = match exam.mother.movements.value() {
-        Some(Movements::Fewer) => "movements-fewer",
-        Some(Movements::Changed) => "movements-changed",
-        Some(Movements::None) => "movements-none",
-        Some(Movements::NotFeltYet) if from(exam.weeks, MOVEMENTS_EXPECTED) => "movements-not-felt-yet",
+    let rule = match exam.mother.movements.value() {
+        Some(Movements::Fewer) => const { rule("movements-fewer") },
+        Some(Movements::Changed) => const { rule("movements-changed") },
+        Some(Movements::None) => const { rule("movements-none") },
+        Some(Movements::NotFeltYet) if from(exam.weeks, MOVEMENTS_EXPECTED) => {
+            const { rule("movements-not-felt-yet") }
+        }
         Some(Movements::Usual | Movements::Felt | Movements::NotFeltYet) | None => return,
     };
-    remarks.push(remark(id, MOVE, &["mother.movements"]));
+    remarks.push(remark(rule, &["mother.movements"]));
 }
 
 fn mother(exam: &Exam, remarks: &mut Vec<Remark>) {
     let reports = exam.mother.reports.value().map_or(&[][..], Vec::as_slice);
     let womb = exam.mother.womb.value().map_or(&[][..], Vec::as_slice);
     if reports.contains(&Report::Bleeding) {
-        remarks.push(remark("bleeding", SIGNS, &["mother.reports"]));
+        remarks.push(remark(const { rule("bleeding") }, &["mother.reports"]));
     }
     if reports.contains(&Report::ConstantPain) {
-        remarks.push(remark("constant-pain", SIGNS, &["mother.reports"]));
+        remarks.push(remark(const { rule("constant-pain") }, &["mother.reports"]));
     }
     let urgent: Vec<&str> =
         reports.iter().filter(|report| is_urgent(**report)).filter_map(|report| report.word()).collect();
     if !urgent.is_empty() {
-        let mut remark = remark("urgent-signs", SIGNS, &["mother.reports"]);
+        let mut remark = remark(const { rule("urgent-signs") }, &["mother.reports"]);
         remark.values.push(("signs", urgent.join(", ")));
         remarks.push(remark);
     }
     if womb.contains(&WombFeel::Hard) && womb.contains(&WombFeel::Tender) {
-        remarks.push(remark("hard-tender-womb", PRACTICE, &["mother.womb"]));
+        remarks.push(remark(const { rule("hard-tender-womb") }, &["mother.womb"]));
     }
     if reports.contains(&Report::ScarPain) {
         match &exam.mother.operations {
             Finding::Found(found) if found.value.iter().any(on_womb) => {
-                remarks.push(remark("scar-pain", PRACTICE, &["mother.reports", "mother.operations"]));
+                remarks.push(remark(const { rule("scar-pain") }, &["mother.reports", "mother.operations"]));
             }
             _ if exam.mother.womb_cut.value().is_some() => {
-                remarks.push(remark("scar-pain", PRACTICE, &["mother.reports", "mother.womb-cut"]));
+                remarks.push(remark(const { rule("scar-pain") }, &["mother.reports", "mother.womb-cut"]));
             }
             Finding::Absent => {}
-            _ => remarks.push(remark("scar-pain-operations-not-known", PRACTICE, &["mother.reports"])),
+            _ => remarks.push(remark(const { rule("scar-pain-operations-not-known") }, &["mother.reports"])),
         }
     }
 }
@@ -131,7 +118,6 @@ fn on_womb(operation: &Operation) -> bool {
 }
 
 fn waters(exam: &Exam, index: usize, conclusion: &Conclusion, remarks: &mut Vec<Remark>) {
-    const SOURCE: &str = "RCOG 50";
     let baby = &exam.babies[index];
     if !exam.mother.reports.value().is_some_and(|reports| reports.contains(&Report::WatersBroken)) {
         return;
@@ -142,12 +128,12 @@ fn waters(exam: &Exam, index: usize, conclusion: &Conclusion, remarks: &mut Vec<
     );
     let free = baby.descent.value() == Some(&Descent::Free)
         || baby.head_above_brim.value().is_some_and(|fifths| fifths.get() >= FREE_FIFTHS);
-    let id = if !head_down && (conclusion.lie.is_some() || conclusion.presentation.is_some()) {
-        "waters-broken-not-head-down"
+    let rule = if !head_down && (conclusion.lie.is_some() || conclusion.presentation.is_some()) {
+        const { rule("waters-broken-not-head-down") }
     } else if !head_down {
-        "waters-broken-lie-not-known"
+        const { rule("waters-broken-lie-not-known") }
     } else if free {
-        "waters-broken-head-free"
+        const { rule("waters-broken-head-free") }
     } else {
         return;
     };
@@ -159,10 +145,10 @@ fn waters(exam: &Exam, index: usize, conclusion: &Conclusion, remarks: &mut Vec<
         ("descent", free && baby.descent.value().is_some()),
     ];
     names.extend(felt.into_iter().filter_map(|(name, known)| known.then_some(name)));
-    remarks.push(of_baby(exam, index, id, SOURCE, &names));
+    remarks.push(of_baby(exam, index, rule, &names));
 }
 
-fn heart(exam: &Exam, index: usize, baby: &Baby, remarks: &mut Vec<Remark>) {
+fn heart(exam: &Exam, index: usize, baby: &Baby, thresholds: &Thresholds, remarks: &mut Vec<Remark>) {
     let not_usual = matches!(
         exam.mother.movements.value(),
         Some(Movements::Fewer | Movements::Changed | Movements::None)
@@ -170,7 +156,7 @@ fn heart(exam: &Exam, index: usize, baby: &Baby, remarks: &mut Vec<Remark>) {
     // A heart that could not be made out was not heard.
     let not_heard = matches!(baby.heart, Finding::Absent | Finding::CouldNotTell { .. });
     if not_heard && (not_usual || from(exam.weeks, HEART_EXPECTED)) {
-        remarks.push(of_baby(exam, index, "heart-not-heard", PRACTICE, &["heart"]));
+        remarks.push(of_baby(exam, index, const { rule("heart-not-heard") }, &["heart"]));
     }
     // Counts and a stated rate may stand side by side: either can be the alarm.
     let counted = heart_rate(baby).filter(|_| baby.heart_counts.value().is_some());
@@ -180,9 +166,11 @@ fn heart(exam: &Exam, index: usize, baby: &Baby, remarks: &mut Vec<Remark>) {
         stated.map(|(low, high)| ("heart-rate", low, high, (low + high) / 2.0)),
     ];
     for (name, low, high, mean) in rates.into_iter().flatten() {
-        let mut push = |id, source, names: &[&str], value: f64| {
-            let mut remark = of_baby(exam, index, id, source, names);
+        let mut push = |rule: &Rule, names: &[&str], value: f64| {
+            let mut remark = of_baby(exam, index, rule, names);
             remark.values.push(("rate", format!("{value:.0}")));
+            remark.values.push(("low", thresholds.heart_low.to_string()));
+            remark.values.push(("high", thresholds.heart_high.to_string()));
             if let Some(pulse) = exam.mother.pulse.value() {
                 remark.values.push(("pulse", pulse.to_string()));
             }
@@ -190,16 +178,16 @@ fn heart(exam: &Exam, index: usize, baby: &Baby, remarks: &mut Vec<Remark>) {
                 remarks.push(remark);
             }
         };
-        if low < RATE_LOW {
-            push("heart-rate-low", RATES, &[name], low);
+        if low < f64::from(thresholds.heart_low) {
+            push(const { rule("heart-rate-low") }, &[name], low);
         }
-        if high > RATE_HIGH && from(exam.weeks, RANGE_HOLDS) {
-            push("heart-rate-high", RATES, &[name], high);
+        if high > f64::from(thresholds.heart_high) && from(exam.weeks, RANGE_HOLDS) {
+            push(const { rule("heart-rate-high") }, &[name], high);
         }
         if let Some(pulse) = exam.mother.pulse.value()
             && (f64::from(*pulse) - mean).abs() <= PULSE_NEAR
         {
-            push("pulse-near-heart", PRACTICE, &["mother.pulse", name], mean);
+            push(const { rule("pulse-near-heart") }, &["mother.pulse", name], mean);
         }
     }
 }

@@ -1,5 +1,6 @@
 //! Findings that cannot all be right. In: an exam and its conclusions. Out: cannot-both remarks; logic only.
 
+use super::ledger::rule;
 use super::{Grade, Remark};
 use crate::exam::{Conclusion, Exam, Report, words::Vocabulary};
 
@@ -38,12 +39,9 @@ fn reported_and_denied(exam: &Exam) -> Option<Remark> {
     let (reports, denies) = (exam.mother.reports.value()?, exam.mother.denies.value()?);
     let both: Vec<&str> =
         reports.iter().filter(|said| denies.contains(said)).filter_map(|r: &Report| r.word()).collect();
-    (!both.is_empty()).then(|| Remark {
-        id: "reported-and-denied",
-        grade: Grade::CannotBoth,
-        baby: None,
-        values: vec![("said", both.join(", "))],
-        findings: vec!["mother.reports".to_owned(), "mother.denies".to_owned()],
-        source: "",
+    (!both.is_empty()).then(|| {
+        Remark::new(const { rule("reported-and-denied") })
+            .on(&["mother.reports", "mother.denies"])
+            .with("said", both.join(", "))
     })
 }

@@ -4,12 +4,16 @@
 
 mod act_now;
 mod cannot_both;
+pub mod curves;
 mod heart;
+pub mod ledger;
 
 pub use act_now::act_now;
 pub use cannot_both::cannot_both;
 pub use heart::{HeartRate, count_rate, count_step, heart_rate};
+pub use ledger::Rule;
 
+use crate::clinic::Thresholds;
 use crate::exam::{Conclusion, Exam, conclude};
 use crate::words::{Words, WordsError};
 
@@ -56,6 +60,39 @@ pub struct Remark {
 }
 
 impl Remark {
+    /// The remark of a rule, without a baby, values and findings. A rule without a grade makes none: it counts as worth
+    /// another look.
+    pub fn new(rule: &Rule) -> Self {
+        Remark {
+            id: rule.id,
+            grade: rule.grade.unwrap_or(Grade::LookAgain),
+            baby: None,
+            values: vec![],
+            findings: vec![],
+            source: if rule.trust == ledger::Trust::Logic { "" } else { rule.ground() },
+        }
+    }
+    /// With the keys of the findings it rests on.
+    pub fn on(mut self, findings: &[&str]) -> Self {
+        self.findings.extend(findings.iter().map(|key| (*key).to_owned()));
+        self
+    }
+    /// With a value for its sentence.
+    pub fn with(mut self, name: &'static str, value: impl Into<String>) -> Self {
+        self.values.push((name, value.into()));
+        self
+    }
+    /// About one baby (index from 0); findings without a dot are that baby's. `{ $baby }` is its number when there are
+    /// several, else empty.
+    pub fn of_baby(mut self, exam: &Exam, index: usize, findings: &[&str]) -> Self {
+        self.baby = Some(index);
+        let number = if exam.babies.len() > 1 { (index + 1).to_string() } else { String::new() };
+        self.values.push(("baby", number));
+        self.findings.extend(findings.iter().map(|name| {
+            if name.contains('.') { (*name).to_owned() } else { format!("baby.{}.{name}", index + 1) }
+        }));
+        self
+    }
     /// Its sentence.
     pub fn text(&self, words: &Words) -> Result<String, WordsError> {
         let values: Vec<(&str, &str)> =
@@ -69,9 +106,22 @@ pub fn conclusions(exam: &Exam) -> Vec<Conclusion> {
     (0..exam.babies.len()).map(|index| conclude(exam, index)).collect()
 }
 
-/// All remarks that are reckoned so far, the most pressing first.
-pub fn remarks(exam: &Exam) -> Vec<Remark> {
-    let mut all = act_now(exam);
-    all.extend(cannot_both(exam, &conclusions(exam)));
-    all
+/// Everything that is reckoned of an exam.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Reckoning {
+    /// The conclusion for each baby, in the order of the file.
+    pub conclusions: Vec<Conclusion>,
+    /// Remarks, the most pressing first.
+    pub remarks: Vec<Remark>,
+    /// True when a threshold of the clinic's own was used.
+    pub local: bool,
+}
+
+/// Reckon an exam by these thresholds.
+pub fn reckon(exam: &Exam, thresholds: &Thresholds) -> Reckoning {
+    let conclusions = conclusions(exam);
+    let mut remarks = act_now(exam, thresholds);
+    remarks.extend(cannot_both(exam, &conclusions));
+    remarks.sort_by_key(|remark| remark.grade);
+    Reckoning { conclusions, remarks, local: *thresholds != Thresholds::default() }
 }

@@ -3,7 +3,7 @@
 use super::shared::{baby, read, rows};
 use handspan::commands::{Command, Request, Source, exit, run};
 use handspan::exam::{BackTurn, Conclusion, Exam, Lie, Position, Presentation, conclude};
-use handspan::reckon::{Grade, Remark, remarks};
+use handspan::reckon::{Grade, Remark, reckon};
 use handspan::report::Look;
 use handspan::units::MotherSide::{Left, Right};
 
@@ -325,7 +325,12 @@ fn doubt_is_carried_on() {
 }
 
 fn act_now(exam: &Exam) -> Vec<&'static str> {
-    remarks(exam).iter().filter(|r| r.grade == Grade::ActNow).map(|r: &Remark| r.id).collect()
+    reckon(exam, &Default::default())
+        .remarks
+        .iter()
+        .filter(|r| r.grade == Grade::ActNow)
+        .map(|r: &Remark| r.id)
+        .collect()
 }
 
 #[test]
@@ -386,7 +391,7 @@ fn what_cannot_wait() {
     assert_eq!(act_now(&read("[mother]\npulse=119\n[baby]\nheart-rate=135")), Vec::<&str>::new());
     // Of twins each heart is looked at by itself.
     let twins = read("weeks=\"34+0\"\n[[baby]]\nheart-rate=140\n[[baby]]\nheart=\"not heard\"");
-    let standing = remarks(&twins);
+    let standing = reckon(&twins, &Default::default()).remarks;
     assert_eq!(standing.iter().map(|r| (r.id, r.baby)).collect::<Vec<_>>(), [("heart-not-heard", Some(1))]);
     assert_eq!(standing[0].findings, ["baby.2.heart"]);
 }

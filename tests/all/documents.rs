@@ -3,6 +3,7 @@
 //! `BLESS=1` rewrites the outputs in README.md and its picture: look at them, then commit.
 
 use super::shared::{path, run_in, rust_files, said};
+use handspan::reckon::ledger::{RULES, Trust};
 use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
@@ -249,29 +250,55 @@ fn every_test_that_is_named_is_there() {
 }
 
 #[test]
-fn the_ledger_has_every_rule_that_can_be_remarked_and_no_other() {
+fn the_ledger_of_the_documents_is_that_of_the_program() {
+    let rows: String = RULES
+        .iter()
+        .map(|rule| {
+            let formula = if rule.formula.is_empty() { String::new() } else { format!(": {}", rule.formula) };
+            let grade = rule.grade.map_or("number", |grade| grade.name());
+            let trust = if rule.source.is_empty() { "" } else { rule.trust.name() };
+            format!("| `{}` | {}{formula} | {} | {trust} | {grade} |\n", rule.id, rule.meaning, rule.ground())
+        })
+        .collect();
     let text = read("DEVELOPERS.md");
-    let ledger =
-        text.split("\n## Checks ledger\n").nth(1).expect("a ledger").split("\n## ").next().expect("its end");
-    let rows: BTreeSet<&str> =
-        ledger.lines().filter_map(|line| line.strip_prefix("| `")?.split('`').next()).collect();
+    let (before, rest) = text
+        .split_once("| id | meaning | source | trust | grade |\n|---|---|---|---|---|\n")
+        .expect("a ledger");
+    let (kept, after) = rest.split_at(rest.find("\n\n").expect("its end") + 1);
+    if bless() {
+        let head = "| id | meaning | source | trust | grade |\n|---|---|---|---|---|\n";
+        std::fs::write(path("DEVELOPERS.md"), format!("{before}{head}{rows}{after}"))
+            .expect("it can be written");
+    } else {
+        assert_eq!(kept, rows, "DEVELOPERS.md: the ledger has changed; look, then BLESS=1");
+    }
+}
+
+#[test]
+fn every_rule_that_makes_a_remark_has_a_sentence_and_is_made() {
     let words = read("layouts/words/en.ftl");
-    let remarks: BTreeSet<&str> =
+    let sentences: BTreeSet<&str> =
         words.lines().filter_map(|line| line.strip_prefix("remark-")?.split(" =").next()).collect();
-    assert_eq!(rows, remarks);
-    // The grade of a row is that of the file which makes the remark.
-    let act_now = read("src/reckon/act_now.rs");
-    let cannot_both = read("src/reckon/cannot_both.rs") + &read("src/exam/conclude.rs");
-    for line in ledger.lines().filter(|line| line.starts_with("| `")) {
-        let cells: Vec<&str> = line.trim_matches('|').split(" | ").map(str::trim).collect();
-        let [id, meaning, source, grade] = cells[..] else { panic!("`{line}` is no row of four") };
-        let quoted = format!("\"{}\"", id.trim_matches('`'));
-        let made = if grade == "act-now" { &act_now } else { &cannot_both };
-        assert!(["act-now", "cannot-both"].contains(&grade) && made.contains(&quoted), "{id} is no {grade}");
-        assert!(!meaning.is_empty() && !source.is_empty(), "{id}");
-        if grade == "act-now" {
-            assert!(act_now.contains(&format!("\"{source}\"")), "{id}: no rule names the source {source}");
+    let rules: BTreeSet<&str> =
+        RULES.iter().filter(|rule| rule.grade.is_some()).map(|rule| rule.id).collect();
+    assert_eq!(sentences, rules);
+    let mut code = read("src/exam/conclude.rs");
+    for (file, text) in rust_files(&path("src/reckon")) {
+        if !file.ends_with("ledger.rs") {
+            code.push_str(&text);
         }
+    }
+    let mut seen = BTreeSet::new();
+    for rule in RULES {
+        assert!(seen.insert(rule.id), "{} has two rows", rule.id);
+        assert!(
+            rule.grade.is_none() || code.contains(&format!("\"{}\"", rule.id)),
+            "nothing makes {}",
+            rule.id
+        );
+        assert!(!rule.meaning.is_empty() && rule.checked.len() == 10, "{}", rule.id);
+        let sourced = !matches!(rule.trust, Trust::Logic | Trust::CommonPractice);
+        assert_eq!(sourced, !rule.source.is_empty(), "{}: a source, or a trust that needs none", rule.id);
     }
 }
 

@@ -1,6 +1,6 @@
 //! A stand-in figure and empty exams, for tests of everything after the figure.
 
-use handspan::exam::{Baby, Conclusion, Exam, Finding, Found, KnownBy, Mother};
+use handspan::exam::{Baby, Conclusion, Dates, Exam, Finding, Found, KnownBy, Mother};
 use handspan::figure::scene::{Align, Colour, FillRule, Frame, Item, Path, Role, Scene, Step, Text};
 use handspan::fonts::Face;
 use handspan::units::{FigurePoint, Gestation};
@@ -201,6 +201,7 @@ pub fn exam(weeks: Option<(u16, u16)>) -> Exam {
         earlier_tapes: Finding::NotExamined,
     };
     Exam {
+        dates: Dates::default(),
         weeks: weeks.and_then(|(w, d)| Gestation::new(w, d)),
         mother,
         babies: vec![baby()],

@@ -20,6 +20,9 @@ struct Line<'a> {
     #[serde(skip_serializing_if = "Option::is_none")]
     babies: Option<Vec<Baby>>,
     remarks: Vec<Said>,
+    /// True when thresholds of the clinic's own were used; else left out.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    local: bool,
     problems: &'a [Problem],
 }
 
@@ -87,8 +90,9 @@ impl Serialize for Values {
 pub fn line(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
     let exam = loaded.reading.exam.as_ref();
     let babies = exam.map(|exam| {
-        let pose = pose::from_exam(exam, &loaded.conclusions);
+        let pose = pose::from_exam(exam, &loaded.reckoning.conclusions);
         loaded
+            .reckoning
             .conclusions
             .iter()
             .enumerate()
@@ -96,7 +100,7 @@ pub fn line(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
             .collect()
     });
     let remarks: Result<Vec<Said>, WordsError> =
-        loaded.remarks.iter().map(|remark| said(remark, words)).collect();
+        loaded.reckoning.remarks.iter().map(|remark| said(remark, words)).collect();
     let line = Line {
         format: "handspan-check/1",
         exam: loaded.name,
@@ -106,6 +110,7 @@ pub fn line(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
         read: exam.map(|exam| InOrder(&exam.read)),
         babies,
         remarks: remarks?,
+        local: loaded.reckoning.local,
         problems: &loaded.reading.problems,
     };
     let json = serde_json::to_string(&line).map_err(|fault| WordsError(fault.to_string()))?;

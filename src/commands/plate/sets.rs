@@ -229,7 +229,7 @@ mod tests {
                 let reading = read("figure", figure.exam.as_bytes());
                 assert!(reading.problems.is_empty(), "{}: {}", figure.exam, reading.problems[0].message);
                 let exam = reading.exam.expect("an exam");
-                assert!(reckon::remarks(&exam).is_empty(), "{}", figure.exam);
+                assert!(reckon::reckon(&exam, &Default::default()).remarks.is_empty(), "{}", figure.exam);
                 for conclusion in reckon::conclusions(&exam) {
                     assert!(conclusion.lie.is_some() && conclusion.back.is_some(), "{}", figure.exam);
                     assert!(!conclusion.unsure && conclusion.conflicts.is_empty(), "{}", figure.exam);

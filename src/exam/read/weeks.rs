@@ -3,6 +3,7 @@
 use super::{Reader, entry};
 use crate::exam::dates;
 use crate::exam::keys::{self, Scope};
+use crate::exam::model::Dates;
 use crate::exam::piece::{Fault, Piece};
 use crate::exam::quantity as q;
 use crate::report::{Problem, quoted};
@@ -15,8 +16,8 @@ use toml::de::{DeTable, DeValue};
 const CYCLE_DAYS: std::ops::RangeInclusive<u16> = 18..=60;
 
 impl Reader<'_> {
-    /// Weeks as given, or from the dates; both, when they agree.
-    pub(super) fn weeks(&mut self, top: &DeTable<'_>) -> Option<Gestation> {
+    /// Weeks as given, or from the dates; both, when they agree. And the dates.
+    pub(super) fn weeks(&mut self, top: &DeTable<'_>) -> (Option<Gestation>, Dates) {
         let given = self.top(top, "weeks", |reader, value| {
             let text = reader.text_of(value)?;
             let piece = Piece::new(&text);
@@ -34,6 +35,12 @@ impl Reader<'_> {
             scan(Piece::new(&text))
         });
         self.dates_in_words(visit, due, last_period, cycle, scan);
+        let dates = Dates { visit, due, last_period, cycle, scan };
+        (self.weeks_from(top, given, dates), dates)
+    }
+
+    fn weeks_from(&mut self, top: &DeTable<'_>, given: Option<Gestation>, dates: Dates) -> Option<Gestation> {
+        let Dates { visit, due, last_period, cycle, scan } = dates;
         if let (Some(_), None, false) = (cycle, entry(top, "last-period"), self.broken) {
             self.top_fault(
                 "cycle",

@@ -1,0 +1,228 @@
+//! The ledger. In: nothing. Out: every rule of the reckoning, a row a rule: what it means, where it comes from, how far
+//! that can be trusted.
+//!
+//! A remark takes its grade and its source from its row; `handspan rules` prints the rows; a test holds DEVELOPERS.md
+//! and the messages to them.
+
+use super::Grade;
+
+/// The day of the ledger's last change; printed on every output beside the program's version.
+pub const LEDGER_VERSION: &str = "2026-11-25";
+
+/// How far a rule's source can be trusted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Trust {
+    /// Follows from the findings alone.
+    Logic,
+    /// Printed in a document that was read.
+    Seen,
+    /// Read in a document that quotes the source, or in one of low authority.
+    SeenSecondHand,
+    /// Our own arithmetic on what was seen.
+    Derived,
+    /// A convention without a source.
+    CommonPractice,
+}
+
+impl Trust {
+    /// The word that is printed.
+    pub fn name(self) -> &'static str {
+        match self {
+            Trust::Logic => "logic",
+            Trust::Seen => "seen",
+            Trust::SeenSecondHand => "seen second-hand",
+            Trust::Derived => "derived",
+            Trust::CommonPractice => "common practice",
+        }
+    }
+}
+
+/// Who reads what a rule says.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Audience {
+    /// The examiner and the chart.
+    Examiner,
+    /// The family too.
+    Family,
+}
+
+impl Audience {
+    /// The word that is printed.
+    pub fn name(self) -> &'static str {
+        match self {
+            Audience::Examiner => "examiner",
+            Audience::Family => "family",
+        }
+    }
+}
+
+/// One rule.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Rule {
+    /// Stable id: of a remark, its message is `remark-ID`.
+    pub id: &'static str,
+    /// How pressing its remark is; `None` for a number that makes no remark.
+    pub grade: Option<Grade>,
+    /// What it means, in a few words.
+    pub meaning: &'static str,
+    /// Its formula or threshold, with units; empty when the meaning says it all.
+    pub formula: &'static str,
+    /// Where it comes from, with its edition; empty for logic and common practice.
+    pub source: &'static str,
+    /// The day on which it was last held against its source.
+    pub checked: &'static str,
+    /// How far the source can be trusted.
+    pub trust: Trust,
+    /// Who reads what it says.
+    pub audience: Audience,
+}
+
+impl Rule {
+    /// The source, or what stands in its place.
+    pub fn ground(&self) -> &'static str {
+        if self.source.is_empty() { self.trust.name() } else { self.source }
+    }
+}
+
+/// The rule of an id that is known when this is compiled: `const { rule("bleeding") }` does not compile without its row.
+pub const fn rule(id: &str) -> &'static Rule {
+    let mut at = 0;
+    while at < RULES.len() {
+        if same(RULES[at].id, id) {
+            return &RULES[at];
+        }
+        at += 1;
+    }
+    panic!("there is no such rule")
+}
+
+const fn same(a: &str, b: &str) -> bool {
+    let (a, b) = (a.as_bytes(), b.as_bytes());
+    if a.len() != b.len() {
+        return false;
+    }
+    let mut at = 0;
+    while at < a.len() {
+        if a[at] != b[at] {
+            return false;
+        }
+        at += 1;
+    }
+    true
+}
+
+/// The rule of an id, if there is one.
+pub fn find(id: &str) -> Option<&'static Rule> {
+    RULES.iter().find(|rule| rule.id == id)
+}
+
+const CHECKED: &str = "2026-11-25";
+const MOVE: &str = "NHS movement guidance; RCOG 57 (2011)";
+const SIGNS: &str = "CDC HEAR HER; WHO danger signs";
+const CORD: &str = "RCOG 50 (2014)";
+const RATES: &str = "WHO MCPC (2000)";
+
+const fn of(
+    id: &'static str,
+    grade: Grade,
+    meaning: &'static str,
+    formula: &'static str,
+    source: &'static str,
+    trust: Trust,
+) -> Rule {
+    Rule {
+        id,
+        grade: Some(grade),
+        meaning,
+        formula,
+        source,
+        checked: CHECKED,
+        trust,
+        audience: Audience::Examiner,
+    }
+}
+
+const fn act_now(
+    id: &'static str,
+    meaning: &'static str,
+    formula: &'static str,
+    source: &'static str,
+) -> Rule {
+    of(id, Grade::ActNow, meaning, formula, source, Trust::Seen)
+}
+
+const fn by_practice(id: &'static str, meaning: &'static str, formula: &'static str) -> Rule {
+    of(id, Grade::ActNow, meaning, formula, "", Trust::CommonPractice)
+}
+
+const fn logic(id: &'static str, meaning: &'static str) -> Rule {
+    of(id, Grade::CannotBoth, meaning, "", "", Trust::Logic)
+}
+
+/// Every rule, the most pressing first; inside a grade in the order of an examination.
+pub const RULES: &[Rule] = &[
+    // What cannot wait.
+    act_now("movements-fewer", "she says the baby moves less", "at any rate heard", MOVE),
+    act_now("movements-changed", "she says the movements have changed", "at any rate heard", MOVE),
+    act_now("movements-none", "she says the baby does not move", "at any rate heard", MOVE),
+    act_now("movements-not-felt-yet", "movements not felt yet", "at 24+0 or later, or weeks not known", MOVE),
+    act_now("bleeding", "she reports bleeding", "", SIGNS),
+    act_now("constant-pain", "she reports pain that stays", "", SIGNS),
+    act_now("urgent-signs", "fits, chest pain, trouble breathing or changes in sight", "", SIGNS),
+    by_practice("hard-tender-womb", "the womb is both hard and tender", ""),
+    by_practice("scar-pain", "scar pain, and the womb was operated on or cut", ""),
+    by_practice(
+        "scar-pain-operations-not-known",
+        "scar pain, and it is not recorded whether the womb was operated on",
+        "",
+    ),
+    act_now("waters-broken-not-head-down", "waters broken, and the baby is not head down", "", CORD),
+    act_now("waters-broken-lie-not-known", "waters broken, and the lie is not known", "", CORD),
+    act_now(
+        "waters-broken-head-free",
+        "waters broken, head down but free",
+        "free, or 4/5 or more above the brim",
+        CORD,
+    ),
+    by_practice(
+        "heart-not-heard",
+        "looked for and not heard, or not made out",
+        "from 24+0, with weeks not known, or when movements are not usual",
+    ),
+    act_now(
+        "heart-rate-low",
+        "a rate, or the mean of the counts, is low",
+        "under 100 a minute, or a local limit",
+        RATES,
+    ),
+    act_now(
+        "heart-rate-high",
+        "a rate, or the mean of the counts, is high",
+        "over 180 a minute, or a local limit; from 20+0 or weeks not known",
+        RATES,
+    ),
+    by_practice(
+        "pulse-near-heart",
+        "her pulse is near the rate heard",
+        "within 15 a minute of the mean, 15 included",
+    ),
+    // What cannot all be right.
+    logic("reported-and-denied", "the same sign in both lists"),
+    logic("head-and-bottom-in-one-place", "both poles at one place"),
+    logic("back-against-lie", "a back that cannot lie so with these poles"),
+    logic("lie-against-findings", "the lie that was written is not what follows"),
+    logic("presentation-against-findings", "the presentation that was written is not what follows"),
+    logic("position-against-findings", "the position that was written is not what follows"),
+    logic("conclusions-against-one-another", "two written conclusions exclude each other"),
+    logic("attitude-against-presentation", "the head held in two ways"),
+    logic("engaged-and-crosswise", "a head deep in the pelvis in a crosswise or slanting lie"),
+    logic("head-in-two-places", "fifths of a head that is felt elsewhere"),
+    logic("fifths-on-a-breech", "fifths with the bottom down"),
+    logic("engaged-on-a-breech", "engaged said of a bottom"),
+    logic("fifths-against-descent", "fifths and the word for descent disagree"),
+    logic("heart-not-heard-but-counted", "a rate of a heart that was not heard"),
+    // Dates, tape, weight and heart.
+    // Agreement.
+    // What local guidance settles.
+    // Growth over visits.
+];
