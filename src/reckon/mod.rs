@@ -3,12 +3,14 @@
 //! A remark is never a diagnosis and never reassurance; its sentence is the message `remark-<id>` of the language file.
 
 mod act_now;
+mod agreement;
 mod cannot_both;
 pub mod curves;
 mod heart;
 pub mod ledger;
 
 pub use act_now::act_now;
+pub use agreement::{Agreement, agreement};
 pub use cannot_both::cannot_both;
 pub use heart::{HeartRate, count_rate, count_step, heart_rate};
 pub use ledger::Rule;
@@ -111,6 +113,8 @@ pub fn conclusions(exam: &Exam) -> Vec<Conclusion> {
 pub struct Reckoning {
     /// The conclusion for each baby, in the order of the file.
     pub conclusions: Vec<Conclusion>,
+    /// What agrees for each baby, in the order of the file.
+    pub agreement: Vec<Agreement>,
     /// Remarks, the most pressing first.
     pub remarks: Vec<Remark>,
     /// True when a threshold of the clinic's own was used.
@@ -122,6 +126,8 @@ pub fn reckon(exam: &Exam, thresholds: &Thresholds) -> Reckoning {
     let conclusions = conclusions(exam);
     let mut remarks = act_now(exam, thresholds);
     remarks.extend(cannot_both(exam, &conclusions));
+    let (agreement, look_again) = agreement(exam, &conclusions);
+    remarks.extend(look_again);
     remarks.sort_by_key(|remark| remark.grade);
-    Reckoning { conclusions, remarks, local: *thresholds != Thresholds::default() }
+    Reckoning { conclusions, agreement, remarks, local: *thresholds != Thresholds::default() }
 }
