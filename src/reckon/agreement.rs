@@ -6,8 +6,8 @@
 use super::Remark;
 use super::ledger::rule;
 use crate::exam::{
-    Attitude, Baby, Conclusion, Denominator, Exam, Finding, Found, HeartHeard, Height, KnownBy, ListenedWith, Octant,
-    Place, Position, Presentation, Prominence, conclude,
+    Attitude, Baby, Conclusion, Denominator, Exam, Finding, Found, HeartHeard, Height, KnownBy, ListenedWith,
+    Octant, Place, Position, Presentation, Prominence, conclude,
 };
 use crate::units::MotherSide;
 
@@ -42,7 +42,8 @@ fn fits(exam: &Exam, index: usize, baby: &Baby, conclusion: &Conclusion) -> Vec<
     Position::all()
         .filter(|position| {
             // Brow and face are tried only when something found names them.
-            if let Position::Lengthwise { denominator: Denominator::Mentum | Denominator::Frontum, .. } = position
+            if let Position::Lengthwise { denominator: Denominator::Mentum | Denominator::Frontum, .. } =
+                position
                 && !bent_back
             {
                 return false;

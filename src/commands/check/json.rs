@@ -3,7 +3,7 @@
 use super::super::load::Loaded;
 use crate::body::pose::{self, Pose};
 use crate::exam::say::Canonical;
-use crate::exam::{Conclusion, Exam};
+use crate::exam::{Conclusion, Exam, Position};
 use crate::reckon::{Remark, heart_rate};
 use crate::report::Problem;
 use crate::words::{Words, WordsError};
@@ -51,6 +51,9 @@ struct Baby {
     position: Option<String>,
     #[serde(skip_serializing_if = "Option::is_none")]
     engaged: Option<bool>,
+    /// Codes of the positions that agree with everything found.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    fits: Vec<String>,
     #[serde(skip_serializing_if = "Option::is_none")]
     heart_rate: Option<Rate>,
     /// How far the drawn baby misses the height that the womb gives it, cm; a note on the drawing, not a remark.
@@ -96,7 +99,10 @@ pub fn line(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
             .conclusions
             .iter()
             .enumerate()
-            .map(|(index, conclusion)| baby(exam, index, conclusion, &pose))
+            .map(|(index, conclusion)| {
+                let fits = loaded.reckoning.agreement.get(index).map_or(&[][..], |a| &a.fits[..]);
+                baby(exam, index, conclusion, fits, &pose)
+            })
             .collect()
     });
     let remarks: Result<Vec<Said>, WordsError> =
@@ -117,7 +123,7 @@ pub fn line(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
     Ok(format!("{json}\n"))
 }
 
-fn baby(exam: &Exam, index: usize, conclusion: &Conclusion, pose: &Pose) -> Baby {
+fn baby(exam: &Exam, index: usize, conclusion: &Conclusion, fits: &[Position], pose: &Pose) -> Baby {
     let tenth = |value: f64| (value * 10.0).round() / 10.0;
     let misfit =
         pose.misfits.iter().find(|(number, _)| *number == index + 1).map(|(_, cm)| tenth(f64::from(*cm)));
@@ -126,6 +132,7 @@ fn baby(exam: &Exam, index: usize, conclusion: &Conclusion, pose: &Pose) -> Baby
         presentation: conclusion.presentation.map(|presentation| presentation.canonical()),
         position: conclusion.position.map(|position| position.code()),
         engaged: conclusion.engaged,
+        fits: fits.iter().map(|position| position.code()).collect(),
         heart_rate: exam.babies.get(index).and_then(heart_rate).map(|rate| Rate {
             mean: tenth(rate.mean),
             low: tenth(rate.low),
