@@ -451,7 +451,7 @@ fn json_has_the_published_shape() {
     assert_eq!(
         json["babies"],
         serde_json::json!([{"lie": "longitudinal", "presentation": "cephalic", "position": "LOA", "engaged": true,
-            "heart_rate": {"mean": 142.0, "low": 136.0, "high": 148.0}}])
+            "fits": ["LOA"], "heart_rate": {"mean": 142.0, "low": 136.0, "high": 148.0}}])
     );
     assert_eq!(json["remarks"], serde_json::json!([]));
     let json = check_json("[baby]\nhead = \"fundus\"\nback = \"leftt\"\n");
