@@ -25,6 +25,7 @@ mod placing;
 mod plate;
 mod program;
 mod read;
+mod remarks;
 mod shared;
 mod sheet;
 mod sides;
