@@ -51,9 +51,8 @@ impl Reader<'_> {
         name: &str,
         parse: impl Fn(Piece<'_>) -> Result<T, Fault>,
     ) -> Finding<Vec<T>> {
-        let (Some(key), Some(value)) = (keys::find(scope, name), entry(table, name)) else {
-            return Finding::NotExamined;
-        };
+        let Some(value) = entry(table, name) else { return Finding::NotExamined };
+        let Some(key) = keys::find(scope, name) else { return Finding::NotExamined };
         self.spans.insert(format!("{prefix}.{name}"), value.span());
         let DeValue::Array(items) = value.get_ref() else {
             return self.texts(key, value, &parse).unwrap_or(Finding::NotExamined);
