@@ -19,7 +19,8 @@ use std::collections::BTreeMap;
 use std::ops::Range;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
-use value::{births, position, printable, word};
+pub(super) use value::printable;
+use value::{births, position, word};
 
 /// Largest file read, in bytes.
 pub const MOST_BYTES: usize = 1 << 20;

@@ -28,6 +28,7 @@ mod read;
 mod remarks;
 mod shared;
 mod sheet;
+mod shorthand;
 mod sides;
 mod sketch;
 mod stand_in;

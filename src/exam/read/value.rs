@@ -162,7 +162,7 @@ impl Reader<'_> {
 }
 
 /// A text without control characters: it is shown on terminals, and none of the words has one. Bytes keep their places.
-pub(super) fn printable(text: &str) -> String {
+pub(in crate::exam) fn printable(text: &str) -> String {
     let mut printable = String::with_capacity(text.len());
     for c in text.chars() {
         if c.is_control() {

@@ -4,12 +4,12 @@
 //! Nothing is passed over: what is not understood is a problem, so that a "not" is never lost.
 
 use super::day::{self, Day};
-use super::leads::{AFTER_HEART, ASKS, BARE, ELSEWHERE, FILLERS, LEADS, Of, SYMPTOM, VAGINAL, WHO, WHOLE};
+use super::leads::{AFTER_BARE, AFTER_HEART, ASKS, BARE, ELSEWHERE, FILLERS, LEADS, Of, SYMPTOM, VAGINAL, WHO, WHOLE};
 use super::said::{Said, Value};
 use super::tokens::{self, Kind, Token};
 use crate::exam::keys::{self, KEYS, Key, Scope};
-use crate::exam::read::accepts;
-use crate::exam::words::{Row, fold, nearest};
+use crate::exam::read::{accepts, printable};
+use crate::exam::words::{Row, fold, likeness, nearest};
 use crate::report::{Problem, quoted};
 use std::ops::Range;
 
@@ -132,9 +132,19 @@ impl Scan<'_> {
         if self.heart {
             found.extend(AFTER_HEART.iter().filter_map(|of| self.values(of_key(*of), at)));
         }
-        found.extend(BARE.iter().filter_map(|of| self.values(of_key(*of), at)));
+        found.extend(BARE.iter().filter_map(|of| self.bare(*of, at)));
         // The first of those that end last.
         found.into_iter().reduce(|best, next| if next.end > best.end { next } else { best })
+    }
+
+    /// A word that stands bare, such as `LOA`, `Tr lie`.
+    fn bare(&self, of: Of, at: usize) -> Option<Match> {
+        let mut found = self.values(of_key(of), at)?;
+        let after = AFTER_BARE.iter().filter(|(before, _)| *before == of).flat_map(|(_, words)| words.iter());
+        if after.into_iter().any(|word| self.phrase(found.end, word).is_some()) {
+            found.end += 1;
+        }
+        Some(found)
     }
 
     /// Words that say a whole finding, with what is said about it after them.
@@ -162,7 +172,12 @@ impl Scan<'_> {
         let mut end = self.value(key, at)?;
         let mut values = vec![end.1.clone()];
         while key.list {
-            let Some(next) = self.list_goes_on(key, end.0).and_then(|next| self.value(key, next)) else { break };
+            let Some(at) = self.list_goes_on(key, end.0) else { break };
+            // After a comma or an `and` another finding may begin; `+` and `&` hold a list together.
+            if !matches!(self.text(at - 1), "+" | "&") && (self.lead(at).is_some() || self.whole(at).is_some()) {
+                break;
+            }
+            let Some(next) = self.value(key, at) else { break };
             values.push(next.1.clone());
             end = next;
         }
@@ -264,11 +279,12 @@ impl Scan<'_> {
         }
         let mut end = after;
         let stop = self.stop(after).min(after + MOST_TOKENS);
-        while end < stop && self.text(end) != "," && !(end > after && self.begins(end)) {
+        let another = self.lead(after).is_some() || self.whole(after).is_some();
+        while !another && end < stop && self.text(end) != "," && !(end > after && self.begins(end)) {
             end += 1;
         }
         let only_marks = (after..end).all(|at| self.kind(at) == Some(Kind::Mark));
-        if only_marks || self.begins(after) && end == after + 1 && self.lead(after).is_some() {
+        if only_marks {
             let words = self.run(self.at, after).to_owned();
             let at = self.span(self.at, after);
             self.items.problems.push(
@@ -279,7 +295,8 @@ impl Scan<'_> {
             return;
         }
         // The reader says what is wrong with it.
-        let value = Value { at: self.span(after, end), text: self.run(after, end).to_owned() };
+        let unit = if key.name == "fundal-height" && end == after + 1 { " cm" } else { "" };
+        let value = Value { at: self.span(after, end), text: format!("{}{unit}", self.run(after, end)) };
         self.at = end;
         self.items.said.push(Said { key, baby: self.baby, values: vec![value] });
     }
@@ -376,7 +393,7 @@ impl Scan<'_> {
         // `37.2` is left to the reader of weeks, which asks.
         let text = self.text(at);
         if text.parse::<f64>().is_ok_and(|n| text.contains('.') && (4.0..45.0).contains(&n))
-            && !matches!(self.kind(at + 1), Some(Kind::Word))
+            && (self.kind(at + 1) != Some(Kind::Word) || self.begins(at + 1))
         {
             let text = text.to_owned();
             return self.take_as((Scope::Top, "weeks"), at + 1, text);
@@ -459,7 +476,23 @@ impl Scan<'_> {
         let k: u16 = self.text(at).parse().unwrap_or(u16::MAX);
         if k > 5 {
             let text = self.run(at, end).to_owned();
+            let end = if said { after + 1 } else { end };
             return self.take_as((Scope::Baby, key.name), end, text);
+        }
+        // A slip in `palp` is likelier than fifths without it.
+        if self.kind(after) == Some(Kind::Word)
+            && !self.begins(after)
+            && ["palp", "palpable"].iter().any(|word| likeness(&fold(self.text(after)), word) > 0.6)
+        {
+            let span = self.span(after, after + 1);
+            let message = format!("{} is not understood", quoted(self.text(after)));
+            self.items.problems.push(
+                Problem::at("unknown-shorthand", self.name, span, message)
+                    .expecting("`palp` after fifths that are felt above the brim")
+                    .suggesting(Some("`palp`".to_owned())),
+            );
+            self.at = after + 1;
+            return;
         }
         let mut whole = end;
         if ["eng", "engaged", "e"].contains(&self.text(end).to_lowercase().as_str()) {
@@ -538,17 +571,18 @@ impl Scan<'_> {
 
     fn quoted_note(&mut self) {
         let at = self.tokens[self.at].at.clone();
-        let inside = self.line[at.clone()].trim_start_matches('"');
         let mut text = String::new();
-        let mut escaped = false;
-        for c in inside.chars() {
-            match (escaped, c) {
-                (false, '\\') => escaped = true,
-                (false, '"') => break,
-                (true, 'n') => text.push('\n'),
-                (_, c) => text.push(c),
+        let mut chars = self.line[at.clone()].chars().skip(1);
+        while let Some(c) = chars.next() {
+            match c {
+                '"' => break,
+                '\\' => match chars.next() {
+                    Some('n') => text.push('\n'),
+                    Some(escaped) => text.push(escaped),
+                    None => text.push(c),
+                },
+                _ => text.push(c),
             }
-            escaped = c == '\\' && escaped != (c == '\\');
         }
         self.note(at, text);
     }
@@ -587,7 +621,7 @@ impl Scan<'_> {
                     .expecting("findings of the abdomen; fifths above the brim are felt, never worked out from a station")
                     .as_warning(),
             );
-            self.items.notes.push(text);
+            self.items.notes.push(printable(&text));
             self.at = end;
             return true;
         }
@@ -598,7 +632,7 @@ impl Scan<'_> {
             self.items
                 .problems
                 .push(Problem::at("kept-in-note", self.name, span, message).expecting("`P` and a number").as_warning());
-            self.items.notes.push(text);
+            self.items.notes.push(printable(&text));
             self.at = at + 2;
             return true;
         }
@@ -606,7 +640,10 @@ impl Scan<'_> {
             ELSEWHERE.iter().filter_map(|(said, what)| Some((self.phrase(at, said)?, *what))).find(|(n, _)| *n > lead);
         if let Some((length, what)) = elsewhere {
             let mut end = at + length;
-            while matches!(self.kind(end), Some(Kind::Number)) || self.text(end) == "/" {
+            if self.kind(end) == Some(Kind::Number) {
+                end += if self.text(end + 1) == "/" && self.kind(end + 2) == Some(Kind::Number) { 3 } else { 1 };
+            }
+            while self.kind(end) == Some(Kind::Word) && !self.begins(end) {
                 end += 1;
             }
             let message = format!("{} is {what}, which is not recorded here", quoted(self.run(at, end)));
@@ -641,8 +678,18 @@ impl Scan<'_> {
             .filter(|(_, ask)| capitals(ask))
             .max_by_key(|(length, _)| *length);
         if let Some((length, ask)) = found {
-            let message = format!("{} {}", quoted(self.run(at, at + length)), ask.why);
-            self.ask(at + length, message, ask.instead);
+            let mut end = at + length;
+            if self.best(at, None).is_some_and(|found| found.end > end) {
+                return false;
+            }
+            if ask.said == "lmp" {
+                end = self.day(end).map_or(end, |(end, _)| end);
+            }
+            if ask.said == "t" && matches!(self.text(end), "+") && self.kind(end + 1) == Some(Kind::Number) {
+                end += 2;
+            }
+            let message = format!("{} {}", quoted(self.run(at, end)), ask.why);
+            self.ask(end, message, ask.instead);
             return true;
         }
         // `eng 2/5`, unless `palp` says what the fifths are.

@@ -45,14 +45,18 @@ pub static LEADS: &[Lead] = &[
     lead(&["tape unfit"], &[(M, "tape-unfit")]),
     lead(
         &["head"],
-        &[(B, "head"), (B, "descent"), (B, "attitude"), (B, "head-above-brim"), (B, "presentation")],
+        &[(B, "head"), (B, "descent"), (B, "attitude"), (B, "presentation")],
     ),
     lead(&["breech at", "bottom", "breech", "br"], &[(B, "breech"), (B, "descent")]),
     lead(&["palp", "palpable", "fifths"], &[(B, "head-above-brim")]),
     lead(&["limb"], &[(B, "limbs")]),
     lead(&["sinciput"], &[(B, "prominence")]),
     lead(
-        &["fhr", "heart", "fetal heart", "fhs"],
+        &["heart", "fetal heart"],
+        &[(B, "heart"), (B, "heart-rate"), (B, "heart-counts"), (B, "heart-rhythm"), (B, "heart-with")],
+    ),
+    lead(
+        &["fhr", "fhs"],
         &[(B, "heart-rate"), (B, "heart-counts"), (B, "heart"), (B, "heart-rhythm"), (B, "heart-with")],
     ),
     lead(&["accel to", "accels to", "rise to"], &[(B, "heart-rise")]),
@@ -76,6 +80,14 @@ pub static BARE: &[Of] = &[
     (B, "legs"),
     (B, "heart-with"),
     (M, "operations"),
+    (M, "skin"),
+];
+
+/// Words that may come after one that stands bare, and say only what it is.
+pub static AFTER_BARE: &[(Of, &[&str])] = &[
+    ((B, "lie"), &["lie"]),
+    ((B, "presentation"), &["presentation", "presenting", "pres"]),
+    ((B, "position"), &["position"]),
 ];
 
 /// What says a whole finding, or two, by itself.
@@ -131,7 +143,7 @@ pub static ASKS: &[Ask] = &[
         "is the last period, or left mento-posterior",
         "`last period 2025-06-07`, or `left mento-posterior`",
     ),
-    ask("mp", false, "is direct mento-posterior, or something else", "`direct mento-posterior`"),
+    ask("mp", false, "may be direct mento-posterior, or short for something else", "`direct mento-posterior`"),
     ask(
         "pa",
         false,
