@@ -49,7 +49,7 @@ pub struct Row {
 }
 
 /// Words that carry no meaning here and may be left out or put in.
-const SMALL_WORDS: [&str; 6] = ["the", "her", "a", "an", "mother's", "side"];
+pub(super) const SMALL_WORDS: [&str; 6] = ["the", "her", "a", "an", "mother's", "side"];
 
 /// Text for comparing: lower case, hyphens as spaces, single spaces, small words left out.
 pub fn fold(text: &str) -> String {
@@ -200,8 +200,16 @@ impl Vocabulary for Across {
             word: "right flank",
             also: &["R flank", "Rt flank", "flank right", "far right", "right loin"],
         },
-        Word { value: Across::Side(MotherSide::Left), word: "left", also: &["L", "Lt", "to left", "on left"] },
-        Word { value: Across::Side(MotherSide::Right), word: "right", also: &["R", "Rt", "to right", "on right"] },
+        Word {
+            value: Across::Side(MotherSide::Left),
+            word: "left",
+            also: &["L", "Lt", "to left", "on left"],
+        },
+        Word {
+            value: Across::Side(MotherSide::Right),
+            word: "right",
+            also: &["R", "Rt", "to right", "on right"],
+        },
         Word {
             value: Across::Middle,
             word: "middle",
@@ -221,12 +229,21 @@ impl Vocabulary for Height {
         Word {
             value: Height::AboveNavel,
             word: "above navel",
-            also: &["above umbi", "above umb", "above umbilicus", "above belly button", "upper quadrant", "upper"],
+            also: &[
+                "above umbi",
+                "above umb",
+                "above umbilicus",
+                "above belly button",
+                "upper quadrant",
+                "upper",
+            ],
         },
         Word {
             value: Height::AtNavel,
             word: "at navel",
-            also: &["umbi", "at umbi", 
+            also: &[
+                "umbi",
+                "at umbi",
                 "navel",
                 "at umbilicus",
                 "umbilicus",
@@ -239,7 +256,15 @@ impl Vocabulary for Height {
         Word {
             value: Height::BelowNavel,
             word: "below navel",
-            also: &["below umbi", "below umb", "below umbilicus", "below belly button", "under navel", "lower quadrant", "lower"],
+            also: &[
+                "below umbi",
+                "below umb",
+                "below umbilicus",
+                "below belly button",
+                "under navel",
+                "lower quadrant",
+                "lower",
+            ],
         },
         Word { value: Height::IliacFossa, word: "iliac fossa", also: &["groin", "in iliac fossa"] },
         Word {
@@ -298,11 +323,16 @@ impl Vocabulary for BackTurn {
             word: "front",
             also: &["ant", "anterior", "towards front", "to front", "in front", "forwards", "anteriorly"],
         },
-        Word { value: BackTurn::Lateral, word: "lateral", also: &["lat", "square to", "transverse", "laterally"] },
+        Word {
+            value: BackTurn::Lateral,
+            word: "lateral",
+            also: &["lat", "square to", "transverse", "laterally"],
+        },
         Word {
             value: BackTurn::Spine,
             word: "towards her spine",
-            also: &["post", 
+            also: &[
+                "post",
                 "posterior",
                 "rear",
                 "back to back",
@@ -328,7 +358,11 @@ impl Vocabulary for BackTurn {
 
 impl Vocabulary for Descent {
     const WORDS: &'static [Word<Self>] = &[
-        Word { value: Descent::Free, word: "free", also: &["high and mobile", "floating", "mobile", "high", "ballotable"] },
+        Word {
+            value: Descent::Free,
+            word: "free",
+            also: &["high and mobile", "floating", "mobile", "high", "ballotable"],
+        },
         Word {
             value: Descent::AtBrim,
             word: "at the brim",
@@ -558,7 +592,15 @@ impl Vocabulary for Report {
         Word {
             value: Report::WatersBroken,
             word: "waters broken",
-            also: &["SROM", "SRM", "waters gone", "fluid leaking", "leaking", "ruptured membranes", "waters leaking"],
+            also: &[
+                "SROM",
+                "SRM",
+                "waters gone",
+                "fluid leaking",
+                "leaking",
+                "ruptured membranes",
+                "waters leaking",
+            ],
         },
         Word { value: Report::Itching, word: "itching", also: &["itch", "itchy"] },
         Word {

@@ -4,7 +4,10 @@
 //! Nothing is passed over: what is not understood is a problem, so that a "not" is never lost.
 
 use super::day::{self, Day};
-use super::leads::{AFTER_BARE, AFTER_HEART, ASKS, BARE, ELSEWHERE, FILLERS, LEADS, Of, SYMPTOM, VAGINAL, WHO, WHOLE};
+use super::leads::{
+    AFTER_BARE, AFTER_HEART, ASKS, BARE, ELSEWHERE, FILLERS, LEADS, Of, SYMPTOM, VAGINAL, WHO, WHOLE,
+};
+use super::lexicon;
 use super::said::{Said, Value};
 use super::tokens::{self, Kind, Token};
 use crate::exam::keys::{self, KEYS, Key, Scope};
@@ -35,8 +38,17 @@ pub struct Items {
 /// The findings of `line`; `name` stands for the file in messages.
 pub fn of(name: &str, line: &str) -> Items {
     let items = Items { said: vec![], babies: 1, notes: vec![], problems: vec![] };
-    let mut scan =
-        Scan { name, line, tokens: tokens::of(line), at: 0, baby: 0, heart: false, doubt: None, items };
+    let mut scan = Scan {
+        name,
+        line,
+        tokens: tokens::of(line),
+        at: 0,
+        baby: 0,
+        heart: false,
+        doubt: None,
+        known: lexicon::of_keys(),
+        items,
+    };
     while scan.at < scan.tokens.len() && scan.items.problems.len() < MOST_PROBLEMS {
         let before = scan.at;
         scan.step();
@@ -58,6 +70,8 @@ struct Scan<'a> {
     heart: bool,
     /// A `?` that stands before what it is about.
     doubt: Option<Range<usize>>,
+    /// The words that can stand in a value, by key.
+    known: lexicon::Lexicon,
     items: Items,
 }
 
@@ -91,15 +105,16 @@ impl Scan<'_> {
 
     fn word(&mut self) {
         let at = self.at;
-        if self.baby_number() || self.rest_is_note() || self.not_here() || self.asked() || self.fetal_heart() {
+        if self.baby_number() || self.rest_is_note() || self.not_here() || self.asked() || self.fetal_heart()
+        {
             return;
         }
-        let lead = self.lead(at);
-        if let Some(found) = self.best(at, lead.as_ref()) {
+        let leads = self.leads(at);
+        if let Some(found) = self.best(at, &leads) {
             return self.take(found);
         }
-        if let Some((end, keys)) = lead {
-            return self.without_value(end, &keys);
+        if let Some((end, keys)) = leads.first() {
+            return self.without_value(*end, keys);
         }
         if let Some(end) = self.longest(of_key(SYMPTOM), at) {
             let text = self.run(at, end);
@@ -123,11 +138,11 @@ impl Scan<'_> {
     }
 
     /// The reading that takes most of the line; where two take as much, what is introduced goes before what stands bare.
-    fn best(&self, at: usize, lead: Option<&(usize, Vec<&'static Key>)>) -> Option<Match> {
+    fn best(&self, at: usize, leads: &[(usize, Vec<&'static Key>)]) -> Option<Match> {
         let mut found: Vec<Match> = vec![];
         found.extend(self.whole(at));
-        if let Some((after, keys)) = lead {
-            found.extend(keys.iter().rev().filter_map(|key| self.values(key, *after)).rev());
+        for (after, keys) in leads {
+            found.extend(keys.iter().filter_map(|key| self.values(key, *after)));
         }
         if self.heart {
             found.extend(AFTER_HEART.iter().filter_map(|of| self.values(of_key(*of), at)));
@@ -174,7 +189,7 @@ impl Scan<'_> {
         while key.list {
             let Some(at) = self.list_goes_on(key, end.0) else { break };
             // After a comma or an `and` another finding may begin; `+` and `&` hold a list together.
-            if !matches!(self.text(at - 1), "+" | "&") && (self.lead(at).is_some() || self.whole(at).is_some()) {
+            if !matches!(self.text(at - 1), "+" | "&") && (self.is_lead(at) || self.whole(at).is_some()) {
                 break;
             }
             let Some(next) = self.value(key, at) else { break };
@@ -202,7 +217,9 @@ impl Scan<'_> {
                 let after = self.run(at, end).strip_prefix(self.text(at)).unwrap_or_default().to_owned();
                 format!("{} cm{after}", self.text(at))
             };
-            while matches!(self.kind(end), Some(Kind::Bracket | Kind::Mark)) && accepts(key, &with_unit(end + 1)) {
+            while matches!(self.kind(end), Some(Kind::Bracket | Kind::Mark))
+                && accepts(key, &with_unit(end + 1))
+            {
                 end += 1;
             }
             let text = with_unit(end);
@@ -236,37 +253,39 @@ impl Scan<'_> {
             key.list && !matches!(key.name, "limbs" | "lumps" | "earlier-tapes") && self.text(end - 1) == ","
         };
         let stop = (at + 1..=stop).find(|end| parted(*end)).map_or(stop, |end| end - 1);
+        // A word that none of its values has ends it before anything is read.
+        let strange = |at: &usize| self.kind(*at) == Some(Kind::Word) && !self.known.has(key, self.text(*at));
+        let stop = (at..stop).find(strange).unwrap_or(stop);
         (at + 1..=stop).rev().find(|end| {
             let last = self.text(end - 1);
             !matches!(last, "," | "+" | "&" | "/") && accepts(key, self.run(at, *end))
         })
     }
 
-    /// What introduces a finding at `at`: where it ends, and the keys.
-    fn lead(&self, at: usize) -> Option<(usize, Vec<&'static Key>)> {
-        let mut best: Option<(usize, Vec<&'static Key>)> = None;
-        let mut consider = |length: Option<usize>, keys: &mut dyn Iterator<Item = &'static Key>| {
-            if let Some(length) = length
-                && best.as_ref().is_none_or(|(most, _)| length > *most)
-            {
-                best = Some((length, keys.collect()));
-            }
-        };
+    /// What introduces a finding at `at`: where it ends, and the keys; the longest words first.
+    fn leads(&self, at: usize) -> Vec<(usize, Vec<&'static Key>)> {
+        let mut found: Vec<(usize, Vec<&'static Key>)> = vec![];
         for lead in LEADS {
-            for said in lead.said {
-                consider(self.phrase(at, said), &mut lead.keys.iter().map(|of| of_key(*of)));
-            }
+            let length = lead.said.iter().filter_map(|said| self.phrase(at, said)).max();
+            found
+                .extend(length.map(|length| (at + length, lead.keys.iter().map(|of| of_key(*of)).collect())));
         }
         for key in KEYS.iter().filter(|key| key.name != "note") {
-            consider(self.phrase(at, &key.name.replace('-', " ")), &mut std::iter::once(key));
+            found.extend(self.phrase(at, key.name).map(|length| (at + length, vec![key])));
         }
-        best.map(|(length, keys)| (at + length, keys))
+        found.sort_by_key(|(end, _)| std::cmp::Reverse(*end));
+        found
+    }
+
+    fn is_lead(&self, at: usize) -> bool {
+        !self.leads(at).is_empty()
     }
 
     /// A lead that nothing it takes comes after.
     fn without_value(&mut self, after: usize, keys: &[&'static Key]) {
         let Some(key) = keys.first().copied() else { return };
-        let fifths = self.fraction(after).is_some() && key.scope == Scope::Baby && key.name != "head-above-brim";
+        let fifths =
+            self.fraction(after).is_some() && key.scope == Scope::Baby && key.name != "head-above-brim";
         if fifths {
             // `head 2/5 palp`: the fifths speak for themselves.
             self.at = after;
@@ -279,7 +298,7 @@ impl Scan<'_> {
         }
         let mut end = after;
         let stop = self.stop(after).min(after + MOST_TOKENS);
-        let another = self.lead(after).is_some() || self.whole(after).is_some();
+        let another = self.is_lead(after) || self.whole(after).is_some();
         while !another && end < stop && self.text(end) != "," && !(end > after && self.begins(end)) {
             end += 1;
         }
@@ -288,8 +307,13 @@ impl Scan<'_> {
             let words = self.run(self.at, after).to_owned();
             let at = self.span(self.at, after);
             self.items.problems.push(
-                Problem::at("nothing-after", self.name, at, format!("{} is followed by nothing it takes", quoted(&words)))
-                    .expecting(key.expected()),
+                Problem::at(
+                    "nothing-after",
+                    self.name,
+                    at,
+                    format!("{} is followed by nothing it takes", quoted(&words)),
+                )
+                .expecting(key.expected()),
             );
             self.at = after;
             return;
@@ -305,7 +329,7 @@ impl Scan<'_> {
     fn begins(&self, at: usize) -> bool {
         match self.kind(at) {
             Some(Kind::Word) => {
-                self.lead(at).is_some()
+                self.is_lead(at)
                     || self.whole(at).is_some()
                     || BARE.iter().any(|of| self.longest(of_key(*of), at).is_some())
                     || ASKS.iter().any(|ask| self.phrase(at, ask.said).is_some())
@@ -341,16 +365,21 @@ impl Scan<'_> {
             self.items.said.push(Said { key, baby, values });
             return;
         };
-        let texts = |values: &[Value]| -> Vec<String> { values.iter().map(|value| fold(&value.text)).collect() };
-        let only_heard = |values: &[Value]| {
-            matches!(&texts(values)[..], [text] if ["fhh", "heard", "heart heard"].contains(&text.as_str()))
-        };
+        let texts =
+            |values: &[Value]| -> Vec<String> { values.iter().map(|value| fold(&value.text)).collect() };
+        let only_heard = |values: &[Value]| matches!(&texts(values)[..], [text] if ["fhh", "heard", "heart heard"].contains(&text.as_str()));
         if texts(&before.values) == texts(&values) {
             return;
         }
-        if key.name == "heart" && only_heard(&before.values) && accepts(of_key((Scope::Baby, "head")), &values[0].text) {
+        if key.name == "heart"
+            && only_heard(&before.values)
+            && accepts(of_key((Scope::Baby, "head")), &values[0].text)
+        {
             before.values = values;
-        } else if key.name == "heart" && only_heard(&values) && accepts(of_key((Scope::Baby, "head")), &before.values[0].text) {
+        } else if key.name == "heart"
+            && only_heard(&values)
+            && accepts(of_key((Scope::Baby, "head")), &before.values[0].text)
+        {
             // The place is already there.
         } else if key.list {
             before.values.extend(values);
@@ -386,7 +415,7 @@ impl Scan<'_> {
             return self.fifths(fraction);
         }
         if self.heart
-            && let Some(found) = self.best(at, None)
+            && let Some(found) = self.best(at, &[])
         {
             return self.take(found);
         }
@@ -403,7 +432,11 @@ impl Scan<'_> {
             end += 1;
         }
         let message = format!("{} does not say what was measured or counted", quoted(self.run(at, end)));
-        self.ask(end, message, "weeks such as `37+0`; or what it is of, such as `SFH 34`, `FHR 142`, `pulse 78`");
+        self.ask(
+            end,
+            message,
+            "weeks such as `37+0`; or what it is of, such as `SFH 34`, `FHR 142`, `pulse 78`",
+        );
     }
 
     fn take_as(&mut self, of: Of, end: usize, text: String) {
@@ -444,7 +477,8 @@ impl Scan<'_> {
 
     /// Fifths at `at`, such as `2/5`, with nothing after them: their end.
     fn fraction(&self, at: usize) -> Option<usize> {
-        let fits = self.kind(at) == Some(Kind::Number) && self.text(at + 1) == "/" && self.text(at + 2) == "5";
+        let fits =
+            self.kind(at) == Some(Kind::Number) && self.text(at + 1) == "/" && self.text(at + 2) == "5";
         fits.then_some(at + 3)
     }
 
@@ -503,7 +537,10 @@ impl Scan<'_> {
 
     fn ask_fifths(&mut self, k: u16, end: usize) {
         let text = self.run(self.at, end).to_owned();
-        let message = format!("{} does not say whether that much is felt above the brim or has gone below it", quoted(&text));
+        let message = format!(
+            "{} does not say whether that much is felt above the brim or has gone below it",
+            quoted(&text)
+        );
         let instead = format!(
             "`{k}/5 palp` for {k} fifths felt above the brim; `{}/5 palp` when {k} fifths have gone below it",
             5 - k.min(5)
@@ -515,7 +552,11 @@ impl Scan<'_> {
     fn day(&self, at: usize) -> Option<(usize, Day)> {
         let start = self.tokens.get(at).filter(|token| token.kind == Kind::Number)?.at.start;
         let (length, day) = day::at_start(&self.line[start..])?;
-        let end = self.tokens.iter().position(|token| token.at.start >= start + length).unwrap_or(self.tokens.len());
+        let end = self
+            .tokens
+            .iter()
+            .position(|token| token.at.start >= start + length)
+            .unwrap_or(self.tokens.len());
         Some((end, day))
     }
 
@@ -523,8 +564,13 @@ impl Scan<'_> {
         let text = self.run(at, end).to_owned();
         let span = self.span(at, end);
         self.items.problems.push(
-            Problem::at("two-way-date", self.name, span, format!("{} can be read in more than one way", quoted(&text)))
-                .expecting("year-month-day, such as 2026-03-14, or the month as a word, such as 14 Mar 2026"),
+            Problem::at(
+                "two-way-date",
+                self.name,
+                span,
+                format!("{} can be read in more than one way", quoted(&text)),
+            )
+            .expecting("year-month-day, such as 2026-03-14, or the month as a word, such as 14 Mar 2026"),
         );
         self.at = end;
     }
@@ -544,7 +590,8 @@ impl Scan<'_> {
             let message = format!("{} cannot be recorded here", quoted(self.run(at, at + 2)));
             let span = self.span(at, at + 2);
             self.items.problems.push(
-                Problem::at("too-many-babies", self.name, span, message).expecting("`baby 1:` and `baby 2:` for twins"),
+                Problem::at("too-many-babies", self.name, span, message)
+                    .expecting("`baby 1:` and `baby 2:` for twins"),
             );
         }
         self.heart = false;
@@ -603,7 +650,11 @@ impl Scan<'_> {
     /// What is not recorded here: of a vaginal examination, charted elsewhere, or telling who she is.
     fn not_here(&mut self) -> bool {
         let at = self.at;
-        let lead = self.lead(at).map_or(0, |(end, _)| end - at).max(self.whole(at).map_or(0, |found| found.end - at));
+        let lead = self
+            .leads(at)
+            .first()
+            .map_or(0, |(end, _)| end - at)
+            .max(self.whole(at).map_or(0, |found| found.end - at));
         let to_comma = || {
             let stop = self.stop(at);
             (at..stop).find(|at| self.text(*at) == ",").unwrap_or(stop)
@@ -627,21 +678,27 @@ impl Scan<'_> {
         }
         if self.phrase(at, "g").is_some() && self.kind(at + 1) == Some(Kind::Number) {
             let text = self.run(at, at + 2).to_owned();
-            let message = format!("{}: only births are recorded here; the words are kept in the note", quoted(&text));
+            let message =
+                format!("{}: only births are recorded here; the words are kept in the note", quoted(&text));
             let span = self.span(at, at + 2);
-            self.items
-                .problems
-                .push(Problem::at("kept-in-note", self.name, span, message).expecting("`P` and a number").as_warning());
+            self.items.problems.push(
+                Problem::at("kept-in-note", self.name, span, message)
+                    .expecting("`P` and a number")
+                    .as_warning(),
+            );
             self.items.notes.push(printable(&text));
             self.at = at + 2;
             return true;
         }
-        let elsewhere =
-            ELSEWHERE.iter().filter_map(|(said, what)| Some((self.phrase(at, said)?, *what))).find(|(n, _)| *n > lead);
+        let elsewhere = ELSEWHERE
+            .iter()
+            .filter_map(|(said, what)| Some((self.phrase(at, said)?, *what)))
+            .find(|(n, _)| *n > lead);
         if let Some((length, what)) = elsewhere {
             let mut end = at + length;
             if self.kind(end) == Some(Kind::Number) {
-                end += if self.text(end + 1) == "/" && self.kind(end + 2) == Some(Kind::Number) { 3 } else { 1 };
+                end +=
+                    if self.text(end + 1) == "/" && self.kind(end + 2) == Some(Kind::Number) { 3 } else { 1 };
             }
             while self.kind(end) == Some(Kind::Word) && !self.begins(end) {
                 end += 1;
@@ -671,7 +728,8 @@ impl Scan<'_> {
     /// Words that can be read in two ways.
     fn asked(&mut self) -> bool {
         let at = self.at;
-        let capitals = |ask: &super::leads::Ask| !ask.capitals || self.text(at).chars().all(char::is_uppercase);
+        let capitals =
+            |ask: &super::leads::Ask| !ask.capitals || self.text(at).chars().all(char::is_uppercase);
         let found = ASKS
             .iter()
             .filter_map(|ask| Some((self.phrase(at, ask.said)?, ask)))
@@ -679,7 +737,7 @@ impl Scan<'_> {
             .max_by_key(|(length, _)| *length);
         if let Some((length, ask)) = found {
             let mut end = at + length;
-            if self.best(at, None).is_some_and(|found| found.end > end) {
+            if self.best(at, &[]).is_some_and(|found| found.end > end) {
                 return false;
             }
             if ask.said == "lmp" {
@@ -736,7 +794,8 @@ impl Scan<'_> {
             self.take(found);
             return true;
         }
-        let end = level.map_or(after, |level| level.end).max(if number.is_some() { after + 1 } else { after });
+        let end =
+            level.map_or(after, |level| level.end).max(if number.is_some() { after + 1 } else { after });
         let message = format!("{} is the fundal height, or the fetal heart", quoted(self.run(at, end)));
         self.ask(end, message, "`SFH 34` or `fundus at navel` for the womb; `FHH`, `FHR 142` for the heart");
         true
@@ -765,7 +824,9 @@ impl Scan<'_> {
         let span = self.span(at, end);
         self.items.problems.push(
             Problem::at("unknown-shorthand", self.name, span, message)
-                .expecting("a finding such as `LOA`, `2/5 palp`, `SFH 34`, `back left`; free words after `note`")
+                .expecting(
+                    "a finding such as `LOA`, `2/5 palp`, `SFH 34`, `back left`; free words after `note`",
+                )
                 .suggesting(near.map(|word| format!("`{}`", spelled(word)))),
         );
         self.at = end;
@@ -784,7 +845,7 @@ impl Scan<'_> {
     /// How many tokens from `at` say `phrase`.
     fn phrase(&self, at: usize, phrase: &str) -> Option<usize> {
         let mut length = 0;
-        for word in phrase.split(' ') {
+        for word in phrase.split([' ', '-']) {
             let token = self.tokens.get(at + length)?;
             if !self.line[token.at.clone()].eq_ignore_ascii_case(word) {
                 return None;
@@ -832,8 +893,12 @@ fn comma_parts(key: &Key) -> bool {
 
 /// An abbreviation as it is written: short ones in capitals.
 fn spelled(word: &str) -> String {
-    let lead = LEADS.iter().any(|lead| lead.said.contains(&word)) || WHOLE.iter().any(|whole| whole.said == word);
-    if lead && word.len() <= 4 && !["head", "limb", "pos", "palp", "scar", "seen", "date", "tape"].contains(&word) {
+    let lead =
+        LEADS.iter().any(|lead| lead.said.contains(&word)) || WHOLE.iter().any(|whole| whole.said == word);
+    if lead
+        && word.len() <= 4
+        && !["head", "limb", "pos", "palp", "scar", "seen", "date", "tape"].contains(&word)
+    {
         word.to_uppercase()
     } else {
         word.to_owned()

@@ -43,11 +43,8 @@ pub static LEADS: &[Lead] = &[
     lead(&["lying"], &[(M, "posture")]),
     lead(&["abdomen", "abdo"], &[(M, "shape")]),
     lead(&["tape unfit"], &[(M, "tape-unfit")]),
-    lead(
-        &["head"],
-        &[(B, "head"), (B, "descent"), (B, "attitude"), (B, "presentation")],
-    ),
-    lead(&["breech at", "bottom", "breech", "br"], &[(B, "breech"), (B, "descent")]),
+    lead(&["head"], &[(B, "head"), (B, "descent"), (B, "attitude"), (B, "presentation")]),
+    lead(&["breech", "bottom", "br"], &[(B, "breech"), (B, "descent")]),
     lead(&["palp", "palpable", "fifths"], &[(B, "head-above-brim")]),
     lead(&["limb"], &[(B, "limbs")]),
     lead(&["sinciput"], &[(B, "prominence")]),
@@ -111,10 +108,7 @@ pub static WHOLE: &[Whole] = &[
     Whole { said: "no movements", means: &[((M, "movements"), "none")] },
     Whole { said: "no scar", means: &[((M, "scars"), "none")] },
     Whole { said: "no scars", means: &[((M, "scars"), "none")] },
-    Whole {
-        said: "lscs",
-        means: &[((M, "operations"), "caesarean"), ((M, "womb-cut"), "low transverse")],
-    },
+    Whole { said: "lscs", means: &[((M, "operations"), "caesarean"), ((M, "womb-cut"), "low transverse")] },
     Whole { said: "back to back", means: &[((B, "back"), "")] },
     Whole { said: "bmi 35 or more", means: &[((M, "tape-unfit"), "")] },
 ];
@@ -143,35 +137,70 @@ pub static ASKS: &[Ask] = &[
         "is the last period, or left mento-posterior",
         "`last period 2025-06-07`, or `left mento-posterior`",
     ),
-    ask("mp", false, "may be direct mento-posterior, or short for something else", "`direct mento-posterior`"),
+    ask(
+        "mp",
+        false,
+        "may be direct mento-posterior, or short for something else",
+        "`direct mento-posterior`",
+    ),
     ask(
         "pa",
         false,
         "is per abdomen, or a place or presentation at the back",
         "`palp` after fifths; `back left post`; or nothing",
     ),
+    ask("t", true, "is term, or transverse", "weeks such as `40+5`; or `lie transverse`, `LOT`, `ROT`"),
     ask(
-        "t",
+        "ne",
         true,
-        "is term, or transverse",
-        "weeks such as `40+5`; or `lie transverse`, `LOT`, `ROT`",
+        "does not say how far down the head is",
+        "`free`, `at brim`, or fifths such as `4/5 palp`",
     ),
-    ask("ne", true, "does not say how far down the head is", "`free`, `at brim`, or fifths such as `4/5 palp`"),
-    ask("neng", false, "does not say how far down the head is", "`free`, `at brim`, or fifths such as `4/5 palp`"),
-    ask("not eng", false, "does not say how far down the head is", "`free`, `at brim`, or fifths such as `4/5 palp`"),
+    ask(
+        "neng",
+        false,
+        "does not say how far down the head is",
+        "`free`, `at brim`, or fifths such as `4/5 palp`",
+    ),
+    ask(
+        "not eng",
+        false,
+        "does not say how far down the head is",
+        "`free`, `at brim`, or fifths such as `4/5 palp`",
+    ),
     ask(
         "not engaged",
         false,
         "does not say how far down the head is",
         "`free`, `at brim`, or fifths such as `4/5 palp`",
     ),
-    ask("extended", false, "is a head that is bent back, or legs that are stretched", "`attitude face`, or `legs frank`"),
+    ask(
+        "extended",
+        false,
+        "is a head that is bent back, or legs that are stretched",
+        "`attitude face`, or `legs frank`",
+    ),
 ];
 
 /// Findings of a vaginal examination: said not to be recorded here, and kept in the note.
 pub static VAGINAL: &[&str] = &[
-    "ve", "vaginally", "cx", "cervix", "os", "station", "stn", "spines", "dilated", "dilatation", "dilation", "effaced",
-    "effacement", "bishop", "membranes", "caput", "moulding",
+    "ve",
+    "vaginally",
+    "cx",
+    "cervix",
+    "os",
+    "station",
+    "stn",
+    "spines",
+    "dilated",
+    "dilatation",
+    "dilation",
+    "effaced",
+    "effacement",
+    "bishop",
+    "membranes",
+    "caput",
+    "moulding",
 ];
 
 /// What is charted elsewhere: the word and what it is.
@@ -191,8 +220,22 @@ pub static ELSEWHERE: &[(&str, &str)] = &[
 pub static WHO: &[&str] = &["name", "nhs", "mrn", "dob", "hospital no", "address"];
 
 /// Words that may stand between findings and say nothing.
-pub static FILLERS: &[&str] =
-    &["o / e", "on examination", "on palpation", "on palp", "prev", "previous", "and", "with", "by", "at", "in", "on", "is", "the"];
+pub static FILLERS: &[&str] = &[
+    "o / e",
+    "on examination",
+    "on palpation",
+    "on palp",
+    "prev",
+    "previous",
+    "and",
+    "with",
+    "by",
+    "at",
+    "in",
+    "on",
+    "is",
+    "the",
+];
 
 /// Words that say nothing by themselves about whether she has it: what she reports is asked.
 pub const SYMPTOM: Of = (M, "reports");

@@ -7,6 +7,7 @@
 mod day;
 mod items;
 pub mod leads;
+mod lexicon;
 mod said;
 mod tokens;
 mod write;
@@ -74,19 +75,20 @@ fn insert<'a>(table: &mut DeTable<'a>, key: &'a str, at: Range<usize>, value: De
 
 /// What to type, in the form of a line and not of a file: `heart-rate = 142` becomes `heart-rate 142`.
 fn in_shorthand(problem: &mut Problem) {
-    let change = |text: &mut String| {
-        if problem.id == "nothing-in-it" {
-            "at least one finding, such as `LOA` or `SFH 34`".clone_into(text);
-        }
-        let parts: Vec<String> = text
-            .split('`')
-            .enumerate()
-            .map(|(at, part)| {
-                if at % 2 == 1 { part.replace(" = ", " ").replace('"', "") } else { part.to_owned() }
-            })
-            .collect();
-        *text = parts.join("`");
-    };
+    let change =
+        |text: &mut String| {
+            if problem.id == "nothing-in-it" {
+                "at least one finding, such as `LOA` or `SFH 34`".clone_into(text);
+            }
+            let parts: Vec<String> =
+                text.split('`')
+                    .enumerate()
+                    .map(|(at, part)| {
+                        if at % 2 == 1 { part.replace(" = ", " ").replace('"', "") } else { part.to_owned() }
+                    })
+                    .collect();
+            *text = parts.join("`");
+        };
     problem.expected.iter_mut().for_each(change);
     problem.suggestion.iter_mut().for_each(change);
     if problem.id == "nothing-in-it" {

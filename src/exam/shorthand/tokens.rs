@@ -30,7 +30,8 @@ pub struct Token {
 
 /// Marks that only part what they stand between.
 fn parts(c: char) -> bool {
-    (c.is_whitespace() && c != '\n') || matches!(c, '-' | '–' | '—' | '\u{2010}' | '\u{2011}' | '@' | '=' | ':')
+    (c.is_whitespace() && c != '\n')
+        || matches!(c, '-' | '–' | '—' | '\u{2010}' | '\u{2011}' | '@' | '=' | ':')
 }
 
 /// The tokens of `line`.
@@ -51,9 +52,7 @@ pub fn of(line: &str) -> Vec<Token> {
             },
             '"' => (Kind::Quote, quotation(&line[at..])),
             c if c.is_ascii_digit() => (Kind::Number, number(&line[at..])),
-            c if is_letter(c) => {
-                (Kind::Word, line[at..].find(|c| !is_letter(c)).unwrap_or(line.len() - at))
-            }
+            c if is_letter(c) => (Kind::Word, line[at..].find(|c| !is_letter(c)).unwrap_or(line.len() - at)),
             c => (Kind::Mark, c.len_utf8()),
         };
         tokens.push(Token { kind, at: at..at + length });

@@ -11,7 +11,8 @@ pub fn line(exam: &Exam) -> String {
     let mut parts: Vec<String> = vec![];
     let mut findings = say::findings(exam);
     let mut dates = dates_of(&exam.dates);
-    let of = |key: &str| key.strip_prefix("baby.").and_then(|rest| rest.split('.').next()?.parse::<usize>().ok());
+    let of =
+        |key: &str| key.strip_prefix("baby.").and_then(|rest| rest.split('.').next()?.parse::<usize>().ok());
     findings.retain(|(key, _)| key != "note");
     let babies = exam.babies.len();
     let (mut mothers, rest): (Vec<_>, Vec<_>) = findings.into_iter().partition(|(key, _)| of(key).is_none());
