@@ -29,8 +29,12 @@ pub enum Command {
     Handout(Handout),
     /// Make a sheet of teaching figures
     Plate(Plate),
-    /// List the words of an exam file
+    /// List the words of an exam file, and the abbreviations of shorthand
     Words,
+    /// Rewrite an exam file in the words that are printed; comments and order stay
+    Tidy(Tidy),
+    /// Print the exam language as a JSON Schema, for editors
+    Schema,
     /// List the rules of the reckoning, with their sources
     Rules(Rules),
 }
@@ -43,12 +47,37 @@ pub struct Rules {
     pub json: bool,
 }
 
+/// Exams, in files or as said.
+#[derive(Args)]
+pub struct Exams {
+    /// Exam files; `-` is standard input. Where a document is made, several go into a directory, a file for each
+    #[arg(required_unless_present = "say", value_name = "EXAM")]
+    pub exams: Vec<PathBuf>,
+    /// An exam in one line of chart shorthand, such as "37+0 LOA 2/5 palp SFH 34"; once for each
+    #[arg(long, value_name = "LINE", allow_hyphen_values = true)]
+    pub say: Vec<String>,
+}
+
+/// `tidy`
+#[derive(Args)]
+pub struct Tidy {
+    /// Exam file; `-` is standard input
+    #[arg(value_name = "EXAM")]
+    pub exam: PathBuf,
+    /// File to write, which may be the same; left out: standard output
+    #[arg(short, long, value_name = "FILE")]
+    pub output: Option<PathBuf>,
+    /// Replace a file that is there
+    #[arg(long)]
+    pub force: bool,
+}
+
 /// `check`
 #[derive(Args)]
 pub struct Check {
-    /// Exam files; `-` is standard input
-    #[arg(required = true, value_name = "EXAM")]
-    pub exams: Vec<PathBuf>,
+    /// The exams.
+    #[command(flatten)]
+    pub given: Exams,
     /// One JSON object a line
     #[arg(long)]
     pub json: bool,
@@ -78,9 +107,9 @@ pub struct Target {
 /// `draw`
 #[derive(Args)]
 pub struct Draw {
-    /// Exam file; `-` is standard input. Several go into a directory, a file for each
-    #[arg(required = true, value_name = "EXAM")]
-    pub exams: Vec<PathBuf>,
+    /// The exams.
+    #[command(flatten)]
+    pub given: Exams,
     /// Where it goes.
     #[command(flatten)]
     pub target: Target,
@@ -113,9 +142,9 @@ pub struct Draw {
 /// `handout`
 #[derive(Args)]
 pub struct Handout {
-    /// Exam file; `-` is standard input. Several go into a directory, a .pdf for each
-    #[arg(required = true, value_name = "EXAM")]
-    pub exams: Vec<PathBuf>,
+    /// The exams.
+    #[command(flatten)]
+    pub given: Exams,
     /// Where it goes.
     #[command(flatten)]
     pub target: Target,

@@ -9,6 +9,7 @@ mod load;
 mod picture;
 mod plate;
 mod rules;
+mod tidy;
 
 pub use crate::figure::{Labels, Palette, Style, View};
 pub use draw::{Draw, Format};
@@ -29,9 +30,20 @@ pub mod exit {
     pub const ACT_NOW: u8 = 3;
 }
 
-/// A file as the program was given it.
+/// How an exam is written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Written {
+    /// As a file of keys and values.
+    File,
+    /// As one line of chart shorthand.
+    Line,
+}
+
+/// A file, or a line of shorthand, as the program was given it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Source {
+    /// How it is written.
+    pub written: Written,
     /// Its name as the user typed it, for messages.
     pub name: String,
     /// Its bytes, or why it could not be read.
@@ -41,7 +53,11 @@ pub struct Source {
 impl Source {
     /// A file with these bytes.
     pub fn new(name: impl Into<String>, bytes: impl Into<Vec<u8>>) -> Self {
-        Self { name: name.into(), bytes: Ok(bytes.into()) }
+        Self { written: Written::File, name: name.into(), bytes: Ok(bytes.into()) }
+    }
+    /// A line of chart shorthand; `name` stands in messages where the name of a file would.
+    pub fn line(name: impl Into<String>, line: impl Into<Vec<u8>>) -> Self {
+        Self { written: Written::Line, ..Self::new(name, line) }
     }
 }
 
@@ -69,6 +85,13 @@ pub enum Command {
     PlateList,
     /// The vocabulary.
     Words,
+    /// An exam file in canonical words.
+    Tidy {
+        /// The exam.
+        exam: Source,
+    },
+    /// The exam language as a JSON Schema.
+    Schema,
     /// The ledger of rules.
     Rules {
         /// One JSON object a line instead of text.
@@ -115,6 +138,13 @@ pub fn run(request: &Request) -> Outcome {
         Command::PlateList => Outcome { text: plate::list(), ..Outcome::default() },
         Command::Rules { json: false } => Outcome { text: rules::text(), ..Outcome::default() },
         Command::Rules { json: true } => match rules::json() {
+            Ok(text) => Outcome { text, ..Outcome::default() },
+            Err(fault) => {
+                Outcome { notes: format!("handspan: {fault}\n"), code: exit::FAILED, ..Outcome::default() }
+            }
+        },
+        Command::Tidy { exam } => tidy::run(exam, request.look),
+        Command::Schema => match crate::exam::schema::text() {
             Ok(text) => Outcome { text, ..Outcome::default() },
             Err(fault) => {
                 Outcome { notes: format!("handspan: {fault}\n"), code: exit::FAILED, ..Outcome::default() }

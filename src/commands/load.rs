@@ -1,7 +1,7 @@
-//! Files for the commands. In: a source. Out: what was read of it, with its problems; remarks and the exit code they give.
+//! Files for the commands, and lines of shorthand. In: a source. Out: what was read of it, with its problems; remarks and the exit code they give.
 
 use super::check::paragraph::{Column, paragraph};
-use super::{Outcome, Source, exit};
+use super::{Outcome, Source, Written, exit};
 use crate::clinic::{self, Clinic};
 use crate::exam::{self, Exam, Reading};
 use crate::reckon::{self, Grade, Reckoning, Remark, ledger};
@@ -78,7 +78,10 @@ fn text_of(source: &Source) -> &str {
 /// Read an exam and reckon its remarks, by the thresholds of the clinic.
 pub fn exam<'a>(source: &'a Source, clinic: Option<&Clinic>) -> Loaded<'a> {
     let reading = match &source.bytes {
-        Ok(bytes) => exam::read(&source.name, bytes),
+        Ok(bytes) => match source.written {
+            Written::File => exam::read(&source.name, bytes),
+            Written::Line => exam::shorthand::read(&source.name, &String::from_utf8_lossy(bytes)),
+        },
         Err(why) => {
             Reading { exam: None, problems: vec![unreadable(source, why)], spans: Default::default() }
         }

@@ -12,8 +12,10 @@ pub mod position;
 mod quantity;
 mod read;
 pub mod say;
+pub mod schema;
 pub mod shorthand;
 mod syntax;
+pub mod tidy;
 pub mod words;
 
 pub use conclude::conclude;

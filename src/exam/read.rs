@@ -132,6 +132,22 @@ pub(super) fn accepts(key: &Key, text: &str) -> bool {
     reader.problems.is_empty()
 }
 
+/// The canonical words of `text`, a value of `key`; `None` when it is none.
+pub(super) fn canonical(key: &Key, text: &str) -> Option<String> {
+    let value = Spanned::new(0..text.len(), DeValue::String(text.to_owned().into()));
+    let one = DeTable::from_iter([(Spanned::new(0..0, key.name.into()), value)]);
+    let within = |heading: &'static str, one| {
+        DeTable::from_iter([(Spanned::new(0..0, heading.into()), Spanned::new(0..0, DeValue::Table(one)))])
+    };
+    let table = match key.scope {
+        Scope::Top => one,
+        Scope::Mother => within("mother", one),
+        Scope::Baby => within("baby", one),
+    };
+    let exam = of_table("", text, &table, vec![], vec![]).exam?;
+    exam.read.into_iter().next().map(|(_, words)| words)
+}
+
 struct Reader<'a> {
     file: &'a str,
     source: &'a str,

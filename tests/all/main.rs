@@ -32,6 +32,7 @@ mod shorthand;
 mod sides;
 mod sketch;
 mod stand_in;
+mod tidy;
 mod touch;
 mod words;
 mod worked;

@@ -1,6 +1,6 @@
 //! Chart shorthand: lines as real notes are written beside what they are read as; every exam as a line that reads back.
 
-use super::shared::{Dice, path, read};
+use super::shared::{Dice, path, read, run_in, said};
 use super::words::{mother, one_baby, weeks};
 use handspan::exam::keys::{KEYS, Scope};
 use handspan::exam::words::{Row, Vocabulary};
@@ -172,6 +172,41 @@ fn the_other_hand_s_line_is_the_other_side() {
         let swapped = one.replace("left", "@").replace("right", "left").replace('@', "right");
         assert_eq!(swapped.replace("LOA", "ROA").replace("Lt", "Rt"), other.replace("LOA", "ROA"), "{left}");
     }
+}
+
+#[test]
+fn the_program_takes_a_line_wherever_it_takes_an_exam() {
+    let here = tempfile::tempdir().expect("a directory");
+    let line = "37+0 LOA 2/5 palp SFH 34 FHR 142 left below navel";
+    let told = |arguments: &[&str]| {
+        let output = run_in(here.path(), arguments, b"");
+        (output.status.code(), said(&output))
+    };
+    let (code, text) = told(&["check", "--say", line]);
+    assert_eq!(code, Some(0), "{text}");
+    assert!(text.starts_with("--say") && text.contains("37+0") && text.contains("LOA"), "{text}");
+    let (code, text) = told(&["check", "--say", "37+0 LOA 2/5"]);
+    assert_eq!(code, Some(2));
+    assert!(text.contains("--say:1:10\n") && text.contains("         ^^^\n"), "{text}");
+    let (code, text) = told(&["check"]);
+    assert_eq!(code, Some(2));
+    assert!(text.contains("--say"), "{text}");
+    let (code, text) = told(&["draw", "--say", line, "-o", "one.svg"]);
+    assert_eq!((code, text.as_str()), (Some(0), "wrote one.svg: the picture\n"));
+    fs::write(here.path().join("file.toml"), "[baby]\nposition = \"LOA\"\n").expect("an exam");
+    let (code, text) = told(&["draw", "file.toml", "--say", line, "--say", "34+0 LOAA", "--say", "34+0 LSA", "-o", "out/"]);
+    assert_eq!(code, Some(2), "{text}");
+    assert!(text.contains(" --> --say 2:1:6\n"), "{text}");
+    let mut names: Vec<String> = fs::read_dir(here.path().join("out"))
+        .expect("out")
+        .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
+        .collect();
+    names.sort();
+    assert_eq!(names, ["file.svg", "say-1.svg", "say-3.svg"]);
+    let same = |name: &str| fs::read(here.path().join(name)).expect("a picture");
+    assert_eq!(same("out/say-1.svg"), same("one.svg"));
+    let (code, text) = told(&["handout", "--say", line, "-o", "page.pdf"]);
+    assert_eq!(code, Some(0), "{text}");
 }
 
 #[test]
