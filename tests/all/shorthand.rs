@@ -194,7 +194,8 @@ fn the_program_takes_a_line_wherever_it_takes_an_exam() {
     let (code, text) = told(&["draw", "--say", line, "-o", "one.svg"]);
     assert_eq!((code, text.as_str()), (Some(0), "wrote one.svg: the picture\n"));
     fs::write(here.path().join("file.toml"), "[baby]\nposition = \"LOA\"\n").expect("an exam");
-    let (code, text) = told(&["draw", "file.toml", "--say", line, "--say", "34+0 LOAA", "--say", "34+0 LSA", "-o", "out/"]);
+    let (code, text) =
+        told(&["draw", "file.toml", "--say", line, "--say", "34+0 LOAA", "--say", "34+0 LSA", "-o", "out/"]);
     assert_eq!(code, Some(2), "{text}");
     assert!(text.contains(" --> --say 2:1:6\n"), "{text}");
     let mut names: Vec<String> = fs::read_dir(here.path().join("out"))

@@ -47,7 +47,8 @@ fn examples_and_random_exams_stay_the_same_exam() {
     for _ in 0..300 {
         let mother = mother(&mut dice);
         let babies = vec![one_baby(&mut dice)];
-        let mut exam = Exam { weeks: None, dates: Dates::default(), mother, babies, note: None, read: vec![] };
+        let mut exam =
+            Exam { weeks: None, dates: Dates::default(), mother, babies, note: None, read: vec![] };
         exam.read = say::findings(&exam);
         let text = write(&exam);
         assert_eq!(same_exam(&text), text, "what is canonical is left alone");

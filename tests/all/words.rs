@@ -59,7 +59,7 @@ fn the_program_lists_every_key_and_word() {
 }
 
 /// An exam as a file, from its canonical words.
-pub pub fn write(exam: &Exam) -> String {
+pub fn write(exam: &Exam) -> String {
     let mut text = String::new();
     let mut heading = String::new();
     for (key, words) in &exam.read {

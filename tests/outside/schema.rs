@@ -34,7 +34,9 @@ fn judged(name: &str, exams: &[String]) -> Vec<bool> {
     let output = Command::new(&python)
         .args([path("tests/outside/validate_schema.py"), schema, instances])
         .output()
-        .unwrap_or_else(|fault| panic!("{} cannot be run ({fault}); tests/run installs it", python.display()));
+        .unwrap_or_else(|fault| {
+            panic!("{} cannot be run ({fault}); tests/run installs it", python.display())
+        });
     assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
     let said = String::from_utf8_lossy(&output.stdout);
     let verdicts: Vec<bool> = said.lines().map(|line| line == "valid").collect();
@@ -103,7 +105,8 @@ fn jsonschema_passes_what_random_exams_say() {
     for _ in 0..200 {
         let mother = crate::words::mother(&mut dice);
         let babies = vec![crate::words::one_baby(&mut dice), crate::words::one_baby(&mut dice)];
-        let mut exam = Exam { weeks: None, dates: Dates::default(), mother, babies, note: None, read: vec![] };
+        let mut exam =
+            Exam { weeks: None, dates: Dates::default(), mother, babies, note: None, read: vec![] };
         exam.read = say::findings(&exam);
         exams.push(crate::words::write(&exam));
     }
@@ -115,14 +118,22 @@ fn jsonschema_passes_what_random_exams_say() {
 #[test]
 fn jsonschema_refuses_unknown_keys_and_wrong_values() {
     let bad = files("tests/bad", |name| {
-        ["unknown-key", "identity", "misplaced-key", "unit-missing", "unknown-word", "decimal-weeks"].contains(&name)
+        ["unknown-key", "identity", "misplaced-key", "unit-missing", "unknown-word", "decimal-weeks"]
+            .contains(&name)
     });
     assert_eq!(bad.len(), 6);
-    let mut exams: Vec<String> = bad.into_iter().map(|(_, text)| text).filter(|text| text.parse::<toml::Table>().is_ok()).collect();
+    let mut exams: Vec<String> =
+        bad.into_iter().map(|(_, text)| text).filter(|text| text.parse::<toml::Table>().is_ok()).collect();
     assert!(exams.len() >= 5);
-    for line in ["sfh = \"34 cm\"", "[mother]\nfundal-height = 34", "[baby]\nposition = \"LOAA\"", "[baby]\nhead = 3",
-        "[baby]\nhead-above-brim = \"6/5\"", "[mother]\nwomb = \"blue\"", "due = \"4/4/26\""]
-    {
+    for line in [
+        "sfh = \"34 cm\"",
+        "[mother]\nfundal-height = 34",
+        "[baby]\nposition = \"LOAA\"",
+        "[baby]\nhead = 3",
+        "[baby]\nhead-above-brim = \"6/5\"",
+        "[mother]\nwomb = \"blue\"",
+        "due = \"4/4/26\"",
+    ] {
         exams.push(line.to_owned());
     }
     for (exam, valid) in exams.iter().zip(judged("bad", &exams)) {
