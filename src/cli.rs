@@ -49,9 +49,10 @@ pub struct Rules {
 
 /// Exams, in files or as said.
 #[derive(Args)]
+#[group(required = true, multiple = true)]
 pub struct Exams {
     /// Exam files; `-` is standard input. Where a document is made, several go into a directory, a file for each
-    #[arg(required_unless_present = "say", value_name = "EXAM")]
+    #[arg(value_name = "EXAM")]
     pub exams: Vec<PathBuf>,
     /// An exam in one line of chart shorthand, such as "37+0 LOA 2/5 palp SFH 34"; once for each
     #[arg(long, value_name = "LINE", allow_hyphen_values = true)]
