@@ -3,16 +3,17 @@
 //! A finding is what is introduced (`SFH 34`), or stands bare (`LOA`), and takes as much of the line as its key can read.
 //! Nothing is passed over: what is not understood is a problem, so that a "not" is never lost.
 
-use super::day::{self, Day};
-use super::leads::{
-    AFTER_BARE, AFTER_HEART, ASKS, BARE, ELSEWHERE, FILLERS, LEADS, Of, SYMPTOM, VAGINAL, WHO, WHOLE,
-};
+mod asked;
+mod numbers;
+
+use super::day::Day;
+use super::leads::{AFTER_BARE, AFTER_HEART, ASKS, BARE, FILLERS, LEADS, Of, SYMPTOM, WHOLE};
 use super::lexicon;
 use super::said::{Said, Value};
 use super::tokens::{self, Kind, Token};
 use crate::exam::keys::{self, KEYS, Key, Scope};
-use crate::exam::read::{accepts, printable};
-use crate::exam::words::{Row, fold, likeness, nearest};
+use crate::exam::read::{accepts, canonical};
+use crate::exam::words::{StateWord, Vocabulary, fold};
 use crate::report::{Problem, quoted};
 use std::ops::Range;
 
@@ -142,7 +143,7 @@ impl Scan<'_> {
         let mut found: Vec<Match> = vec![];
         found.extend(self.whole(at));
         for (after, keys) in leads {
-            found.extend(keys.iter().filter_map(|key| self.values(key, *after)));
+            found.extend(keys.iter().filter_map(|key| self.led(at, *after, key)));
         }
         if self.heart {
             found.extend(AFTER_HEART.iter().filter_map(|of| self.values(of_key(*of), at)));
@@ -152,9 +153,27 @@ impl Scan<'_> {
         found.into_iter().reduce(|best, next| if next.end > best.end { next } else { best })
     }
 
+    /// A value of `key` after a lead. What is said of the descent of the head, or of the breech, says also which it is.
+    fn led(&self, at: usize, after: usize, key: &'static Key) -> Option<Match> {
+        let mut found = self.values(key, after)?;
+        let lead = fold(self.run(at, after));
+        let part = ["head", "breech", "bottom", "br"].contains(&lead.as_str());
+        if part && key.name == "descent" && StateWord::find(self.run(after, found.end)).is_none() {
+            let value = Value { at: self.span(at, after), text: self.run(at, after).to_owned() };
+            found.said.push((of_key((Scope::Baby, "presentation")), vec![value]));
+        }
+        Some(found)
+    }
+
     /// A word that stands bare, such as `LOA`, `Tr lie`.
     fn bare(&self, of: Of, at: usize) -> Option<Match> {
         let mut found = self.values(of_key(of), at)?;
+        // A state says nothing without what it is of; `head` alone may be the beginning of anything.
+        let text = self.run(at, found.end);
+        let words = text.split(['(', '?']).next().unwrap_or_default();
+        if StateWord::find(words).is_some() || fold(words) == "head" {
+            return None;
+        }
         let after = AFTER_BARE.iter().filter(|(before, _)| *before == of).flat_map(|(_, words)| words.iter());
         if after.into_iter().any(|word| self.phrase(found.end, word).is_some()) {
             found.end += 1;
@@ -186,7 +205,10 @@ impl Scan<'_> {
     fn values(&self, key: &'static Key, at: usize) -> Option<Match> {
         let mut end = self.value(key, at)?;
         let mut values = vec![end.1.clone()];
-        while key.list {
+        loop {
+            if !key.list {
+                break;
+            }
             let Some(at) = self.list_goes_on(key, end.0) else { break };
             // After a comma or an `and` another finding may begin; `+` and `&` hold a list together.
             if !matches!(self.text(at - 1), "+" | "&") && (self.is_lead(at) || self.whole(at).is_some()) {
@@ -382,6 +404,9 @@ impl Scan<'_> {
         {
             // The place is already there.
         } else if key.list {
+            // The same said twice in two places is one.
+            let said = |value: &Value| canonical(key, &value.text);
+            values.retain(|value| !before.values.iter().any(|before| said(before) == said(value)));
             before.values.extend(values);
         } else {
             let at = values[0].at.clone();
@@ -395,451 +420,6 @@ impl Scan<'_> {
 
     fn same_side_of_heart(&self, key: &Key) -> bool {
         key.scope == Scope::Baby && key.name.starts_with("heart")
-    }
-
-    /// A number that begins a finding: weeks, fifths, a rate after the heart, or a date.
-    fn number(&mut self) {
-        let at = self.at;
-        if let Some((end, text)) = self.weeks(at) {
-            return self.take_as((Scope::Top, "weeks"), end, text);
-        }
-        if let Some((end, day)) = self.day(at) {
-            if day == Day::Unclear {
-                return self.unclear_day(at, end);
-            }
-            let text = self.run(at, end).to_owned();
-            let message = format!("{} does not say what happened on that day", quoted(&text));
-            return self.ask(end, message, "`visit`, `EDD`, `last period` or `scan 12+3 on` before a date");
-        }
-        if let Some(fraction) = self.fraction(at) {
-            return self.fifths(fraction);
-        }
-        if self.heart
-            && let Some(found) = self.best(at, &[])
-        {
-            return self.take(found);
-        }
-        // `37.2` is left to the reader of weeks, which asks.
-        let text = self.text(at);
-        if text.parse::<f64>().is_ok_and(|n| text.contains('.') && (4.0..45.0).contains(&n))
-            && (self.kind(at + 1) != Some(Kind::Word) || self.begins(at + 1))
-        {
-            let text = text.to_owned();
-            return self.take_as((Scope::Top, "weeks"), at + 1, text);
-        }
-        let mut end = at + 1;
-        if self.kind(end) == Some(Kind::Word) && !self.begins(end) {
-            end += 1;
-        }
-        let message = format!("{} does not say what was measured or counted", quoted(self.run(at, end)));
-        self.ask(
-            end,
-            message,
-            "weeks such as `37+0`; or what it is of, such as `SFH 34`, `FHR 142`, `pulse 78`",
-        );
-    }
-
-    fn take_as(&mut self, of: Of, end: usize, text: String) {
-        let value = Value { at: self.span(self.at, end), text };
-        self.put(of_key(of), vec![value]);
-        self.at = end;
-    }
-
-    /// Weeks at `at`: `37+0`, `37w0d`, `37 weeks`, `37+2/40`, `37/40`.
-    fn weeks(&self, at: usize) -> Option<(usize, String)> {
-        let key = of_key((Scope::Top, "weeks"));
-        let shape = |kinds: &[Kind]| (0..kinds.len()).all(|n| self.kind(at + n) == Some(kinds[n]));
-        let of_forty = |at: usize| self.text(at) == "/" && self.text(at + 1) == "40";
-        use Kind::{Mark, Number, Word};
-        if shape(&[Number, Mark, Number]) && self.text(at + 1) == "+" {
-            let text = self.run(at, at + 3).to_owned();
-            let mut end = if of_forty(at + 3) { at + 5 } else { at + 3 };
-            if ["weeks", "wks", "wk", "w"].contains(&self.text(end).to_lowercase().as_str()) {
-                end += 1;
-            }
-            return Some((end, text));
-        }
-        if shape(&[Number]) && of_forty(at + 1) {
-            return Some((at + 3, format!("{} weeks", self.text(at))));
-        }
-        for kinds in [&[Number, Word, Number, Word][..], &[Number, Word]] {
-            let end = at + kinds.len();
-            let last = self.text(end.saturating_sub(1)).to_lowercase();
-            if shape(kinds)
-                && ["w", "wk", "wks", "week", "weeks", "d", "day", "days"].contains(&last.as_str())
-                && accepts(key, self.run(at, end))
-            {
-                return Some((end, self.run(at, end).to_owned()));
-            }
-        }
-        None
-    }
-
-    /// Fifths at `at`, such as `2/5`, with nothing after them: their end.
-    fn fraction(&self, at: usize) -> Option<usize> {
-        let fits =
-            self.kind(at) == Some(Kind::Number) && self.text(at + 1) == "/" && self.text(at + 2) == "5";
-        fits.then_some(at + 3)
-    }
-
-    /// Fifths are those above the brim only when it is said.
-    fn fifths(&mut self, end: usize) {
-        let at = self.at;
-        let key = of_key((Scope::Baby, "head-above-brim"));
-        if let Some(longest) = self.longest(key, at)
-            && longest > end
-            && self.kind(end) == Some(Kind::Word)
-        {
-            let text = self.run(at, longest).to_owned();
-            return self.take_as((Scope::Baby, key.name), longest, text);
-        }
-        let mut after = end;
-        while ["ths", "th", "of", "head", "ceph", "is"].contains(&self.text(after).to_lowercase().as_str()) {
-            after += 1;
-        }
-        let said = ["palp", "palpable", "felt", "above"].contains(&self.text(after).to_lowercase().as_str());
-        if said {
-            let stop = self.stop(after).min(after + MOST_TOKENS);
-            let read = |stop: usize| format!("{} {}", self.run(at, end), self.run(after, stop));
-            let found = (after + 1..=stop).rev().find(|stop| accepts(key, &read(*stop)));
-            if let Some(found) = found {
-                let text = read(found);
-                return self.take_as((Scope::Baby, key.name), found, text);
-            }
-        }
-        let k: u16 = self.text(at).parse().unwrap_or(u16::MAX);
-        if k > 5 {
-            let text = self.run(at, end).to_owned();
-            let end = if said { after + 1 } else { end };
-            return self.take_as((Scope::Baby, key.name), end, text);
-        }
-        // A slip in `palp` is likelier than fifths without it.
-        if self.kind(after) == Some(Kind::Word)
-            && !self.begins(after)
-            && ["palp", "palpable"].iter().any(|word| likeness(&fold(self.text(after)), word) > 0.6)
-        {
-            let span = self.span(after, after + 1);
-            let message = format!("{} is not understood", quoted(self.text(after)));
-            self.items.problems.push(
-                Problem::at("unknown-shorthand", self.name, span, message)
-                    .expecting("`palp` after fifths that are felt above the brim")
-                    .suggesting(Some("`palp`".to_owned())),
-            );
-            self.at = after + 1;
-            return;
-        }
-        let mut whole = end;
-        if ["eng", "engaged", "e"].contains(&self.text(end).to_lowercase().as_str()) {
-            whole += 1;
-        }
-        self.ask_fifths(k, whole);
-    }
-
-    fn ask_fifths(&mut self, k: u16, end: usize) {
-        let text = self.run(self.at, end).to_owned();
-        let message = format!(
-            "{} does not say whether that much is felt above the brim or has gone below it",
-            quoted(&text)
-        );
-        let instead = format!(
-            "`{k}/5 palp` for {k} fifths felt above the brim; `{}/5 palp` when {k} fifths have gone below it",
-            5 - k.min(5)
-        );
-        self.ask(end, message, &instead);
-    }
-
-    /// A date at `at`: the token after it, and what it says.
-    fn day(&self, at: usize) -> Option<(usize, Day)> {
-        let start = self.tokens.get(at).filter(|token| token.kind == Kind::Number)?.at.start;
-        let (length, day) = day::at_start(&self.line[start..])?;
-        let end = self
-            .tokens
-            .iter()
-            .position(|token| token.at.start >= start + length)
-            .unwrap_or(self.tokens.len());
-        Some((end, day))
-    }
-
-    fn unclear_day(&mut self, at: usize, end: usize) {
-        let text = self.run(at, end).to_owned();
-        let span = self.span(at, end);
-        self.items.problems.push(
-            Problem::at(
-                "two-way-date",
-                self.name,
-                span,
-                format!("{} can be read in more than one way", quoted(&text)),
-            )
-            .expecting("year-month-day, such as 2026-03-14, or the month as a word, such as 14 Mar 2026"),
-        );
-        self.at = end;
-    }
-
-    /// `baby 2`, `twin 1`: whose findings come now.
-    fn baby_number(&mut self) -> bool {
-        let at = self.at;
-        let named = ["baby", "twin", "bb"].contains(&self.text(at).to_lowercase().as_str());
-        if !named || self.kind(at + 1) != Some(Kind::Number) {
-            return false;
-        }
-        let number = self.text(at + 1).parse::<usize>().unwrap_or(usize::MAX);
-        if (1..=MOST_BABIES).contains(&number) {
-            self.baby = number - 1;
-            self.items.babies = self.items.babies.max(number);
-        } else {
-            let message = format!("{} cannot be recorded here", quoted(self.run(at, at + 2)));
-            let span = self.span(at, at + 2);
-            self.items.problems.push(
-                Problem::at("too-many-babies", self.name, span, message)
-                    .expecting("`baby 1:` and `baby 2:` for twins"),
-            );
-        }
-        self.heart = false;
-        self.at = at + 2;
-        true
-    }
-
-    /// `note` and all that follows: free words.
-    fn rest_is_note(&mut self) -> bool {
-        if self.phrase(self.at, "note").is_none() {
-            return false;
-        }
-        if self.kind(self.at + 1) != Some(Kind::Quote) {
-            let start = self.tokens[self.at].at.end;
-            let text = self.line[start..].trim_start_matches([':', ' ', '=']).trim();
-            if !text.is_empty() {
-                let text = text.to_owned();
-                self.note(start..self.line.len(), text);
-                self.at = self.tokens.len();
-            }
-        }
-        true
-    }
-
-    fn quoted_note(&mut self) {
-        let at = self.tokens[self.at].at.clone();
-        let mut text = String::new();
-        let mut chars = self.line[at.clone()].chars().skip(1);
-        while let Some(c) = chars.next() {
-            match c {
-                '"' => break,
-                '\\' => match chars.next() {
-                    Some('n') => text.push('\n'),
-                    Some(escaped) => text.push(escaped),
-                    None => text.push(c),
-                },
-                _ => text.push(c),
-            }
-        }
-        self.note(at, text);
-    }
-
-    /// Free words; several are one note, a line each.
-    fn note(&mut self, at: Range<usize>, text: String) {
-        let Some(key) = keys::find(Scope::Top, "note") else { return };
-        match self.items.said.iter_mut().find(|said| said.key.name == "note") {
-            Some(said) => {
-                if let Some(value) = said.values.first_mut() {
-                    value.text = format!("{}\n{text}", value.text);
-                }
-            }
-            None => self.items.said.push(Said { key, baby: 0, values: vec![Value { at, text }] }),
-        }
-    }
-
-    /// What is not recorded here: of a vaginal examination, charted elsewhere, or telling who she is.
-    fn not_here(&mut self) -> bool {
-        let at = self.at;
-        let lead = self
-            .leads(at)
-            .first()
-            .map_or(0, |(end, _)| end - at)
-            .max(self.whole(at).map_or(0, |found| found.end - at));
-        let to_comma = || {
-            let stop = self.stop(at);
-            (at..stop).find(|at| self.text(*at) == ",").unwrap_or(stop)
-        };
-        if VAGINAL.iter().any(|said| self.phrase(at, said).is_some()) {
-            let end = to_comma();
-            let text = self.run(at, end).to_owned();
-            let message = format!(
-                "{}: findings of a vaginal examination are not recorded here; the words are kept in the note",
-                quoted(&text)
-            );
-            let span = self.span(at, end);
-            self.items.problems.push(
-                Problem::at("vaginal-finding", self.name, span, message)
-                    .expecting("findings of the abdomen; fifths above the brim are felt, never worked out from a station")
-                    .as_warning(),
-            );
-            self.items.notes.push(printable(&text));
-            self.at = end;
-            return true;
-        }
-        if self.phrase(at, "g").is_some() && self.kind(at + 1) == Some(Kind::Number) {
-            let text = self.run(at, at + 2).to_owned();
-            let message =
-                format!("{}: only births are recorded here; the words are kept in the note", quoted(&text));
-            let span = self.span(at, at + 2);
-            self.items.problems.push(
-                Problem::at("kept-in-note", self.name, span, message)
-                    .expecting("`P` and a number")
-                    .as_warning(),
-            );
-            self.items.notes.push(printable(&text));
-            self.at = at + 2;
-            return true;
-        }
-        let elsewhere = ELSEWHERE
-            .iter()
-            .filter_map(|(said, what)| Some((self.phrase(at, said)?, *what)))
-            .find(|(n, _)| *n > lead);
-        if let Some((length, what)) = elsewhere {
-            let mut end = at + length;
-            if self.kind(end) == Some(Kind::Number) {
-                end +=
-                    if self.text(end + 1) == "/" && self.kind(end + 2) == Some(Kind::Number) { 3 } else { 1 };
-            }
-            while self.kind(end) == Some(Kind::Word) && !self.begins(end) {
-                end += 1;
-            }
-            let message = format!("{} is {what}, which is not recorded here", quoted(self.run(at, end)));
-            let span = self.span(at, end);
-            self.items.problems.push(
-                Problem::at("not-recorded", self.name, span, message)
-                    .expecting("what hands, ear and tape found; take it out, and chart it where it belongs"),
-            );
-            self.at = end;
-            return true;
-        }
-        if WHO.iter().any(|said| self.phrase(at, said).is_some()) {
-            let end = to_comma();
-            let span = self.span(at, end);
-            let message = format!("{} is not recorded here", quoted(self.run(at, end)));
-            self.items.problems.push(Problem::at("identity", self.name, span, message).expecting(
-                "a line without names, dates of birth or numbers of people: take it out, and write them on the page by hand",
-            ));
-            self.at = end;
-            return true;
-        }
-        false
-    }
-
-    /// Words that can be read in two ways.
-    fn asked(&mut self) -> bool {
-        let at = self.at;
-        let capitals =
-            |ask: &super::leads::Ask| !ask.capitals || self.text(at).chars().all(char::is_uppercase);
-        let found = ASKS
-            .iter()
-            .filter_map(|ask| Some((self.phrase(at, ask.said)?, ask)))
-            .filter(|(_, ask)| capitals(ask))
-            .max_by_key(|(length, _)| *length);
-        if let Some((length, ask)) = found {
-            let mut end = at + length;
-            if self.best(at, &[]).is_some_and(|found| found.end > end) {
-                return false;
-            }
-            if ask.said == "lmp" {
-                end = self.day(end).map_or(end, |(end, _)| end);
-            }
-            if ask.said == "t" && matches!(self.text(end), "+") && self.kind(end + 1) == Some(Kind::Number) {
-                end += 2;
-            }
-            let message = format!("{} {}", quoted(self.run(at, end)), ask.why);
-            self.ask(end, message, ask.instead);
-            return true;
-        }
-        // `eng 2/5`, unless `palp` says what the fifths are.
-        if ["eng", "engaged", "e"].contains(&self.text(at).to_lowercase().as_str())
-            && let Some(end) = self.fraction(at + 1)
-            && !["palp", "palpable", "felt", "above"].contains(&self.text(end).to_lowercase().as_str())
-        {
-            let k: u16 = self.text(at + 1).parse().unwrap_or(5);
-            self.ask_fifths(k, end);
-            return true;
-        }
-        // A capital E alone is short for engaged.
-        if self.text(at) == "E" {
-            self.take_as((Scope::Baby, "descent"), at + 1, "engaged".to_owned());
-            return true;
-        }
-        false
-    }
-
-    /// `FH` is the tape or the heart: what follows settles it, or it is asked.
-    fn fetal_heart(&mut self) -> bool {
-        let at = self.at;
-        let Some(length) = self.phrase(at, "fh") else { return false };
-        let after = at + length;
-        let tape = of_key((Scope::Mother, "fundal-height"));
-        let number = self.text(after).parse::<f64>().ok().filter(|_| self.kind(after) == Some(Kind::Number));
-        let by_heart = AFTER_HEART
-            .iter()
-            .filter_map(|of| self.values(of_key(*of), after))
-            .reduce(|best, next| if next.end > best.end { next } else { best });
-        let by_tape = match number {
-            Some(n) if TAPE.contains(&n) || self.longest(tape, after).is_some() => self.values(tape, after),
-            _ => None,
-        };
-        let level = self.values(of_key((Scope::Mother, "fundus")), after);
-        let found = match (number, by_tape, by_heart) {
-            (Some(_), Some(tape), Some(heart)) if heart.end > tape.end => Some(heart),
-            (Some(_), Some(tape), _) => Some(tape),
-            (Some(n), None, Some(heart)) if HEART.contains(&n) || heart.end > after + 1 => Some(heart),
-            (None, _, Some(heart)) if level.is_none() => Some(heart),
-            _ => None,
-        };
-        if let Some(found) = found {
-            self.take(found);
-            return true;
-        }
-        let end =
-            level.map_or(after, |level| level.end).max(if number.is_some() { after + 1 } else { after });
-        let message = format!("{} is the fundal height, or the fetal heart", quoted(self.run(at, end)));
-        self.ask(end, message, "`SFH 34` or `fundus at navel` for the womb; `FHH`, `FHR 142` for the heart");
-        true
-    }
-
-    fn ask(&mut self, end: usize, message: String, instead: &str) {
-        let span = self.span(self.at, end);
-        self.items.problems.push(Problem::at("ambiguous", self.name, span, message).expecting(instead));
-        self.at = end;
-    }
-
-    fn unknown(&mut self) {
-        let at = self.at;
-        let stop = self.stop(at).min(at + 6);
-        let mut end = at + 1;
-        while end < stop && self.text(end) != "," && !self.begins(end) {
-            end += 1;
-        }
-        let leads = LEADS.iter().flat_map(|lead| lead.said.iter().map(|said| Row { word: said, also: &[] }));
-        let whole = WHOLE.iter().map(|whole| Row { word: whole.said, also: &[] });
-        let names = KEYS.iter().map(|key| Row { word: key.name, also: &[] });
-        let bare = BARE.iter().flat_map(|of| (of_key(*of).words)());
-        let rows: Vec<Row> = leads.chain(whole).chain(names).chain(bare).collect();
-        let near = nearest(self.run(at, end), rows.clone()).or_else(|| nearest(self.text(at), rows));
-        let message = format!("{} is not understood", quoted(self.run(at, end)));
-        let span = self.span(at, end);
-        self.items.problems.push(
-            Problem::at("unknown-shorthand", self.name, span, message)
-                .expecting(
-                    "a finding such as `LOA`, `2/5 palp`, `SFH 34`, `back left`; free words after `note`",
-                )
-                .suggesting(near.map(|word| format!("`{}`", spelled(word)))),
-        );
-        self.at = end;
-    }
-
-    /// A `?` before nothing.
-    fn lone_doubt(&mut self) {
-        if let Some(doubt) = self.doubt.take() {
-            self.items.problems.push(
-                Problem::at("unknown-shorthand", self.name, doubt, "`?` does not say what is unsure")
-                    .expecting("`?` at the end of a finding, such as `LOA?`"),
-            );
-        }
     }
 
     /// How many tokens from `at` say `phrase`.
@@ -881,28 +461,9 @@ impl Scan<'_> {
     }
 }
 
-/// `FH` and this many is a tape in cm.
-const TAPE: std::ops::RangeInclusive<f64> = 10.0..=45.0;
-/// `FH` and this many is a heart rate.
-const HEART: std::ops::RangeInclusive<f64> = 90.0..=220.0;
-
 /// Lists whose values may have commas between them.
 fn comma_parts(key: &Key) -> bool {
     matches!(key.name, "reports" | "denies" | "heart-counts" | "earlier-tapes" | "skin" | "scars")
-}
-
-/// An abbreviation as it is written: short ones in capitals.
-fn spelled(word: &str) -> String {
-    let lead =
-        LEADS.iter().any(|lead| lead.said.contains(&word)) || WHOLE.iter().any(|whole| whole.said == word);
-    if lead
-        && word.len() <= 4
-        && !["head", "limb", "pos", "palp", "scar", "seen", "date", "tape"].contains(&word)
-    {
-        word.to_uppercase()
-    } else {
-        word.to_owned()
-    }
 }
 
 /// The key of a table row; every row names one, which a test checks.
