@@ -119,6 +119,10 @@ impl Scan<'_> {
         }
         if let Some(end) = self.longest(of_key(SYMPTOM), at) {
             let text = self.run(at, end);
+            if StateWord::find(text.split(['(', '?']).next().unwrap_or_default()).is_some() {
+                let message = format!("{} does not say of what", quoted(text));
+                return self.ask(end, message, "what it is said of before it, such as `head not felt`");
+            }
             let message = format!("{} alone does not say whether she has it", quoted(text));
             let instead = format!("`reports {text}`, or `denies {text}`");
             return self.ask(end, message, &instead);

@@ -175,6 +175,12 @@ pub static ASKS: &[Ask] = &[
         "`free`, `at brim`, or fifths such as `4/5 palp`",
     ),
     ask(
+        "breech engaged",
+        false,
+        "does not say how deep it is: engaged is said of a head",
+        "`breech free`, `breech at brim`, or `breech deep`",
+    ),
+    ask(
         "extended",
         false,
         "is a head that is bent back, or legs that are stretched",

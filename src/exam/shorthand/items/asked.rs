@@ -2,12 +2,12 @@
 //! the note, what is not recorded here, and what is asked.
 
 use super::{MOST_BABIES, Scan, of_key};
-use crate::exam::keys::{self, KEYS, Scope};
+use crate::exam::keys::{self, KEYS, KEYS_MEANT, Scope};
 use crate::exam::read::printable;
 use crate::exam::shorthand::leads::{AFTER_HEART, ASKS, Ask, BARE, ELSEWHERE, LEADS, VAGINAL, WHO, WHOLE};
 use crate::exam::shorthand::said::{Said, Value};
 use crate::exam::shorthand::tokens::Kind;
-use crate::exam::words::{Row, nearest};
+use crate::exam::words::{Row, fold, nearest};
 use crate::report::{Problem, quoted};
 use std::ops::Range;
 
@@ -260,7 +260,11 @@ impl Scan<'_> {
         let names = KEYS.iter().map(|key| Row { word: key.name, also: &[] });
         let bare = BARE.iter().flat_map(|of| (of_key(*of).words)());
         let rows: Vec<Row> = leads.chain(whole).chain(names).chain(bare).collect();
-        let near = nearest(self.run(at, end), rows.clone()).or_else(|| nearest(self.text(at), rows));
+        // Of several words, the first tells most, unless it is too short to.
+        let first = self.text(at);
+        let long = first.chars().count() >= 4 || end == at + 1;
+        let meant = KEYS_MEANT.iter().find(|(tried, _)| fold(first) == *tried).map(|(_, meant)| *meant);
+        let near = meant.or_else(|| long.then(|| nearest(first, rows)).flatten());
         let message = format!("{} is not understood", quoted(self.run(at, end)));
         let span = self.span(at, end);
         self.items.problems.push(
