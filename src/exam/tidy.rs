@@ -30,7 +30,9 @@ pub fn tidy(text: &str) -> Result<String, String> {
         }
         None => {}
     }
-    Ok(file.to_string())
+    // The parser forgets the carriage returns of Windows lines.
+    let tidied = file.to_string();
+    Ok(if text.contains("\r\n") { tidied.replace('\n', "\r\n") } else { tidied })
 }
 
 fn table(table: &mut dyn TableLike, scope: Scope) {

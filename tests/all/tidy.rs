@@ -28,6 +28,14 @@ fn words_change_and_nothing_else() {
 }
 
 #[test]
+fn windows_lines_stay() {
+    assert_eq!(
+        same_exam("weeks = '37 weeks'\r\n[baby]\r\nback = 'L' # x\r\n"),
+        "weeks = \"37+0\"\r\n[baby]\r\nback = \"left\" # x\r\n"
+    );
+}
+
+#[test]
 fn twins_in_any_form() {
     let inline = "baby = [{ position = \"left occipito-anterior\" }, { back = \"L\" }]\n";
     assert_eq!(same_exam(inline), "baby = [{ position = \"LOA\" }, { back = \"left\" }]\n");
