@@ -1,11 +1,12 @@
 //! Files for the commands. In: a source. Out: what was read of it, with its problems; remarks and the exit code they give.
 
 use super::{Outcome, Source, exit};
+pub use crate::chart::said::{of_baby, sentence};
 use crate::clinic::{self, Clinic};
 use crate::exam::{self, Exam, Reading};
 use crate::reckon::{self, Grade, Reckoning, Remark};
 use crate::report::{Look, Problem, Severity, any_error, draw};
-use crate::words::{Words, WordsError};
+use crate::words::WordsError;
 
 /// An exam file, read.
 pub struct Loaded<'a> {
@@ -98,23 +99,6 @@ pub fn clinic(source: Option<&Source>, look: Look) -> (Option<Clinic>, String, b
         Err(why) => (None, vec![unreadable(source, why)]),
     };
     (clinic, draw(&problems, text_of(source), look), any_error(&problems))
-}
-
-/// A remark as a sentence, with its baby when there are several.
-pub fn sentence(remark: &Remark, babies: usize, words: &Words) -> Result<String, WordsError> {
-    let text = remark.text(words)?;
-    match remark.baby {
-        Some(index) => of_baby(text, index, babies, words),
-        None => Ok(text),
-    }
-}
-
-/// A sentence about one baby (index from 0), with its number when there are several.
-pub fn of_baby(text: String, index: usize, babies: usize, words: &Words) -> Result<String, WordsError> {
-    if babies < 2 {
-        return Ok(text);
-    }
-    words.say("for-baby", &[("baby", &(index + 1).to_string()), ("text", &text)])
 }
 
 /// An outcome for words that are missing from a language file.

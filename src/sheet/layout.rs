@@ -7,6 +7,8 @@ use std::fmt;
 pub const PICTURE: (&str, &str) = ("picture.toml", include_str!("../../layouts/picture.toml"));
 /// The stamp for the chart: file name and text.
 pub const SKETCH: (&str, &str) = ("sketch.toml", include_str!("../../layouts/sketch.toml"));
+/// The slip for the chart: file name and text.
+pub const CHART_SLIP: (&str, &str) = ("chart-slip.toml", include_str!("../../layouts/chart-slip.toml"));
 /// The family page: file name and text.
 pub const FAMILY_PAGE: (&str, &str) = ("family-page.toml", include_str!("../../layouts/family-page.toml"));
 
