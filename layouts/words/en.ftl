@@ -251,6 +251,27 @@ chart-opening-no-weeks = Abdominal examination by hand; weeks not given.
 chart-cautions = From the hands, not a scan, except where it says so; sides are the mother's. A record: it does not diagnose and does not replace local guidance, a clinician's judgement or a scan.
 chart-versions = handspan { $version }, rules of { $ledger }.
 
+# Findings in running text, where no heading says what they are about; the others are as in `found-`.
+chart-scan = Dated by scan: { $value }.
+chart-shape = Shape of the abdomen: { $value }.
+chart-pulse = The mother's pulse: { $value }.
+chart-earlier-tapes = Earlier tapes: { $value }.
+chart-heart = Heart heard: { $value }.
+chart-heart-state = Heart { $value }.
+chart-heart-with = Listened with: { $value }.
+chart-heart-counts = Heart counted: { $value }, a mean of { $mean } beats a minute.
+chart-heart-counts-state = Heart count: { $value }.
+chart-heart-rate = Heart rate: { $value } beats a minute.
+chart-heart-rate-state = Heart rate: { $value }.
+chart-heart-rise = Highest heart rate on movement: { $value }.
+chart-heart-rhythm = Heart rhythm: { $value }.
+chart-weight-by-hand = Weight by hand: { $value }.
+chart-weight-by-scan = Weight by an earlier scan: { $value }.
+chart-lie = Lie as written: { $value }.
+chart-presentation = Presentation as written: { $value }.
+chart-position = Position as written: { $value }.
+chart-note = Note: { $value }
+
 handover-situation = SITUATION
 handover-background = BACKGROUND
 handover-assessment = ASSESSMENT
@@ -259,12 +280,12 @@ handover-recommendation = RECOMMENDATION
 handover-first = First what cannot wait, as it stands above: { $ids }.
 handover-guidance = Then by local guidance. What was not examined stays unknown until someone examines it.
 handover-line = Handed over by ____________________  to ____________________  at ________
-# $name is one of the history messages.
-history-not-recorded = { $name } not recorded.
-history-births-before = Births before:
-history-operations = Operations on the womb:
-history-womb-cut = Cut in the womb:
-history-placenta = Placenta:
+# $names are some of the history messages.
+history-not-recorded = Not recorded: { $names }.
+history-births-before = Births before
+history-operations = Operations on the womb
+history-womb-cut = Cut in the womb
+history-placenta = Where the placenta lies
 
 slip-title = Abdominal examination
 slip-label = Label

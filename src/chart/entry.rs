@@ -1,6 +1,6 @@
 //! What every entry for the chart is made of. In: an exam, its reckoning, the words. Out: its parts in sentences.
 
-use super::said;
+use super::said::{self, Stands};
 use crate::exam::Exam;
 use crate::reckon::ledger::LEDGER_VERSION;
 use crate::reckon::{Grade, Reckoning};
@@ -55,12 +55,14 @@ impl Entry<'_> {
         }
     }
 
-    /// What was found under the headings that `wanted` takes, in the order of the hands; two babies are told apart.
+    /// What was found under the keys that `wanted` takes, in the order of the hands; two babies are told apart.
     pub fn findings(&self, wanted: impl Fn(&str) -> bool) -> Result<String, WordsError> {
         let mut sentences = vec![];
         let mut baby = None;
-        for told in said::told(self.exam, self.words)? {
-            if !wanted(told.heading) {
+        for told in said::told(self.exam, Stands::Alone, self.words)? {
+            let said: Vec<String> =
+                told.sentences.iter().filter(|(key, _)| wanted(key)).map(|(_, said)| stopped(said)).collect();
+            if said.is_empty() {
                 continue;
             }
             if let Some(index) = told.baby.filter(|_| told.baby != baby && self.exam.babies.len() > 1) {
@@ -68,8 +70,7 @@ impl Entry<'_> {
                 sentences.push(format!("{}:", self.words.say("check-baby", &[("baby", &number)])?));
             }
             baby = told.baby;
-            let told: Vec<String> = told.sentences.iter().map(|said| stopped(said)).collect();
-            sentences.push(told.join(" "));
+            sentences.push(said.join(" "));
         }
         Ok(sentences.join(" "))
     }

@@ -4,8 +4,6 @@ use super::entry::Entry;
 use super::paragraph::{Column, paragraph};
 use crate::words::WordsError;
 
-/// Headings of findings that are background.
-const BACKGROUND: [&str; 1] = ["group-dates"];
 /// What a handover says of her background: key and the message for when it is not recorded.
 const HISTORY: [(&str, &str); 4] = [
     ("mother.births-before", "history-births-before"),
@@ -13,6 +11,18 @@ const HISTORY: [(&str, &str); 4] = [
     ("mother.womb-cut", "history-womb-cut"),
     ("mother.placenta", "history-placenta"),
 ];
+
+/// What she says today.
+fn is_situation(key: &str) -> bool {
+    ["mother.movements", "mother.reports", "mother.denies"].contains(&key)
+}
+
+/// Dates, and what was before today.
+fn is_background(key: &str) -> bool {
+    !key.contains('.') && key != "note"
+        || key == "mother.earlier-tapes"
+        || HISTORY.iter().any(|(history, _)| *history == key)
+}
 
 /// The handover as text.
 pub fn text(entry: &Entry<'_>) -> Result<String, WordsError> {
@@ -30,17 +40,20 @@ pub fn text(entry: &Entry<'_>) -> Result<String, WordsError> {
     let mut situation: Vec<String> = act_now.iter().map(|line| line.text.clone()).collect();
     situation.push(entry.opening()?);
     situation.push(entry.conclusions()?.join(" "));
-    situation.push(entry.findings(|heading| heading == "group-says")?);
+    situation.push(entry.findings(is_situation)?);
 
-    let mut background = vec![entry.findings(|heading| BACKGROUND.contains(&heading))?];
-    for (key, missing) in HISTORY {
+    let mut missing = vec![];
+    for (key, name) in HISTORY {
         if entry.exam.read.iter().all(|(read, _)| read != key) {
-            background.push(words.say("history-not-recorded", &[("name", &words.say(missing, &[])?)])?);
+            missing.push(words.say(name, &[])?);
         }
     }
-    let background = [background.join(" ").trim().to_owned()];
+    let mut background = vec![entry.findings(is_background)?];
+    if !missing.is_empty() {
+        background.push(words.say("history-not-recorded", &[("names", &missing.join(", ").to_lowercase())])?);
+    }
 
-    let found = |heading: &str| heading != "group-says" && !BACKGROUND.contains(&heading);
+    let found = |key: &str| !is_situation(key) && !is_background(key);
     let assessment = [entry.findings(found)?, entry.not_examined()?];
 
     let mut recommendation = vec![];

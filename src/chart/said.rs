@@ -63,24 +63,33 @@ const EXPECTED_OF_BABY: [&[&str]; 7] = [
 /// Before these weeks the parts of a baby are not felt for: 24+0.
 const PARTS_FELT: Gestation = Gestation::from_days(24 * 7);
 
+/// Where the sentence of a finding stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Stands {
+    /// Under its heading, which says what it is about.
+    UnderHeading,
+    /// In running text: it says so itself.
+    Alone,
+}
+
 /// What was read under one heading.
 pub struct Told {
     /// The message of the heading, such as `group-grip-1`.
     pub heading: &'static str,
     /// Which baby, from 0; `None` for what is of the mother or the visit.
     pub baby: Option<usize>,
-    /// The findings, a sentence each.
-    pub sentences: Vec<String>,
+    /// The findings: key, and the sentence.
+    pub sentences: Vec<(String, String)>,
 }
 
 /// Everything that was read, in the order of the hands; a heading without findings is left out.
-pub fn told(exam: &Exam, words: &Words) -> Result<Vec<Told>, WordsError> {
+pub fn told(exam: &Exam, place: Stands, words: &Words) -> Result<Vec<Told>, WordsError> {
     let mut told = vec![];
     let mut add = |heading, baby, keys: Vec<String>| -> Result<(), WordsError> {
         let mut sentences = vec![];
         for key in &keys {
             if let Some(value) = words_of(exam, key) {
-                sentences.push(finding(exam, key, value, words)?);
+                sentences.push((key.clone(), finding(exam, key, value, place, words)?));
             }
         }
         if !sentences.is_empty() {
@@ -110,12 +119,13 @@ pub fn told(exam: &Exam, words: &Words) -> Result<Vec<Told>, WordsError> {
 
 /// Everything that was read, a line a heading.
 pub fn lines(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> Result<String, WordsError> {
-    let told = told(exam, words)?;
+    let told = told(exam, Stands::UnderHeading, words)?;
     let of = |baby: Option<usize>, note: bool| -> Result<String, WordsError> {
         let mut text = String::new();
         for part in told.iter().filter(|t| t.baby == baby && (t.heading == "group-note") == note) {
             let heading = words.say(part.heading, &[])?;
-            text.push_str(&paragraph(&part.sentences.join(" "), Column::Beside(&heading)));
+            let said: Vec<&str> = part.sentences.iter().map(|(_, said)| said.as_str()).collect();
+            text.push_str(&paragraph(&said.join(" "), Column::Beside(&heading)));
         }
         Ok(text)
     };
@@ -140,7 +150,7 @@ fn words_of<'a>(exam: &'a Exam, key: &str) -> Option<&'a str> {
 }
 
 /// One finding as a sentence: its state, doubt and source in words.
-fn finding(exam: &Exam, key: &str, value: &str, words: &Words) -> Result<String, WordsError> {
+fn finding(exam: &Exam, key: &str, value: &str, place: Stands, words: &Words) -> Result<String, WordsError> {
     let name = key.rsplit('.').next().unwrap_or(key);
     let plain = if key == "note" || !key.contains('.') { value.to_owned() } else { in_words(value, words)? };
     let state = ["not ", "could not tell"].iter().any(|start| value.starts_with(start));
@@ -152,6 +162,8 @@ fn finding(exam: &Exam, key: &str, value: &str, words: &Words) -> Result<String,
         }
         _ => None,
     };
+    let alone = id.replacen("found-", "chart-", 1);
+    let id = if place == Stands::Alone && words.has(&alone) { alone } else { id };
     words.say(&id, &[("value", &plain), ("mean", mean.as_deref().unwrap_or_default())])
 }
 
