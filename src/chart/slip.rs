@@ -14,8 +14,13 @@ pub fn content(entry: &Entry<'_>, notes: &[String]) -> Result<Content, WordsErro
     };
     put("slip-title", vec![Block::new(Kind::Heading, say("slip-title")?)]);
     put("slip-act-now", act_now.iter().map(|line| Block::new(Kind::Strong, &line.text)).collect());
-    let body = note::body(entry)?;
-    let mut blocks = vec![Block::new(Kind::Text, &body)];
+    let mut blocks: Vec<Block> =
+        entry.conclusions()?.into_iter().map(|told| Block::new(Kind::Strong, told)).collect();
+    for told in [entry.opening()?, entry.findings(|_| true)?, entry.not_examined()?] {
+        if !told.is_empty() {
+            blocks.push(Block::new(Kind::Text, told));
+        }
+    }
     blocks.extend(others.iter().map(|line| Block::new(Kind::Text, &line.text)));
     if act_now.is_empty() && others.is_empty() {
         blocks.push(Block::new(Kind::Text, say("check-remarks-none")?));
@@ -27,7 +32,8 @@ pub fn content(entry: &Entry<'_>, notes: &[String]) -> Result<Content, WordsErro
     put("slip-signature", vec![Block::new(Kind::Blank, say("slip-signature")?)]);
     let foot = format!("{} {}", entry.cautions()?, entry.versions()?);
     put("slip-foot", vec![Block::new(Kind::Text, foot)]);
+    let body = note::body(entry)?;
     let told: Vec<&str> = act_now.iter().chain(&others).map(|line| line.text.as_str()).collect();
-    out.description = std::iter::once(body.as_str()).chain(told).collect::<Vec<_>>().join(" ");
+    out.description = told.into_iter().chain([body.as_str()]).collect::<Vec<_>>().join(" ");
     Ok(out)
 }
