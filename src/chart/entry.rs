@@ -97,7 +97,9 @@ impl Entry<'_> {
 
     /// Versions of the program and its rules; local thresholds are named.
     pub fn versions(&self) -> Result<String, WordsError> {
-        let values = [("version", env!("CARGO_PKG_VERSION")), ("ledger", LEDGER_VERSION)];
+        // With points: nothing in a shared entry has the shape of a date.
+        let ledger = LEDGER_VERSION.replace('-', ".");
+        let values = [("version", env!("CARGO_PKG_VERSION")), ("ledger", ledger.as_str())];
         let versions = self.words.say("chart-versions", &values)?;
         if self.reckoning.local {
             return Ok(format!("{versions} {}", self.words.say("check-local", &[])?));

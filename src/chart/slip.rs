@@ -12,11 +12,11 @@ pub fn content(entry: &Entry<'_>, notes: &[String]) -> Result<Content, WordsErro
     let mut put = |name: &str, blocks: Vec<Block>| {
         out.blocks.insert(name.to_owned(), blocks);
     };
-    put("slip-title", vec![Block::new(Kind::Heading, say("slip-title")?)]);
+    put("slip-title", vec![Block::new(Kind::Heading, entry.opening()?)]);
     put("slip-act-now", act_now.iter().map(|line| Block::new(Kind::Strong, &line.text)).collect());
     let mut blocks: Vec<Block> =
         entry.conclusions()?.into_iter().map(|told| Block::new(Kind::Strong, told)).collect();
-    for told in [entry.opening()?, entry.findings(|_| true)?, entry.not_examined()?] {
+    for told in [entry.findings(|_| true)?, entry.not_examined()?] {
         if !told.is_empty() {
             blocks.push(Block::new(Kind::Text, told));
         }
