@@ -75,6 +75,11 @@ pub fn bundle(entry: &Entry<'_>, pictures: &[Picture], used: Use, seed: &Seed) -
     Ok(format!("{text}\n"))
 }
 
+/// Whether a code leaves open how a thing was found.
+fn says_no_way(code: Code) -> bool {
+    code.system == LOCAL || code == codes::POSITION || code == codes::ABDOMEN || code == codes::WEEKS
+}
+
 /// `urn:uuid:` of the random kind: hashed from the random bytes and a number.
 fn id(seed: &Seed, number: u32) -> String {
     let mut hash = Sha1::new();
@@ -145,9 +150,9 @@ impl Maker<'_> {
         }
         let own = Code { system: LOCAL, code: row.name };
         let ours = row.name.ends_with("-as-written");
-        // A code for what hands and ear find is not sent with what was found otherwise.
-        let by_hand = row.known_by.iter().all(|known| *known == KnownBy::Hands);
-        let code = row.code.filter(|code| !ours && (code.system == LOCAL || by_hand)).unwrap_or(own);
+        // A code for what hands and ear find is not sent with what was found in other ways alone.
+        let by_hand = row.known_by.is_empty() || row.known_by.contains(&KnownBy::Hands);
+        let code = row.code.filter(|code| !ours && (by_hand || says_no_way(*code))).unwrap_or(own);
         let mut made = self.plain(concept(Some(code), &text));
         let mut notes = vec![];
         match &row.state {
@@ -161,7 +166,10 @@ impl Maker<'_> {
             State::Absent(words) => {
                 made["valueCodeableConcept"] = concept(Some(codes::NOT_FOUND), words);
             }
-            State::NotTried(words) => made["dataAbsentReason"] = absent("not-performed", words),
+            State::NotTried(words) => {
+                let why = if row.by == By::Asking { "not-asked" } else { "not-performed" };
+                made["dataAbsentReason"] = absent(why, words);
+            }
             State::CouldNotTell(words) => made["dataAbsentReason"] = absent("unknown", words),
         }
         made["method"] = self.method(row)?;

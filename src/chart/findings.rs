@@ -4,7 +4,7 @@
 use super::codes::{self, Code};
 use crate::exam::keys::{self, Scope};
 use crate::exam::say::{self, Canonical};
-use crate::exam::{Baby, Conclusion, Exam, Finding, Found, HeartHeard, KnownBy, Mother, Place};
+use crate::exam::{Baby, Conclusion, Exam, Finding, Found, HeartHeard, KnownBy, Mother, Place, Presentation};
 use crate::reckon::heart_rate;
 
 /// A unit: as people read it, and in UCUM.
@@ -283,7 +283,7 @@ fn of_baby(baby: &Baby, rows: &mut Vec<Row>) {
 
 /// Lie, presentation and position as they follow from the findings; as they were written, where they do not follow.
 fn of_conclusion(baby: &Baby, conclusion: &Conclusion, rows: &mut Vec<Row>) {
-    let known_by = ways(baby);
+    let known_by = ways(baby, conclusion);
     let more: Vec<&str> = conclusion.conflicts.iter().map(|conflict| conflict.id).collect();
     let more = (!more.is_empty()).then(|| more.join(", "));
     let concluded = |name, code, value| Row {
@@ -352,7 +352,7 @@ fn as_written(mut row: Row, name: &'static str) -> Row {
 }
 
 /// How the findings are known that a conclusion may rest on, each way once.
-fn ways(baby: &Baby) -> Vec<KnownBy> {
+fn ways(baby: &Baby, conclusion: &Conclusion) -> Vec<KnownBy> {
     fn way<T>(finding: &Finding<T>) -> Option<KnownBy> {
         match finding {
             Finding::Found(found) => Some(found.known_by.clone()),
@@ -367,7 +367,9 @@ fn ways(baby: &Baby) -> Vec<KnownBy> {
         way(&baby.lie),
         way(&baby.presentation),
         way(&baby.position),
-        way(&baby.attitude),
+        // The attitude decides face and brow alone.
+        way(&baby.attitude)
+            .filter(|_| matches!(conclusion.presentation, Some(Presentation::Face | Presentation::Brow))),
     ];
     for found in all.into_iter().flatten() {
         if !ways.contains(&found) {
