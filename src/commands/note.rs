@@ -108,7 +108,7 @@ fn make(
             let pictures = pictures(exam, loaded, options, words)?;
             let used = if options.share { Use::Share } else { Use::Chart };
             let bundle = fhir::bundle(&entry, &pictures, used, &options.seed).map_err(told)?;
-            Ok((bundle.into_bytes(), "the bundle"))
+            Ok((bundle.into_bytes(), "the FHIR bundle"))
         }
         Form::Slip(format) => Ok((slip_page(&entry, loaded, format)?, "the slip")),
     }
