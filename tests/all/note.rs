@@ -211,6 +211,9 @@ fn forms_files_and_faults() {
     refused(&["note", exam, "-o", &to("x.doc")], ".doc is not made here; end the file in .txt, .json, .svg");
     refused(&["note", exam, "--as", "fhir", "-o", &to("x.pdf")], "is a slip to stick in; leave --as out");
     refused(&["note", exam, "--lang", "xx"], "language `xx` is not shipped");
+    // Type as small as a slip's is not for families.
+    let small = ["handout", exam, "--layout", "layouts/chart-slip.toml", "-o", &to("page.pdf")];
+    refused(&small, "a family page has no type under 12 pt");
     let output = run(&["note", "examples/heart-not-heard.toml"]);
     assert_eq!(output.status.code(), Some(3));
 }
