@@ -54,9 +54,12 @@ pub struct Check {
     /// One JSON object a line
     #[arg(long)]
     pub json: bool,
-    /// The clinic's own file
+    /// The clinic's own file, for its thresholds
     #[arg(long, value_name = "FILE")]
     pub clinic: Option<PathBuf>,
+    /// Leave out this lesser remark, named by its id, and say so; once for each
+    #[arg(long, value_name = "ID")]
+    pub quiet_remark: Vec<String>,
 }
 
 /// Where a document goes.

@@ -58,6 +58,8 @@ pub enum Command {
         json: bool,
         /// The clinic's file.
         clinic: Option<Source>,
+        /// Lesser remarks to be silenced, by id.
+        quiet: Vec<String>,
     },
     /// The picture.
     Draw(Draw),
@@ -108,7 +110,9 @@ pub struct Outcome {
 /// Do what is asked.
 pub fn run(request: &Request) -> Outcome {
     match &request.command {
-        Command::Check { exams, json, clinic } => check::run(exams, *json, clinic.as_ref(), request.look),
+        Command::Check { exams, json, clinic, quiet } => {
+            check::run(exams, *json, clinic.as_ref(), quiet, request.look)
+        }
         Command::Draw(options) => draw::run(options, request.look),
         Command::Handout(options) => handout::run(options, request.look),
         Command::Note(options) => note::run(options, request.look),

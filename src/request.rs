@@ -31,7 +31,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             only_once(check.exams.iter().chain(&check.clinic).map(AsRef::as_ref))?;
             let exams = check.exams.iter().map(|path| load(path)).collect();
             let clinic = check.clinic.as_deref().map(load);
-            said(Command::Check { exams, json: check.json, clinic })
+            said(Command::Check { exams, json: check.json, clinic, quiet: check.quiet_remark })
         }
         cli::Command::Draw(draw) => {
             goes_together(&draw)?;

@@ -234,6 +234,7 @@ conclude-engaged-said = Said to be engaged; no fifths recorded.
 conclude-head-free = Not engaged: the head is free above the brim.
 
 check-remarks-none = Nothing recorded here meets an act-now rule or contradicts itself. That rules nothing out.
+check-quieted = Left out for this run, as asked: { $ids }.
 check-local = Reckoned by local thresholds, from the clinic's file.
 check-problems = In the file
 grade-act-now = Act now
@@ -388,6 +389,23 @@ remark-engaged-on-a-breech = Engaged is said of a head, and these findings put t
 remark-fifths-against-descent = The fifths and the descent in words do not agree ({ $said }). Feel above the brim again and keep one of them.
 remark-heart-not-heard-but-counted = A heart that was not heard has no rate ({ $said }). Say where it was heard, or take the rate out.
 remark-reported-and-denied = The same thing is reported and denied ({ $said }). Ask again.
+
+remark-presentation-early = Before 36 weeks this is how the baby lies today; many turn. Feel again at each visit.
+remark-presentation-not-known = Which end lies down is not settled. Feel again with the bladder empty, ask a second pair of hands, and arrange a scan by your local guidance if it stays open: hands miss about 3 in 10 babies that are not head down.
+remark-womb-hard-or-tender = The womb is { $feel }. Keep a hand on it until it has softened or a few minutes have passed, ask about pain and bleeding, and follow your local guidance if it stays { $feel }.
+remark-scar-of-unknown-operation = There is a scar on the skin, and whether the womb has been operated on is not recorded. Ask which operation it was: the skin does not tell how the womb was cut.
+remark-not-head-down = The baby is not head down, and 36 weeks have passed. Have it confirmed by a scan, and follow your local guidance for a baby that is not head down: she is to hear her choices. Hands are wrong about this in nearly half of such cases.
+remark-crosswise-at-term = The baby lies across or slantwise, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labour starts or the waters break, for the sake of the cord.
+remark-womb-operated-on = The womb has been operated on. { $cut ->
+    [known] Hold what is recorded of the cut against the operation note
+   *[other] Find the operation note for how the womb was cut
+ }: the scar on the skin does not tell. Follow your local guidance for her birth after it.
+remark-head-free-at-term = The head is free above the brim, and 37 weeks have passed. Feel again with the bladder empty, look up where the placenta lies, and follow your local guidance on a scan for a head that is free at term.
+remark-placenta-low = The placenta is recorded as low. See that the next scan by your local guidance is arranged or done, and that no vaginal examination is made before.
+remark-signs-to-weigh = She reports: { $signs }. Ask now how bad it is and how long it has lasted, and measure by your local guidance. A severe or lasting headache, fever of 38.0 °C or more, and great swelling of face or hands are urgent.
+remark-waters-broken = The waters have broken. Note when, and the colour and smell, listen to the heart, and follow your local guidance for waters broken today; if the head rises, or a cord is seen or felt, call for help at once.
+remark-tightenings-before-term = She reports tightenings before 37 weeks. Keep a hand on the womb and time them, and follow your local guidance for labour before term today.
+remark-itching = She reports itching. Ask where, and whether it is worse at night, look for a rash, and follow your local guidance for itching in pregnancy.
 
 ## The family page
 # Plain words, short sentences (20 words at most), Flesch-Kincaid grade 6 or below. "Your left" is the mother's left.

@@ -12,20 +12,22 @@ use crate::report::Look;
 use crate::words::{Words, WordsError};
 
 /// Check every exam; the code is the highest of them.
-pub fn run(exams: &[Source], json: bool, clinic: Option<&Source>, look: Look) -> Outcome {
+pub fn run(exams: &[Source], json: bool, clinic: Option<&Source>, quiet: &[String], look: Look) -> Outcome {
     let words = match Words::load("en") {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };
     let (clinic, clinic_problems, clinic_failed) = load::clinic(clinic, look);
+    let unquietable = load::unquietable(quiet);
     let mut outcome = Outcome {
-        notes: clinic_problems,
-        code: if clinic_failed { exit::FAILED } else { exit::DONE },
+        code: if clinic_failed || !unquietable.is_empty() { exit::FAILED } else { exit::DONE },
+        notes: unquietable + &clinic_problems,
         ..Outcome::default()
     };
     let mut parts = vec![];
     for source in exams {
-        let loaded = load::exam(source, clinic.as_ref());
+        let mut loaded = load::exam(source, clinic.as_ref());
+        loaded.reckoning.quiet(quiet);
         outcome.code = outcome.code.max(loaded.code());
         let part = if json { json::line(&loaded, &words) } else { text(&loaded, &words, look) };
         match part {
@@ -63,6 +65,10 @@ fn text(loaded: &Loaded<'_>, words: &Words, look: Look) -> Result<String, WordsE
         look,
         &[Grade::CannotBoth, Grade::LookAgain, Grade::FollowGuidance],
     )?);
+    if !loaded.reckoning.quieted.is_empty() {
+        let ids = loaded.reckoning.quieted.join(", ");
+        text.push_str(&paragraph(&words.say("check-quieted", &[("ids", &ids)])?, Column::Margin));
+    }
     if loaded.reckoning.remarks.is_empty() {
         text.push_str(&paragraph(&words.say("check-remarks-none", &[])?, Column::Margin));
     }

@@ -78,11 +78,9 @@ pub fn run(options: &Draw, look: Look) -> Outcome {
         Err(outcome) => return outcome,
     };
     let mut notes = loaded.problems(look);
-    for remark in &loaded.reckoning.remarks {
-        match load::sentence(remark, exam.babies.len(), &words) {
-            Ok(text) => notes.push_str(&format!("{}: [{}] {text}\n", loaded.name, remark.id)),
-            Err(fault) => return load::wordless(&fault),
-        }
+    match load::pressing(&loaded, &words) {
+        Ok(told) => notes.push_str(&told),
+        Err(fault) => return load::wordless(&fault),
     }
     match picture(exam, &loaded, options, &words) {
         Ok(pages) => Outcome { notes, pages, made: "the picture", code: loaded.code(), ..Outcome::default() },

@@ -21,7 +21,7 @@ const RANGE_HOLDS: Gestation = Gestation::from_days(20 * 7);
 /// Her pulse this near the rate heard may be the rate heard, beats a minute, itself included.
 const PULSE_NEAR: f64 = 15.0;
 /// This many fifths or more above the brim: the head can be lifted out. Source: engagement-fifths table (Bettercare).
-const FREE_FIFTHS: u8 = 4;
+pub(super) const FREE_FIFTHS: u8 = 4;
 
 /// The act-now remarks of an exam: of the mother, then of each baby.
 pub fn act_now(exam: &Exam, thresholds: &Thresholds) -> Vec<Remark> {

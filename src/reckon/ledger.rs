@@ -151,8 +151,8 @@ const fn act_now(
     of(id, Grade::ActNow, meaning, formula, source, Trust::Seen)
 }
 
-const fn by_practice(id: &'static str, meaning: &'static str, formula: &'static str) -> Rule {
-    of(id, Grade::ActNow, meaning, formula, "", Trust::CommonPractice)
+const fn practice(id: &'static str, grade: Grade, meaning: &'static str, formula: &'static str) -> Rule {
+    of(id, grade, meaning, formula, "", Trust::CommonPractice)
 }
 
 const fn logic(id: &'static str, meaning: &'static str) -> Rule {
@@ -169,10 +169,11 @@ pub const RULES: &[Rule] = &[
     act_now("bleeding", "she reports bleeding", "", SIGNS),
     act_now("constant-pain", "she reports pain that stays", "", SIGNS),
     act_now("urgent-signs", "fits, chest pain, trouble breathing or changes in sight", "", SIGNS),
-    by_practice("hard-tender-womb", "the womb is both hard and tender", ""),
-    by_practice("scar-pain", "scar pain, and the womb was operated on or cut", ""),
-    by_practice(
+    practice("hard-tender-womb", Grade::ActNow, "the womb is both hard and tender", ""),
+    practice("scar-pain", Grade::ActNow, "scar pain, and the womb was operated on or cut", ""),
+    practice(
         "scar-pain-operations-not-known",
+        Grade::ActNow,
         "scar pain, and it is not recorded whether the womb was operated on",
         "",
     ),
@@ -184,8 +185,9 @@ pub const RULES: &[Rule] = &[
         "free, or 4/5 or more above the brim",
         CORD,
     ),
-    by_practice(
+    practice(
         "heart-not-heard",
+        Grade::ActNow,
         "looked for and not heard, or not made out",
         "from 24+0, with weeks not known, or when movements are not usual",
     ),
@@ -201,8 +203,9 @@ pub const RULES: &[Rule] = &[
         "over 180 a minute, or a local limit; from 20+0 or weeks not known",
         RATES,
     ),
-    by_practice(
+    practice(
         "pulse-near-heart",
+        Grade::ActNow,
         "her pulse is near the rate heard",
         "within 15 a minute of the mean, 15 included",
     ),
@@ -223,6 +226,59 @@ pub const RULES: &[Rule] = &[
     logic("heart-not-heard-but-counted", "a rate of a heart that was not heard"),
     // Dates, tape, weight and heart.
     // Agreement.
-    // What local guidance settles.
+    // What another look or local guidance settles.
+    of(
+        "presentation-early",
+        Grade::LookAgain,
+        "how the baby lies, felt by hand early, holds for the day only",
+        "before 36+0",
+        "prevalence of breech by weeks (obgynkey; Nassar 2006)",
+        Trust::Seen,
+    ),
+    of(
+        "presentation-not-known",
+        Grade::LookAgain,
+        "which end lies down is not known, or unsure",
+        "from 36+0",
+        "Nassar 2006",
+        Trust::Seen,
+    ),
+    practice("womb-hard-or-tender", Grade::LookAgain, "the womb is hard or tender, not both", ""),
+    practice(
+        "scar-of-unknown-operation",
+        Grade::LookAgain,
+        "a scar on the skin, and it is not recorded whether the womb was operated on",
+        "",
+    ),
+    of(
+        "not-head-down",
+        Grade::FollowGuidance,
+        "the baby is not head down",
+        "from 36+0",
+        "RCOG breech information (2017)",
+        Trust::Seen,
+    ),
+    of(
+        "crosswise-at-term",
+        Grade::FollowGuidance,
+        "a crosswise or slanting lie",
+        "from 37+0",
+        CORD,
+        Trust::Seen,
+    ),
+    practice("womb-operated-on", Grade::FollowGuidance, "caesarean, myomectomy or a cut of the womb", ""),
+    practice("head-free-at-term", Grade::FollowGuidance, "a head that is free", "from 37+0, 5/5 or free"),
+    practice("placenta-low", Grade::FollowGuidance, "a low placenta", ""),
+    of(
+        "signs-to-weigh",
+        Grade::FollowGuidance,
+        "headache, fever or swelling: urgent when severe",
+        "fever: 38.0 degrees C or more",
+        SIGNS,
+        Trust::Seen,
+    ),
+    practice("waters-broken", Grade::FollowGuidance, "waters broken, head down and not free", ""),
+    practice("tightenings-before-term", Grade::FollowGuidance, "she reports tightenings", "before 37+0"),
+    practice("itching", Grade::FollowGuidance, "she reports itching", ""),
     // Growth over visits.
 ];

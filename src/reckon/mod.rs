@@ -5,11 +5,13 @@
 mod act_now;
 mod cannot_both;
 pub mod curves;
+mod guidance;
 mod heart;
 pub mod ledger;
 
 pub use act_now::act_now;
 pub use cannot_both::cannot_both;
+pub use guidance::guidance;
 pub use heart::{HeartRate, count_rate, count_step, heart_rate};
 pub use ledger::Rule;
 
@@ -38,6 +40,13 @@ impl Grade {
             Grade::CannotBoth => "cannot-both",
             Grade::LookAgain => "look-again",
             Grade::FollowGuidance => "follow-guidance",
+        }
+    }
+    /// Whether its remarks may be silenced for a run.
+    pub fn is_lesser(self) -> bool {
+        match self {
+            Grade::ActNow | Grade::CannotBoth => false,
+            Grade::LookAgain | Grade::FollowGuidance => true,
         }
     }
 }
@@ -115,6 +124,21 @@ pub struct Reckoning {
     pub remarks: Vec<Remark>,
     /// True when a threshold of the clinic's own was used.
     pub local: bool,
+    /// Ids of lesser remarks that stood and were silenced for this run.
+    pub quieted: Vec<&'static str>,
+}
+
+impl Reckoning {
+    /// Silence lesser remarks by their ids, and keep which of them stood. What cannot wait and what cannot all be right
+    /// stays, whatever is asked.
+    pub fn quiet(&mut self, ids: &[String]) {
+        let silent = |remark: &Remark| remark.grade.is_lesser() && ids.iter().any(|id| id == remark.id);
+        let mut stood: Vec<&'static str> =
+            self.remarks.iter().filter(|remark| silent(remark)).map(|remark| remark.id).collect();
+        stood.dedup();
+        self.quieted.extend(stood);
+        self.remarks.retain(|remark| !silent(remark));
+    }
 }
 
 /// Reckon an exam by these thresholds.
@@ -122,6 +146,7 @@ pub fn reckon(exam: &Exam, thresholds: &Thresholds) -> Reckoning {
     let conclusions = conclusions(exam);
     let mut remarks = act_now(exam, thresholds);
     remarks.extend(cannot_both(exam, &conclusions));
+    remarks.extend(guidance(exam, &conclusions));
     remarks.sort_by_key(|remark| remark.grade);
-    Reckoning { conclusions, remarks, local: *thresholds != Thresholds::default() }
+    Reckoning { conclusions, remarks, local: *thresholds != Thresholds::default(), quieted: vec![] }
 }

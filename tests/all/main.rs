@@ -27,6 +27,7 @@ mod placing;
 mod plate;
 mod program;
 mod read;
+mod remarks;
 mod shared;
 mod sheet;
 mod sides;

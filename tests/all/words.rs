@@ -293,20 +293,21 @@ fn changing_sides_over_changes_them_over_and_nothing_else() {
     assert!(sided > 300, "only {sided} exams named a position");
 }
 
+/// An exam with any findings, sensible or not.
+pub fn random_exam(dice: &mut Dice) -> Exam {
+    let babies = if dice.once_in(4) { vec![one_baby(dice), one_baby(dice)] } else { vec![one_baby(dice)] };
+    let note = dice.once_in(3).then(|| "a note; with marks? (and brackets)".to_owned());
+    let weeks = (!dice.once_in(3)).then(|| weeks(dice, 210, 315));
+    let mut exam = Exam { weeks, dates: Dates::default(), mother: mother(dice), babies, note, read: vec![] };
+    exam.read = say::findings(&exam);
+    exam
+}
+
 #[test]
 fn canonical_words_read_back_to_the_same_exam() {
     let mut dice = Dice::new(20_260_314);
     for round in 0..2000 {
-        let babies = if dice.once_in(4) {
-            vec![one_baby(&mut dice), one_baby(&mut dice)]
-        } else {
-            vec![one_baby(&mut dice)]
-        };
-        let note = dice.once_in(3).then(|| "a note; with marks? (and brackets)".to_owned());
-        let weeks = (!dice.once_in(3)).then(|| weeks(&mut dice, 210, 315));
-        let mut exam =
-            Exam { weeks, dates: Dates::default(), mother: mother(&mut dice), babies, note, read: vec![] };
-        exam.read = say::findings(&exam);
+        let exam = random_exam(&mut dice);
         let text = write(&exam);
         assert_eq!(read(&text), exam, "round {round}\n{text}");
         // Nothing that was found is lost on the way to a conclusion, and no exam makes it fail.

@@ -23,6 +23,9 @@ struct Line<'a> {
     /// True when thresholds of the clinic's own were used; else left out.
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     local: bool,
+    /// Lesser remarks that stood and were silenced for this run; left out when there are none.
+    #[serde(skip_serializing_if = "<[_]>::is_empty")]
+    quieted: &'a [&'static str],
     problems: &'a [Problem],
 }
 
@@ -111,6 +114,7 @@ pub fn line(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
         babies,
         remarks: remarks?,
         local: loaded.reckoning.local,
+        quieted: &loaded.reckoning.quieted,
         problems: &loaded.reading.problems,
     };
     let json = serde_json::to_string(&line).map_err(|fault| WordsError(fault.to_string()))?;
