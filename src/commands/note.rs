@@ -158,6 +158,10 @@ fn slip_page(entry: &Entry<'_>, loaded: &Loaded<'_>, format: Format) -> Result<V
         type_pt: TYPE_PT,
         captions: vec![],
     };
-    let sheet = maker.sheet(&pose, &wanted, &layout, &content)?;
+    // What does not fit on half a sheet stands on a whole one: nothing is left out, and no type is too small.
+    let sheet = maker.sheet(&pose, &wanted, &layout, &content).or_else(|_| {
+        let whole = layout.clone().on_paper("a4").map_err(|e| e.to_string())?;
+        maker.sheet(&pose, &wanted, &whole, &content)
+    })?;
     maker.bytes(&sheet, format, TextAs::Text, Some(PNG_WIDTH))
 }
