@@ -27,6 +27,8 @@ pub enum Command {
     Draw(Draw),
     /// Make the family page
     Handout(Handout),
+    /// Write an entry for the chart: a note, a handover, a FHIR bundle, or a slip to stick in
+    Note(Note),
     /// Make a sheet of teaching figures
     Plate(Plate),
     /// List the words of an exam file, and the abbreviations of shorthand
@@ -167,6 +169,41 @@ pub struct Handout {
     /// How many pages are made at the same time, 1 to 256; as a rule one for each processor
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=256))]
     pub at_once: Option<u16>,
+}
+
+/// `note`
+#[derive(Args)]
+pub struct Note {
+    /// Exam file; `-` is standard input
+    #[arg(value_name = "EXAM")]
+    pub exam: PathBuf,
+    /// What is written; a file ending in .txt is a text, .json is fhir
+    #[arg(long = "as", value_name = "FORM")]
+    pub form: Option<NoteForm>,
+    /// Without any date and anything typed freely, so that it can be shared
+    #[arg(long)]
+    pub share: bool,
+    /// File to write; one ending in .svg, .png or .pdf is a slip to stick in. Left out: standard output
+    #[arg(short, long, value_name = "FILE")]
+    pub output: Option<PathBuf>,
+    /// Replace a file that is there
+    #[arg(long)]
+    pub force: bool,
+    /// Language of the words
+    #[arg(long, default_value = "en", value_name = "TAG")]
+    pub lang: String,
+    /// The clinic's own file, for its thresholds
+    #[arg(long, value_name = "FILE")]
+    pub clinic: Option<PathBuf>,
+}
+
+/// Forms of an entry.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum NoteForm {
+    Text,
+    Handover,
+    Fhir,
 }
 
 /// `plate`

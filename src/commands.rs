@@ -6,6 +6,7 @@ mod draw;
 mod handout;
 mod listing;
 mod load;
+mod note;
 mod picture;
 mod plate;
 mod rules;
@@ -14,6 +15,7 @@ mod tidy;
 pub use crate::figure::{Labels, Palette, Style, View};
 pub use draw::{Draw, Format};
 pub use handout::{Handout, Paper};
+pub use note::{Form, Note};
 pub use plate::{Plate, Set};
 
 use crate::report::Look;
@@ -79,6 +81,8 @@ pub enum Command {
     Draw(Draw),
     /// The family page.
     Handout(Handout),
+    /// An entry for the chart.
+    Note(Note),
     /// A sheet of teaching figures.
     Plate(Plate),
     /// The names of the sets of teaching figures.
@@ -134,6 +138,7 @@ pub fn run(request: &Request) -> Outcome {
         }
         Command::Draw(options) => draw::run(options, request.look),
         Command::Handout(options) => handout::run(options, request.look),
+        Command::Note(options) => note::run(options, request.look),
         Command::Plate(options) => plate::run(options, request.look),
         Command::PlateList => Outcome { text: plate::list(), ..Outcome::default() },
         Command::Rules { json: false } => Outcome { text: rules::text(), ..Outcome::default() },

@@ -5,7 +5,8 @@ use crate::batch::{Batch, Job};
 use crate::cli;
 use crate::files::{self, Given, Target, load};
 use handspan::commands::{
-    Command, Draw, Format, Handout, Labels, Palette, Paper, Plate, Request, Set, Source, Style, View,
+    Command, Draw, Form, Format, Handout, Labels, Note, Palette, Paper, Plate, Request, Set, Source, Style,
+    View,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -82,9 +83,54 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             };
             documents(&exams, &target, format, at_once, Box::new(make))
         }
+        cli::Command::Note(asked) => note(asked),
         cli::Command::Plate(asked) if asked.list => said(Command::PlateList),
         cli::Command::Plate(asked) => plate(asked),
     }
+}
+
+fn note(asked: cli::Note) -> Result<Work, String> {
+    only_once(std::iter::once(&asked.exam).chain(&asked.clinic).map(AsRef::as_ref))?;
+    let output = asked.output.filter(|path| path.as_os_str() != "-");
+    if let Some(path) = output.as_deref().filter(|path| files::is_directory(path)) {
+        return Err(format!("{} is a directory; name a file in it", path.display()));
+    }
+    let ending = output.as_deref().and_then(|path| path.extension()?.to_str()).map(str::to_ascii_lowercase);
+    let slip = ending.as_deref().and_then(Format::from_ending).map(Form::Slip);
+    let form = match (asked.form, slip, ending.as_deref()) {
+        (Some(_), Some(_), ending) => {
+            return Err(format!(
+                "a file ending in .{} is a slip to stick in; leave --as out, or end it in .txt or .json",
+                ending.unwrap_or_default()
+            ));
+        }
+        (None, Some(slip), _) => slip,
+        (Some(cli::NoteForm::Handover), _, _) => Form::Handover,
+        (Some(cli::NoteForm::Fhir), _, _) | (None, None, Some("json")) => Form::Fhir,
+        (Some(cli::NoteForm::Text), _, _) | (None, None, None | Some("txt")) => Form::Text,
+        (None, None, Some(ending)) => {
+            return Err(format!(
+                ".{ending} is not made here; end the file in .txt, .json, .svg, .png or .pdf, or say --as text, \
+                 handover or fhir"
+            ));
+        }
+    };
+    let file = output.as_deref().map(|path| Target::look(path, asked.force)).transpose()?;
+    let mut seed = [0; 16];
+    if form == Form::Fhir {
+        getrandom::fill(&mut seed).map_err(|fault| format!("no random numbers for the ids: {fault}"))?;
+    }
+    let note = Note {
+        exam: load(&asked.exam),
+        form,
+        share: asked.share,
+        lang: asked.lang,
+        clinic: asked.clinic.as_deref().map(load),
+        seed,
+        to_file: file.is_some(),
+    };
+    let look = look(true);
+    Ok(Work::One(Request { command: Command::Note(note), look }, file))
 }
 
 fn plate(plate: cli::Plate) -> Result<Work, String> {

@@ -244,6 +244,116 @@ grade-follow-guidance = Follow guidance
 # Before a remark or a conclusion about one of twins.
 for-baby = Baby { $baby }: { $text }
 
+## The chart
+# The paragraph, the handover and the slip. Abdominal findings only; never a diagnosis, never comfort.
+
+chart-opening = Abdominal examination by hand at { $weeks } weeks.
+chart-opening-no-weeks = Abdominal examination by hand; weeks not given.
+chart-cautions = From the hands, not a scan, except where it says so; sides are the mother's. A record: it does not diagnose and does not replace local guidance, a clinician's judgement or a scan.
+chart-versions = handspan { $version }, rules of { $ledger }.
+
+# Findings in running text, where no heading says what they are about; the others are as in `found-`.
+chart-scan = Dated by scan: { $value }.
+chart-shape = Shape of the abdomen: { $value }.
+chart-pulse = The mother's pulse: { $value }.
+chart-earlier-tapes = Earlier tapes: { $value }.
+chart-heart = Heart heard: { $value }.
+chart-heart-state = Heart { $value }.
+chart-heart-with = Listened with: { $value }.
+chart-heart-counts = Heart counted: { $value }, a mean of { $mean } beats a minute.
+chart-heart-counts-state = Heart count: { $value }.
+chart-heart-rate = Heart rate: { $value } beats a minute.
+chart-heart-rate-state = Heart rate: { $value }.
+chart-heart-rise = Highest heart rate on movement: { $value }.
+chart-heart-rhythm = Heart rhythm: { $value }.
+chart-weight-by-hand = Weight by hand: { $value }.
+chart-weight-by-scan = Weight by an earlier scan: { $value }.
+chart-lie = Lie as written: { $value }.
+chart-presentation = Presentation as written: { $value }.
+chart-position = Position as written: { $value }.
+chart-note = Note: { $value }
+
+handover-situation = SITUATION
+handover-background = BACKGROUND
+handover-assessment = ASSESSMENT
+handover-recommendation = RECOMMENDATION
+# $ids are the ids of the remarks under SITUATION.
+handover-first = First what cannot wait, as it stands above: { $ids }.
+handover-guidance = Then by local guidance. What was not examined stays unknown until someone examines it.
+handover-line = Handed over by ____________________  to ____________________  at ________
+# $names are some of the history messages.
+history-not-recorded = Not recorded: { $names }.
+history-births-before = Births before
+history-operations = Operations on the womb
+history-womb-cut = Cut in the womb
+history-placenta = Where the placenta lies
+
+slip-title = Abdominal examination
+slip-label = Label
+slip-time = Date and time ____
+slip-signature = Signature ____
+
+# In a FHIR bundle: the name of each finding, and how it was found.
+fhir-weeks = Weeks of pregnancy at the visit
+fhir-due = Due date
+fhir-last-period = First day of the last period
+fhir-dated-by-scan = Weeks that a scan measured
+fhir-movements = Movements, as she says
+fhir-reports = She reports
+fhir-denies = Asked, and not so
+fhir-births-before = Births before this one
+fhir-operations = Operations on the womb
+fhir-womb-cut = Cut in the womb
+fhir-placenta = Where the placenta lies
+fhir-posture = How she lay
+fhir-shape = Shape of the abdomen
+fhir-scars = Scars on the skin of the abdomen
+fhir-skin = Marks of the skin
+fhir-pulse = The mother's pulse
+fhir-womb = How the womb feels
+fhir-water = Amount of water, as felt
+fhir-lumps = Where fibroids were felt
+fhir-fundus = Level of the top of the womb
+fhir-fundal-height = Symphysis-fundal height by tape
+fhir-earlier-tapes = Earlier tapes
+fhir-girth = Girth at the navel
+fhir-navel = Height of the navel above the pubic bone
+fhir-tape-unfit = Why the tape cannot be read against a chart
+fhir-breech = Where the baby's bottom was felt
+fhir-back = Where the baby's back was felt; sides are the mother's
+fhir-limbs = Where limbs were felt; sides are the mother's
+fhir-dip-at-navel = Dip at the navel
+fhir-head = Where the baby's head was felt
+fhir-head-above-brim = Fifths of the head palpable above the brim
+fhir-descent = Descent in words
+fhir-prominence = Side on which the head stands out
+fhir-attitude = How the head is held
+fhir-legs = How the baby's legs lie
+fhir-moved-under-hands = Moved under the hands
+fhir-heart = Where the baby's heart was heard; sides are the mother's
+fhir-heart-with = What the heart was listened to with
+fhir-heart-counts = Fetal heart rate, mean of counts
+fhir-heart-rate = Fetal heart rate
+fhir-heart-rise = Highest heart rate on movement
+fhir-heart-rhythm = Rhythm of the baby's heart
+fhir-weight-by-hand = Estimated fetal weight by palpation
+fhir-weight-by-scan = Estimated fetal weight by an earlier scan
+fhir-lie = Fetal lie
+fhir-presentation = Fetal presentation
+fhir-position = Fetal position
+fhir-lie-as-written = Fetal lie as written, against the findings
+fhir-presentation-as-written = Fetal presentation as written, against the findings
+fhir-position-as-written = Fetal position as written, against the findings
+fhir-unsure = Unsure: written with a question mark by the examiner.
+fhir-no-identity = No identity in this file. Attach it to the right record by hand.
+fhir-by-palpation = Palpation
+fhir-by-listening = Auscultation
+fhir-by-tape = Tape measure
+fhir-by-looking = Inspection
+fhir-by-asking = Asked, or from her notes
+fhir-by-scan = Scan
+fhir-by-vaginal = Vaginal examination
+
 ## Remarks
 ## One sentence what was found, one what to do next. Never a diagnosis, never reassurance; local guidance decides.
 

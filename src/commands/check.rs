@@ -2,15 +2,14 @@
 //! or the same as one JSON object a line.
 
 mod json;
-pub(super) mod paragraph;
-pub(super) mod said;
 
 use super::load::{self, Loaded};
 use super::{Outcome, Source, exit};
+use crate::chart::paragraph::{Column, paragraph};
+use crate::chart::said;
 use crate::reckon::Grade;
 use crate::report::Look;
 use crate::words::{Words, WordsError};
-use paragraph::{Column, paragraph};
 
 /// Check every exam; the code is the highest of them.
 pub fn run(exams: &[Source], json: bool, clinic: Option<&Source>, quiet: &[String], look: Look) -> Outcome {

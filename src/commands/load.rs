@@ -1,7 +1,8 @@
 //! Files for the commands, and lines of shorthand. In: a source. Out: what was read of it, with its problems; remarks and the exit code they give.
 
-use super::check::paragraph::{Column, paragraph};
 use super::{Outcome, Source, Written, exit};
+use crate::chart::paragraph::{Column, paragraph};
+pub use crate::chart::said::{of_baby, sentence};
 use crate::clinic::{self, Clinic};
 use crate::exam::{self, Exam, Reading};
 use crate::reckon::{self, Grade, Reckoning, Remark, ledger};
@@ -138,23 +139,6 @@ pub fn pressing(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError
         told.push_str(&paragraph(&text, Column::Indented));
     }
     Ok(told)
-}
-
-/// A remark as a sentence, with its baby when there are several.
-pub fn sentence(remark: &Remark, babies: usize, words: &Words) -> Result<String, WordsError> {
-    let text = remark.text(words)?;
-    match remark.baby {
-        Some(index) => of_baby(text, index, babies, words),
-        None => Ok(text),
-    }
-}
-
-/// A sentence about one baby (index from 0), with its number when there are several.
-pub fn of_baby(text: String, index: usize, babies: usize, words: &Words) -> Result<String, WordsError> {
-    if babies < 2 {
-        return Ok(text);
-    }
-    words.say("for-baby", &[("baby", &(index + 1).to_string()), ("text", &text)])
 }
 
 /// An outcome for words that are missing from a language file.

@@ -9,6 +9,7 @@ mod dates;
 mod documents;
 mod examples;
 mod family_page;
+mod fhir;
 mod fonts;
 mod gauge;
 mod labels;
@@ -16,6 +17,7 @@ mod limbs;
 mod measured;
 mod mother;
 mod mother_drawn;
+mod note;
 mod order;
 #[path = "../outside/mod.rs"]
 mod outside;

@@ -243,7 +243,7 @@ pub fn one_baby(d: &mut Dice) -> Baby {
 }
 
 /// The findings of the babies with left and right changed over; codes left out, because they have letters for sides.
-fn mirrored(text: &str) -> (String, String) {
+pub fn mirrored(text: &str) -> (String, String) {
     let start = text.find("[[baby]]").expect("a baby");
     let lines: Vec<&str> = text[start..].lines().filter(|line| !line.starts_with("position =")).collect();
     let text = lines.join("\n");

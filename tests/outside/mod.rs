@@ -2,6 +2,7 @@
 //! `tests/run` installs them.
 
 mod examples;
+mod fhir;
 mod schema;
 
 use crate::pages::{cases, clinic, texts, words};
