@@ -195,7 +195,7 @@ fn forms_files_and_faults() {
         ("slip.pdf", &b"%PDF-"[..]),
         ("slip.png", b"\x89PNG"),
         ("slip.svg", b"<svg"),
-        ("note.txt", b"Abdominal examination"),
+        ("note.txt", b"37+0; "),
         ("bundle.json", b"{"),
     ] {
         let output = run(&["note", exam, "-o", &to(name)]);
