@@ -5,7 +5,7 @@ use crate::batch::{Batch, Job};
 use crate::cli;
 use crate::files::{self, Target, load};
 use handspan::commands::{
-    Command, Draw, Format, Handout, Labels, Palette, Paper, Plate, Request, Set, Source, Style, View,
+    Check, Command, Draw, Format, Handout, Labels, Palette, Paper, Plate, Request, Set, Source, Style, View,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -30,7 +30,8 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             only_once(check.exams.iter().chain(&check.clinic).map(AsRef::as_ref))?;
             let exams = check.exams.iter().map(|path| load(path)).collect();
             let clinic = check.clinic.as_deref().map(load);
-            said(Command::Check { exams, json: check.json, clinic, quiet: check.quiet_remark })
+            let (json, quiet, weight_curves) = (check.json, check.quiet_remark, check.weight_curves);
+            said(Command::Check(Check { exams, json, clinic, quiet, weight_curves }))
         }
         cli::Command::Draw(draw) => {
             goes_together(&draw)?;
