@@ -351,7 +351,7 @@ remark-dates-apart = By the last period she is due on { $period }, { $days } day
     [scan] of the scan
    *[other] that was given
  }. Look both up in her notes again: one may be misread or miswritten. { $due } is used here; settle it by your local guidance on dates.
-remark-size-against-dates = The top of the womb fits { $fits }, and the weeks are { $weeks }: more than { $limit } weeks apart, and no early scan is recorded. Ask again about the last period and the cycle, look for a scan in her notes, and follow your local guidance on dates that are not sure. Whatever the dates, what is said of the tape stands.
+remark-size-against-dates = The height of the womb fits { $fits }, and the weeks are { $weeks }: more than { $limit } weeks apart, and no early scan is recorded. Ask again about the last period and the cycle, look for a scan in her notes, and follow your local guidance on dates that are not sure. Whatever the dates, what is said of the tape stands.
 remark-tape-outside-weeks = The tape is { $cm } cm at { $weeks }: { $difference } cm { $direction ->
     [below] below
    *[other] above
@@ -371,11 +371,17 @@ remark-tape-four-weeks-behind = The tape is { $cm } cm at { $weeks }: four weeks
     [low] {" "}{ tape-low-head }
    *[other] {""}
  }
-remark-tape-static = Three tapes one after another are the same: { $earlier }, and { $cm } cm at { $weeks }. Measure again with the bladder empty and the blank side of the tape up, and follow your local guidance on a scan for growth.{ $head ->
+remark-tape-static = Three tapes one after another are the same: { $earlier }, and { $cm } cm at { $weeks }. { $again ->
+    [yes] Measure again with the bladder empty and the blank side of the tape up, and follow
+   *[other] Follow
+ } your local guidance on a scan for growth.{ $head ->
     [low] {" "}{ tape-low-head }
    *[other] {""}
  }
-remark-tape-falling = The tape is { $cm } cm at { $weeks }, lower than two visits before ({ $earlier }). Measure again with the bladder empty and the blank side of the tape up, and follow your local guidance on a scan for growth.{ $head ->
+remark-tape-falling = The tape is { $cm } cm at { $weeks }, lower than two visits before ({ $earlier }). { $again ->
+    [yes] Measure again with the bladder empty and the blank side of the tape up, and follow
+   *[other] Follow
+ } your local guidance on a scan for growth.{ $head ->
     [low] {" "}{ tape-low-head }
    *[other] {""}
  }

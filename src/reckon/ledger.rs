@@ -337,7 +337,7 @@ pub const RULES: &[Rule] = &[
         "size-against-dates",
         Grade::LookAgain,
         "the height of the womb against dates that no early scan settles",
-        "more than 3 weeks apart below the navel, more than 4 at or above it",
+        "more than 3 weeks apart below the navel, more than 4 at or above it; weeks without dates: before 24+0",
         BETTER,
         Trust::Seen,
     ),

@@ -158,7 +158,9 @@ pub fn remarks(
     if let Some(tape) = tape.filter(|tape| tape.unfit.is_empty()) {
         let low_head = low_head(exam, conclusions);
         remarks.extend(against_curve_or_weeks(exam, tape, &low_head));
-        remarks.extend(against_earlier(exam, tape, &low_head));
+        // How to measure again, and that a head is low, is said once.
+        let said = remarks.first().map(|remark| remark.findings.len() > 1);
+        remarks.extend(against_earlier(exam, tape, &low_head, said));
     } else {
         remarks.extend(not_read(exam, conclusions, tape));
     }
@@ -234,11 +236,11 @@ fn against_curve_or_weeks(exam: &Exam, tape: &Tape, low_head: &[&str]) -> Option
     )
 }
 
-/// Today's tape against the earlier ones.
-fn against_earlier(exam: &Exam, tape: &Tape, low_head: &[&str]) -> Option<Remark> {
+/// Today's tape against the earlier ones. `before`: whether another remark on the tape stands, and then whether it names the head.
+fn against_earlier(exam: &Exam, tape: &Tape, low_head: &[&str], before: Option<bool>) -> Option<Remark> {
     let weeks = exam.weeks?;
     let mut earlier: Vec<EarlierTape> = exam.mother.earlier_tapes.value()?.clone();
-    earlier.retain(|before| before.at >= SERIES_FROM && before.at < weeks);
+    earlier.retain(|before| before.at >= SERIES_FROM);
     earlier.sort_by_key(|before| before.at);
     let mut heights: Vec<f64> = earlier.iter().map(|before| before.height.get()).collect();
     heights.push(tape.measured);
@@ -250,7 +252,13 @@ fn against_earlier(exam: &Exam, tape: &Tape, low_head: &[&str]) -> Option<Remark
         .iter()
         .map(|before| format!("{} cm at {}", beside(before.height.get(), &[], 2), before.at))
         .collect();
-    Some(remark(rule, tape, weeks, low_head).on(&["mother.earlier-tapes"]).with("earlier", said.join(", ")))
+    let low_head = if before == Some(true) { &[] } else { low_head };
+    Some(
+        remark(rule, tape, weeks, low_head)
+            .on(&["mother.earlier-tapes"])
+            .with("earlier", said.join(", "))
+            .with("again", if before.is_some() { "" } else { "yes" }),
+    )
 }
 
 /// A tape that is not read leaves growth unanswered.
@@ -292,7 +300,13 @@ pub fn word(why: TapeUnfit) -> &'static str {
 /// Size against dates, where no early scan settles the dates.
 fn against_dates(exam: &Exam, tape: Option<&Tape>, dating: Option<&Dating>) -> Option<Remark> {
     let weeks = exam.weeks?;
-    if dating.is_some_and(|dating| dating.by == SettledBy::Scan) || exam.babies.len() > 1 {
+    // Weeks alone do not say what they rest on; later in pregnancy they are then left as they are.
+    let open = match dating.map(|dating| dating.by) {
+        Some(SettledBy::Scan) => false,
+        Some(SettledBy::Due | SettledBy::LastPeriod) => true,
+        Some(SettledBy::Weeks) | None => weeks < WEEKS_RULE_FROM,
+    };
+    if !open || exam.babies.len() > 1 {
         return None;
     }
     let level = exam.mother.fundus.value();

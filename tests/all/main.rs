@@ -16,6 +16,7 @@ mod limbs;
 mod measured;
 mod mother;
 mod mother_drawn;
+mod numbers;
 mod order;
 #[path = "../outside/mod.rs"]
 mod outside;

@@ -2,6 +2,7 @@
 //! `tests/run` installs them.
 
 mod examples;
+mod numbers;
 
 use crate::pages::{cases, clinic, texts, words};
 use crate::stand_in::{conclusion, exam, scene};
