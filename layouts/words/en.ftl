@@ -351,7 +351,10 @@ remark-dates-apart = By the last period she is due on { $period }, { $days } day
     [scan] of the scan
    *[other] that was given
  }. Look both up in her notes again: one may be misread or miswritten. { $due } is used here; settle it by your local guidance on dates.
-remark-size-against-dates = The height of the womb fits { $fits }, and the weeks are { $weeks }: more than { $limit } weeks apart, and no early scan is recorded. Ask again about the last period and the cycle, look for a scan in her notes, and follow your local guidance on dates that are not sure. Whatever the dates, what is said of the tape stands.
+remark-size-against-dates = The height of the womb fits { $fits }, and the weeks are { $weeks }: more than { $limit } weeks apart, and no early scan is recorded. Ask again about the last period and the cycle, look for a scan in her notes, and follow your local guidance on dates that are not sure.{ $size ->
+    [tape] {" "}Whatever the dates, what is said of the tape stands.
+   *[other] {" "}Feel the womb again with the bladder empty.
+ }
 remark-tape-outside-weeks = The tape is { $cm } cm at { $weeks }: { $difference } cm { $direction ->
     [below] below
    *[other] above

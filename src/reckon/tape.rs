@@ -286,7 +286,7 @@ fn not_read(exam: &Exam, conclusions: &[Conclusion], tape: Option<&Tape>) -> Opt
         .with("lie", if why.contains(&TapeUnfit::Crosswise) { "across" } else { "" });
     remark = remark.with("why", why.iter().map(|why| word(*why)).collect::<Vec<_>>().join(", "));
     let own = [("mother.fundal-height", tape.is_some()), ("mother.tape-unfit", recorded)];
-    remark.findings.extend(own.into_iter().filter_map(|(key, there)| there.then(|| key.to_owned())));
+    remark.findings.extend(own.into_iter().filter(|(_, there)| *there).map(|(key, _)| key.to_owned()));
     remark.findings.extend(why.iter().flat_map(keys));
     Some(remark)
 }
@@ -337,6 +337,7 @@ fn against_dates(exam: &Exam, tape: Option<&Tape>, dating: Option<&Dating>) -> O
             .on(&[key])
             .with("fits", fits)
             .with("weeks", weeks.to_string())
-            .with("limit", (limit / 7).to_string()),
+            .with("limit", (limit / 7).to_string())
+            .with("size", if key == "mother.fundal-height" { "tape" } else { "" }),
     )
 }

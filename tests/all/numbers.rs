@@ -121,6 +121,10 @@ fn said(remark: &Remark) -> String {
     remark.text(&Words::load("en").expect("words")).expect("a sentence")
 }
 
+fn said_of(text: &str, id: &str) -> String {
+    said(&find(&reckoned(text), id))
+}
+
 fn check(text: &str, json: bool, weight_curves: bool) -> String {
     let exams = vec![Source::new("a.toml", text)];
     let command = Command::Check(Check { exams, json, weight_curves, ..Check::default() });
@@ -413,6 +417,15 @@ fn an_early_womb_is_set_against_the_handbooks() {
     assert!(!said.contains("centile"), "{said}");
     let said = one_line(&check(&level("18+0", "2 fingers below navel"), false, false));
     assert!(said.contains("Handbooks print for these weeks: 2 fingers below navel, give"), "{said}");
+    // What is said without a tape does not speak of one.
+    let remark = said_of(&level("14+0", "at navel"), "size-against-dates");
+    assert!(remark.starts_with(
+        "The height of the womb fits 20+0 to 24+0, and the weeks are 14+0: more than 4 weeks apart"
+    ));
+    assert!(
+        !remark.contains("tape") && remark.ends_with("Feel the womb again with the bladder empty."),
+        "{remark}"
+    );
     // At 20+0 the curve answers, and no landmark.
     let at_20 = taped("20+0", 19.5, "");
     let said = one_line(&check(&at_20, false, false));

@@ -25,7 +25,8 @@ pub fn lines(exam: &Exam, reckoning: &Reckoning, curves: bool, words: &Words) ->
     };
     let dates = reckoning.dates.as_ref().map(|dating| of_dates(exam, dating, words)).transpose()?;
     line("group-dates", dates.unwrap_or_default())?;
-    line("group-tape", of_tape(exam, reckoning.tape.as_ref(), words)?)?;
+    let heading = if reckoning.tape.is_some() { "group-tape" } else { "group-womb" };
+    line(heading, of_tape(exam, reckoning.tape.as_ref(), words)?)?;
     let babies = exam.babies.len();
     for (index, baby) in exam.babies.iter().enumerate() {
         let heart = of_heart(baby, words)?;
