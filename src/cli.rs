@@ -90,6 +90,9 @@ pub struct Check {
     /// Leave out this lesser remark, named by its id, and say so; once for each
     #[arg(long, value_name = "ID")]
     pub quiet_remark: Vec<String>,
+    /// Print reference weights by scan at these weeks beside the others: INTERGROWTH-21st and Hadlock
+    #[arg(long)]
+    pub weight_curves: bool,
 }
 
 /// Where a document goes.

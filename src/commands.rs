@@ -13,6 +13,7 @@ mod rules;
 mod tidy;
 
 pub use crate::figure::{Labels, Palette, Style, View};
+pub use check::Check;
 pub use draw::{Draw, Format};
 pub use handout::{Handout, Paper};
 pub use note::{Form, Note};
@@ -67,16 +68,7 @@ impl Source {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Command {
     /// Read exams and say back what was understood.
-    Check {
-        /// The exams.
-        exams: Vec<Source>,
-        /// One JSON object a line instead of text.
-        json: bool,
-        /// The clinic's file.
-        clinic: Option<Source>,
-        /// Lesser remarks to be silenced, by id.
-        quiet: Vec<String>,
-    },
+    Check(Check),
     /// The picture.
     Draw(Draw),
     /// The family page.
@@ -133,9 +125,7 @@ pub struct Outcome {
 /// Do what is asked.
 pub fn run(request: &Request) -> Outcome {
     match &request.command {
-        Command::Check { exams, json, clinic, quiet } => {
-            check::run(exams, *json, clinic.as_ref(), quiet, request.look)
-        }
+        Command::Check(options) => check::run(options, request.look),
         Command::Draw(options) => draw::run(options, request.look),
         Command::Handout(options) => handout::run(options, request.look),
         Command::Note(options) => note::run(options, request.look),

@@ -5,8 +5,8 @@ use crate::batch::{Batch, Job};
 use crate::cli;
 use crate::files::{self, Given, Target, load};
 use handspan::commands::{
-    Command, Draw, Form, Format, Handout, Labels, Note, Palette, Paper, Plate, Request, Set, Source, Style,
-    View,
+    Check, Command, Draw, Form, Format, Handout, Labels, Note, Palette, Paper, Plate, Request, Set, Source,
+    Style, View,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -39,7 +39,8 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             let several = check.given.say.len() > 1;
             let exams = given(&check.given).iter().map(|exam| exam.load(several)).collect();
             let clinic = check.clinic.as_deref().map(load);
-            said(Command::Check { exams, json: check.json, clinic, quiet: check.quiet_remark })
+            let (json, quiet, weight_curves) = (check.json, check.quiet_remark, check.weight_curves);
+            said(Command::Check(Check { exams, json, clinic, quiet, weight_curves }))
         }
         cli::Command::Draw(draw) => {
             goes_together(&draw)?;

@@ -233,6 +233,71 @@ conclude-not-engaged = Not engaged: { $fifths } of the head palpable above the b
 conclude-engaged-said = Said to be engaged; no fifths recorded.
 conclude-head-free = Not engaged: the head is free above the brim.
 
+# What is reckoned. $by: what a due date rests on. $apart: one of numbers-apart.
+check-reckoned = Reckoned
+check-version = handspan { $version }, rules of { $ledger }.
+numbers-due = Due { $due }, by { $by ->
+    [scan] the scan
+    [due] the date given
+    [last-period] 280 days from the last period
+   *[weeks] the weeks given
+ }{ $cycle ->
+    [none] {""}
+   *[other] {" "}and a cycle of { $cycle } days
+ }.
+numbers-due-period = 280 days from the last period{ $cycle ->
+    [none] {""}
+   *[other] {" "}and a cycle of { $cycle } days
+ }: { $due }, { $apart }.
+numbers-due-calendar = By the calendar rule (Naegele), which is not used: { $due }, { $apart }.
+numbers-apart-same = the same day
+numbers-apart-later = { $days ->
+    [1] 1 day
+   *[other] { $days } days
+ } later
+numbers-apart-earlier = { $days ->
+    [1] 1 day
+   *[other] { $days } days
+ } earlier
+# Also in --json. $direction: below, above or equal.
+numbers-weeks-rule = { $direction ->
+    [equal] equal to weeks
+    [below] { $difference } cm below weeks
+   *[above] { $difference } cm above weeks
+ }, { $within ->
+    [yes] within
+   *[no] outside
+ } { $limit }
+numbers-tape-weeks = Weeks rule: { $rule } cm.
+numbers-tape-weeks-none = Weeks rule: from 24+0 only.
+numbers-tape-standard = INTERGROWTH-21st: mean { $mean } cm, SD { $sd } cm; z { $z }, centile { $centile }.
+numbers-tape-standard-none = INTERGROWTH-21st: from 16+0 to 42+6 only.
+numbers-tape-no-weeks = No weeks rule and no centile: the weeks are not given.
+numbers-tape-unfit = No weeks rule, no z, no centile, and no weight by the tape: { $why }.
+numbers-landmark = { $same ->
+    [yes] Handbooks print for these weeks: { $low }
+   *[no] Handbooks print for these weeks: { $low } to { $high }
+ }, give or take 2 weeks; women differ more.
+numbers-heart = Mean { $mean } beats a minute; the counts allow { $low } to { $high } (steps of { $steps }).
+numbers-heart-rise = On movement up to { $rise }: noted, and it settles nothing.
+numbers-grams = { $grams } g ({ $pounds } lb { $ounces } oz)
+numbers-hand = By hand: { $weight }.
+numbers-hand-range = By hand: { $low } to { $high }.
+numbers-johnson = Johnson: { $low } to { $high } g (n { $first } to { $last }).
+numbers-dare = Dare, with the girth: { $grams } g.
+numbers-buchmann = Buchmann: { $grams } g, made for labour at term.{ $large ->
+    [yes] {" "}In labour a tape of 40 cm or more makes over 4000 g possible: plan for it by your local guidance.
+   *[no] {""}
+ }
+numbers-rough = Of weights by the tape, 4 to 7 in 10 come within a tenth of the birth weight.
+numbers-curves = Curves
+numbers-curves-of = For reference, weights by scan at { $weeks }, not by hand or tape.
+numbers-curves-intergrowth = INTERGROWTH-21st: P10 { $low }, P50 { $middle }, P90 { $high } g.
+numbers-curves-intergrowth-none = INTERGROWTH-21st: from 22+0 to 40+0 only.
+numbers-curves-hadlock = Hadlock: P10 { $low }, P50 { $middle }, P90 { $high } g.
+numbers-curves-hadlock-none = Hadlock: from 10+0 to 40+0 only.
+numbers-curves-no-weeks = No reference weights: the weeks are not given.
+
 check-remarks-none = Nothing recorded here meets an act-now rule or contradicts itself. That rules nothing out.
 check-quieted = Left out for this run, as asked: { $ids }.
 check-local = Reckoned by local thresholds, from the clinic's file.
@@ -389,6 +454,66 @@ remark-engaged-on-a-breech = Engaged is said of a head, and these findings put t
 remark-fifths-against-descent = The fifths and the descent in words do not agree ({ $said }). Feel above the brim again and keep one of them.
 remark-heart-not-heard-but-counted = A heart that was not heard has no rate ({ $said }). Say where it was heard, or take the rate out.
 remark-reported-and-denied = The same thing is reported and denied ({ $said }). Ask again.
+
+# A low head, after what a tape calls for. Values $head: `low`, or empty.
+tape-low-head = A low head can lower the tape; it cannot rule out a small baby.
+remark-dates-apart = By the last period she is due on { $period }, { $days } days from { $due }, the date { $by ->
+    [scan] of the scan
+   *[other] that was given
+ }. Look both up in her notes again: one may be misread or miswritten. { $due } is used here; settle it by your local guidance on dates.
+remark-size-against-dates = The height of the womb fits { $fits }, and the weeks are { $weeks }: more than { $limit } weeks apart, and no early scan is recorded. Ask again about the last period and the cycle, look for a scan in her notes, and follow your local guidance on dates that are not sure.{ $size ->
+    [tape] {" "}Whatever the dates, what is said of the tape stands.
+   *[other] {" "}Feel the womb again with the bladder empty.
+ }
+remark-tape-outside-weeks = The tape is { $cm } cm at { $weeks }: { $difference } cm { $direction ->
+    [below] below
+   *[other] above
+ } weeks, outside { $limit } cm. Ask her to empty her bladder, feel for the top of the womb, and measure again with the blank side of the tape up. If it stays so, compare earlier tapes and follow your local guidance on scanning.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-below-p10 = The tape is { $cm } cm at { $weeks }: centile { $centile }, below the tenth. Measure again with the bladder empty and the blank side of the tape up, compare earlier tapes, and follow your local guidance on a scan for growth.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-above-p90 = The tape is { $cm } cm at { $weeks }: centile { $centile }, above the ninetieth. Measure again with the bladder empty and the blank side of the tape up, feel again for much water, lumps and a second baby, compare earlier tapes, and follow your local guidance on a large tape.
+remark-tape-four-weeks-behind = The tape is { $cm } cm at { $weeks }: four weeks or more behind the mean, at centile { $centile }{ $reaches ->
+    [none] {""}
+   *[other] {" "}(it is the mean of { $reaches })
+ }. Measure again with the bladder empty and the blank side of the tape up, compare earlier tapes, and arrange a scan for growth by your local guidance without waiting for the next visit.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-static = Three tapes one after another are the same: { $earlier }, and { $cm } cm at { $weeks }. { $again ->
+    [yes] Measure again with the bladder empty and the blank side of the tape up, and follow
+   *[other] Follow
+ } your local guidance on a scan for growth.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-falling = The tape is { $cm } cm at { $weeks }, lower than two visits before ({ $earlier }). { $again ->
+    [yes] Measure again with the bladder empty and the blank side of the tape up, and follow
+   *[other] Follow
+ } your local guidance on a scan for growth.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-not-read = No tape can be read against weeks or a chart here: { $why }. { $lie ->
+    [across] Measure again once the baby lies lengthwise, and follow
+   *[other] Follow
+ } your local guidance on watching growth by scan.
+remark-heart-recount = { $counted ->
+    [yes] The counts have a mean of { $mean } and leave the rate anywhere between { $low } and { $high } beats a minute
+   *[other] The rate was heard between { $low } and { $high } beats a minute
+ }, across a limit of the usual 110 to 160. Count again for a full 60 seconds with a hand on her pulse; a beat on which the clock starts counts as zero. If it is outside then, follow your local guidance.
+remark-heart-outside-usual = The rate is { $rate } beats a minute, { $direction ->
+    [low] under 110
+   *[other] over 160
+ }. Feel her pulse while you listen again for a full 60 seconds, and follow your local guidance today if it stays { $direction ->
+    [low] under
+   *[other] over
+ }.
+remark-heart-irregular = The rhythm was heard as irregular. Listen again for a full 60 seconds, ask a second person to listen, and follow your local guidance on an irregular heart rhythm.
 
 remark-presentation-early = Before 36 weeks this is how the baby lies today; many turn. Feel again at each visit.
 remark-presentation-not-known = Which end lies down is not settled. Feel again with the bladder empty, ask a second pair of hands, and arrange a scan by your local guidance if it stays open: hands miss about 3 in 10 babies that are not head down.

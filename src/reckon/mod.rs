@@ -5,15 +5,26 @@
 mod act_now;
 mod cannot_both;
 pub mod curves;
+mod dates;
 mod guidance;
 mod heart;
+pub mod landmarks;
 pub mod ledger;
+mod rounded;
+mod tape;
+mod weight;
 
 pub use act_now::act_now;
 pub use cannot_both::cannot_both;
+pub use dates::{Beside, Dating, SettledBy, dating};
 pub use guidance::guidance;
-pub use heart::{HeartRate, count_rate, count_step, heart_rate};
+pub use heart::{HeartRate, against_usual, count_rate, count_step, heart, heart_rate};
 pub use ledger::Rule;
+pub use rounded::beside;
+pub use tape::{Series, Standard, Tape, WeeksRule, series, tape, unfit, word as unfit_word};
+pub use weight::{
+    ByTape, Johnson, Line, WeightCurves, Weights, buchmann, dare, johnson, johnson_n, weight_curves, weights,
+};
 
 use crate::clinic::Thresholds;
 use crate::exam::{Conclusion, Exam, conclude};
@@ -120,6 +131,12 @@ pub fn conclusions(exam: &Exam) -> Vec<Conclusion> {
 pub struct Reckoning {
     /// The conclusion for each baby, in the order of the file.
     pub conclusions: Vec<Conclusion>,
+    /// The due date and what stands beside it.
+    pub dates: Option<Dating>,
+    /// The tape, when one was laid.
+    pub tape: Option<Tape>,
+    /// The weights of each baby, in the order of the file.
+    pub weights: Vec<Weights>,
     /// Remarks, the most pressing first.
     pub remarks: Vec<Remark>,
     /// True when a threshold of the clinic's own was used.
@@ -146,7 +163,15 @@ pub fn reckon(exam: &Exam, thresholds: &Thresholds) -> Reckoning {
     let conclusions = conclusions(exam);
     let mut remarks = act_now(exam, thresholds);
     remarks.extend(cannot_both(exam, &conclusions));
+    let dates = dating(exam);
+    remarks.extend(dates::apart(exam, dates.as_ref()));
+    let tape = tape(exam, &conclusions, thresholds);
+    remarks.extend(tape::remarks(exam, &conclusions, tape.as_ref(), dates.as_ref()));
+    remarks.extend(heart(exam, thresholds));
+    let weights =
+        (0..exam.babies.len()).map(|index| weights(exam, index, &conclusions, tape.as_ref())).collect();
     remarks.extend(guidance(exam, &conclusions));
     remarks.sort_by_key(|remark| remark.grade);
-    Reckoning { conclusions, remarks, local: *thresholds != Thresholds::default(), quieted: vec![] }
+    let local = *thresholds != Thresholds::default();
+    Reckoning { conclusions, dates, tape, weights, remarks, local, quieted: vec![] }
 }

@@ -1,7 +1,7 @@
 //! What follows from the findings: sides from both ends, lies, engagement, contradictions, and what cannot wait.
 
 use super::shared::{baby, read, rows};
-use handspan::commands::{Command, Request, Source, exit, run};
+use handspan::commands::{Check, Command, Request, Source, exit, run};
 use handspan::exam::{BackTurn, Conclusion, Exam, Lie, Position, Presentation, conclude};
 use handspan::reckon::{Grade, Remark, reckon};
 use handspan::report::Look;
@@ -432,7 +432,7 @@ fn remarks_say_what_to_do_next() {
 
 fn check_json(text: &str) -> serde_json::Value {
     let command =
-        Command::Check { exams: vec![Source::new("a.toml", text)], json: true, clinic: None, quiet: vec![] };
+        Command::Check(Check { exams: vec![Source::new("a.toml", text)], json: true, ..Check::default() });
     let outcome = run(&Request { command, look: Look::Plain });
     assert_eq!(outcome.text.lines().count(), 1);
     serde_json::from_str(&outcome.text).expect("JSON")
@@ -455,7 +455,8 @@ fn json_has_the_published_shape() {
     assert_eq!(
         json["babies"],
         serde_json::json!([{"lie": "longitudinal", "presentation": "cephalic", "position": "LOA", "engaged": true,
-            "heart_rate": {"mean": 142.0, "low": 136.0, "high": 148.0}}])
+            "heart_rate": {"mean": 142.0, "low": 136.0, "high": 148.0},
+            "weight": {"johnson_g": [3550, 3700], "johnson_n": [12, 11], "buchmann_g": 3050}}])
     );
     assert_eq!(json["remarks"], serde_json::json!([]));
     let json = check_json("[baby]\nhead = \"fundus\"\nback = \"leftt\"\n");
@@ -481,12 +482,11 @@ fn several_files_give_the_highest_code() {
     let bad = Source::new("bad.toml", "[baby]\nhead = \"fundu\"\n");
     let now = Source::new("now.toml", "[mother]\nmovements = \"none\"\n");
     let code = |exams: &[&Source]| {
-        let command = Command::Check {
+        let command = Command::Check(Check {
             exams: exams.iter().map(|s| (*s).clone()).collect(),
             json: false,
-            clinic: None,
-            quiet: vec![],
-        };
+            ..Check::default()
+        });
         run(&Request { command, look: Look::Plain }).code
     };
     assert_eq!(code(&[&good]), exit::DONE);
@@ -499,7 +499,7 @@ fn several_files_give_the_highest_code() {
 fn what_cannot_wait_comes_first() {
     let text = "[mother]\nmovements = \"none\"\n[baby]\nhead = \"fundus\"\nbreech = \"fundus\"\n";
     let command =
-        Command::Check { exams: vec![Source::new("a.toml", text)], json: false, clinic: None, quiet: vec![] };
+        Command::Check(Check { exams: vec![Source::new("a.toml", text)], json: false, ..Check::default() });
     let said = run(&Request { command, look: Look::Plain }).text;
     let at = |word: &str| said.find(word).unwrap_or_else(|| panic!("{word} in {said}"));
     assert!(at("ACT NOW") < at("Movements: none") && at("Movements: none") < at("Cannot both be right"));
@@ -507,12 +507,11 @@ fn what_cannot_wait_comes_first() {
 
 #[test]
 fn left_mento_posterior_is_spelled_out() {
-    let command = Command::Check {
+    let command = Command::Check(Check {
         exams: vec![Source::new("a.toml", "[baby]\nposition = \"LMP\"\n")],
         json: false,
-        clinic: None,
-        quiet: vec![],
-    };
+        ..Check::default()
+    });
     let said = run(&Request { command, look: Look::Plain }).text;
     assert!(said.contains("left mento-posterior") && !said.contains("LMP"), "{said}");
     assert!(said.contains("back to her right front"), "{said}");

@@ -18,6 +18,7 @@ mod measured;
 mod mother;
 mod mother_drawn;
 mod note;
+mod numbers;
 mod order;
 #[path = "../outside/mod.rs"]
 mod outside;

@@ -3,7 +3,7 @@
 use super::shared::{Dice, path, read};
 use super::words::{random_exam, write};
 use handspan::clinic::{self, Thresholds};
-use handspan::commands::{Command, Outcome, Request, Source, exit, run};
+use handspan::commands::{Check, Command, Outcome, Request, Source, exit, run};
 use handspan::reckon::ledger::RULES;
 use handspan::reckon::{Grade, reckon};
 use handspan::report::Look;
@@ -93,12 +93,13 @@ fn each_is_made_when_it_should_be_and_not_else() {
 }
 
 fn check(text: &str, quiet: &[&str], clinic: Option<&str>, json: bool) -> Outcome {
-    let command = Command::Check {
+    let command = Command::Check(Check {
         exams: vec![Source::new("a.toml", text)],
         json,
         clinic: clinic.map(|text| Source::new("clinic.toml", text)),
         quiet: quiet.iter().map(|id| (*id).to_owned()).collect(),
-    };
+        ..Check::default()
+    });
     run(&Request { command, look: Look::Plain })
 }
 
@@ -170,15 +171,15 @@ fn what_cannot_wait_is_hidden_by_nothing() {
             let lesser: Vec<&str> =
                 RULES.iter().filter(|r| r.grade.is_some_and(Grade::is_lesser)).map(|r| r.id).collect();
             for json in [false, true] {
-                let command = Command::Check {
+                let command = Command::Check(Check {
                     exams: vec![
                         Source::new("first.toml", "[baby]\nhead=\"above pubic bone\"\n"),
                         Source::new("second.toml", write(&exam)),
                     ],
                     json,
-                    clinic: None,
                     quiet: lesser.iter().map(|id| (*id).to_owned()).collect(),
-                };
+                    ..Check::default()
+                });
                 let outcome = run(&Request { command, look: Look::Plain });
                 assert_eq!(outcome.code, exit::ACT_NOW);
                 for remark in &standing {

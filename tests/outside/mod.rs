@@ -3,6 +3,7 @@
 
 mod examples;
 mod fhir;
+mod numbers;
 mod schema;
 
 use crate::pages::{cases, clinic, texts, words};
