@@ -3,7 +3,7 @@
 //!
 //! Threads share nothing but the number of the next exam: how many there are changes neither files nor words.
 
-use crate::files::{self, Fault, Target};
+use crate::files::{self, Fault, Given, Target};
 use crate::tell;
 use handspan::commands::{self, Request, Source, exit};
 use std::collections::BTreeMap;
@@ -17,6 +17,8 @@ pub struct Batch {
     pub jobs: Vec<Job>,
     /// The request for an exam.
     pub make: Box<dyn Fn(Source) -> Request + Sync>,
+    /// How many of them are lines of shorthand.
+    pub lines: usize,
     /// Where the files go; it is made when it is not there.
     pub directory: PathBuf,
     /// How many exams are worked on at the same time.
@@ -28,7 +30,7 @@ pub struct Batch {
 /// One exam and its file.
 pub struct Job {
     /// The exam.
-    pub exam: PathBuf,
+    pub exam: Given,
     /// The file.
     pub target: Target,
 }
@@ -79,7 +81,7 @@ fn take<'a>(batch: &'a Batch, next: &AtomicUsize) -> Option<(usize, &'a Job)> {
 impl Batch {
     /// Reads one exam, makes its file and lets go of both.
     fn one(&self, job: &Job) -> Done {
-        let source = files::load(&job.exam);
+        let source = job.exam.load(self.lines > 1);
         let name = source.name.clone();
         let outcome = commands::run(&(self.make)(source));
         let (written, code) = if outcome.pages.is_empty() {

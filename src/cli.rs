@@ -27,10 +27,16 @@ pub enum Command {
     Draw(Draw),
     /// Make the family page
     Handout(Handout),
+    /// Write an entry for the chart: a note, a handover, a FHIR bundle, or a slip to stick in
+    Note(Note),
     /// Make a sheet of teaching figures
     Plate(Plate),
-    /// List the words of an exam file
+    /// List the words of an exam file, and the abbreviations of shorthand
     Words,
+    /// Rewrite an exam file in the words that are printed; comments and order stay
+    Tidy(Tidy),
+    /// Print the exam language as a JSON Schema, for editors
+    Schema,
     /// List the rules of the reckoning, with their sources
     Rules(Rules),
 }
@@ -43,18 +49,50 @@ pub struct Rules {
     pub json: bool,
 }
 
+/// Exams, in files or as said.
+#[derive(Args)]
+#[group(required = true, multiple = true)]
+pub struct Exams {
+    /// Exam files; `-` is standard input. Where a document is made, several go into a directory, a file for each
+    #[arg(value_name = "EXAM")]
+    pub exams: Vec<PathBuf>,
+    /// An exam in one line of chart shorthand, such as "37+0 LOA 2/5 palp SFH 34"; once for each
+    #[arg(long, value_name = "LINE", allow_hyphen_values = true)]
+    pub say: Vec<String>,
+}
+
+/// `tidy`
+#[derive(Args)]
+pub struct Tidy {
+    /// Exam file; `-` is standard input
+    #[arg(value_name = "EXAM")]
+    pub exam: PathBuf,
+    /// File to write, which may be the same; left out: standard output
+    #[arg(short, long, value_name = "FILE")]
+    pub output: Option<PathBuf>,
+    /// Replace a file that is there
+    #[arg(long)]
+    pub force: bool,
+}
+
 /// `check`
 #[derive(Args)]
 pub struct Check {
-    /// Exam files; `-` is standard input
-    #[arg(required = true, value_name = "EXAM")]
-    pub exams: Vec<PathBuf>,
+    /// The exams.
+    #[command(flatten)]
+    pub given: Exams,
     /// One JSON object a line
     #[arg(long)]
     pub json: bool,
-    /// The clinic's own file
+    /// The clinic's own file, for its thresholds
     #[arg(long, value_name = "FILE")]
     pub clinic: Option<PathBuf>,
+    /// Leave out this lesser remark, named by its id, and say so; once for each
+    #[arg(long, value_name = "ID")]
+    pub quiet_remark: Vec<String>,
+    /// Print reference weights by scan at these weeks beside the others: INTERGROWTH-21st and Hadlock
+    #[arg(long)]
+    pub weight_curves: bool,
 }
 
 /// Where a document goes.
@@ -75,9 +113,9 @@ pub struct Target {
 /// `draw`
 #[derive(Args)]
 pub struct Draw {
-    /// Exam file; `-` is standard input. Several go into a directory, a file for each
-    #[arg(required = true, value_name = "EXAM")]
-    pub exams: Vec<PathBuf>,
+    /// The exams.
+    #[command(flatten)]
+    pub given: Exams,
     /// Where it goes.
     #[command(flatten)]
     pub target: Target,
@@ -110,9 +148,9 @@ pub struct Draw {
 /// `handout`
 #[derive(Args)]
 pub struct Handout {
-    /// Exam file; `-` is standard input. Several go into a directory, a .pdf for each
-    #[arg(required = true, value_name = "EXAM")]
-    pub exams: Vec<PathBuf>,
+    /// The exams.
+    #[command(flatten)]
+    pub given: Exams,
     /// Where it goes.
     #[command(flatten)]
     pub target: Target,
@@ -134,6 +172,41 @@ pub struct Handout {
     /// How many pages are made at the same time, 1 to 256; as a rule one for each processor
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=256))]
     pub at_once: Option<u16>,
+}
+
+/// `note`
+#[derive(Args)]
+pub struct Note {
+    /// Exam file; `-` is standard input
+    #[arg(value_name = "EXAM")]
+    pub exam: PathBuf,
+    /// What is written; a file ending in .txt is a text, .json is fhir
+    #[arg(long = "as", value_name = "FORM")]
+    pub form: Option<NoteForm>,
+    /// Without any date and anything typed freely, so that it can be shared
+    #[arg(long)]
+    pub share: bool,
+    /// File to write; one ending in .svg, .png or .pdf is a slip to stick in. Left out: standard output
+    #[arg(short, long, value_name = "FILE")]
+    pub output: Option<PathBuf>,
+    /// Replace a file that is there
+    #[arg(long)]
+    pub force: bool,
+    /// Language of the words
+    #[arg(long, default_value = "en", value_name = "TAG")]
+    pub lang: String,
+    /// The clinic's own file, for its thresholds
+    #[arg(long, value_name = "FILE")]
+    pub clinic: Option<PathBuf>,
+}
+
+/// Forms of an entry.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum NoteForm {
+    Text,
+    Handover,
+    Fhir,
 }
 
 /// `plate`

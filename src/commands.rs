@@ -6,13 +6,17 @@ mod draw;
 mod handout;
 mod listing;
 mod load;
+mod note;
 mod picture;
 mod plate;
 mod rules;
+mod tidy;
 
 pub use crate::figure::{Labels, Palette, Style, View};
+pub use check::Check;
 pub use draw::{Draw, Format};
 pub use handout::{Handout, Paper};
+pub use note::{Form, Note};
 pub use plate::{Plate, Set};
 
 use crate::report::Look;
@@ -29,9 +33,20 @@ pub mod exit {
     pub const ACT_NOW: u8 = 3;
 }
 
-/// A file as the program was given it.
+/// How an exam is written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Written {
+    /// As a file of keys and values.
+    File,
+    /// As one line of chart shorthand.
+    Line,
+}
+
+/// A file, or a line of shorthand, as the program was given it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Source {
+    /// How it is written.
+    pub written: Written,
     /// Its name as the user typed it, for messages.
     pub name: String,
     /// Its bytes, or why it could not be read.
@@ -41,7 +56,11 @@ pub struct Source {
 impl Source {
     /// A file with these bytes.
     pub fn new(name: impl Into<String>, bytes: impl Into<Vec<u8>>) -> Self {
-        Self { name: name.into(), bytes: Ok(bytes.into()) }
+        Self { written: Written::File, name: name.into(), bytes: Ok(bytes.into()) }
+    }
+    /// A line of chart shorthand; `name` stands in messages where the name of a file would.
+    pub fn line(name: impl Into<String>, line: impl Into<Vec<u8>>) -> Self {
+        Self { written: Written::Line, ..Self::new(name, line) }
     }
 }
 
@@ -49,24 +68,26 @@ impl Source {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Command {
     /// Read exams and say back what was understood.
-    Check {
-        /// The exams.
-        exams: Vec<Source>,
-        /// One JSON object a line instead of text.
-        json: bool,
-        /// The clinic's file.
-        clinic: Option<Source>,
-    },
+    Check(Check),
     /// The picture.
     Draw(Draw),
     /// The family page.
     Handout(Handout),
+    /// An entry for the chart.
+    Note(Note),
     /// A sheet of teaching figures.
     Plate(Plate),
     /// The names of the sets of teaching figures.
     PlateList,
     /// The vocabulary.
     Words,
+    /// An exam file in canonical words.
+    Tidy {
+        /// The exam.
+        exam: Source,
+    },
+    /// The exam language as a JSON Schema.
+    Schema,
     /// The ledger of rules.
     Rules {
         /// One JSON object a line instead of text.
@@ -104,13 +125,21 @@ pub struct Outcome {
 /// Do what is asked.
 pub fn run(request: &Request) -> Outcome {
     match &request.command {
-        Command::Check { exams, json, clinic } => check::run(exams, *json, clinic.as_ref(), request.look),
+        Command::Check(options) => check::run(options, request.look),
         Command::Draw(options) => draw::run(options, request.look),
         Command::Handout(options) => handout::run(options, request.look),
+        Command::Note(options) => note::run(options, request.look),
         Command::Plate(options) => plate::run(options, request.look),
         Command::PlateList => Outcome { text: plate::list(), ..Outcome::default() },
         Command::Rules { json: false } => Outcome { text: rules::text(), ..Outcome::default() },
         Command::Rules { json: true } => match rules::json() {
+            Ok(text) => Outcome { text, ..Outcome::default() },
+            Err(fault) => {
+                Outcome { notes: format!("handspan: {fault}\n"), code: exit::FAILED, ..Outcome::default() }
+            }
+        },
+        Command::Tidy { exam } => tidy::run(exam, request.look),
+        Command::Schema => match crate::exam::schema::text() {
             Ok(text) => Outcome { text, ..Outcome::default() },
             Err(fault) => {
                 Outcome { notes: format!("handspan: {fault}\n"), code: exit::FAILED, ..Outcome::default() }

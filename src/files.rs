@@ -4,12 +4,56 @@
 //! Only regular files are replaced, by a temporary file beside them that is then renamed, and only with `--force`.
 //! Devices and pipes are written to.
 
-use handspan::commands::Source;
+use handspan::commands::{Source, Written};
 use handspan::exam::MOST_BYTES;
 use std::collections::BTreeMap;
+use std::ffi::OsString;
 use std::fs::{self, File, OpenOptions};
 use std::io::{self, ErrorKind, Read, Write};
 use std::path::{Path, PathBuf};
+
+/// An exam as it was named on the command line.
+#[derive(Clone, Debug)]
+pub enum Given {
+    /// A file.
+    File(PathBuf),
+    /// A line of shorthand, and which it is, from 1.
+    Line(usize, String),
+}
+
+impl Given {
+    /// The exam's text; lines are numbered when there are several.
+    pub fn load(&self, several: bool) -> Source {
+        match self {
+            Given::File(path) => load(path),
+            Given::Line(number, line) if several => Source::line(format!("--say {number}"), line.as_str()),
+            Given::Line(_, line) => Source::line("--say", line.as_str()),
+        }
+    }
+
+    /// Its name in messages.
+    fn name(&self) -> String {
+        match self {
+            Given::File(path) => path.display().to_string(),
+            Given::Line(number, _) => format!("--say {number}"),
+        }
+    }
+
+    /// The name of its file in a directory, without an ending.
+    fn stem(&self) -> Result<OsString, String> {
+        match self {
+            Given::Line(number, _) => Ok(format!("say-{number}").into()),
+            Given::File(path) if path.as_os_str() == "-" => {
+                Err("standard input has no name to give its file; write it to a file, not to a directory"
+                    .to_owned())
+            }
+            Given::File(path) => match path.file_stem() {
+                Some(stem) => Ok(stem.to_os_string()),
+                None => Err(format!("{} is not the name of a file", path.display())),
+            },
+        }
+    }
+}
 
 /// Read a file for the library; `-` is standard input. Of a file that is too big just enough to see that it is.
 pub fn load(path: &Path) -> Source {
@@ -18,12 +62,14 @@ pub fn load(path: &Path) -> Source {
     if path.as_os_str() == "-" {
         let read = io::stdin().lock().take(most).read_to_end(&mut bytes);
         return Source {
+            written: Written::File,
             name: "standard input".to_owned(),
             bytes: read.map(|_| bytes).map_err(|fault| reason(&fault)),
         };
     }
     let read = File::open(path).and_then(|file| file.take(most).read_to_end(&mut bytes));
     Source {
+        written: Written::File,
         name: path.to_string_lossy().into_owned(),
         bytes: read.map(|_| bytes).map_err(|fault| reason(&fault)),
     }
@@ -112,14 +158,10 @@ pub fn is_directory(path: &Path) -> bool {
     path.is_dir() || path.to_string_lossy().ends_with(std::path::is_separator)
 }
 
-/// A target in `directory` for each exam, named after it: `visit.toml` becomes `visit.svg`. All are looked at before
+/// A target in `directory` for each exam, named after it: `visit.toml` becomes `visit.svg`, the second line of shorthand
+/// `say-2.svg`. All are looked at before
 /// anything is written.
-pub fn targets(
-    exams: &[PathBuf],
-    directory: &Path,
-    ending: &str,
-    force: bool,
-) -> Result<Vec<Target>, String> {
+pub fn targets(exams: &[Given], directory: &Path, ending: &str, force: bool) -> Result<Vec<Target>, String> {
     if !directory.is_dir() {
         // Without the `/` at its end, a file of that name is found.
         let bare: PathBuf = directory.components().collect();
@@ -128,29 +170,19 @@ pub fn targets(
         }
         new_file(directory)?;
     }
-    let mut named: BTreeMap<PathBuf, &Path> = BTreeMap::new();
+    let mut named: BTreeMap<PathBuf, String> = BTreeMap::new();
     let (mut targets, mut there) = (vec![], vec![]);
     for exam in exams {
-        if exam.as_os_str() == "-" {
-            return Err(
-                "standard input has no name to give its file; write it to a file, not to a directory"
-                    .to_owned(),
-            );
-        }
-        let Some(stem) = exam.file_stem() else {
-            return Err(format!("{} is not the name of a file", exam.display()));
-        };
-        let mut name = stem.to_os_string();
+        let mut name = exam.stem()?;
         name.push(".");
         name.push(ending);
         let path = directory.join(name);
-        match named.insert(path.clone(), exam) {
-            Some(first) if first == exam => return Err(format!("{} is named twice", exam.display())),
+        match named.insert(path.clone(), exam.name()) {
+            Some(first) if first == exam.name() => return Err(format!("{first} is named twice")),
             Some(first) => {
                 return Err(format!(
-                    "{} and {} would both be written to {}; rename one, or write them to two directories",
-                    first.display(),
-                    exam.display(),
+                    "{first} and {} would both be written to {}; rename one, or write them to two directories",
+                    exam.name(),
                     path.display()
                 ));
             }

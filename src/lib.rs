@@ -4,12 +4,14 @@
 //! exam text --read--> Exam --conclude--> Exam + conclusion
 //!    Exam --body--> Pose, cast --figure--> Scene (cm)        Exam --reckon--> remarks
 //!    compose(layout, scenes, Exam, words) --> Sheet (mm) --write--> SVG | PNG | PDF
+//!    Exam + Reckoning + pictures --chart--> note | handover | FHIR bundle
 //! ```
 //!
 //! Sides are always the mother's left and right. What was not felt stays unknown.
 //! A stage uses only stages named before it in this list; a test keeps the order.
 
 pub mod body;
+pub mod chart;
 pub mod clinic;
 pub mod commands;
 pub mod exam;

@@ -3,14 +3,15 @@
 
 use crate::batch::{Batch, Job};
 use crate::cli;
-use crate::files::{self, Target, load};
+use crate::files::{self, Given, Target, load};
 use handspan::commands::{
-    Command, Draw, Format, Handout, Labels, Palette, Paper, Plate, Request, Set, Source, Style, View,
+    Check, Command, Draw, Form, Format, Handout, Labels, Note, Palette, Paper, Plate, Request, Set, Source,
+    Style, View,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
 use std::io::IsTerminal;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 /// What the program is to do.
 pub enum Work {
@@ -24,22 +25,32 @@ pub enum Work {
 pub fn from(arguments: cli::Cli) -> Result<Work, String> {
     let said = |command| Ok(Work::One(Request { command, look: look(false) }, None));
     match arguments.command {
+        cli::Command::Tidy(tidy) => {
+            let output = tidy.output.filter(|path| path.as_os_str() != "-");
+            let file = output.map(|path| Target::look(&path, tidy.force)).transpose()?;
+            let command = Command::Tidy { exam: load(&tidy.exam) };
+            Ok(Work::One(Request { command, look: look(true) }, file))
+        }
+        cli::Command::Schema => said(Command::Schema),
         cli::Command::Words => said(Command::Words),
         cli::Command::Rules(rules) => said(Command::Rules { json: rules.json }),
         cli::Command::Check(check) => {
-            only_once(check.exams.iter().chain(&check.clinic).map(AsRef::as_ref))?;
-            let exams = check.exams.iter().map(|path| load(path)).collect();
+            only_once(check.given.exams.iter().chain(&check.clinic).map(AsRef::as_ref))?;
+            let several = check.given.say.len() > 1;
+            let exams = given(&check.given).iter().map(|exam| exam.load(several)).collect();
             let clinic = check.clinic.as_deref().map(load);
-            said(Command::Check { exams, json: check.json, clinic })
+            let (json, quiet, weight_curves) = (check.json, check.quiet_remark, check.weight_curves);
+            said(Command::Check(Check { exams, json, clinic, quiet, weight_curves }))
         }
         cli::Command::Draw(draw) => {
             goes_together(&draw)?;
-            if draw.exams.len() > 1 && !files::is_directory(&draw.target.output) {
-                return Err(one_file(draw.exams.len(), &draw.target));
+            let exams = given(&draw.given);
+            if exams.len() > 1 && !files::is_directory(&draw.target.output) {
+                return Err(one_file(exams.len(), &draw.target));
             }
             let format = format(&draw.target, Format::Svg)?;
             width_fits(draw.width, format)?;
-            let (exams, target, at_once) = (draw.exams, draw.target, draw.at_once);
+            let (target, at_once) = (draw.target, draw.at_once);
             let make = move |exam| {
                 Command::Draw(Draw {
                     exam,
@@ -56,9 +67,9 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             documents(&exams, &target, format, at_once, Box::new(make))
         }
         cli::Command::Handout(page) => {
-            only_once(page.exams.iter().chain(&page.clinic).chain(&page.layout).map(AsRef::as_ref))?;
+            only_once(page.given.exams.iter().chain(&page.clinic).chain(&page.layout).map(AsRef::as_ref))?;
             let format = format(&page.target, Format::Pdf)?;
-            let (exams, target, at_once) = (page.exams, page.target, page.at_once);
+            let (exams, target, at_once) = (given(&page.given), page.target, page.at_once);
             let (clinic, layout) = (page.clinic.as_deref().map(load), page.layout.as_deref().map(load));
             let make = move |exam| {
                 Command::Handout(Handout {
@@ -73,9 +84,54 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             };
             documents(&exams, &target, format, at_once, Box::new(make))
         }
+        cli::Command::Note(asked) => note(asked),
         cli::Command::Plate(asked) if asked.list => said(Command::PlateList),
         cli::Command::Plate(asked) => plate(asked),
     }
+}
+
+fn note(asked: cli::Note) -> Result<Work, String> {
+    only_once(std::iter::once(&asked.exam).chain(&asked.clinic).map(AsRef::as_ref))?;
+    let output = asked.output.filter(|path| path.as_os_str() != "-");
+    if let Some(path) = output.as_deref().filter(|path| files::is_directory(path)) {
+        return Err(format!("{} is a directory; name a file in it", path.display()));
+    }
+    let ending = output.as_deref().and_then(|path| path.extension()?.to_str()).map(str::to_ascii_lowercase);
+    let slip = ending.as_deref().and_then(Format::from_ending).map(Form::Slip);
+    let form = match (asked.form, slip, ending.as_deref()) {
+        (Some(_), Some(_), ending) => {
+            return Err(format!(
+                "a file ending in .{} is a slip to stick in; leave --as out, or end it in .txt or .json",
+                ending.unwrap_or_default()
+            ));
+        }
+        (None, Some(slip), _) => slip,
+        (Some(cli::NoteForm::Handover), _, _) => Form::Handover,
+        (Some(cli::NoteForm::Fhir), _, _) | (None, None, Some("json")) => Form::Fhir,
+        (Some(cli::NoteForm::Text), _, _) | (None, None, None | Some("txt")) => Form::Text,
+        (None, None, Some(ending)) => {
+            return Err(format!(
+                ".{ending} is not made here; end the file in .txt, .json, .svg, .png or .pdf, or say --as text, \
+                 handover or fhir"
+            ));
+        }
+    };
+    let file = output.as_deref().map(|path| Target::look(path, asked.force)).transpose()?;
+    let mut seed = [0; 16];
+    if form == Form::Fhir {
+        getrandom::fill(&mut seed).map_err(|fault| format!("no random numbers for the ids: {fault}"))?;
+    }
+    let note = Note {
+        exam: load(&asked.exam),
+        form,
+        share: asked.share,
+        lang: asked.lang,
+        clinic: asked.clinic.as_deref().map(load),
+        seed,
+        to_file: file.is_some(),
+    };
+    let look = look(true);
+    Ok(Work::One(Request { command: Command::Note(note), look }, file))
 }
 
 fn plate(plate: cli::Plate) -> Result<Work, String> {
@@ -120,7 +176,7 @@ fn width_fits(width: Option<u32>, format: Format) -> Result<(), String> {
 
 /// A document of one exam, or one of each in a directory.
 fn documents(
-    exams: &[PathBuf],
+    exams: &[Given],
     target: &cli::Target,
     format: Format,
     at_once: Option<u16>,
@@ -131,6 +187,7 @@ fn documents(
         let targets = files::targets(exams, &target.output, format.ending(), target.force)?;
         let jobs = exams.iter().zip(targets).map(|(exam, target)| Job { exam: exam.clone(), target });
         return Ok(Work::Many(Batch {
+            lines: exams.iter().filter(|exam| matches!(exam, Given::Line(..))).count(),
             jobs: jobs.collect(),
             make: Box::new(move |exam| Request { command: make(exam), look }),
             directory: target.output.clone(),
@@ -140,12 +197,18 @@ fn documents(
     }
     let [exam] = exams else { return Err(one_file(exams.len(), target)) };
     let file = Target::look(&target.output, target.force)?;
-    Ok(Work::One(Request { command: make(load(exam)), look }, Some(file)))
+    Ok(Work::One(Request { command: make(exam.load(false)), look }, Some(file)))
 }
 
 /// How many processors this program may use.
 fn processors() -> usize {
     std::thread::available_parallelism().map_or(1, usize::from)
+}
+
+/// The exams named, files first.
+fn given(exams: &cli::Exams) -> Vec<Given> {
+    let files = exams.exams.iter().cloned().map(Given::File);
+    files.chain(exams.say.iter().enumerate().map(|(at, line)| Given::Line(at + 1, line.clone()))).collect()
 }
 
 /// Standard input can be read once.

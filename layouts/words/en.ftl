@@ -233,7 +233,73 @@ conclude-not-engaged = Not engaged: { $fifths } of the head palpable above the b
 conclude-engaged-said = Said to be engaged; no fifths recorded.
 conclude-head-free = Not engaged: the head is free above the brim.
 
+# What is reckoned. $by: what a due date rests on. $apart: one of numbers-apart.
+check-reckoned = Reckoned
+check-version = handspan { $version }, rules of { $ledger }.
+numbers-due = Due { $due }, by { $by ->
+    [scan] the scan
+    [due] the date given
+    [last-period] 280 days from the last period
+   *[weeks] the weeks given
+ }{ $cycle ->
+    [none] {""}
+   *[other] {" "}and a cycle of { $cycle } days
+ }.
+numbers-due-period = 280 days from the last period{ $cycle ->
+    [none] {""}
+   *[other] {" "}and a cycle of { $cycle } days
+ }: { $due }, { $apart }.
+numbers-due-calendar = By the calendar rule (Naegele), which is not used: { $due }, { $apart }.
+numbers-apart-same = the same day
+numbers-apart-later = { $days ->
+    [1] 1 day
+   *[other] { $days } days
+ } later
+numbers-apart-earlier = { $days ->
+    [1] 1 day
+   *[other] { $days } days
+ } earlier
+# Also in --json. $direction: below, above or equal.
+numbers-weeks-rule = { $direction ->
+    [equal] equal to weeks
+    [below] { $difference } cm below weeks
+   *[above] { $difference } cm above weeks
+ }, { $within ->
+    [yes] within
+   *[no] outside
+ } { $limit }
+numbers-tape-weeks = Weeks rule: { $rule } cm.
+numbers-tape-weeks-none = Weeks rule: from 24+0 only.
+numbers-tape-standard = INTERGROWTH-21st: mean { $mean } cm, SD { $sd } cm; z { $z }, centile { $centile }.
+numbers-tape-standard-none = INTERGROWTH-21st: from 16+0 to 42+6 only.
+numbers-tape-no-weeks = No weeks rule and no centile: the weeks are not given.
+numbers-tape-unfit = No weeks rule, no z, no centile, and no weight by the tape: { $why }.
+numbers-landmark = { $same ->
+    [yes] Handbooks print for these weeks: { $low }
+   *[no] Handbooks print for these weeks: { $low } to { $high }
+ }, give or take 2 weeks; women differ more.
+numbers-heart = Mean { $mean } beats a minute; the counts allow { $low } to { $high } (steps of { $steps }).
+numbers-heart-rise = On movement up to { $rise }: noted, and it settles nothing.
+numbers-grams = { $grams } g ({ $pounds } lb { $ounces } oz)
+numbers-hand = By hand: { $weight }.
+numbers-hand-range = By hand: { $low } to { $high }.
+numbers-johnson = Johnson: { $low } to { $high } g (n { $first } to { $last }).
+numbers-dare = Dare, with the girth: { $grams } g.
+numbers-buchmann = Buchmann: { $grams } g, made for labour at term.{ $large ->
+    [yes] {" "}In labour a tape of 40 cm or more makes over 4000 g possible: plan for it by your local guidance.
+   *[no] {""}
+ }
+numbers-rough = Of weights by the tape, 4 to 7 in 10 come within a tenth of the birth weight.
+numbers-curves = Curves
+numbers-curves-of = For reference, weights by scan at { $weeks }, not by hand or tape.
+numbers-curves-intergrowth = INTERGROWTH-21st: P10 { $low }, P50 { $middle }, P90 { $high } g.
+numbers-curves-intergrowth-none = INTERGROWTH-21st: from 22+0 to 40+0 only.
+numbers-curves-hadlock = Hadlock: P10 { $low }, P50 { $middle }, P90 { $high } g.
+numbers-curves-hadlock-none = Hadlock: from 10+0 to 40+0 only.
+numbers-curves-no-weeks = No reference weights: the weeks are not given.
+
 check-remarks-none = Nothing recorded here meets an act-now rule or contradicts itself. That rules nothing out.
+check-quieted = Left out for this run, as asked: { $ids }.
 check-local = Reckoned by local thresholds, from the clinic's file.
 check-problems = In the file
 grade-act-now = Act now
@@ -242,6 +308,116 @@ grade-look-again = Look again
 grade-follow-guidance = Follow guidance
 # Before a remark or a conclusion about one of twins.
 for-baby = Baby { $baby }: { $text }
+
+## The chart
+# The paragraph, the handover and the slip. Abdominal findings only; never a diagnosis, never comfort.
+
+chart-opening = Abdominal examination by hand at { $weeks } weeks.
+chart-opening-no-weeks = Abdominal examination by hand; weeks not given.
+chart-cautions = From the hands, not a scan, except where it says so; sides are the mother's. A record: it does not diagnose and does not replace local guidance, a clinician's judgement or a scan.
+chart-versions = handspan { $version }, rules of { $ledger }.
+
+# Findings in running text, where no heading says what they are about; the others are as in `found-`.
+chart-scan = Dated by scan: { $value }.
+chart-shape = Shape of the abdomen: { $value }.
+chart-pulse = The mother's pulse: { $value }.
+chart-earlier-tapes = Earlier tapes: { $value }.
+chart-heart = Heart heard: { $value }.
+chart-heart-state = Heart { $value }.
+chart-heart-with = Listened with: { $value }.
+chart-heart-counts = Heart counted: { $value }, a mean of { $mean } beats a minute.
+chart-heart-counts-state = Heart count: { $value }.
+chart-heart-rate = Heart rate: { $value } beats a minute.
+chart-heart-rate-state = Heart rate: { $value }.
+chart-heart-rise = Highest heart rate on movement: { $value }.
+chart-heart-rhythm = Heart rhythm: { $value }.
+chart-weight-by-hand = Weight by hand: { $value }.
+chart-weight-by-scan = Weight by an earlier scan: { $value }.
+chart-lie = Lie as written: { $value }.
+chart-presentation = Presentation as written: { $value }.
+chart-position = Position as written: { $value }.
+chart-note = Note: { $value }
+
+handover-situation = SITUATION
+handover-background = BACKGROUND
+handover-assessment = ASSESSMENT
+handover-recommendation = RECOMMENDATION
+# $ids are the ids of the remarks under SITUATION.
+handover-first = First what cannot wait, as it stands above: { $ids }.
+handover-guidance = Then by local guidance. What was not examined stays unknown until someone examines it.
+handover-line = Handed over by ____________________  to ____________________  at ________
+# $names are some of the history messages.
+history-not-recorded = Not recorded: { $names }.
+history-births-before = Births before
+history-operations = Operations on the womb
+history-womb-cut = Cut in the womb
+history-placenta = Where the placenta lies
+
+slip-title = Abdominal examination
+slip-label = Label
+slip-time = Date and time ____
+slip-signature = Signature ____
+
+# In a FHIR bundle: the name of each finding, and how it was found.
+fhir-weeks = Weeks of pregnancy at the visit
+fhir-due = Due date
+fhir-last-period = First day of the last period
+fhir-dated-by-scan = Weeks that a scan measured
+fhir-movements = Movements, as she says
+fhir-reports = She reports
+fhir-denies = Asked, and not so
+fhir-births-before = Births before this one
+fhir-operations = Operations on the womb
+fhir-womb-cut = Cut in the womb
+fhir-placenta = Where the placenta lies
+fhir-posture = How she lay
+fhir-shape = Shape of the abdomen
+fhir-scars = Scars on the skin of the abdomen
+fhir-skin = Marks of the skin
+fhir-pulse = The mother's pulse
+fhir-womb = How the womb feels
+fhir-water = Amount of water, as felt
+fhir-lumps = Where fibroids were felt
+fhir-fundus = Level of the top of the womb
+fhir-fundal-height = Symphysis-fundal height by tape
+fhir-earlier-tapes = Earlier tapes
+fhir-girth = Girth at the navel
+fhir-navel = Height of the navel above the pubic bone
+fhir-tape-unfit = Why the tape cannot be read against a chart
+fhir-breech = Where the baby's bottom was felt
+fhir-back = Where the baby's back was felt; sides are the mother's
+fhir-limbs = Where limbs were felt; sides are the mother's
+fhir-dip-at-navel = Dip at the navel
+fhir-head = Where the baby's head was felt
+fhir-head-above-brim = Fifths of the head palpable above the brim
+fhir-descent = Descent in words
+fhir-prominence = Side on which the head stands out
+fhir-attitude = How the head is held
+fhir-legs = How the baby's legs lie
+fhir-moved-under-hands = Moved under the hands
+fhir-heart = Where the baby's heart was heard; sides are the mother's
+fhir-heart-with = What the heart was listened to with
+fhir-heart-counts = Fetal heart rate, mean of counts
+fhir-heart-rate = Fetal heart rate
+fhir-heart-rise = Highest heart rate on movement
+fhir-heart-rhythm = Rhythm of the baby's heart
+fhir-weight-by-hand = Estimated fetal weight by palpation
+fhir-weight-by-scan = Estimated fetal weight by an earlier scan
+fhir-lie = Fetal lie
+fhir-presentation = Fetal presentation
+fhir-position = Fetal position
+fhir-lie-as-written = Fetal lie as written, against the findings
+fhir-presentation-as-written = Fetal presentation as written, against the findings
+fhir-position-as-written = Fetal position as written, against the findings
+fhir-unsure = Unsure: written with a question mark by the examiner.
+fhir-no-identity = No identity in this file. Attach it to the right record by hand.
+fhir-by-palpation = Palpation
+fhir-by-listening = Auscultation
+fhir-by-tape = Tape measure
+fhir-by-looking = Inspection
+fhir-by-asking = Asked, or from her notes
+fhir-by-scan = Scan
+fhir-by-vaginal = Vaginal examination
 
 ## Remarks
 ## One sentence what was found, one what to do next. Never a diagnosis, never reassurance; local guidance decides.
@@ -282,6 +458,83 @@ remark-limbs-on-the-side-of-the-back = The limbs were felt on the side of the ba
 remark-heart-far-from-the-back = The heart was heard on the other side than the back. Feel the back again and listen over it; where a heart is heard supports a position and never proves it.
 remark-heart-height-against-the-end-that-is-down = The height at which the heart was heard is not where handbooks look for it with this end down. Feel again which end is down, and listen above and below the navel.
 remark-prominence-on-the-side-of-the-back = The head stands out on the side of the back, as it may when it is bent back. Feel with the fourth grip again, and follow your local guidance on a scan.
+
+# A low head, after what a tape calls for. Values $head: `low`, or empty.
+tape-low-head = A low head can lower the tape; it cannot rule out a small baby.
+remark-dates-apart = By the last period she is due on { $period }, { $days } days from { $due }, the date { $by ->
+    [scan] of the scan
+   *[other] that was given
+ }. Look both up in her notes again: one may be misread or miswritten. { $due } is used here; settle it by your local guidance on dates.
+remark-size-against-dates = The height of the womb fits { $fits }, and the weeks are { $weeks }: more than { $limit } weeks apart, and no early scan is recorded. Ask again about the last period and the cycle, look for a scan in her notes, and follow your local guidance on dates that are not sure.{ $size ->
+    [tape] {" "}Whatever the dates, what is said of the tape stands.
+   *[other] {" "}Feel the womb again with the bladder empty.
+ }
+remark-tape-outside-weeks = The tape is { $cm } cm at { $weeks }: { $difference } cm { $direction ->
+    [below] below
+   *[other] above
+ } weeks, outside { $limit } cm. Ask her to empty her bladder, feel for the top of the womb, and measure again with the blank side of the tape up. If it stays so, compare earlier tapes and follow your local guidance on scanning.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-below-p10 = The tape is { $cm } cm at { $weeks }: centile { $centile }, below the tenth. Measure again with the bladder empty and the blank side of the tape up, compare earlier tapes, and follow your local guidance on a scan for growth.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-above-p90 = The tape is { $cm } cm at { $weeks }: centile { $centile }, above the ninetieth. Measure again with the bladder empty and the blank side of the tape up, feel again for much water, lumps and a second baby, compare earlier tapes, and follow your local guidance on a large tape.
+remark-tape-four-weeks-behind = The tape is { $cm } cm at { $weeks }: four weeks or more behind the mean, at centile { $centile }{ $reaches ->
+    [none] {""}
+   *[other] {" "}(it is the mean of { $reaches })
+ }. Measure again with the bladder empty and the blank side of the tape up, compare earlier tapes, and arrange a scan for growth by your local guidance without waiting for the next visit.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-static = Three tapes one after another are the same: { $earlier }, and { $cm } cm at { $weeks }. { $again ->
+    [yes] Measure again with the bladder empty and the blank side of the tape up, and follow
+   *[other] Follow
+ } your local guidance on a scan for growth.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-falling = The tape is { $cm } cm at { $weeks }, lower than two visits before ({ $earlier }). { $again ->
+    [yes] Measure again with the bladder empty and the blank side of the tape up, and follow
+   *[other] Follow
+ } your local guidance on a scan for growth.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-not-read = No tape can be read against weeks or a chart here: { $why }. { $lie ->
+    [across] Measure again once the baby lies lengthwise, and follow
+   *[other] Follow
+ } your local guidance on watching growth by scan.
+remark-heart-recount = { $counted ->
+    [yes] The counts have a mean of { $mean } and leave the rate anywhere between { $low } and { $high } beats a minute
+   *[other] The rate was heard between { $low } and { $high } beats a minute
+ }, across a limit of the usual 110 to 160. Count again for a full 60 seconds with a hand on her pulse; a beat on which the clock starts counts as zero. If it is outside then, follow your local guidance.
+remark-heart-outside-usual = The rate is { $rate } beats a minute, { $direction ->
+    [low] under 110
+   *[other] over 160
+ }. Feel her pulse while you listen again for a full 60 seconds, and follow your local guidance today if it stays { $direction ->
+    [low] under
+   *[other] over
+ }.
+remark-heart-irregular = The rhythm was heard as irregular. Listen again for a full 60 seconds, ask a second person to listen, and follow your local guidance on an irregular heart rhythm.
+
+remark-presentation-early = Before 36 weeks this is how the baby lies today; many turn. Feel again at each visit.
+remark-presentation-not-known = Which end lies down is not settled. Feel again with the bladder empty, ask a second pair of hands, and arrange a scan by your local guidance if it stays open: hands miss about 3 in 10 babies that are not head down.
+remark-womb-hard-or-tender = The womb is { $feel }. Keep a hand on it until it has softened or a few minutes have passed, ask about pain and bleeding, and follow your local guidance if it stays { $feel }.
+remark-scar-of-unknown-operation = There is a scar on the skin, and whether the womb has been operated on is not recorded. Ask which operation it was: the skin does not tell how the womb was cut.
+remark-not-head-down = The baby is not head down, and 36 weeks have passed. Have it confirmed by a scan, and follow your local guidance for a baby that is not head down: she is to hear her choices. Hands are wrong about this in nearly half of such cases.
+remark-crosswise-at-term = The baby lies across or slantwise, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labour starts or the waters break, for the sake of the cord.
+remark-womb-operated-on = The womb has been operated on. { $cut ->
+    [known] Hold what is recorded of the cut against the operation note
+   *[other] Find the operation note for how the womb was cut
+ }: the scar on the skin does not tell. Follow your local guidance for her birth after it.
+remark-head-free-at-term = The head is free above the brim, and 37 weeks have passed. Feel again with the bladder empty, look up where the placenta lies, and follow your local guidance on a scan for a head that is free at term.
+remark-placenta-low = The placenta is recorded as low. See that the next scan by your local guidance is arranged or done, and that no vaginal examination is made before.
+remark-signs-to-weigh = She reports: { $signs }. Ask now how bad it is and how long it has lasted, and measure by your local guidance. A severe or lasting headache, fever of 38.0 °C or more, and great swelling of face or hands are urgent.
+remark-waters-broken = The waters have broken. Note when, and the colour and smell, listen to the heart, and follow your local guidance for waters broken today; if the head rises, or a cord is seen or felt, call for help at once.
+remark-tightenings-before-term = She reports tightenings before 37 weeks. Keep a hand on the womb and time them, and follow your local guidance for labour before term today.
+remark-itching = She reports itching. Ask where, and whether it is worse at night, look for a rash, and follow your local guidance for itching in pregnancy.
 
 ## The family page
 # Plain words, short sentences (20 words at most), Flesch-Kincaid grade 6 or below. "Your left" is the mother's left.

@@ -1,44 +1,80 @@
-//! `check`. In: exams. Out: what was understood in plain words, the conclusion, remarks with act-now first, and problems;
+//! `check`. In: exams. Out: what was understood in plain words, the conclusion, what was reckoned, remarks with act-now first, and
+//! problems;
 //! or the same as one JSON object a line.
 
 mod json;
-mod paragraph;
-pub(super) mod said;
+mod numbers;
 
 use super::load::{self, Loaded};
 use super::{Outcome, Source, exit};
+use crate::chart::paragraph::{Column, paragraph};
+use crate::chart::said;
 use crate::reckon::Grade;
+use crate::reckon::ledger::LEDGER_VERSION;
 use crate::report::Look;
 use crate::words::{Words, WordsError};
-use paragraph::{Column, paragraph};
+
+/// The program's version, printed beside the ledger's.
+const VERSION: &str = env!("CARGO_PKG_VERSION");
+
+/// How exams are checked.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Check {
+    /// The exams.
+    pub exams: Vec<Source>,
+    /// One JSON object a line instead of text.
+    pub json: bool,
+    /// The clinic's file.
+    pub clinic: Option<Source>,
+    /// Lesser remarks to be silenced, by id.
+    pub quiet: Vec<String>,
+    /// Reference weights by scan at these weeks.
+    pub weight_curves: bool,
+}
 
 /// Check every exam; the code is the highest of them.
-pub fn run(exams: &[Source], json: bool, clinic: Option<&Source>, look: Look) -> Outcome {
+pub fn run(check: &Check, look: Look) -> Outcome {
     let words = match Words::load("en") {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };
-    let (clinic, clinic_problems, clinic_failed) = load::clinic(clinic, look);
+    let (clinic, clinic_problems, clinic_failed) = load::clinic(check.clinic.as_ref(), look);
+    let unquietable = load::unquietable(&check.quiet);
     let mut outcome = Outcome {
-        notes: clinic_problems,
-        code: if clinic_failed { exit::FAILED } else { exit::DONE },
+        code: if clinic_failed || !unquietable.is_empty() { exit::FAILED } else { exit::DONE },
+        notes: unquietable + &clinic_problems,
         ..Outcome::default()
     };
     let mut parts = vec![];
-    for source in exams {
-        let loaded = load::exam(source, clinic.as_ref());
+    let mut read = false;
+    for source in &check.exams {
+        let mut loaded = load::exam(source, clinic.as_ref());
+        loaded.reckoning.quiet(&check.quiet);
         outcome.code = outcome.code.max(loaded.code());
-        let part = if json { json::line(&loaded, &words) } else { text(&loaded, &words, look) };
+        read |= loaded.reading.exam.is_some();
+        let curves = check.weight_curves;
+        let part = if check.json {
+            json::line(&loaded, curves, &words)
+        } else {
+            text(&loaded, curves, &words, look)
+        };
         match part {
             Ok(part) => parts.push(part),
             Err(fault) => return load::wordless(&fault),
         }
     }
-    outcome.text = parts.join(if json { "" } else { "\n" });
+    if read && !check.json {
+        let version = [("version", VERSION), ("ledger", LEDGER_VERSION)];
+        match words.say("check-version", &version) {
+            Ok(closing) => parts.push(format!("{closing}\n")),
+            Err(fault) => return load::wordless(&fault),
+        }
+    }
+    outcome.text = parts.join(if check.json { "" } else { "\n" });
     outcome
 }
 
-fn text(loaded: &Loaded<'_>, words: &Words, look: Look) -> Result<String, WordsError> {
+fn text(loaded: &Loaded<'_>, curves: bool, words: &Words, look: Look) -> Result<String, WordsError> {
     let mut text = String::new();
     let problems = loaded.problems(look);
     let Some(exam) = &loaded.reading.exam else { return Ok(problems) };
@@ -58,12 +94,20 @@ fn text(loaded: &Loaded<'_>, words: &Words, look: Look) -> Result<String, WordsE
         text.push_str(&paragraph(&sentence, Column::Margin));
     }
     text.push('\n');
+    let numbers = numbers::lines(exam, &loaded.reckoning, curves, words)?;
+    if !numbers.is_empty() {
+        text.push_str(&format!("{numbers}\n"));
+    }
     text.push_str(&remarks(
         loaded,
         words,
         look,
         &[Grade::CannotBoth, Grade::LookAgain, Grade::FollowGuidance],
     )?);
+    if !loaded.reckoning.quieted.is_empty() {
+        let ids = loaded.reckoning.quieted.join(", ");
+        text.push_str(&paragraph(&words.say("check-quieted", &[("ids", &ids)])?, Column::Margin));
+    }
     if loaded.reckoning.remarks.is_empty() {
         text.push_str(&paragraph(&words.say("check-remarks-none", &[])?, Column::Margin));
     }

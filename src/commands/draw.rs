@@ -1,9 +1,9 @@
 //! `draw`. In: an exam and options. Out: the picture as the bytes of a file, and the remarks that stand.
 
-use super::check::said;
 use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
 use super::{Outcome, Source, exit};
+use crate::chart::said;
 use crate::exam::Exam;
 use crate::figure::{Labels, Palette, Style, View};
 use crate::fonts::Fonts;
@@ -78,11 +78,9 @@ pub fn run(options: &Draw, look: Look) -> Outcome {
         Err(outcome) => return outcome,
     };
     let mut notes = loaded.problems(look);
-    for remark in &loaded.reckoning.remarks {
-        match load::sentence(remark, exam.babies.len(), &words) {
-            Ok(text) => notes.push_str(&format!("{}: [{}] {text}\n", loaded.name, remark.id)),
-            Err(fault) => return load::wordless(&fault),
-        }
+    match load::pressing(&loaded, &words) {
+        Ok(told) => notes.push_str(&told),
+        Err(fault) => return load::wordless(&fault),
     }
     match picture(exam, &loaded, options, &words) {
         Ok(pages) => Outcome { notes, pages, made: "the picture", code: loaded.code(), ..Outcome::default() },
@@ -99,6 +97,17 @@ const SKETCH_TYPE_PT: f32 = 5.6;
 
 /// The finished files, one a page.
 fn picture(exam: &Exam, loaded: &Loaded<'_>, options: &Draw, words: &Words) -> Result<Vec<Vec<u8>>, String> {
+    pictures(exam, loaded, options, &[options.format], words)
+}
+
+/// The one picture of `options` as a file of each of these formats.
+pub(super) fn pictures(
+    exam: &Exam,
+    loaded: &Loaded<'_>,
+    options: &Draw,
+    formats: &[Format],
+    words: &Words,
+) -> Result<Vec<Vec<u8>>, String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
     let maker = Maker { words, fonts: &fonts };
     let pose = picture::pose(exam, loaded);
@@ -116,7 +125,7 @@ fn picture(exam: &Exam, loaded: &Loaded<'_>, options: &Draw, words: &Words) -> R
         captions,
     };
     let sheet = maker.sheet(&pose, &wanted, &layout, &content)?;
-    Ok(vec![maker.bytes(&sheet, options.format, options.text_as, options.width)?])
+    formats.iter().map(|format| maker.bytes(&sheet, *format, options.text_as, options.width)).collect()
 }
 
 /// Title and description of the picture: what follows from the findings, and `notes` on the drawing, in words.

@@ -144,6 +144,8 @@ fn named_wrongly(loaded: &Loaded<'_>, options: &Handout) -> Option<String> {
     Some(format!("handspan: --despite {wrong}: no such remark stands ({known}); no family page is made\n"))
 }
 
+/// No words for families are smaller, points (source: CDC Simply Put, CMS Toolkit, in readability.csv).
+const FAMILY_TYPE_PT: f32 = 12.0;
 /// Type of the labels on the picture, points.
 const TYPE_PT: f32 = 12.0;
 
@@ -187,6 +189,11 @@ fn layout(options: &Handout) -> Result<Layout, String> {
         }
     }
     .map_err(|e| e.to_string())?;
+    if layout.smallest_type_pt() < FAMILY_TYPE_PT {
+        return Err(format!(
+            "a family page has no type under {FAMILY_TYPE_PT} pt; leave smallest-type out of the layout"
+        ));
+    }
     match options.paper {
         None => Ok(layout),
         Some(Paper::A4) => layout.on_paper("a4").map_err(|e| e.to_string()),

@@ -1,9 +1,11 @@
-//! Files for the commands. In: a source. Out: what was read of it, with its problems; remarks and the exit code they give.
+//! Files for the commands, and lines of shorthand. In: a source. Out: what was read of it, with its problems; remarks and the exit code they give.
 
-use super::{Outcome, Source, exit};
+use super::{Outcome, Source, Written, exit};
+use crate::chart::paragraph::{Column, paragraph};
+pub use crate::chart::said::{of_baby, sentence};
 use crate::clinic::{self, Clinic};
 use crate::exam::{self, Exam, Reading};
-use crate::reckon::{self, Grade, Reckoning, Remark};
+use crate::reckon::{self, Grade, Reckoning, Remark, ledger};
 use crate::report::{Look, Problem, Severity, any_error, draw};
 use crate::words::{Words, WordsError};
 
@@ -77,7 +79,10 @@ fn text_of(source: &Source) -> &str {
 /// Read an exam and reckon its remarks, by the thresholds of the clinic.
 pub fn exam<'a>(source: &'a Source, clinic: Option<&Clinic>) -> Loaded<'a> {
     let reading = match &source.bytes {
-        Ok(bytes) => exam::read(&source.name, bytes),
+        Ok(bytes) => match source.written {
+            Written::File => exam::read(&source.name, bytes),
+            Written::Line => exam::shorthand::read(&source.name, &String::from_utf8_lossy(bytes)),
+        },
         Err(why) => {
             Reading { exam: None, problems: vec![unreadable(source, why)], spans: Default::default() }
         }
@@ -85,6 +90,29 @@ pub fn exam<'a>(source: &'a Source, clinic: Option<&Clinic>) -> Loaded<'a> {
     let thresholds = clinic.map(|clinic| clinic.thresholds.clone()).unwrap_or_default();
     let reckoning = reading.exam.as_ref().map(|exam| reckon::reckon(exam, &thresholds)).unwrap_or_default();
     Loaded { name: &source.name, source: text_of(source), reading, reckoning }
+}
+
+/// What is wrong with the ids of remarks that are to be silenced, a line for each; empty when nothing is.
+pub fn unquietable(ids: &[String]) -> String {
+    let fault = |id: &String| match ledger::find(id).map(|rule| rule.grade) {
+        Some(Some(grade)) if grade.is_lesser() => None,
+        Some(Some(Grade::ActNow)) => Some(format!("`{id}` cannot wait, and cannot be silenced")),
+        Some(Some(_)) => {
+            Some(format!("`{id}` says that findings cannot all be right, and cannot be silenced"))
+        }
+        Some(None) => Some(format!("`{id}` is a number, not a remark; there is nothing to silence")),
+        None => {
+            let lesser = ledger::RULES.iter().filter(|rule| rule.grade.is_some_and(Grade::is_lesser));
+            let near = lesser
+                .map(|rule| (strsim::normalized_damerau_levenshtein(id, rule.id), rule.id))
+                .filter(|(near, _)| *near >= 0.6)
+                .max_by(|a, b| a.0.total_cmp(&b.0))
+                .map(|(_, near)| format!("did you mean `{near}`?"))
+                .unwrap_or_else(|| "handspan rules lists them".to_owned());
+            Some(format!("there is no remark `{id}`; {near}"))
+        }
+    };
+    ids.iter().filter_map(fault).map(|fault| format!("handspan: --quiet-remark: {fault}\n")).collect()
 }
 
 /// Read a clinic file: the clinic, its problems as text, and whether any of them is an error.
@@ -100,21 +128,17 @@ pub fn clinic(source: Option<&Source>, look: Look) -> (Option<Clinic>, String, b
     (clinic, draw(&problems, text_of(source), look), any_error(&problems))
 }
 
-/// A remark as a sentence, with its baby when there are several.
-pub fn sentence(remark: &Remark, babies: usize, words: &Words) -> Result<String, WordsError> {
-    let text = remark.text(words)?;
-    match remark.baby {
-        Some(index) => of_baby(text, index, babies, words),
-        None => Ok(text),
+/// What cannot wait and what cannot all be right, for a command that makes a document: a heading and a paragraph each.
+/// Lesser remarks are for `check`.
+pub fn pressing(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
+    let mut told = String::new();
+    for remark in loaded.reckoning.remarks.iter().filter(|remark| !remark.grade.is_lesser()) {
+        let grade = words.say(&format!("grade-{}", remark.grade.name()), &[])?;
+        told.push_str(&format!("{}: {grade} [{}]\n", loaded.name, remark.id));
+        let text = sentence(remark, loaded.reckoning.conclusions.len(), words)?;
+        told.push_str(&paragraph(&text, Column::Indented));
     }
-}
-
-/// A sentence about one baby (index from 0), with its number when there are several.
-pub fn of_baby(text: String, index: usize, babies: usize, words: &Words) -> Result<String, WordsError> {
-    if babies < 2 {
-        return Ok(text);
-    }
-    words.say("for-baby", &[("baby", &(index + 1).to_string()), ("text", &text)])
+    Ok(told)
 }
 
 /// An outcome for words that are missing from a language file.

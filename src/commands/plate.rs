@@ -6,11 +6,11 @@ mod sets;
 
 pub use sets::Set;
 
-use super::check::said;
 use super::load::{self, Loaded};
 use super::picture::{self, Maker};
 use super::{Format, Outcome, Paper, Source, exit};
 use crate::body::pose::Pose;
+use crate::chart::said;
 use crate::exam::Conclusion;
 use crate::figure::scene::Scene;
 use crate::figure::{self, FigureOptions, Labels, Palette, Style, View};

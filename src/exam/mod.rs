@@ -1,6 +1,6 @@
 //! The exam language. In: the text of an exam file. Out: `Exam`, and every problem in it.
 //!
-//! `words` is the one word table, `keys` the one list of keys; `read` uses both, `say` prints from them.
+//! `shorthand` reads and writes the same exam as one line. `words` is the one word table, `keys` the one list of keys; `read` uses both, `say` prints from them.
 
 pub mod conclude;
 pub mod dates;
@@ -12,7 +12,10 @@ pub mod position;
 mod quantity;
 mod read;
 pub mod say;
+pub mod schema;
+pub mod shorthand;
 mod syntax;
+pub mod tidy;
 pub mod words;
 
 pub use conclude::conclude;

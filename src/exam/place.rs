@@ -9,7 +9,7 @@ use crate::report::quoted;
 use crate::units::MotherSide;
 
 /// Words that may stand between the parts of a place.
-const BETWEEN: [&str; 10] = [",", "on", "at", "in", "to", "of", "the", "her", "side", "and"];
+pub(super) const BETWEEN: [&str; 10] = [",", "on", "at", "in", "to", "of", "the", "her", "side", "and"];
 /// The longest phrase in the tables, in tokens, small words included.
 const LONGEST_PHRASE: usize = 7;
 

@@ -7,7 +7,7 @@ mod stray;
 mod value;
 mod weeks;
 
-use super::keys::{self, Scope};
+use super::keys::{self, Key, Scope};
 use super::model::*;
 use super::piece::Fault;
 use super::place::{back, fundus_level, heart, place};
@@ -19,7 +19,8 @@ use std::collections::BTreeMap;
 use std::ops::Range;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
-use value::{births, position, printable, word};
+pub(super) use value::printable;
+use value::{births, position, word};
 
 /// Largest file read, in bytes.
 pub const MOST_BYTES: usize = 1 << 20;
@@ -73,7 +74,7 @@ pub fn read(name: &str, bytes: &[u8]) -> Reading {
         dates: vec![],
         broken: !syntax.is_empty(),
     };
-    let exam = reader.exam(table.get_ref());
+    let exam = reader.exam(table.get_ref(), vec![]);
     let Reader { mut problems, spans, .. } = reader;
     if stop {
         problems.clear();
@@ -90,6 +91,61 @@ pub fn read(name: &str, bytes: &[u8]) -> Reading {
     let problems = placed(problems, source, MOST_PROBLEMS);
     let exam = (!errors).then_some(exam);
     Reading { exam, problems, spans }
+}
+
+/// Read a table that was made of `source` in another way than by TOML: its spans are bytes of `source`. With words for the
+/// note, and the problems that were found while the table was made.
+pub(super) fn of_table(
+    file: &str,
+    source: &str,
+    table: &DeTable<'_>,
+    notes: Vec<String>,
+    mut problems: Vec<Problem>,
+) -> Reading {
+    let broken = any_error(&problems);
+    let mut reader = Reader { file, source, problems: vec![], spans: BTreeMap::new(), dates: vec![], broken };
+    let exam = reader.exam(table, notes);
+    let Reader { problems: mut more, spans, .. } = reader;
+    problems.append(&mut more);
+    let exam = (!any_error(&problems)).then_some(exam);
+    Reading { exam, problems: placed(problems, source, MOST_PROBLEMS), spans }
+}
+
+/// Whether `text` is a whole value of `key`.
+pub(super) fn accepts(key: &Key, text: &str) -> bool {
+    let name = Spanned::new(0..0, key.name.into());
+    let table =
+        DeTable::from_iter([(name, Spanned::new(0..text.len(), DeValue::String(text.to_owned().into())))]);
+    let mut reader = Reader {
+        file: "",
+        source: text,
+        problems: vec![],
+        spans: BTreeMap::new(),
+        dates: vec![],
+        broken: true,
+    };
+    match key.scope {
+        Scope::Top => drop(reader.weeks(&table)),
+        Scope::Mother => drop(reader.mother(&table)),
+        Scope::Baby => drop(reader.baby(&table, "")),
+    }
+    reader.problems.is_empty()
+}
+
+/// The canonical words of `text`, a value of `key`; `None` when it is none.
+pub(super) fn canonical(key: &Key, text: &str) -> Option<String> {
+    let value = Spanned::new(0..text.len(), DeValue::String(text.to_owned().into()));
+    let one = DeTable::from_iter([(Spanned::new(0..0, key.name.into()), value)]);
+    let within = |heading: &'static str, one| {
+        DeTable::from_iter([(Spanned::new(0..0, heading.into()), Spanned::new(0..0, DeValue::Table(one)))])
+    };
+    let table = match key.scope {
+        Scope::Top => one,
+        Scope::Mother => within("mother", one),
+        Scope::Baby => within("baby", one),
+    };
+    let exam = of_table("", text, &table, vec![], vec![]).exam?;
+    exam.read.into_iter().next().map(|(_, words)| words)
 }
 
 struct Reader<'a> {
@@ -110,8 +166,7 @@ fn entry<'t>(table: &'t DeTable<'t>, name: &str) -> Option<&'t Spanned<DeValue<'
 }
 
 impl Reader<'_> {
-    fn exam(&mut self, top: &DeTable<'_>) -> Exam {
-        let mut extra_notes = vec![];
+    fn exam(&mut self, top: &DeTable<'_>, mut extra_notes: Vec<String>) -> Exam {
         self.known_keys(top, Scope::Top, &mut extra_notes);
         let mother_table = entry(top, "mother").and_then(|value| self.table(value, "mother"));
         let empty = DeTable::new();

@@ -49,7 +49,7 @@ pub struct Row {
 }
 
 /// Words that carry no meaning here and may be left out or put in.
-const SMALL_WORDS: [&str; 6] = ["the", "her", "a", "an", "mother's", "side"];
+pub(super) const SMALL_WORDS: [&str; 6] = ["the", "her", "a", "an", "mother's", "side"];
 
 /// Text for comparing: lower case, hyphens as spaces, single spaces, small words left out.
 pub fn fold(text: &str) -> String {
@@ -193,15 +193,23 @@ impl Vocabulary for Across {
         Word {
             value: Across::Flank(MotherSide::Left),
             word: "left flank",
-            also: &["flank left", "far left", "left loin"],
+            also: &["L flank", "Lt flank", "flank left", "far left", "left loin"],
         },
         Word {
             value: Across::Flank(MotherSide::Right),
             word: "right flank",
-            also: &["flank right", "far right", "right loin"],
+            also: &["R flank", "Rt flank", "flank right", "far right", "right loin"],
         },
-        Word { value: Across::Side(MotherSide::Left), word: "left", also: &["to left", "on left"] },
-        Word { value: Across::Side(MotherSide::Right), word: "right", also: &["to right", "on right"] },
+        Word {
+            value: Across::Side(MotherSide::Left),
+            word: "left",
+            also: &["L", "Lt", "to left", "on left"],
+        },
+        Word {
+            value: Across::Side(MotherSide::Right),
+            word: "right",
+            also: &["R", "Rt", "to right", "on right"],
+        },
         Word {
             value: Across::Middle,
             word: "middle",
@@ -221,12 +229,21 @@ impl Vocabulary for Height {
         Word {
             value: Height::AboveNavel,
             word: "above navel",
-            also: &["above umbilicus", "above belly button", "upper quadrant", "upper"],
+            also: &[
+                "above umbi",
+                "above umb",
+                "above umbilicus",
+                "above belly button",
+                "upper quadrant",
+                "upper",
+            ],
         },
         Word {
             value: Height::AtNavel,
             word: "at navel",
             also: &[
+                "umbi",
+                "at umbi",
                 "navel",
                 "at umbilicus",
                 "umbilicus",
@@ -239,7 +256,15 @@ impl Vocabulary for Height {
         Word {
             value: Height::BelowNavel,
             word: "below navel",
-            also: &["below umbilicus", "below belly button", "under navel", "lower quadrant", "lower"],
+            also: &[
+                "below umbi",
+                "below umb",
+                "below umbilicus",
+                "below belly button",
+                "under navel",
+                "lower quadrant",
+                "lower",
+            ],
         },
         Word { value: Height::IliacFossa, word: "iliac fossa", also: &["groin", "in iliac fossa"] },
         Word {
@@ -284,7 +309,7 @@ pub enum Landmark {
 
 impl Vocabulary for Landmark {
     const WORDS: &'static [Word<Self>] = &[
-        Word { value: Self::Navel, word: "navel", also: &["umbilicus", "belly button"] },
+        Word { value: Self::Navel, word: "navel", also: &["umbi", "umb", "umbilicus", "belly button"] },
         Word { value: Self::PubicBone, word: "pubic bone", also: &["symphysis", "pubis", "symphysis pubis"] },
         Word { value: Self::Xiphoid, word: "xiphoid", also: &["xiphisternum", "breastbone", "ribs"] },
     ];
@@ -296,13 +321,18 @@ impl Vocabulary for BackTurn {
         Word {
             value: BackTurn::Front,
             word: "front",
-            also: &["anterior", "towards front", "to front", "in front", "forwards", "anteriorly"],
+            also: &["ant", "anterior", "towards front", "to front", "in front", "forwards", "anteriorly"],
         },
-        Word { value: BackTurn::Lateral, word: "lateral", also: &["square to", "transverse", "laterally"] },
+        Word {
+            value: BackTurn::Lateral,
+            word: "lateral",
+            also: &["lat", "square to", "transverse", "laterally"],
+        },
         Word {
             value: BackTurn::Spine,
             word: "towards her spine",
             also: &[
+                "post",
                 "posterior",
                 "rear",
                 "back to back",
@@ -328,7 +358,11 @@ impl Vocabulary for BackTurn {
 
 impl Vocabulary for Descent {
     const WORDS: &'static [Word<Self>] = &[
-        Word { value: Descent::Free, word: "free", also: &["floating", "mobile", "high", "ballotable"] },
+        Word {
+            value: Descent::Free,
+            word: "free",
+            also: &["high and mobile", "floating", "mobile", "high", "ballotable"],
+        },
         Word {
             value: Descent::AtBrim,
             word: "at the brim",
@@ -408,8 +442,8 @@ impl Vocabulary for Lie {
             word: "longitudinal",
             also: &["lengthwise", "vertical", "up and down", "long"],
         },
-        Word { value: Lie::Oblique, word: "oblique", also: &["slanting"] },
-        Word { value: Lie::Transverse, word: "transverse", also: &["crosswise", "across"] },
+        Word { value: Lie::Oblique, word: "oblique", also: &["Obl", "slanting"] },
+        Word { value: Lie::Transverse, word: "transverse", also: &["Tr", "trans", "crosswise", "across"] },
     ];
 }
 
@@ -418,16 +452,16 @@ impl Vocabulary for Presentation {
         Word {
             value: Presentation::Cephalic,
             word: "cephalic",
-            also: &["head down", "head", "vertex", "ceph", "head first"],
+            also: &["Vx", "head down", "head", "vertex", "ceph", "head first"],
         },
         Word { value: Presentation::Face, word: "face", also: &[] },
         Word { value: Presentation::Brow, word: "brow", also: &[] },
         Word {
             value: Presentation::Breech,
             word: "breech",
-            also: &["bottom", "bottom down", "bottom first", "pelvic"],
+            also: &["Br", "bottom", "bottom down", "bottom first", "pelvic"],
         },
-        Word { value: Presentation::Shoulder, word: "shoulder", also: &["acromion"] },
+        Word { value: Presentation::Shoulder, word: "shoulder", also: &["Sh", "acromion"] },
     ];
 }
 
@@ -553,12 +587,20 @@ impl Vocabulary for Report {
         Word {
             value: Report::Bleeding,
             word: "bleeding",
-            also: &["blood", "blood loss", "vaginal bleeding", "bleeding from vagina"],
+            also: &["PVB", "PV bleeding", "blood", "blood loss", "vaginal bleeding", "bleeding from vagina"],
         },
         Word {
             value: Report::WatersBroken,
             word: "waters broken",
-            also: &["waters gone", "fluid leaking", "leaking", "ruptured membranes", "waters leaking"],
+            also: &[
+                "SROM",
+                "SRM",
+                "waters gone",
+                "fluid leaking",
+                "leaking",
+                "ruptured membranes",
+                "waters leaking",
+            ],
         },
         Word { value: Report::Itching, word: "itching", also: &["itch", "itchy"] },
         Word {
@@ -596,8 +638,8 @@ impl Vocabulary for Report {
 
 impl Vocabulary for Placenta {
     const WORDS: &'static [Word<Self>] = &[
-        Word { value: Placenta::Front, word: "front", also: &["anterior", "front wall"] },
-        Word { value: Placenta::Rear, word: "rear", also: &["posterior", "back wall", "behind"] },
+        Word { value: Placenta::Front, word: "front", also: &["ant", "anterior", "front wall"] },
+        Word { value: Placenta::Rear, word: "rear", also: &["post", "posterior", "back wall", "behind"] },
         Word { value: Placenta::High, word: "high", also: &["fundal", "fundus", "upper"] },
         Word { value: Placenta::Low, word: "low", also: &["low-lying", "low lying"] },
     ];

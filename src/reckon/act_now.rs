@@ -3,8 +3,9 @@
 //! They cannot be silenced. Where it is not known whether a rule applies, it applies.
 
 use super::Remark;
-use super::heart::heart_rate;
+use super::heart::{RANGE_HOLDS, heart_rate};
 use super::ledger::{Rule, rule};
+use super::rounded::beside;
 use crate::clinic::Thresholds;
 use crate::exam::words::Vocabulary;
 use crate::exam::{
@@ -16,12 +17,10 @@ use crate::units::Gestation;
 const HEART_EXPECTED: Gestation = Gestation::from_days(24 * 7);
 /// From here on movements are expected to have been felt: 24+0. Source: family-safety table (NTH NHS), seen.
 const MOVEMENTS_EXPECTED: Gestation = Gestation::from_days(24 * 7);
-/// From here on a usual range of the rate holds: 20+0.
-const RANGE_HOLDS: Gestation = Gestation::from_days(20 * 7);
 /// Her pulse this near the rate heard may be the rate heard, beats a minute, itself included.
 const PULSE_NEAR: f64 = 15.0;
 /// This many fifths or more above the brim: the head can be lifted out. Source: engagement-fifths table (Bettercare).
-const FREE_FIFTHS: u8 = 4;
+pub(super) const FREE_FIFTHS: u8 = 4;
 
 /// The act-now remarks of an exam: of the mother, then of each baby.
 pub fn act_now(exam: &Exam, thresholds: &Thresholds) -> Vec<Remark> {
@@ -168,7 +167,8 @@ fn heart(exam: &Exam, index: usize, baby: &Baby, thresholds: &Thresholds, remark
     for (name, low, high, mean) in rates.into_iter().flatten() {
         let mut push = |rule: &Rule, names: &[&str], value: f64| {
             let mut remark = of_baby(exam, index, rule, names);
-            remark.values.push(("rate", format!("{value:.0}")));
+            let limits = [f64::from(thresholds.heart_low), f64::from(thresholds.heart_high)];
+            remark.values.push(("rate", beside(value, &limits, 0)));
             remark.values.push(("low", thresholds.heart_low.to_string()));
             remark.values.push(("high", thresholds.heart_high.to_string()));
             if let Some(pulse) = exam.mother.pulse.value() {

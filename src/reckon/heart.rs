@@ -1,6 +1,21 @@
-//! The heart's rate. In: counts, or a rate. Out: mean and bounds in beats a minute.
+//! The heart's rate. In: counts, or a rate. Out: mean and bounds in beats a minute; remarks short of what cannot wait.
+//!
+//! A rise on movement is kept and said; no rule rests on it.
 
-use crate::exam::{Baby, HeartCount};
+use super::Remark;
+use super::ledger::rule;
+use super::rounded::beside;
+use crate::clinic::Thresholds;
+use crate::exam::{Baby, Exam, HeartCount, Rhythm};
+use crate::units::Gestation;
+use std::cmp::Ordering;
+
+/// From here on a usual range of the rate holds: 20+0.
+pub(super) const RANGE_HOLDS: Gestation = Gestation::from_days(20 * 7);
+/// The usual range, beats a minute, its ends included. Source: NICHD 2008; WHO 2018 (fetal-heart table), seen.
+pub const USUAL: std::ops::RangeInclusive<f64> = 110.0..=160.0;
+/// A count this long is not asked for again, seconds. Source: WHO 2018, NICE (fetal-heart table), seen.
+const WHOLE_COUNT: u16 = 60;
 
 /// A rate with its bounds, in beats a minute.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -37,4 +52,87 @@ pub fn heart_rate(baby: &Baby) -> Option<HeartRate> {
     let rate = baby.heart_rate.value()?;
     let (low, high) = (f64::from(rate.low), f64::from(rate.high));
     Some(HeartRate { mean: (low + high) / 2.0, low, high })
+}
+
+/// A rate against the usual range: `Less` below, `Equal` within, ends included, `Greater` above.
+pub fn against_usual(rate: f64) -> Ordering {
+    match rate {
+        rate if rate < *USUAL.start() => Ordering::Less,
+        rate if rate > *USUAL.end() => Ordering::Greater,
+        _ => Ordering::Equal,
+    }
+}
+
+/// The remarks on the rates of an exam that can wait: those that cannot are in `act_now`.
+pub fn heart(exam: &Exam, thresholds: &Thresholds) -> Vec<Remark> {
+    let mut remarks = vec![];
+    for (index, baby) in exam.babies.iter().enumerate() {
+        // Where the weeks are not known the range holds: a term body is what is drawn, too.
+        if exam.weeks.is_none_or(|weeks| weeks >= RANGE_HOLDS) {
+            remarks.extend(against_range(exam, index, baby, thresholds));
+        }
+        if baby.heart_rhythm.value() == Some(&Rhythm::Irregular) {
+            remarks.push(Remark::new(const { rule("heart-irregular") }).of_baby(
+                exam,
+                index,
+                &["heart-rhythm"],
+            ));
+        }
+    }
+    remarks
+}
+
+fn against_range(exam: &Exam, index: usize, baby: &Baby, thresholds: &Thresholds) -> Option<Remark> {
+    let limits = [f64::from(thresholds.heart_low), f64::from(thresholds.heart_high)];
+    let cannot_wait = |rate: f64| rate < limits[0] || rate > limits[1];
+    let shown = |rate: f64| beside(rate, &[limits[0], *USUAL.start(), *USUAL.end(), limits[1]], 0);
+    let counts = baby.heart_counts.value().map_or(&[][..], Vec::as_slice);
+    let counted = heart_rate(baby).filter(|_| !counts.is_empty());
+    let stated = baby.heart_rate.value().map(|rate| (f64::from(rate.low), f64::from(rate.high)));
+    if counted.is_some_and(|rate| cannot_wait(rate.mean))
+        || stated.is_some_and(|(low, high)| cannot_wait(low) || cannot_wait(high))
+    {
+        return None;
+    }
+    // The mean of counts, and a stated rate, stand for themselves: either can be outside.
+    let outside = [
+        counted.map(|rate| ("heart-counts", rate.mean, rate.mean)),
+        stated.map(|(low, high)| ("heart-rate", low, high)),
+    ]
+    .into_iter()
+    .flatten()
+    .find(|(_, low, high)| {
+        let low = against_usual(*low);
+        low != Ordering::Equal && low == against_usual(*high)
+    });
+    if let Some((key, low, high)) = outside {
+        return Some(
+            Remark::new(const { rule("heart-outside-usual") })
+                .of_baby(exam, index, &[key])
+                .with(
+                    "rate",
+                    if low == high { shown(low) } else { format!("{} to {}", shown(low), shown(high)) },
+                )
+                .with("direction", if low < *USUAL.start() { "low" } else { "high" }),
+        );
+    }
+    let straddles =
+        |low: f64, high: f64| against_usual(low) != Ordering::Equal || against_usual(high) != Ordering::Equal;
+    let whole = counts.iter().any(|count| count.seconds >= WHOLE_COUNT)
+        && counts.iter().all(|count| against_usual(count_rate(*count)) == Ordering::Equal);
+    let (key, low, high, mean) = [
+        counted.filter(|_| !whole).map(|rate| ("heart-counts", rate.low, rate.high, rate.mean)),
+        stated.map(|(low, high)| ("heart-rate", low, high, (low + high) / 2.0)),
+    ]
+    .into_iter()
+    .flatten()
+    .find(|(_, low, high, _)| straddles(*low, *high))?;
+    Some(
+        Remark::new(const { rule("heart-recount") })
+            .of_baby(exam, index, &[key])
+            .with("mean", shown(mean))
+            .with("low", shown(low))
+            .with("high", shown(high))
+            .with("counted", if key == "heart-counts" { "yes" } else { "" }),
+    )
 }

@@ -6,14 +6,27 @@ mod act_now;
 mod agreement;
 mod cannot_both;
 pub mod curves;
+mod dates;
+mod guidance;
 mod heart;
+pub mod landmarks;
 pub mod ledger;
+mod rounded;
+mod tape;
+mod weight;
 
 pub use act_now::act_now;
 pub use agreement::{Agreement, agreement};
 pub use cannot_both::cannot_both;
-pub use heart::{HeartRate, count_rate, count_step, heart_rate};
+pub use dates::{Beside, Dating, SettledBy, dating};
+pub use guidance::guidance;
+pub use heart::{HeartRate, against_usual, count_rate, count_step, heart, heart_rate};
 pub use ledger::Rule;
+pub use rounded::beside;
+pub use tape::{Series, Standard, Tape, WeeksRule, series, tape, unfit, word as unfit_word};
+pub use weight::{
+    ByTape, Johnson, Line, WeightCurves, Weights, buchmann, dare, johnson, johnson_n, weight_curves, weights,
+};
 
 use crate::clinic::Thresholds;
 use crate::exam::{Conclusion, Exam, conclude};
@@ -40,6 +53,13 @@ impl Grade {
             Grade::CannotBoth => "cannot-both",
             Grade::LookAgain => "look-again",
             Grade::FollowGuidance => "follow-guidance",
+        }
+    }
+    /// Whether its remarks may be silenced for a run.
+    pub fn is_lesser(self) -> bool {
+        match self {
+            Grade::ActNow | Grade::CannotBoth => false,
+            Grade::LookAgain | Grade::FollowGuidance => true,
         }
     }
 }
@@ -113,12 +133,33 @@ pub fn conclusions(exam: &Exam) -> Vec<Conclusion> {
 pub struct Reckoning {
     /// The conclusion for each baby, in the order of the file.
     pub conclusions: Vec<Conclusion>,
+    /// The due date and what stands beside it.
+    pub dates: Option<Dating>,
+    /// The tape, when one was laid.
+    pub tape: Option<Tape>,
+    /// The weights of each baby, in the order of the file.
+    pub weights: Vec<Weights>,
     /// What agrees for each baby, in the order of the file.
     pub agreement: Vec<Agreement>,
     /// Remarks, the most pressing first.
     pub remarks: Vec<Remark>,
     /// True when a threshold of the clinic's own was used.
     pub local: bool,
+    /// Ids of lesser remarks that stood and were silenced for this run.
+    pub quieted: Vec<&'static str>,
+}
+
+impl Reckoning {
+    /// Silence lesser remarks by their ids, and keep which of them stood. What cannot wait and what cannot all be right
+    /// stays, whatever is asked.
+    pub fn quiet(&mut self, ids: &[String]) {
+        let silent = |remark: &Remark| remark.grade.is_lesser() && ids.iter().any(|id| id == remark.id);
+        let mut stood: Vec<&'static str> =
+            self.remarks.iter().filter(|remark| silent(remark)).map(|remark| remark.id).collect();
+        stood.dedup();
+        self.quieted.extend(stood);
+        self.remarks.retain(|remark| !silent(remark));
+    }
 }
 
 /// Reckon an exam by these thresholds.
@@ -128,6 +169,15 @@ pub fn reckon(exam: &Exam, thresholds: &Thresholds) -> Reckoning {
     remarks.extend(cannot_both(exam, &conclusions));
     let (agreement, look_again) = agreement(exam, &conclusions);
     remarks.extend(look_again);
+    let dates = dating(exam);
+    remarks.extend(dates::apart(exam, dates.as_ref()));
+    let tape = tape(exam, &conclusions, thresholds);
+    remarks.extend(tape::remarks(exam, &conclusions, tape.as_ref(), dates.as_ref()));
+    remarks.extend(heart(exam, thresholds));
+    let weights =
+        (0..exam.babies.len()).map(|index| weights(exam, index, &conclusions, tape.as_ref())).collect();
+    remarks.extend(guidance(exam, &conclusions));
     remarks.sort_by_key(|remark| remark.grade);
-    Reckoning { conclusions, agreement, remarks, local: *thresholds != Thresholds::default() }
+    let local = *thresholds != Thresholds::default();
+    Reckoning { conclusions, dates, tape, weights, agreement, remarks, local, quieted: vec![] }
 }

@@ -7,6 +7,8 @@ use std::fmt;
 pub const PICTURE: (&str, &str) = ("picture.toml", include_str!("../../layouts/picture.toml"));
 /// The stamp for the chart: file name and text.
 pub const SKETCH: (&str, &str) = ("sketch.toml", include_str!("../../layouts/sketch.toml"));
+/// The slip for the chart: file name and text.
+pub const CHART_SLIP: (&str, &str) = ("chart-slip.toml", include_str!("../../layouts/chart-slip.toml"));
 /// The family page: file name and text.
 pub const FAMILY_PAGE: (&str, &str) = ("family-page.toml", include_str!("../../layouts/family-page.toml"));
 
@@ -104,6 +106,8 @@ pub struct Layout {
     pub(super) file: String,
     pub(super) paper: Paper,
     pub(super) margin_mm: f32,
+    /// The smallest type that a box may have, points.
+    pub(super) smallest_pt: f32,
     pub(super) columns: u16,
     pub(super) column_gap_mm: f32,
     pub(super) row_gap_mm: f32,
@@ -114,6 +118,11 @@ impl Layout {
     /// The layout in `text`; `file` is its name in messages.
     pub fn read(file: &str, text: &str) -> Result<Self, LayoutError> {
         layout_file::read(file, text)
+    }
+
+    /// The smallest type it may use, in points.
+    pub fn smallest_type_pt(&self) -> f32 {
+        self.smallest_pt
     }
 
     /// The same layout on another paper: `a4`, `letter`, or a size in mm.

@@ -7,8 +7,10 @@ use toml::Spanned;
 
 /// No printer reaches further out than this, in mm.
 const PRINTABLE_MARGIN_MM: f32 = 8.0;
-/// No words are set smaller than this, in points (source: CDC Simply Put, CMS Toolkit, in readability.csv).
+/// No words for families are set smaller than this, in points (source: CDC Simply Put, CMS Toolkit, in readability.csv).
 const SMALLEST_TYPE_PT: f32 = 12.0;
+/// Nor any words smaller than this, whatever a layout says, in points.
+const SMALLEST_OF_ALL_PT: f32 = 6.0;
 
 /// The layout in `text`; `file` is its name in messages.
 pub(super) fn read(file: &str, text: &str) -> Result<Layout, LayoutError> {
@@ -34,6 +36,7 @@ struct RawPage {
     columns: Option<Spanned<u16>>,
     column_gap: Option<Spanned<String>>,
     row_gap: Option<Spanned<String>>,
+    smallest_type: Option<Spanned<String>>,
 }
 
 #[derive(Deserialize)]
@@ -58,7 +61,8 @@ enum OneOrMore {
     More(Vec<String>),
 }
 
-const PAGE_KEYS: [&str; 6] = ["paper", "margin", "scale", "columns", "column-gap", "row-gap"];
+const PAGE_KEYS: [&str; 7] =
+    ["paper", "margin", "scale", "columns", "column-gap", "row-gap", "smallest-type"];
 const BOX_KEYS: [&str; 9] =
     ["name", "holds", "row", "columns", "type", "may-shrink", "at-least", "edge", "padding"];
 
@@ -142,9 +146,13 @@ impl Reader<'_> {
             Some(v) => self.mm(key, v),
             None => Ok(0.0),
         };
+        let smallest_pt = match &page.smallest_type {
+            None => SMALLEST_TYPE_PT,
+            Some(v) => self.pt("page: smallest-type", v, SMALLEST_OF_ALL_PT)?,
+        };
         let mut boxes: Vec<Place> = vec![];
         for raw in &raw.boxes {
-            let place = self.place(raw, columns)?;
+            let place = self.place(raw, columns, smallest_pt)?;
             if boxes.iter().any(|b| b.name == place.name) {
                 return Err(self.error(Some(raw.name.span()), format!("box `{}` is there twice", place.name)));
             }
@@ -157,6 +165,7 @@ impl Reader<'_> {
             file: self.file.to_owned(),
             paper,
             margin_mm,
+            smallest_pt,
             columns,
             column_gap_mm: gap("page: column-gap", &page.column_gap)?,
             row_gap_mm: gap("page: row-gap", &page.row_gap)?,
@@ -192,7 +201,7 @@ impl Reader<'_> {
         }
     }
 
-    fn place(&self, raw: &RawBox, columns: u16) -> Result<Place, LayoutError> {
+    fn place(&self, raw: &RawBox, columns: u16, smallest_pt: f32) -> Result<Place, LayoutError> {
         let name = raw.name.get_ref().clone();
         let at = |key: &str| format!("box `{name}`: {key}");
         let holds = match &raw.holds {
@@ -219,12 +228,12 @@ impl Reader<'_> {
             Some(_) => span(&raw.row, "row", 24)?,
         };
         let type_pt = match &raw.r#type {
-            None => SMALLEST_TYPE_PT,
-            Some(v) => self.pt(&at("type"), v)?,
+            None => SMALLEST_TYPE_PT.max(smallest_pt),
+            Some(v) => self.pt(&at("type"), v, smallest_pt)?,
         };
         let may_shrink_pt = match &raw.may_shrink {
             None => type_pt,
-            Some(v) => self.pt(&at("may-shrink"), v)?.min(type_pt),
+            Some(v) => self.pt(&at("may-shrink"), v, smallest_pt)?.min(type_pt),
         };
         let mm = |key: &str, value: &Option<Spanned<String>>| match value {
             None => Ok(0.0),
@@ -307,13 +316,13 @@ impl Reader<'_> {
         })
     }
 
-    fn pt(&self, what: &str, value: &Spanned<String>) -> Result<f32, LayoutError> {
+    fn pt(&self, what: &str, value: &Spanned<String>, smallest: f32) -> Result<f32, LayoutError> {
         let word = value.get_ref();
         match quantity(word, "pt") {
-            Some(pt) if (SMALLEST_TYPE_PT..=96.0).contains(&pt) => Ok(pt),
+            Some(pt) if (smallest..=96.0).contains(&pt) => Ok(pt),
             Some(pt) => Err(self.error(
                 Some(value.span()),
-                format!("{what} {pt} pt is hard to read; write {SMALLEST_TYPE_PT} pt to 96 pt"),
+                format!("{what} {pt} pt is hard to read; write {smallest} pt to 96 pt"),
             )),
             None => Err(self
                 .error(Some(value.span()), format!("{what} `{word}`; write a type size such as \"12 pt\""))),

@@ -63,7 +63,12 @@ fn run_line(here: &Path, line: &str) -> (i32, String) {
         None => (String::new(), line),
     };
     let arguments = command.strip_prefix("handspan ").unwrap_or_else(|| panic!("cannot run `{line}`"));
-    let arguments: Vec<&str> = arguments.split(' ').collect();
+    // Between double quotes, a line of shorthand is one argument.
+    let arguments: Vec<&str> = arguments
+        .split('"')
+        .enumerate()
+        .flat_map(|(at, part)| if at % 2 == 1 { vec![part] } else { part.split_whitespace().collect() })
+        .collect();
     let output = run_in(here, &arguments, input.as_bytes());
     (output.status.code().expect("an exit code"), said(&output))
 }

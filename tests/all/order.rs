@@ -2,8 +2,10 @@
 
 use super::shared::{path, rust_files};
 
-const STAGES: [&str; 11] =
-    ["units", "report", "words", "fonts", "clinic", "exam", "body", "reckon", "figure", "sheet", "write"];
+const STAGES: [&str; 12] = [
+    "units", "report", "words", "fonts", "clinic", "exam", "body", "reckon", "figure", "sheet", "write",
+    "chart",
+];
 
 fn files_of_stage(stage: &str) -> Vec<(String, String)> {
     let mut files = rust_files(&path(&format!("src/{stage}.rs")));

@@ -46,7 +46,7 @@ fn a_layout_file_is_read_or_its_fault_is_named() {
         ),
         (
             format!("{page}margins = \"3 mm\"\n{one}"),
-            "x.toml:4:1: page: `margins` is not known here, did you mean `margin`?; known are paper, margin, scale, columns, column-gap, row-gap",
+            "x.toml:4:1: page: `margins` is not known here, did you mean `margin`?; known are paper, margin, scale, columns, column-gap, row-gap, smallest-type",
         ),
         (
             format!("{page}{one}[boxes]\n"),

@@ -2,6 +2,9 @@
 //! `tests/run` installs them.
 
 mod examples;
+mod fhir;
+mod numbers;
+mod schema;
 
 use crate::pages::{cases, clinic, texts, words};
 use crate::stand_in::{conclusion, exam, scene};

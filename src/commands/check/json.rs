@@ -1,10 +1,15 @@
 //! The check as JSON, `handspan-check/1`. In: a loaded exam. Out: one line; what is not known leaves its key out.
 
 use super::super::load::Loaded;
+use super::{VERSION, numbers};
 use crate::body::pose::{self, Pose};
+use crate::exam::dates::written;
 use crate::exam::say::Canonical;
 use crate::exam::{Conclusion, Exam, Position};
-use crate::reckon::{Remark, heart_rate};
+use crate::reckon::ledger::LEDGER_VERSION;
+use crate::reckon::{
+    self, Beside, Dating, Remark, Tape, WeightCurves, heart_rate, unfit_word, weight_curves,
+};
 use crate::report::Problem;
 use crate::words::{Words, WordsError};
 use serde::{Serialize, Serializer};
@@ -13,16 +18,29 @@ use serde::{Serialize, Serializer};
 struct Line<'a> {
     format: &'a str,
     exam: &'a str,
+    /// The program's version, and its ledger's.
+    version: &'static str,
+    ledger: &'static str,
     #[serde(skip_serializing_if = "Option::is_none")]
     gestation: Option<Gestation>,
     #[serde(skip_serializing_if = "Option::is_none")]
     read: Option<InOrder<'a>>,
     #[serde(skip_serializing_if = "Option::is_none")]
     babies: Option<Vec<Baby>>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    fundal_height: Option<FundalHeight>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    dates: Option<Dates>,
+    /// Reference weights by scan, when they were asked for.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    weight_curves: Option<Curves>,
     remarks: Vec<Said>,
     /// True when thresholds of the clinic's own were used; else left out.
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     local: bool,
+    /// Lesser remarks that stood and were silenced for this run; left out when there are none.
+    #[serde(skip_serializing_if = "<[_]>::is_empty")]
+    quieted: &'a [&'static str],
     problems: &'a [Problem],
 }
 
@@ -56,6 +74,8 @@ struct Baby {
     fits: Vec<String>,
     #[serde(skip_serializing_if = "Option::is_none")]
     heart_rate: Option<Rate>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    weight: Option<Weight>,
     /// How far the drawn baby misses the height that the womb gives it, cm; a note on the drawing, not a remark.
     #[serde(skip_serializing_if = "Option::is_none")]
     drawn_off_by_cm: Option<f64>,
@@ -66,6 +86,71 @@ struct Rate {
     mean: f64,
     low: f64,
     high: f64,
+}
+
+/// Weights, g: by hand as recorded; by formulas to the nearest 50. `johnson_n` are the n of `johnson_g`.
+#[derive(Serialize)]
+struct Weight {
+    #[serde(skip_serializing_if = "Option::is_none")]
+    hand_g: Option<[u32; 2]>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    johnson_g: Option<[u32; 2]>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    johnson_n: Option<[u8; 2]>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    dare_g: Option<u32>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    buchmann_g: Option<u32>,
+}
+
+/// A tape. One that is unfit has the reasons and neither answer.
+#[derive(Serialize)]
+struct FundalHeight {
+    measured_cm: f64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    expected_cm: Option<f64>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    sd_cm: Option<f64>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    z: Option<f64>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    centile: Option<f64>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    weeks_rule: Option<String>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    unfit: Vec<&'static str>,
+}
+
+/// Due dates; `days_later` than the settled one, negative: earlier.
+#[derive(Serialize)]
+struct Dates {
+    due: String,
+    settled_by: &'static str,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    by_last_period: Option<Other>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    by_calendar_rule: Option<Other>,
+}
+
+#[derive(Serialize)]
+struct Other {
+    due: String,
+    days_later: i32,
+}
+
+#[derive(Serialize)]
+struct Curves {
+    #[serde(skip_serializing_if = "Option::is_none")]
+    intergrowth: Option<CurveLine>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    hadlock: Option<CurveLine>,
+}
+
+#[derive(Serialize)]
+struct CurveLine {
+    p10_g: u32,
+    p50_g: u32,
+    p90_g: u32,
 }
 
 #[derive(Serialize)]
@@ -89,8 +174,8 @@ impl Serialize for Values {
     }
 }
 
-/// The line, with its line break.
-pub fn line(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
+/// The line, with its line break. `curves`: reference weights are asked for.
+pub fn line(loaded: &Loaded<'_>, curves: bool, words: &Words) -> Result<String, WordsError> {
     let exam = loaded.reading.exam.as_ref();
     let babies = exam.map(|exam| {
         let pose = pose::from_exam(exam, &loaded.reckoning.conclusions);
@@ -100,8 +185,9 @@ pub fn line(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
             .iter()
             .enumerate()
             .map(|(index, conclusion)| {
+                let weights = loaded.reckoning.weights.get(index).and_then(weight);
                 let fits = loaded.reckoning.agreement.get(index).map_or(&[][..], |a| &a.fits[..]);
-                baby(exam, index, conclusion, fits, &pose)
+                Baby { weight: weights, ..baby(exam, index, conclusion, fits, &pose) }
             })
             .collect()
     });
@@ -110,13 +196,22 @@ pub fn line(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
     let line = Line {
         format: "handspan-check/1",
         exam: loaded.name,
+        version: VERSION,
+        ledger: LEDGER_VERSION,
         gestation: exam
             .and_then(|exam| exam.weeks)
             .map(|weeks| Gestation { days: weeks.days(), text: weeks.to_string() }),
         read: exam.map(|exam| InOrder(&exam.read)),
         babies,
+        fundal_height: loaded.reckoning.tape.as_ref().map(|tape| fundal_height(tape, words)).transpose()?,
+        dates: loaded.reckoning.dates.as_ref().map(dates),
+        weight_curves: exam
+            .and_then(|exam| exam.weeks)
+            .filter(|_| curves)
+            .map(|w| reference(weight_curves(w))),
         remarks: remarks?,
         local: loaded.reckoning.local,
+        quieted: &loaded.reckoning.quieted,
         problems: &loaded.reading.problems,
     };
     let json = serde_json::to_string(&line).map_err(|fault| WordsError(fault.to_string()))?;
@@ -138,8 +233,54 @@ fn baby(exam: &Exam, index: usize, conclusion: &Conclusion, fits: &[Position], p
             low: tenth(rate.low),
             high: tenth(rate.high),
         }),
+        weight: None,
         drawn_off_by_cm: misfit.filter(|cm| *cm != 0.0),
     }
+}
+
+fn weight(weights: &reckon::Weights) -> Option<Weight> {
+    let grams = |grams: crate::units::Grams| grams.get().round() as u32;
+    let by_tape = weights.by_tape;
+    let johnson = by_tape.and_then(|by_tape| by_tape.johnson);
+    (weights.hand.is_some() || by_tape.is_some()).then(|| Weight {
+        hand_g: weights.hand.map(|hand| [grams(hand.low), grams(hand.high)]),
+        johnson_g: johnson.map(|johnson| johnson.grams),
+        johnson_n: johnson.map(|johnson| johnson.n),
+        dare_g: by_tape.and_then(|by_tape| by_tape.dare),
+        buchmann_g: by_tape.map(|by_tape| by_tape.buchmann),
+    })
+}
+
+fn fundal_height(tape: &Tape, words: &Words) -> Result<FundalHeight, WordsError> {
+    let round = |value: f64, steps: f64| (value * steps).round() / steps + 0.0;
+    let standard = tape.standard;
+    Ok(FundalHeight {
+        measured_cm: tape.measured,
+        expected_cm: standard.map(|standard| round(standard.mean, 100.0)),
+        sd_cm: standard.map(|standard| round(standard.sd, 100.0)),
+        z: standard.map(|standard| round(standard.z, 100.0)),
+        centile: standard.map(|standard| round(standard.centile, 10.0)),
+        weeks_rule: tape.weeks_rule.map(|rule| numbers::weeks_rule(rule, words)).transpose()?,
+        unfit: tape.unfit.iter().map(|why| unfit_word(*why)).collect(),
+    })
+}
+
+fn dates(dating: &Dating) -> Dates {
+    let other = |other: Beside| Other { due: written(other.due), days_later: other.days_later };
+    Dates {
+        due: written(dating.due),
+        settled_by: dating.by.name(),
+        by_last_period: dating.by_last_period.map(other),
+        by_calendar_rule: dating.by_calendar_rule.map(other),
+    }
+}
+
+fn reference(curves: WeightCurves) -> Curves {
+    let line = |line: reckon::Line| {
+        let [p10_g, p50_g, p90_g] = line.map(|(_, grams)| grams.round() as u32);
+        CurveLine { p10_g, p50_g, p90_g }
+    };
+    Curves { intergrowth: curves.intergrowth.map(line), hadlock: curves.hadlock.map(line) }
 }
 
 fn said(remark: &Remark, words: &Words) -> Result<Said, WordsError> {

@@ -51,9 +51,8 @@ impl Reader<'_> {
         name: &str,
         parse: impl Fn(Piece<'_>) -> Result<T, Fault>,
     ) -> Finding<Vec<T>> {
-        let (Some(key), Some(value)) = (keys::find(scope, name), entry(table, name)) else {
-            return Finding::NotExamined;
-        };
+        let Some(value) = entry(table, name) else { return Finding::NotExamined };
+        let Some(key) = keys::find(scope, name) else { return Finding::NotExamined };
         self.spans.insert(format!("{prefix}.{name}"), value.span());
         let DeValue::Array(items) = value.get_ref() else {
             return self.texts(key, value, &parse).unwrap_or(Finding::NotExamined);
@@ -163,7 +162,7 @@ impl Reader<'_> {
 }
 
 /// A text without control characters: it is shown on terminals, and none of the words has one. Bytes keep their places.
-pub(super) fn printable(text: &str) -> String {
+pub(in crate::exam) fn printable(text: &str) -> String {
     let mut printable = String::with_capacity(text.len());
     for c in text.chars() {
         if c.is_control() {

@@ -47,7 +47,7 @@ pub fn paragraph(text: &str, column: Column<'_>) -> String {
 fn words(text: &str) -> Vec<String> {
     let mut words: Vec<String> = vec![];
     for word in text.split_whitespace() {
-        let unit = ["cm", "s", "kg"].contains(&word.trim_end_matches([',', ';', '.']));
+        let unit = ["cm", "s", "kg", "g", "days"].contains(&word.trim_end_matches([',', ';', '.']));
         match words.last_mut() {
             Some(last) if unit && last.ends_with(|c: char| c.is_ascii_digit()) => {
                 last.push_str(&format!(" {word}"))

@@ -5,7 +5,7 @@ use super::paragraph::{Column, paragraph};
 use crate::exam::{
     Back, BackTurn, Conclusion, Descent, Exam, Finding, HeartHeard, Lie, Position, Presentation,
 };
-use crate::reckon::heart_rate;
+use crate::reckon::{Remark, heart_rate};
 use crate::units::{Gestation, MotherSide};
 use crate::words::{Words, WordsError};
 
@@ -63,11 +63,41 @@ const EXPECTED_OF_BABY: [&[&str]; 7] = [
 /// Before these weeks the parts of a baby are not felt for: 24+0.
 const PARTS_FELT: Gestation = Gestation::from_days(24 * 7);
 
-/// Everything that was read, a line a heading.
-pub fn lines(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> Result<String, WordsError> {
-    let mut text = String::new();
+/// Where the sentence of a finding stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Stands {
+    /// Under its heading, which says what it is about.
+    UnderHeading,
+    /// In running text: it says so itself.
+    Alone,
+}
+
+/// What was read under one heading.
+pub struct Told {
+    /// The message of the heading, such as `group-grip-1`.
+    pub heading: &'static str,
+    /// Which baby, from 0; `None` for what is of the mother or the visit.
+    pub baby: Option<usize>,
+    /// The findings: key, and the sentence.
+    pub sentences: Vec<(String, String)>,
+}
+
+/// Everything that was read, in the order of the hands; a heading without findings is left out.
+pub fn told(exam: &Exam, place: Stands, words: &Words) -> Result<Vec<Told>, WordsError> {
+    let mut told = vec![];
+    let mut add = |heading, baby, keys: Vec<String>| -> Result<(), WordsError> {
+        let mut sentences = vec![];
+        for key in &keys {
+            if let Some(value) = words_of(exam, key) {
+                sentences.push((key.clone(), finding(exam, key, value, place, words)?));
+            }
+        }
+        if !sentences.is_empty() {
+            told.push(Told { heading, baby, sentences });
+        }
+        Ok(())
+    };
     for (heading, keys) in BEFORE_THE_HANDS {
-        let keys: Vec<String> = keys.iter().map(|key| (*key).to_owned()).collect();
         // The weeks alone stand in the title already.
         if heading == "group-dates"
             && keys.iter().filter(|key| words_of(exam, key).is_some()).count() == 1
@@ -75,19 +105,39 @@ pub fn lines(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> Result<S
         {
             continue;
         }
-        text.push_str(&line(exam, heading, &keys, words)?);
+        add(heading, None, keys.iter().map(|key| (*key).to_owned()).collect())?;
     }
     for index in 0..exam.babies.len() {
-        let number = (index + 1).to_string();
-        if exam.babies.len() > 1 {
-            text.push_str(&paragraph(&words.say("check-baby", &[("baby", &number)])?, Column::Indented));
-        }
         for (heading, keys) in THE_HANDS {
-            let keys: Vec<String> = keys.iter().map(|key| format!("baby.{number}.{key}")).collect();
-            text.push_str(&line(exam, heading, &keys, words)?);
+            let keys = keys.iter().map(|key| format!("baby.{}.{key}", index + 1)).collect();
+            add(heading, Some(index), keys)?;
         }
     }
-    text.push_str(&line(exam, "group-note", &["note".to_owned()], words)?);
+    add("group-note", None, vec!["note".to_owned()])?;
+    Ok(told)
+}
+
+/// Everything that was read, a line a heading.
+pub fn lines(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> Result<String, WordsError> {
+    let told = told(exam, Stands::UnderHeading, words)?;
+    let of = |baby: Option<usize>, note: bool| -> Result<String, WordsError> {
+        let mut text = String::new();
+        for part in told.iter().filter(|t| t.baby == baby && (t.heading == "group-note") == note) {
+            let heading = words.say(part.heading, &[])?;
+            let said: Vec<&str> = part.sentences.iter().map(|(_, said)| said.as_str()).collect();
+            text.push_str(&paragraph(&said.join(" "), Column::Beside(&heading)));
+        }
+        Ok(text)
+    };
+    let mut text = of(None, false)?;
+    for index in 0..exam.babies.len() {
+        if exam.babies.len() > 1 {
+            let number = (index + 1).to_string();
+            text.push_str(&paragraph(&words.say("check-baby", &[("baby", &number)])?, Column::Indented));
+        }
+        text.push_str(&of(Some(index), false)?);
+    }
+    text.push_str(&of(None, true)?);
     text.push_str(&paragraph(&not_examined(exam, conclusions, words)?, Column::Indented));
     Ok(text)
 }
@@ -99,21 +149,8 @@ fn words_of<'a>(exam: &'a Exam, key: &str) -> Option<&'a str> {
     exam.read.iter().find(|(read, _)| read == key).map(|(_, words)| words.as_str())
 }
 
-fn line(exam: &Exam, heading: &str, keys: &[String], words: &Words) -> Result<String, WordsError> {
-    let mut sentences = vec![];
-    for key in keys {
-        if let Some(value) = words_of(exam, key) {
-            sentences.push(sentence(exam, key, value, words)?);
-        }
-    }
-    if sentences.is_empty() {
-        return Ok(String::new());
-    }
-    Ok(paragraph(&sentences.join(" "), Column::Beside(&words.say(heading, &[])?)))
-}
-
 /// One finding as a sentence: its state, doubt and source in words.
-fn sentence(exam: &Exam, key: &str, value: &str, words: &Words) -> Result<String, WordsError> {
+fn finding(exam: &Exam, key: &str, value: &str, place: Stands, words: &Words) -> Result<String, WordsError> {
     let name = key.rsplit('.').next().unwrap_or(key);
     let plain = if key == "note" || !key.contains('.') { value.to_owned() } else { in_words(value, words)? };
     let state = ["not ", "could not tell"].iter().any(|start| value.starts_with(start));
@@ -125,6 +162,8 @@ fn sentence(exam: &Exam, key: &str, value: &str, words: &Words) -> Result<String
         }
         _ => None,
     };
+    let alone = id.replacen("found-", "chart-", 1);
+    let id = if place == Stands::Alone && words.has(&alone) { alone } else { id };
     words.say(&id, &[("value", &plain), ("mean", mean.as_deref().unwrap_or_default())])
 }
 
@@ -158,7 +197,8 @@ fn in_words(value: &str, words: &Words) -> Result<String, WordsError> {
     Ok(said)
 }
 
-fn not_examined(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> Result<String, WordsError> {
+/// What a full examination has and this one left out, in a sentence.
+pub fn not_examined(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> Result<String, WordsError> {
     let mut names = vec![];
     for keys in EXPECTED_OF_MOTHER {
         if keys.iter().all(|key| words_of(exam, key).is_none()) {
@@ -306,4 +346,21 @@ fn back_message(back: Back) -> &'static str {
         (None, Some(Front) | None) => "back-front",
         (None, Some(Spine | Lateral)) => "back-spine",
     }
+}
+
+/// A remark as a sentence, with its baby when there are several.
+pub fn sentence(remark: &Remark, babies: usize, words: &Words) -> Result<String, WordsError> {
+    let text = remark.text(words)?;
+    match remark.baby {
+        Some(index) => of_baby(text, index, babies, words),
+        None => Ok(text),
+    }
+}
+
+/// A sentence about one baby (index from 0), with its number when there are several.
+pub fn of_baby(text: String, index: usize, babies: usize, words: &Words) -> Result<String, WordsError> {
+    if babies < 2 {
+        return Ok(text);
+    }
+    words.say("for-baby", &[("baby", &(index + 1).to_string()), ("text", &text)])
 }

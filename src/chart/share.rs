@@ -1,0 +1,91 @@
+//! What may leave with a shared entry. In: an exam. Out: the same findings without any date and without anything typed freely.
+
+use crate::exam::say;
+use crate::exam::{Baby, Dates, Exam, Finding, KnownBy, Mother};
+
+/// The exam without dates, without its note, without reasons in brackets and without the words after `scan`. The weeks and every
+/// finding stay.
+pub fn scrubbed(exam: &Exam) -> Exam {
+    let mut clean = Exam { dates: Dates::default(), note: None, ..exam.clone() };
+    mother(&mut clean.mother);
+    clean.babies.iter_mut().for_each(baby);
+    clean.read = say::findings(&clean);
+    clean
+}
+
+fn scrub<T>(finding: &mut Finding<T>) {
+    match finding {
+        Finding::CouldNotTell { reason } => *reason = None,
+        Finding::Found(found) => {
+            if let KnownBy::Scan(words) = &mut found.known_by {
+                *words = None;
+            }
+        }
+        Finding::NotExamined | Finding::Absent | Finding::NotTried => {}
+    }
+}
+
+/// Takes a struct apart by name, so that a new field does not compile until it is scrubbed.
+macro_rules! scrub_all {
+    ($kind:ident, $value:expr, $($field:ident),* $(,)?) => {{
+        let $kind { $($field),* } = $value;
+        $(scrub($field);)*
+    }};
+}
+
+fn mother(mother: &mut Mother) {
+    scrub_all!(
+        Mother,
+        mother,
+        fundal_height,
+        girth,
+        navel,
+        fundus,
+        shape,
+        womb,
+        water,
+        lumps,
+        tape_unfit,
+        scars,
+        operations,
+        womb_cut,
+        skin,
+        movements,
+        reports,
+        denies,
+        pulse,
+        placenta,
+        births_before,
+        posture,
+        earlier_tapes,
+    );
+}
+
+fn baby(baby: &mut Baby) {
+    scrub_all!(
+        Baby,
+        baby,
+        head,
+        breech,
+        back,
+        limbs,
+        head_above_brim,
+        descent,
+        prominence,
+        attitude,
+        legs,
+        dip_at_navel,
+        heart,
+        heart_with,
+        heart_counts,
+        heart_rate,
+        heart_rise,
+        heart_rhythm,
+        weight_by_hand,
+        weight_by_scan,
+        moved_under_hands,
+        lie,
+        presentation,
+        position,
+    );
+}

@@ -1,0 +1,167 @@
+//! `note`. In: an exam and options. Out: an entry for the chart as text, as a FHIR bundle, or as a slip to stick in.
+//!
+//! It is made whatever stands against the findings: what cannot wait comes first in it, and in the exit code.
+
+use super::draw::{self, Draw};
+use super::load::{self, Loaded};
+use super::picture::{self, Maker, Wanted};
+use super::{Format, Labels, Outcome, Palette, Source, Style, View, exit};
+use crate::chart::fhir::{self, Picture, Seed, Use};
+use crate::chart::{Entry, handover, note, share, slip};
+use crate::exam::Exam;
+use crate::fonts::Fonts;
+use crate::reckon;
+use crate::report::Look;
+use crate::sheet::{CHART_SLIP, Layout};
+use crate::words::Words;
+use crate::write::TextAs;
+
+/// The form of an entry.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Form {
+    /// A line and a paragraph.
+    Text,
+    /// Situation, background, assessment, recommendation.
+    Handover,
+    /// A FHIR R4 bundle.
+    Fhir,
+    /// A slip to stick in, as a document.
+    Slip(Format),
+}
+
+/// The entry to make.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Note {
+    /// The exam.
+    pub exam: Source,
+    /// Its form.
+    pub form: Form,
+    /// Without any date and anything typed freely.
+    pub share: bool,
+    /// Language tag.
+    pub lang: String,
+    /// The clinic's file, for its thresholds.
+    pub clinic: Option<Source>,
+    /// Random bytes, fresh for each request: the ids of a bundle come from them.
+    pub seed: Seed,
+    /// Whether the entry goes into a file; else it is printed.
+    pub to_file: bool,
+}
+
+/// Make the entry. Text is printed, or handed on as the one page of a file.
+pub fn run(options: &Note, look: Look) -> Outcome {
+    let words = match Words::load(&options.lang) {
+        Ok(words) => words,
+        Err(fault) => return load::wordless(&fault),
+    };
+    let (clinic, clinic_problems, clinic_failed) = load::clinic(options.clinic.as_ref(), look);
+    let mut loaded = load::exam(&options.exam, clinic.as_ref());
+    if let Err(outcome) = loaded.exam(look) {
+        return outcome;
+    }
+    let mut notes = loaded.problems(look) + &clinic_problems;
+    if clinic_failed {
+        let why = "the clinic's file has a fault".to_owned();
+        return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
+    }
+    if let (true, Some(exam)) = (options.share, &loaded.reading.exam) {
+        // What is shared is reckoned of what is shared: a remark repeats words of the findings.
+        let exam = share::scrubbed(exam);
+        let thresholds = clinic.map(|clinic| clinic.thresholds).unwrap_or_default();
+        loaded.reckoning = reckon::reckon(&exam, &thresholds);
+        loaded.reading.exam = Some(exam);
+    }
+    let Some(exam) = &loaded.reading.exam else { return Outcome { notes, ..Outcome::default() } };
+    match make(exam, &loaded, options, &words) {
+        Ok((bytes, made)) => {
+            let code = loaded.code();
+            match String::from_utf8(bytes) {
+                Ok(text) if !options.to_file => Outcome { text, notes, code, ..Outcome::default() },
+                Ok(text) => {
+                    Outcome { notes, pages: vec![text.into_bytes()], made, code, ..Outcome::default() }
+                }
+                Err(other) => {
+                    Outcome { notes, pages: vec![other.into_bytes()], made, code, ..Outcome::default() }
+                }
+            }
+        }
+        Err(why) => {
+            notes.push_str(&format!("handspan: {why}\n"));
+            Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() }
+        }
+    }
+}
+
+/// The bytes, and what they are.
+fn make(
+    exam: &Exam,
+    loaded: &Loaded<'_>,
+    options: &Note,
+    words: &Words,
+) -> Result<(Vec<u8>, &'static str), String> {
+    let told = |fault: crate::words::WordsError| fault.to_string();
+    let entry = Entry { exam, reckoning: &loaded.reckoning, words };
+    match options.form {
+        Form::Text => Ok((note::text(&entry).map_err(told)?.into_bytes(), "the note")),
+        Form::Handover => Ok((handover::text(&entry).map_err(told)?.into_bytes(), "the handover")),
+        Form::Fhir => {
+            let pictures = pictures(exam, loaded, options, words)?;
+            let used = if options.share { Use::Share } else { Use::Chart };
+            let bundle = fhir::bundle(&entry, &pictures, used, &options.seed).map_err(told)?;
+            Ok((bundle.into_bytes(), "the FHIR bundle"))
+        }
+        Form::Slip(format) => Ok((slip_page(&entry, loaded, format)?, "the slip")),
+    }
+}
+
+/// The picture in the kinds of file that a bundle carries.
+fn pictures(exam: &Exam, loaded: &Loaded<'_>, options: &Note, words: &Words) -> Result<Vec<Picture>, String> {
+    let kinds =
+        [("image/svg+xml", Format::Svg), ("image/png", Format::Png), ("application/pdf", Format::Pdf)];
+    let wanted = Draw {
+        exam: options.exam.clone(),
+        format: Format::Svg,
+        style: Style::Line,
+        palette: Palette::Neutral,
+        view: View::Facing,
+        labels: Labels::Few,
+        lang: options.lang.clone(),
+        width: None,
+        text_as: TextAs::Text,
+    };
+    let formats = kinds.map(|(_, format)| format);
+    let files = draw::pictures(exam, loaded, &wanted, &formats, words)?;
+    Ok(kinds
+        .into_iter()
+        .zip(files)
+        .map(|((content_type, _), bytes)| Picture { content_type, bytes })
+        .collect())
+}
+
+/// Type of the words on the slip's picture, points.
+const TYPE_PT: f32 = 6.5;
+/// Width of a PNG in pixels: 300 to the inch.
+const PNG_WIDTH: u32 = 2480;
+
+fn slip_page(entry: &Entry<'_>, loaded: &Loaded<'_>, format: Format) -> Result<Vec<u8>, String> {
+    let fonts = Fonts::load().map_err(|e| e.to_string())?;
+    let maker = Maker { words: entry.words, fonts: &fonts };
+    let layout = Layout::read(CHART_SLIP.0, CHART_SLIP.1).map_err(|e| e.to_string())?;
+    let pose = picture::pose(entry.exam, loaded);
+    let notes = picture::notes(&pose, entry.words).map_err(|e| e.to_string())?;
+    let content = slip::content(entry, &notes).map_err(|e| e.to_string())?;
+    let wanted = Wanted {
+        style: Style::Sketch,
+        palette: Palette::Neutral,
+        view: View::Facing,
+        labels: Labels::Few,
+        type_pt: TYPE_PT,
+        captions: vec![],
+    };
+    // What does not fit on half a sheet stands on a whole one: nothing is left out, and no type is too small.
+    let sheet = maker.sheet(&pose, &wanted, &layout, &content).or_else(|_| {
+        let whole = layout.clone().on_paper("a4").map_err(|e| e.to_string())?;
+        maker.sheet(&pose, &wanted, &whole, &content)
+    })?;
+    maker.bytes(&sheet, format, TextAs::Text, Some(PNG_WIDTH))
+}

@@ -1,0 +1,169 @@
+//! What another look or local guidance settles. In: an exam and its conclusions. Out: lesser remarks, few, each with its next
+//! step. They can be silenced for a run.
+//!
+//! Weeks that are not known start no rule of this file.
+
+use super::Remark;
+use super::ledger::rule;
+use crate::exam::words::Vocabulary;
+use crate::exam::{
+    Baby, Conclusion, Descent, Exam, Finding, KnownBy, Lie, Placenta, Presentation, Report, WombCut, WombFeel,
+};
+use crate::units::Gestation;
+
+/// From here on a baby that is not head down is spoken of, 36+0. Source: family-safety table (RCOG-BREECH), seen.
+const HEAD_DOWN_EXPECTED: Gestation = Gestation::from_days(36 * 7);
+/// From here on a crosswise or slanting lie is, 37+0. Source: family-safety table (RCOG 50), seen.
+const LENGTHWISE_EXPECTED: Gestation = Gestation::from_days(37 * 7);
+/// Term, 37+0.
+const TERM: Gestation = Gestation::from_days(37 * 7);
+
+/// The remarks of an exam: of the mother, then of each baby.
+pub fn guidance(exam: &Exam, conclusions: &[Conclusion]) -> Vec<Remark> {
+    let mut remarks = vec![];
+    reports(exam, conclusions, &mut remarks);
+    womb(exam, &mut remarks);
+    if exam.mother.placenta.value() == Some(&Placenta::Low) {
+        remarks.push(Remark::new(const { rule("placenta-low") }).on(&["mother.placenta"]));
+    }
+    for (index, (baby, conclusion)) in exam.babies.iter().zip(conclusions).enumerate() {
+        presentation(exam, index, baby, conclusion, &mut remarks);
+    }
+    remarks
+}
+
+fn reports(exam: &Exam, conclusions: &[Conclusion], remarks: &mut Vec<Remark>) {
+    let said = exam.mother.reports.value().map_or(&[][..], Vec::as_slice);
+    let on = ["mother.reports"];
+    let weighed: Vec<&str> = said
+        .iter()
+        .filter(|report| matches!(report, Report::Headache | Report::Fever | Report::Swelling))
+        .filter_map(|report| report.word())
+        .collect();
+    if !weighed.is_empty() {
+        remarks.push(Remark::new(const { rule("signs-to-weigh") }).on(&on).with("signs", weighed.join(", ")));
+    }
+    // Not head down, not known, or free: then it cannot wait, and is said there.
+    let fixed = |(baby, conclusion): (&Baby, &Conclusion)| {
+        matches!(
+            conclusion.presentation,
+            Some(Presentation::Cephalic | Presentation::Face | Presentation::Brow)
+        ) && baby.descent.value() != Some(&Descent::Free)
+            && baby.head_above_brim.value().is_none_or(|fifths| fifths.get() < super::act_now::FREE_FIFTHS)
+    };
+    if said.contains(&Report::WatersBroken) && exam.babies.iter().zip(conclusions).all(fixed) {
+        remarks.push(Remark::new(const { rule("waters-broken") }).on(&on));
+    }
+    if said.contains(&Report::Tightenings) && exam.weeks.is_some_and(|weeks| weeks < TERM) {
+        remarks.push(Remark::new(const { rule("tightenings-before-term") }).on(&on));
+    }
+    if said.contains(&Report::Itching) {
+        remarks.push(Remark::new(const { rule("itching") }).on(&on));
+    }
+}
+
+fn womb(exam: &Exam, remarks: &mut Vec<Remark>) {
+    let mother = &exam.mother;
+    let felt = mother.womb.value().map_or(&[][..], Vec::as_slice);
+    // Hard and tender together cannot wait.
+    if felt.contains(&WombFeel::Hard) != felt.contains(&WombFeel::Tender) {
+        let word = if felt.contains(&WombFeel::Hard) { WombFeel::Hard } else { WombFeel::Tender };
+        remarks.push(
+            Remark::new(const { rule("womb-hard-or-tender") })
+                .on(&["mother.womb"])
+                .with("feel", word.word().unwrap_or_default()),
+        );
+    }
+    let operated = mother.operations.value().is_some_and(|operations| !operations.is_empty());
+    let cut = match mother.womb_cut.value() {
+        Some(WombCut::LowTransverse | WombCut::Vertical) => "known",
+        Some(WombCut::NotKnown) | None => "not-known",
+    };
+    if operated || mother.womb_cut.value().is_some() {
+        let on: Vec<&str> =
+            [("mother.operations", operated), ("mother.womb-cut", mother.womb_cut.value().is_some())]
+                .into_iter()
+                .filter_map(|(key, known)| known.then_some(key))
+                .collect();
+        remarks.push(Remark::new(const { rule("womb-operated-on") }).on(&on).with("cut", cut));
+    } else if mother.scars.value().is_some_and(|scars| !scars.is_empty())
+        && !matches!(mother.operations, Finding::Absent)
+    {
+        remarks.push(Remark::new(const { rule("scar-of-unknown-operation") }).on(&["mother.scars"]));
+    }
+}
+
+fn presentation(exam: &Exam, index: usize, baby: &Baby, conclusion: &Conclusion, remarks: &mut Vec<Remark>) {
+    let Some(weeks) = exam.weeks else { return };
+    // What the lie rests on.
+    let on: Vec<&str> = [
+        ("head", baby.head.value().is_some()),
+        ("breech", baby.breech.value().is_some()),
+        ("back", baby.back.value().is_some()),
+        ("lie", baby.lie.value().is_some()),
+        ("presentation", baby.presentation.value().is_some()),
+        ("position", baby.position.value().is_some()),
+    ]
+    .into_iter()
+    .filter_map(|(name, known)| known.then_some(name))
+    .collect();
+    let across = matches!(conclusion.lie, Some(Lie::Transverse | Lie::Oblique));
+    let head_down = matches!(
+        conclusion.presentation,
+        Some(Presentation::Cephalic | Presentation::Face | Presentation::Brow)
+    );
+    let known = conclusion.lie.is_some() && (across || conclusion.presentation.is_some());
+    if !known {
+        let tried = baby.head != Finding::NotExamined
+            || baby.breech != Finding::NotExamined
+            || baby.back != Finding::NotExamined
+            || baby.limbs != Finding::NotExamined;
+        if tried && weeks >= HEAD_DOWN_EXPECTED {
+            let remark = Remark::new(const { rule("presentation-not-known") });
+            remarks.push(remark.of_baby(exam, index, &on));
+        }
+        return;
+    }
+    if weeks < HEAD_DOWN_EXPECTED {
+        if by_hand(baby) {
+            early(index, &on, remarks);
+        }
+        return;
+    }
+    let mut push = |rule, on: &[&str]| remarks.push(Remark::new(rule).of_baby(exam, index, on));
+    if across && weeks >= LENGTHWISE_EXPECTED {
+        push(const { rule("crosswise-at-term") }, &on);
+    } else if !head_down || across {
+        push(const { rule("not-head-down") }, &on);
+    } else if conclusion.unsure {
+        push(const { rule("presentation-not-known") }, &on);
+    }
+    let free = baby.descent.value() == Some(&Descent::Free)
+        || baby.head_above_brim.value().is_some_and(|fifths| fifths.get() == 5);
+    if head_down && !across && free && weeks >= TERM {
+        let on = if baby.head_above_brim.value().is_some() { "head-above-brim" } else { "descent" };
+        push(const { rule("head-free-at-term") }, &[on]);
+    }
+}
+
+/// Said once of all babies.
+fn early(index: usize, on: &[&str], remarks: &mut Vec<Remark>) {
+    let rule = const { rule("presentation-early") };
+    let keys: Vec<String> = on.iter().map(|name| format!("baby.{}.{name}", index + 1)).collect();
+    match remarks.iter_mut().find(|remark| remark.id == rule.id) {
+        Some(said) => said.findings.extend(keys),
+        None => remarks.push(Remark { findings: keys, ..Remark::new(rule) }),
+    }
+}
+
+/// Whether head or bottom, or the conclusion that was written, is known by hand.
+fn by_hand(baby: &Baby) -> bool {
+    fn hands<T>(finding: &Finding<T>) -> bool {
+        matches!(finding, Finding::Found(found) if found.known_by == KnownBy::Hands)
+    }
+    hands(&baby.head)
+        || hands(&baby.breech)
+        || hands(&baby.lie)
+        || hands(&baby.presentation)
+        || hands(&baby.position)
+}
