@@ -519,6 +519,10 @@ remark-heart-outside-usual = The rate is { $rate } beats a minute, { $direction 
  }.
 remark-heart-irregular = The rhythm was heard as irregular. Listen again for a full 60 seconds, ask a second person to listen, and follow your local guidance on an irregular heart rhythm.
 
+remark-dip-with-a-back-in-front = A dip at the navel goes with a back towards her spine, and the back was found to the front ({ $said }). Feel both flanks for the back again.
+remark-findings-fit-no-position = No position gives all of this at once ({ $said }). Feel again, one after the other: the ends of the womb, the back, the limbs; then listen again.
+remark-fifths-may-read-low = Fifths of a head that lies like this can read low: less is felt than stands above the brim. Feel again with two hands, down to the end of the head, before it is called engaged.
+remark-too-early-for-hands = Before 24 weeks hands seldom tell how a baby lies or how deep its head is. Feel again at later visits, and keep this for today only.
 remark-presentation-early = Before 36 weeks this is how the baby lies today; many turn. Feel again at each visit.
 remark-presentation-not-known = Which end lies down is not settled. Feel again with the bladder empty, ask a second pair of hands, and arrange a scan by your local guidance if it stays open: hands miss about 3 in 10 babies that are not head down.
 remark-womb-hard-or-tender = The womb is { $feel }. Keep a hand on it until it has softened or a few minutes have passed, ask about pain and bleeding, and follow your local guidance if it stays { $feel }.

@@ -7,9 +7,10 @@ use crate::units::{Centimetres, Gestation, Grams, MotherSide};
 use jiff::civil::Date;
 
 /// One finding with its state.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub enum Finding<T> {
     /// Left out of the exam: not examined.
+    #[default]
     NotExamined,
     /// Looked for and absent: `not felt`, `not heard`.
     Absent,
@@ -599,8 +600,8 @@ pub struct Mother {
     pub earlier_tapes: Finding<Vec<EarlierTape>>,
 }
 
-/// What was found of one baby.
-#[derive(Clone, Debug, PartialEq)]
+/// What was found of one baby; by default nothing was examined.
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Baby {
     /// Where the head was felt.
     pub head: Finding<Place>,

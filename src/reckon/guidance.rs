@@ -4,7 +4,7 @@
 //! Weeks that are not known start no rule of this file.
 
 use super::Remark;
-use super::ledger::rule;
+use super::ledger::{Rule, rule};
 use crate::exam::words::Vocabulary;
 use crate::exam::{
     Baby, Conclusion, Descent, Exam, Finding, KnownBy, Lie, Placenta, Presentation, Report, WombCut, WombFeel,
@@ -15,6 +15,8 @@ use crate::units::Gestation;
 const HEAD_DOWN_EXPECTED: Gestation = Gestation::from_days(36 * 7);
 /// From here on a crosswise or slanting lie is, 37+0. Source: family-safety table (RCOG 50), seen.
 const LENGTHWISE_EXPECTED: Gestation = Gestation::from_days(37 * 7);
+/// From here on hands may tell how a baby lies, 24+0. Common practice.
+const HANDS_TELL: Gestation = Gestation::from_days(24 * 7);
 /// Term, 37+0.
 const TERM: Gestation = Gestation::from_days(37 * 7);
 
@@ -100,6 +102,7 @@ fn presentation(exam: &Exam, index: usize, baby: &Baby, conclusion: &Conclusion,
         ("head", baby.head.value().is_some()),
         ("breech", baby.breech.value().is_some()),
         ("back", baby.back.value().is_some()),
+        ("head-above-brim", baby.head_above_brim.value().is_some() && weeks < HANDS_TELL),
         ("lie", baby.lie.value().is_some()),
         ("presentation", baby.presentation.value().is_some()),
         ("position", baby.position.value().is_some()),
@@ -126,7 +129,7 @@ fn presentation(exam: &Exam, index: usize, baby: &Baby, conclusion: &Conclusion,
     }
     if weeks < HEAD_DOWN_EXPECTED {
         if by_hand(baby) {
-            early(index, &on, remarks);
+            early(if weeks < HANDS_TELL { TOO_EARLY } else { EARLY }, index, &on, remarks);
         }
         return;
     }
@@ -146,9 +149,11 @@ fn presentation(exam: &Exam, index: usize, baby: &Baby, conclusion: &Conclusion,
     }
 }
 
+const EARLY: &Rule = rule("presentation-early");
+const TOO_EARLY: &Rule = rule("too-early-for-hands");
+
 /// Said once of all babies.
-fn early(index: usize, on: &[&str], remarks: &mut Vec<Remark>) {
-    let rule = const { rule("presentation-early") };
+fn early(rule: &Rule, index: usize, on: &[&str], remarks: &mut Vec<Remark>) {
     let keys: Vec<String> = on.iter().map(|name| format!("baby.{}.{name}", index + 1)).collect();
     match remarks.iter_mut().find(|remark| remark.id == rule.id) {
         Some(said) => said.findings.extend(keys),
@@ -163,6 +168,7 @@ fn by_hand(baby: &Baby) -> bool {
     }
     hands(&baby.head)
         || hands(&baby.breech)
+        || hands(&baby.head_above_brim)
         || hands(&baby.lie)
         || hands(&baby.presentation)
         || hands(&baby.position)

@@ -447,6 +447,32 @@ pub const RULES: &[Rule] = &[
         "",
         Trust::CommonPractice,
     ),
+    practice(
+        "dip-with-a-back-in-front",
+        Grade::LookAgain,
+        "a dip at the navel, and a back that lies to the front",
+        "",
+    ),
+    of(
+        "findings-fit-no-position",
+        Grade::LookAgain,
+        "the smallest set of findings that agrees with no position",
+        "every position with a code, slanting, and crosswise to ribs or feet",
+        "the palpation map of this program",
+        Trust::Derived,
+    ),
+    practice(
+        "fifths-may-read-low",
+        Grade::LookAgain,
+        "few fifths of a face, a brow, or a head whose back lies behind",
+        "2/5 or less",
+    ),
+    practice(
+        "too-early-for-hands",
+        Grade::LookAgain,
+        "a lie, a position or fifths felt by hand",
+        "before 24+0",
+    ),
     // What another look or local guidance settles.
     of(
         "presentation-early",
