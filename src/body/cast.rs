@@ -87,9 +87,14 @@ impl Cast {
     }
     /// Every cell that was met: centre and index.
     pub fn hits(&self) -> impl Iterator<Item = (f32, f32, usize)> + '_ {
-        (0..self.width * self.height).filter(|&i| self.hit(i)).map(|i| {
-            let (x, y) = self.centre(i % self.width, i / self.width);
-            (x, y, i)
+        (0..self.height).flat_map(move |j| self.hits_of_row(j))
+    }
+    /// Those of one row.
+    pub fn hits_of_row(&self, j: usize) -> impl Iterator<Item = (f32, f32, usize)> + '_ {
+        let row = j * self.width;
+        (0..self.width).filter(move |i| self.hit(row + i)).map(move |i| {
+            let (x, y) = self.centre(i, j);
+            (x, y, row + i)
         })
     }
 }

@@ -73,7 +73,7 @@ pub fn draw(
             let of_head = |i: usize| if cast.hit(i) && cast.part[i].is_head() { 0.5 } else { -0.5 };
             let mut head = Coarse::of(cast, 2, of_head);
             head.blur(1, 2);
-            let head = head.spread();
+            let head = head.spread(vec![]);
             for line in Tracer::default().contours(cast, window, |i| head[i]) {
                 if length(&line) > 6.0 {
                     trace(&grid::smooth(&line, true, 0.4 / cast.cell), true, &mut inner);

@@ -1,6 +1,6 @@
 //! Light and shade. In: a cast and the head's frame. Out: fields of darkness, hair and blush on the cast's grid.
 
-use super::grid::{Coarse, smooth_step};
+use super::grid::{Coarse, Ranges, Window, smooth_step};
 use crate::body::cast::Cast;
 use crate::body::frame::Frame;
 use crate::body::head::WHORL;
@@ -12,13 +12,20 @@ pub const LIGHT: Vec3 = Vec3::new(-0.40, 0.36, 0.84);
 
 /// Fields on the cast's grid.
 pub struct Tones {
-    /// 0 in full light, about 1 in deep shade.
+    /// 0 in full light, about 1 in deep shade; `OFF` where nothing was met.
     pub shade: Vec<f32>,
+    /// The least and the greatest shade in each stretch.
+    pub shades: Ranges,
+    /// The heads; hair and blush are 0 elsewhere.
+    pub heads: Option<Window>,
     /// 1 in the hair, falling to 0 at its edge.
     pub hair: Vec<f32>,
     /// 1 in the middle of a cheek.
     pub blush: Vec<f32>,
 }
+
+/// Stands for the shade of what is not the baby: less than any shade.
+pub const OFF: f32 = -1e6;
 
 /// The tones of a cast. `heads`: the frame and scale of each head, and the code its parts begin at.
 pub fn tones(cast: &Cast, heads: &[(Frame, f32)]) -> Tones {
@@ -31,13 +38,17 @@ pub fn tones(cast: &Cast, heads: &[(Frame, f32)]) -> Tones {
     let reach = (0.75 / cast.cell / WIDE as f32 + 0.5) as usize;
     depth.blur(reach, 3);
     weight.blur(reach, 3);
-    let around = depth.over(&weight).spread();
+    // Each value gives way to the shade there.
+    let mut shade = depth.over(&weight).spread(vec![]);
     let light = LIGHT.normalized();
-    let (mut shade, mut hair, mut blush) = (vec![0.0; n], vec![0.0; n], vec![0.0; n]);
-    for (x, y, i) in cast.hits() {
+    for (shade, i) in shade.iter_mut().zip(0..n) {
         let lit = cast.normal[i].dot(light).max(0.0);
-        let hollow = ((around[i] - cast.depth[i]) / 3.0).clamp(-0.35, 1.0);
-        shade[i] = (1.0 - lit) * 0.8 + hollow * 0.55;
+        let hollow = ((*shade - cast.depth[i]) / 3.0).clamp(-0.35, 1.0);
+        *shade = if cast.hit(i) { (1.0 - lit) * 0.8 + hollow * 0.55 } else { 0.0 };
+    }
+    let head = Window::round(cast, |i| cast.part[i].is_head() && cast.hit(i));
+    let (mut hair, mut blush) = (vec![0.0; n], vec![0.0; n]);
+    for (x, y, i) in head.iter().flat_map(|head| head.rows()).flat_map(|j| cast.hits_of_row(j)) {
         let part = cast.part[i];
         if !part.is_head() {
             continue;
@@ -64,6 +75,7 @@ pub fn tones(cast: &Cast, heads: &[(Frame, f32)]) -> Tones {
     let mut share = Coarse::of(cast, FINE, inside);
     sum.blur(1, 2);
     share.blur(1, 2);
-    let shade = sum.over(&share).spread();
-    Tones { shade, hair, blush }
+    let mut shade = sum.over(&share).spread(shade);
+    shade.iter_mut().zip(0..n).for_each(|(shade, i)| *shade = if cast.hit(i) { *shade } else { OFF });
+    Tones { shades: Ranges::of(cast, &shade), shade, heads: head, hair, blush }
 }
