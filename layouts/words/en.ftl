@@ -454,6 +454,10 @@ remark-engaged-on-a-breech = Engaged is said of a head, and these findings put t
 remark-fifths-against-descent = The fifths and the descent in words do not agree ({ $said }). Feel above the brim again and keep one of them.
 remark-heart-not-heard-but-counted = A heart that was not heard has no rate ({ $said }). Say where it was heard, or take the rate out.
 remark-reported-and-denied = The same thing is reported and denied ({ $said }). Ask again.
+remark-limbs-on-the-side-of-the-back = The limbs were felt on the side of the back. Feel both sides again: which is broad and firm, which has small parts?
+remark-heart-far-from-the-back = The heart was heard on the other side than the back. Feel the back again and listen over it; where a heart is heard supports a position and never proves it.
+remark-heart-height-against-the-end-that-is-down = The height at which the heart was heard is not where handbooks look for it with this end down. Feel again which end is down, and listen above and below the navel.
+remark-prominence-on-the-side-of-the-back = The head stands out on the side of the back, as it may when it is bent back. Feel with the fourth grip again, and follow your local guidance on a scan.
 
 # A low head, after what a tape calls for. Values $head: `low`, or empty.
 tape-low-head = A low head can lower the tape; it cannot rule out a small baby.

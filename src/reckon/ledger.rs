@@ -415,6 +415,38 @@ pub const RULES: &[Rule] = &[
     ),
     practice("heart-irregular", Grade::FollowGuidance, "an irregular rhythm", ""),
     // Agreement.
+    of(
+        "limbs-on-the-side-of-the-back",
+        Grade::LookAgain,
+        "limbs felt only on the side of the back",
+        "back at a side or to the front of it; limbs between the ends of the womb",
+        "",
+        Trust::CommonPractice,
+    ),
+    of(
+        "heart-far-from-the-back",
+        Grade::LookAgain,
+        "the heart is heard on the other side than the back",
+        "back at a side or to the front of it, its turn felt; not a face, not by Doppler",
+        "BETTER; NHSGGC (Martis 2010)",
+        Trust::Seen,
+    ),
+    of(
+        "heart-height-against-the-end-that-is-down",
+        Grade::LookAgain,
+        "the heart is heard too high for the head down, or too low for the bottom down",
+        "head down: above the navel; bottom down: below it; not a face, not by Doppler",
+        "HESP-MID; HESP-WTND",
+        Trust::Seen,
+    ),
+    of(
+        "prominence-on-the-side-of-the-back",
+        Grade::LookAgain,
+        "the head stands out on the side of the back, and is not said to be bent back",
+        "",
+        "",
+        Trust::CommonPractice,
+    ),
     // What another look or local guidance settles.
     of(
         "presentation-early",

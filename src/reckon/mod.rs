@@ -3,6 +3,7 @@
 //! A remark is never a diagnosis and never reassurance; its sentence is the message `remark-<id>` of the language file.
 
 mod act_now;
+mod agreement;
 mod cannot_both;
 pub mod curves;
 mod dates;
@@ -15,6 +16,7 @@ mod tape;
 mod weight;
 
 pub use act_now::act_now;
+pub use agreement::{Agreement, agreement};
 pub use cannot_both::cannot_both;
 pub use dates::{Beside, Dating, SettledBy, dating};
 pub use guidance::guidance;
@@ -137,6 +139,8 @@ pub struct Reckoning {
     pub tape: Option<Tape>,
     /// The weights of each baby, in the order of the file.
     pub weights: Vec<Weights>,
+    /// What agrees for each baby, in the order of the file.
+    pub agreement: Vec<Agreement>,
     /// Remarks, the most pressing first.
     pub remarks: Vec<Remark>,
     /// True when a threshold of the clinic's own was used.
@@ -163,6 +167,8 @@ pub fn reckon(exam: &Exam, thresholds: &Thresholds) -> Reckoning {
     let conclusions = conclusions(exam);
     let mut remarks = act_now(exam, thresholds);
     remarks.extend(cannot_both(exam, &conclusions));
+    let (agreement, look_again) = agreement(exam, &conclusions);
+    remarks.extend(look_again);
     let dates = dating(exam);
     remarks.extend(dates::apart(exam, dates.as_ref()));
     let tape = tape(exam, &conclusions, thresholds);
@@ -173,5 +179,5 @@ pub fn reckon(exam: &Exam, thresholds: &Thresholds) -> Reckoning {
     remarks.extend(guidance(exam, &conclusions));
     remarks.sort_by_key(|remark| remark.grade);
     let local = *thresholds != Thresholds::default();
-    Reckoning { conclusions, dates, tape, weights, remarks, local, quieted: vec![] }
+    Reckoning { conclusions, dates, tape, weights, agreement, remarks, local, quieted: vec![] }
 }

@@ -455,7 +455,7 @@ fn json_has_the_published_shape() {
     assert_eq!(
         json["babies"],
         serde_json::json!([{"lie": "longitudinal", "presentation": "cephalic", "position": "LOA", "engaged": true,
-            "heart_rate": {"mean": 142.0, "low": 136.0, "high": 148.0},
+            "fits": ["LOA"], "heart_rate": {"mean": 142.0, "low": 136.0, "high": 148.0},
             "weight": {"johnson_g": [3550, 3700], "johnson_n": [12, 11], "buchmann_g": 3050}}])
     );
     assert_eq!(json["remarks"], serde_json::json!([]));

@@ -1,5 +1,6 @@
 //! All integration tests in one program: a module for each subject.
 
+mod agreement;
 mod bad;
 mod batch;
 mod bytes;

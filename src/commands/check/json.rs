@@ -5,7 +5,7 @@ use super::{VERSION, numbers};
 use crate::body::pose::{self, Pose};
 use crate::exam::dates::written;
 use crate::exam::say::Canonical;
-use crate::exam::{Conclusion, Exam};
+use crate::exam::{Conclusion, Exam, Position};
 use crate::reckon::ledger::LEDGER_VERSION;
 use crate::reckon::{
     self, Beside, Dating, Remark, Tape, WeightCurves, heart_rate, unfit_word, weight_curves,
@@ -69,6 +69,9 @@ struct Baby {
     position: Option<String>,
     #[serde(skip_serializing_if = "Option::is_none")]
     engaged: Option<bool>,
+    /// Codes of the positions that agree with everything found.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    fits: Vec<String>,
     #[serde(skip_serializing_if = "Option::is_none")]
     heart_rate: Option<Rate>,
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -183,7 +186,8 @@ pub fn line(loaded: &Loaded<'_>, curves: bool, words: &Words) -> Result<String, 
             .enumerate()
             .map(|(index, conclusion)| {
                 let weights = loaded.reckoning.weights.get(index).and_then(weight);
-                Baby { weight: weights, ..baby(exam, index, conclusion, &pose) }
+                let fits = loaded.reckoning.agreement.get(index).map_or(&[][..], |a| &a.fits[..]);
+                Baby { weight: weights, ..baby(exam, index, conclusion, fits, &pose) }
             })
             .collect()
     });
@@ -214,7 +218,7 @@ pub fn line(loaded: &Loaded<'_>, curves: bool, words: &Words) -> Result<String, 
     Ok(format!("{json}\n"))
 }
 
-fn baby(exam: &Exam, index: usize, conclusion: &Conclusion, pose: &Pose) -> Baby {
+fn baby(exam: &Exam, index: usize, conclusion: &Conclusion, fits: &[Position], pose: &Pose) -> Baby {
     let tenth = |value: f64| (value * 10.0).round() / 10.0;
     let misfit =
         pose.misfits.iter().find(|(number, _)| *number == index + 1).map(|(_, cm)| tenth(f64::from(*cm)));
@@ -223,6 +227,7 @@ fn baby(exam: &Exam, index: usize, conclusion: &Conclusion, pose: &Pose) -> Baby
         presentation: conclusion.presentation.map(|presentation| presentation.canonical()),
         position: conclusion.position.map(|position| position.code()),
         engaged: conclusion.engaged,
+        fits: fits.iter().map(|position| position.code()).collect(),
         heart_rate: exam.babies.get(index).and_then(heart_rate).map(|rate| Rate {
             mean: tenth(rate.mean),
             low: tenth(rate.low),
