@@ -60,11 +60,17 @@ pub struct Cast {
     first_block: (usize, usize),
 }
 
+/// Whether this is the depth of something that was met.
+#[inline]
+pub fn is_met(depth: f32) -> bool {
+    depth > MISS * 0.5
+}
+
 impl Cast {
     /// Whether a ray met the surface in the cell with this index.
     #[inline]
     pub fn hit(&self, index: usize) -> bool {
-        self.depth[index] > MISS * 0.5
+        is_met(self.depth[index])
     }
     /// Centre of a cell.
     #[inline]

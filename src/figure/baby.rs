@@ -1,7 +1,7 @@
 //! The baby, drawn. In: posed babies and their cast. Out: marks: skin and tones, then ink, grouped by part.
 
 use super::fit;
-use super::grid::{self, Line, Tracer, Window};
+use super::grid::{self, Line, Ranges, Tracer, Window};
 use super::joins::{self, Smooth};
 use super::lines::{self, Chain, Kind};
 use super::palette::BabyColours;
@@ -80,7 +80,7 @@ fn tonal_marks(
     c: &BabyColours,
 ) -> Marks {
     let mut bands = Bands { tracer, cast, marks: vec![] };
-    let shades = &tones.shades;
+    let shades = Ranges::of(cast, whole, &tones.shade);
     const LIGHT: f32 = 0.08;
     let is_light = |stretch: usize| match shades.of_stretch(stretch) {
         (low, high) if low >= LIGHT || high == tone::OFF => Some(false),
@@ -97,21 +97,24 @@ fn tonal_marks(
     }
     const LEVELS: [f32; 3] = [0.27, 0.46, 0.70];
     for (level, colour) in LEVELS.into_iter().zip(c.shade) {
-        let is_shaded = |stretch: usize| match shades.of_stretch(stretch) {
-            (_, high) if high <= level => Some(false),
-            (low, _) if low > level => Some(true),
-            _ => None,
-        };
+        let is_shaded = |stretch: usize| shades.above(stretch, level);
         bands.lay_knowing(whole, is_shaded, |i| tones.shade[i] - level, 0.15, colour);
     }
     // Hair: a few soft-edged bands, each with its own steps of shade inside.
     const FIRST_HAIR: f32 = 0.12;
     if let Some(hair) = heads.and_then(|w| w.round_within(cast, |i| tones.hair[i] > FIRST_HAIR)) {
+        let hairs = Ranges::of(cast, hair, &tones.hair);
         for (edge, share) in [(FIRST_HAIR, 0.14), (0.36, 0.28), (0.60, 0.42), (0.84, 0.52)] {
-            bands.lay(hair, |i| tones.hair[i] - edge, 0.2, c.skin.mix(c.hair, share));
+            let is_hair = |stretch: usize| hairs.above(stretch, edge);
+            bands.lay_knowing(hair, is_hair, |i| tones.hair[i] - edge, 0.2, c.skin.mix(c.hair, share));
             for (level, colour) in LEVELS.into_iter().zip(c.shade) {
+                let is_both = |stretch: usize| match (is_hair(stretch), shades.above(stretch, level)) {
+                    (Some(true), Some(true)) => Some(true),
+                    (Some(false), _) | (_, Some(false)) => Some(false),
+                    _ => None,
+                };
                 let inside = |i: usize| (tones.hair[i] - edge).min((tones.shade[i] - level) * 2.0);
-                bands.lay(hair, inside, 0.2, colour.mix(c.hair, share));
+                bands.lay_knowing(hair, is_both, inside, 0.2, colour.mix(c.hair, share));
             }
         }
     }

@@ -13,16 +13,16 @@ pub struct Coarse {
 }
 
 impl Coarse {
-    /// The means of a field on the cast's grid.
-    pub fn of(cast: &Cast, k: usize, field: impl Fn(usize) -> f32) -> Self {
+    /// The means of a field on the cast's grid; `fill` writes the values of a row of cells, given the first of them.
+    pub fn of(cast: &Cast, k: usize, fill: impl Fn(usize, &mut [f32])) -> Self {
         let (width, share) = (cast.width / k, 1.0 / (k * k) as f32);
         let mut values = vec![0.0; width * (cast.height / k)];
+        let mut line = vec![0.0; cast.width];
         for (j, row) in values.chunks_exact_mut(width).enumerate() {
-            for line in (j * k..(j + 1) * k).map(|line| line * cast.width) {
-                for (i, value) in row.iter_mut().enumerate() {
-                    for cell in 0..k {
-                        *value += field(line + i * k + cell) * share;
-                    }
+            for j in j * k..(j + 1) * k {
+                fill(j * cast.width, &mut line);
+                for (value, cells) in row.iter_mut().zip(line.chunks_exact(k)) {
+                    *value = cells.iter().fold(*value, |sum, cell| sum + cell * share);
                 }
             }
         }
@@ -151,23 +151,39 @@ impl Window {
 /// Cells of a stretch: a part of a row that is often all above or all below a level.
 const STRETCH: usize = 16;
 
-/// The least and the greatest value of a field in each stretch of each row of the cast's grid.
-pub struct Ranges(Vec<(f32, f32)>);
+/// The least and the greatest value of a field in each stretch of each row of a window.
+pub struct Ranges {
+    /// The first stretch of the window's first row.
+    first: usize,
+    ranges: Vec<(f32, f32)>,
+}
 
 impl Ranges {
     /// Of a field with a value for each cell.
-    pub fn of(cast: &Cast, field: &[f32]) -> Self {
+    pub fn of(cast: &Cast, window: Window, field: &[f32]) -> Self {
         let range = |stretch: &[f32]| {
             stretch.iter().fold((f32::MAX, f32::MIN), |(low, high), &value| {
                 (if value < low { value } else { low }, if value > high { value } else { high })
             })
         };
-        Ranges(field.chunks_exact(cast.width).flat_map(|row| row.chunks(STRETCH).map(range)).collect())
+        let (from, to) = window.rows;
+        let rows = field[from * cast.width..to * cast.width].chunks_exact(cast.width);
+        let ranges = rows.flat_map(|row| row.chunks(STRETCH).map(range)).collect();
+        Ranges { first: from * cast.width.div_ceil(STRETCH), ranges }
     }
 
-    /// The least and the greatest value of a stretch.
+    /// The least and the greatest value of a stretch in one of the window's rows.
     pub fn of_stretch(&self, stretch: usize) -> (f32, f32) {
-        self.0[stretch]
+        self.ranges[stretch - self.first]
+    }
+
+    /// Whether the field is above a level in all cells of a stretch or in none, if that is known.
+    pub fn above(&self, stretch: usize, level: f32) -> Option<bool> {
+        match self.of_stretch(stretch) {
+            (_, high) if high <= level => Some(false),
+            (low, _) if low > level => Some(true),
+            _ => None,
+        }
     }
 }
 

@@ -139,6 +139,18 @@ fn crack_between(cast: &Cast, (ia, ja): (usize, usize), (ib, jb): (usize, usize)
     Some(Crack { weight: 0.8 * smooth_step(low, high, angle), ..none })
 }
 
+/// Whether a stretch of cells, from `a` on, differs too little from as many from `b` on for a crack between any two:
+/// most are all empty, or the same part at nearly one depth. False for the last cells of the grid, which are fewer.
+fn are_alike(cast: &Cast, a: usize, b: usize) -> bool {
+    let parts = |from: usize| cast.part[from..].first_chunk::<STRETCH>();
+    let depths = |from: usize| cast.depth[from..].first_chunk::<STRETCH>();
+    let (Some(pa), Some(pb), Some(da), Some(db)) = (parts(a), parts(b), depths(a), depths(b)) else {
+        return false;
+    };
+    (0..STRETCH).fold(0, |any, i| any | (pa[i].code() ^ pb[i].code())) == 0
+        && (0..STRETCH).fold(true, |all, i| all & ((da[i] - db[i]).abs() <= STEP.0))
+}
+
 impl<'a> Cracks<'a> {
     fn find(cast: &'a Cast) -> Self {
         let columns = cast.width + 1;
@@ -146,40 +158,28 @@ impl<'a> Cracks<'a> {
         let mut cracks = Cracks { cast, columns, leaving, found: vec![], rows: vec![] };
         for j in 0..cast.height {
             cracks.rows.push(cracks.found.len());
-            for from in (0..cast.width).step_by(STRETCH) {
-                let cells = j * cast.width + from..j * cast.width + (from + STRETCH).min(cast.width);
-                if !cracks.are_alike(cells.clone()) {
-                    for (i, b) in (from..).zip(cells) {
-                        cracks.look(i, j, b);
-                    }
+            let mut i = 0;
+            while i < cast.width {
+                let b = j * cast.width + i;
+                if j > 0 && are_alike(cast, b, b - cast.width) && are_alike(cast, b, b - 1) {
+                    i += STRETCH;
+                    continue;
                 }
+                for i in i..(i + STRETCH).min(cast.width) {
+                    cracks.look(i, j, j * cast.width + i);
+                }
+                i += STRETCH;
             }
         }
         cracks.rows.push(cracks.found.len());
         cracks
     }
 
-    /// Whether these cells of a row, and those above and before them, differ too little for a crack: most are all empty,
-    /// or the same part at nearly one depth.
-    fn are_alike(&self, cells: Range<usize>) -> bool {
-        let (part, depth) = (&self.cast.part, &self.cast.depth);
-        let alike = |beside: usize| {
-            let Some(from) = cells.start.checked_sub(beside) else { return false };
-            let other = from..cells.end - beside;
-            let parts = part[cells.clone()].iter().zip(&part[other.clone()]);
-            let depths = depth[cells.clone()].iter().zip(&depth[other]);
-            parts.fold(0, |any, (a, b)| any | (a.code() ^ b.code())) == 0
-                && depths.fold(true, |all, (a, b)| all & ((a - b).abs() <= STEP.0))
-        };
-        alike(self.cast.width) && alike(1)
-    }
-
     /// Looks for a crack above a cell and for one before it.
     fn look(&mut self, i: usize, j: usize, b: usize) {
         let cast = self.cast;
-        let alike = |a: usize| {
-            cast.part[a] == cast.part[b] && (cast.depth[a] - cast.depth[b]).abs() <= STEP.0
-        };
+        let alike =
+            |a: usize| cast.part[a] == cast.part[b] && (cast.depth[a] - cast.depth[b]).abs() <= STEP.0;
         let corner = j * self.columns + i;
         if j > 0
             && !alike(b - cast.width)
