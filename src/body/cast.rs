@@ -60,11 +60,17 @@ pub struct Cast {
     first_block: (usize, usize),
 }
 
+/// Whether this is the depth of something that was met.
+#[inline]
+pub fn is_met(depth: f32) -> bool {
+    depth > MISS * 0.5
+}
+
 impl Cast {
     /// Whether a ray met the surface in the cell with this index.
     #[inline]
     pub fn hit(&self, index: usize) -> bool {
-        self.depth[index] > MISS * 0.5
+        is_met(self.depth[index])
     }
     /// Centre of a cell.
     #[inline]
@@ -87,9 +93,14 @@ impl Cast {
     }
     /// Every cell that was met: centre and index.
     pub fn hits(&self) -> impl Iterator<Item = (f32, f32, usize)> + '_ {
-        (0..self.width * self.height).filter(|&i| self.hit(i)).map(|i| {
-            let (x, y) = self.centre(i % self.width, i / self.width);
-            (x, y, i)
+        (0..self.height).flat_map(move |j| self.hits_of_row(j))
+    }
+    /// Those of one row.
+    pub fn hits_of_row(&self, j: usize) -> impl Iterator<Item = (f32, f32, usize)> + '_ {
+        let row = j * self.width;
+        (0..self.width).filter(move |i| self.hit(row + i)).map(move |i| {
+            let (x, y) = self.centre(i, j);
+            (x, y, row + i)
         })
     }
 }

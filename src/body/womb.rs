@@ -277,42 +277,52 @@ fn outermost(hull: Vec<FigurePoint>) -> Vec<FigurePoint> {
     hull.into_iter().zip(kept).filter_map(|(p, keep)| keep.then_some(p)).collect()
 }
 
-/// A side of the hull: where it starts, where it goes, and 1 over its length squared.
-struct Side {
-    x: f32,
-    y: f32,
-    ex: f32,
-    ey: f32,
-    inverse: f32,
+/// Sides that are looked at together.
+const LANES: usize = 8;
+
+/// Some sides of a hull: where each starts, where it goes, and 1 over its length squared.
+#[derive(Clone, Copy, Default)]
+struct Sides {
+    x: [f32; LANES],
+    y: [f32; LANES],
+    ex: [f32; LANES],
+    ey: [f32; LANES],
+    inverse: [f32; LANES],
 }
 
-/// The sides of a hull; none when it has no inside.
-fn sides(hull: &[FigurePoint]) -> Vec<Side> {
+/// The sides of a hull, the last of them several times so that they come out even; none when it has no inside.
+fn sides(hull: &[FigurePoint]) -> Vec<Sides> {
     let n = if hull.len() < 3 { 0 } else { hull.len() };
-    (0..n)
-        .map(|i| {
-            let (a, b) = (hull[i], hull[(i + 1) % n]);
-            let (ex, ey) = (b.x - a.x, b.y - a.y);
-            Side { x: a.x, y: a.y, ex, ey, inverse: 1.0 / (ex * ex + ey * ey).max(1e-12) }
-        })
-        .collect()
+    let mut out = vec![Sides::default(); n.div_ceil(LANES)];
+    for i in 0..out.len() * LANES {
+        let (to, side) = (&mut out[i / LANES], i.min(n - 1));
+        let (a, b) = (hull[side], hull[(side + 1) % n]);
+        let (ex, ey) = (b.x - a.x, b.y - a.y);
+        (to.x[i % LANES], to.y[i % LANES], to.ex[i % LANES], to.ey[i % LANES]) = (a.x, a.y, ex, ey);
+        to.inverse[i % LANES] = 1.0 / (ex * ex + ey * ey).max(1e-12);
+    }
+    out
 }
 
 /// Distance to a convex outline, negative inside; far when there is none.
-fn hull_distance(sides: &[Side], p: FigurePoint) -> f32 {
+fn hull_distance(sides: &[Sides], p: FigurePoint) -> f32 {
     if sides.is_empty() {
         return FAR;
     }
-    let (mut nearest, mut least_turn) = (f32::MAX, f32::MAX);
+    let min = |a: f32, b: f32| if a < b { a } else { b };
+    let max = |a: f32, b: f32| if a > b { a } else { b };
+    let (mut nearest, mut least_turn) = ([f32::MAX; LANES], [f32::MAX; LANES]);
     for side in sides {
-        let (px, py) = (p.x - side.x, p.y - side.y);
-        let t = ((px * side.ex + py * side.ey) * side.inverse).clamp(0.0, 1.0);
-        let (dx, dy) = (px - side.ex * t, py - side.ey * t);
-        nearest = nearest.min(dx * dx + dy * dy);
-        least_turn = least_turn.min(side.ex * py - side.ey * px);
+        for i in 0..LANES {
+            let (px, py) = (p.x - side.x[i], p.y - side.y[i]);
+            let t = min(max((px * side.ex[i] + py * side.ey[i]) * side.inverse[i], 0.0), 1.0);
+            let (dx, dy) = (px - side.ex[i] * t, py - side.ey[i] * t);
+            nearest[i] = min(dx * dx + dy * dy, nearest[i]);
+            least_turn[i] = min(side.ex[i] * py - side.ey[i] * px, least_turn[i]);
+        }
     }
-    let d = nearest.sqrt();
-    if least_turn >= 0.0 { -d } else { d }
+    let d = nearest.into_iter().fold(f32::MAX, min).sqrt();
+    if least_turn.into_iter().fold(f32::MAX, min) >= 0.0 { -d } else { d }
 }
 
 /// `count` points evenly spaced along a closed line of straight pieces.

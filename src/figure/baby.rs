@@ -1,7 +1,7 @@
 //! The baby, drawn. In: posed babies and their cast. Out: marks: skin and tones, then ink, grouped by part.
 
 use super::fit;
-use super::grid::{self, Line, Tracer, Window};
+use super::grid::{self, Line, Ranges, Tracer, Window};
 use super::joins::{self, Smooth};
 use super::lines::{self, Chain, Kind};
 use super::palette::BabyColours;
@@ -27,7 +27,8 @@ pub fn draw(babies: &[&PosedBaby], cast: &Cast, colours: &BabyColours, tonal: bo
     let Some(whole) = Window::round(cast, |i| cast.hit(i)) else { return out };
     let inside = |i: usize| if cast.hit(i) { 0.5 } else { -0.5 };
     let mut tracer = Tracer::default();
-    let mut skin = vec![fill(outline(&mut tracer, cast, whole, inside, 0.1), colours.skin)];
+    let contours = tracer.contours(cast, whole, inside);
+    let mut skin = vec![fill(outline(cast, &contours, 0.1), colours.skin)];
     if tonal {
         let heads: Vec<_> = babies.iter().map(|b| (b.head, b.posture.measures.head)).collect();
         skin.extend(tonal_marks(&mut tracer, cast, whole, &tone::tones(cast, &heads), colours));
@@ -45,17 +46,11 @@ fn fill(path: Path<FigurePoint>, colour: Colour) -> Item<FigurePoint> {
     Item::Fill { path, colour, rule: FillRule::EvenOdd }
 }
 
-/// The fitted lines where `field` crosses 0; pieces under `least` cm2 are left out.
-fn outline(
-    tracer: &mut Tracer,
-    cast: &Cast,
-    window: Window,
-    field: impl Fn(usize) -> f32,
-    least: f32,
-) -> Path<FigurePoint> {
+/// The fitted lines through `contours`; pieces under `least` cm2 are left out.
+fn outline(cast: &Cast, contours: &[Line], least: f32) -> Path<FigurePoint> {
     let mut path = vec![];
-    for line in tracer.contours(cast, window, field) {
-        let smooth = grid::smooth(&line, true, 0.2 / cast.cell);
+    for line in contours {
+        let smooth = grid::smooth(line, true, 0.2 / cast.cell);
         if grid::area(&smooth).abs() >= least {
             fit::closed(&spaced(&smooth, 0.12), TONE_TOLERANCE, &mut path);
         }
@@ -85,25 +80,41 @@ fn tonal_marks(
     c: &BabyColours,
 ) -> Marks {
     let mut bands = Bands { tracer, cast, marks: vec![] };
-    bands.lay(whole, |i| 0.08 - tones.shade[i], 0.4, c.light);
+    let shades = Ranges::of(cast, whole, &tones.shade);
+    const LIGHT: f32 = 0.08;
+    let is_light = |stretch: usize| match shades.of_stretch(stretch) {
+        (low, high) if low >= LIGHT || high == tone::OFF => Some(false),
+        (low, high) if low > tone::OFF && high < LIGHT => Some(true),
+        _ => None,
+    };
+    bands.lay_knowing(whole, is_light, |i| LIGHT - tones.shade[i], 0.4, c.light);
     const FIRST_BLUSH: f32 = 0.15;
-    if let Some(cheeks) = Window::round(cast, |i| tones.blush[i] > FIRST_BLUSH) {
+    let heads = tones.heads;
+    if let Some(cheeks) = heads.and_then(|w| w.round_within(cast, |i| tones.blush[i] > FIRST_BLUSH)) {
         for (level, share) in [(FIRST_BLUSH, 0.14), (0.4, 0.28), (0.62, 0.40)] {
             bands.lay(cheeks, |i| tones.blush[i] - level, 0.2, c.skin.mix(c.blush, share));
         }
     }
     const LEVELS: [f32; 3] = [0.27, 0.46, 0.70];
     for (level, colour) in LEVELS.into_iter().zip(c.shade) {
-        bands.lay(whole, |i| tones.shade[i] - level, 0.15, colour);
+        let is_shaded = |stretch: usize| shades.above(stretch, level);
+        bands.lay_knowing(whole, is_shaded, |i| tones.shade[i] - level, 0.15, colour);
     }
     // Hair: a few soft-edged bands, each with its own steps of shade inside.
     const FIRST_HAIR: f32 = 0.12;
-    if let Some(hair) = Window::round(cast, |i| tones.hair[i] > FIRST_HAIR) {
+    if let Some(hair) = heads.and_then(|w| w.round_within(cast, |i| tones.hair[i] > FIRST_HAIR)) {
+        let hairs = Ranges::of(cast, hair, &tones.hair);
         for (edge, share) in [(FIRST_HAIR, 0.14), (0.36, 0.28), (0.60, 0.42), (0.84, 0.52)] {
-            bands.lay(hair, |i| tones.hair[i] - edge, 0.2, c.skin.mix(c.hair, share));
+            let is_hair = |stretch: usize| hairs.above(stretch, edge);
+            bands.lay_knowing(hair, is_hair, |i| tones.hair[i] - edge, 0.2, c.skin.mix(c.hair, share));
             for (level, colour) in LEVELS.into_iter().zip(c.shade) {
+                let is_both = |stretch: usize| match (is_hair(stretch), shades.above(stretch, level)) {
+                    (Some(true), Some(true)) => Some(true),
+                    (Some(false), _) | (_, Some(false)) => Some(false),
+                    _ => None,
+                };
                 let inside = |i: usize| (tones.hair[i] - edge).min((tones.shade[i] - level) * 2.0);
-                bands.lay(hair, inside, 0.2, colour.mix(c.hair, share));
+                bands.lay_knowing(hair, is_both, inside, 0.2, colour.mix(c.hair, share));
             }
         }
     }
@@ -120,9 +131,22 @@ struct Bands<'a> {
 impl Bands<'_> {
     /// Lays a colour where `field` is above 0 on the baby; pieces under `least` cm2 are left out.
     fn lay(&mut self, window: Window, field: impl Fn(usize) -> f32, least: f32, colour: Colour) {
+        self.lay_knowing(window, |_| None, field, least, colour);
+    }
+
+    /// The same; `even` says of a stretch whether the field is above 0 and all on the baby, or nowhere so, if it knows.
+    fn lay_knowing(
+        &mut self,
+        window: Window,
+        even: impl Fn(usize) -> Option<bool>,
+        field: impl Fn(usize) -> f32,
+        least: f32,
+        colour: Colour,
+    ) {
         let cast = self.cast;
         let within = |i: usize| if cast.hit(i) { field(i) } else { -1.0 };
-        let path = outline(self.tracer, cast, window, within, least);
+        let contours = self.tracer.contours_knowing(cast, window, even, within);
+        let path = outline(cast, &contours, least);
         if !path.is_empty() {
             self.marks.push(fill(path, colour));
         }

@@ -9,6 +9,7 @@ use super::grid::smooth_step;
 use crate::body::cast::Cast;
 use crate::body::part::{Part, Region};
 use crate::units::Vec3;
+use std::ops::Range;
 
 /// What a line is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -44,16 +45,20 @@ struct Crack {
     part: Part,
 }
 
-/// All cracks; crack `corner * 2` runs right from a corner, `corner * 2 + 1` down.
+/// All cracks; edge `corner * 2` runs right from a corner, `corner * 2 + 1` down.
 struct Cracks<'a> {
     cast: &'a Cast,
     columns: usize,
     /// Which cracks leave a corner: a sum of `RIGHT`, `DOWN`, `LEFT` and `UP`.
     leaving: Vec<u8>,
-    weights: Vec<f32>,
-    kinds: Vec<Kind>,
-    parts: Vec<Part>,
+    /// Every crack that was found, with its edge, by rows of corners and in their order.
+    found: Vec<(usize, Crack)>,
+    /// Where the cracks of each row of corners begin.
+    rows: Vec<usize>,
 }
+
+/// Cells of a row that are looked at together.
+const STRETCH: usize = 16;
 
 const RIGHT: u8 = 1;
 const DOWN: u8 = 2;
@@ -134,40 +139,60 @@ fn crack_between(cast: &Cast, (ia, ja): (usize, usize), (ib, jb): (usize, usize)
     Some(Crack { weight: 0.8 * smooth_step(low, high, angle), ..none })
 }
 
+/// Whether a stretch of cells, from `a` on, differs too little from as many from `b` on for a crack between any two:
+/// most are all empty, or the same part at nearly one depth. False for the last cells of the grid, which are fewer.
+fn are_alike(cast: &Cast, a: usize, b: usize) -> bool {
+    let parts = |from: usize| cast.part[from..].first_chunk::<STRETCH>();
+    let depths = |from: usize| cast.depth[from..].first_chunk::<STRETCH>();
+    let (Some(pa), Some(pb), Some(da), Some(db)) = (parts(a), parts(b), depths(a), depths(b)) else {
+        return false;
+    };
+    (0..STRETCH).fold(0, |any, i| any | (pa[i].code() ^ pb[i].code())) == 0
+        && (0..STRETCH).fold(true, |all, i| all & ((da[i] - db[i]).abs() <= STEP.0))
+}
+
 impl<'a> Cracks<'a> {
     fn find(cast: &'a Cast) -> Self {
         let columns = cast.width + 1;
-        let corners = columns * (cast.height + 1);
-        let mut cracks = Cracks {
-            cast,
-            columns,
-            leaving: vec![0; corners],
-            weights: vec![0.0; corners * 2],
-            kinds: vec![Kind::Outline; corners * 2],
-            parts: vec![Part::default(); corners * 2],
-        };
-        // Most neighbours are both empty, or the same part at nearly one depth.
-        let alike = |a: usize, b: usize| {
-            cast.part[a] == cast.part[b] && (cast.depth[a] - cast.depth[b]).abs() <= STEP.0
-        };
+        let leaving = vec![0; columns * (cast.height + 1)];
+        let mut cracks = Cracks { cast, columns, leaving, found: vec![], rows: vec![] };
         for j in 0..cast.height {
-            for i in 0..cast.width {
-                let a = j * cast.width + i;
-                if i + 1 < cast.width
-                    && !alike(a, a + 1)
-                    && let Some(crack) = crack_between(cast, (i, j), (i + 1, j))
-                {
-                    cracks.put((j * columns + i + 1) * 2 + 1, crack);
+            cracks.rows.push(cracks.found.len());
+            let mut i = 0;
+            while i < cast.width {
+                let b = j * cast.width + i;
+                if j > 0 && are_alike(cast, b, b - cast.width) && are_alike(cast, b, b - 1) {
+                    i += STRETCH;
+                    continue;
                 }
-                if j + 1 < cast.height
-                    && !alike(a, a + cast.width)
-                    && let Some(crack) = crack_between(cast, (i, j), (i, j + 1))
-                {
-                    cracks.put(((j + 1) * columns + i) * 2, crack);
+                for i in i..(i + STRETCH).min(cast.width) {
+                    cracks.look(i, j, j * cast.width + i);
                 }
+                i += STRETCH;
             }
         }
+        cracks.rows.push(cracks.found.len());
         cracks
+    }
+
+    /// Looks for a crack above a cell and for one before it.
+    fn look(&mut self, i: usize, j: usize, b: usize) {
+        let cast = self.cast;
+        let alike =
+            |a: usize| cast.part[a] == cast.part[b] && (cast.depth[a] - cast.depth[b]).abs() <= STEP.0;
+        let corner = j * self.columns + i;
+        if j > 0
+            && !alike(b - cast.width)
+            && let Some(crack) = crack_between(cast, (i, j - 1), (i, j))
+        {
+            self.put(corner * 2, crack);
+        }
+        if i > 0
+            && !alike(b - 1)
+            && let Some(crack) = crack_between(cast, (i - 1, j), (i, j))
+        {
+            self.put(corner * 2 + 1, crack);
+        }
     }
 
     /// The bits of `leaving` at both ends of an edge, and where its other end is.
@@ -179,7 +204,7 @@ impl<'a> Cracks<'a> {
         let (from, to, end) = self.bits(edge);
         self.leaving[edge / 2] |= from;
         self.leaving[end] |= to;
-        (self.weights[edge], self.kinds[edge], self.parts[edge]) = (crack.weight, crack.kind, crack.part);
+        self.found.push((edge, crack));
     }
 
     fn take_away(&mut self, edge: usize) {
@@ -188,90 +213,50 @@ impl<'a> Cracks<'a> {
         self.leaving[end] &= !to;
     }
 
-    fn is_there(&self, edge: usize) -> bool {
-        self.leaving[edge / 2] & self.bits(edge).0 != 0
+    /// The cracks whose edges run from the corners of a row.
+    fn of_row(&self, row: usize) -> &[(usize, Crack)] {
+        &self.found[self.rows[row]..self.rows[row + 1]]
     }
 
-    /// Whether the cells beside an edge belong to one visible piece.
-    fn connects(&self, edge: usize) -> bool {
-        !self.is_there(edge) || self.weights[edge] < 0.25
+    /// The number of the crack of an edge, which must have one.
+    fn number(&self, edge: usize) -> usize {
+        let row = edge / 2 / self.columns;
+        self.rows[row] + self.of_row(row).partition_point(|(other, _)| *other < edge)
+    }
+
+    fn crack(&self, edge: usize) -> Crack {
+        self.found[self.number(edge)].1
     }
 
     /// Takes away the edges of tiny visible pieces.
     fn drop_scraps(&mut self) {
-        let (w, h) = (self.cast.width, self.cast.height);
-        fn root(parent: &mut [u32], mut i: u32) -> u32 {
-            while parent[i as usize] != i {
-                parent[i as usize] = parent[parent[i as usize] as usize];
-                i = parent[i as usize];
-            }
-            i
-        }
-        // Runs of connected cells along the rows, and what they are joined to above; 0 is no run.
-        let mut run = vec![0u32; w * h];
-        let (mut parent, mut size) = (vec![0u32], vec![0u32]);
-        for j in 0..h {
-            let mut joined = (0, 0);
-            for i in 0..w {
-                let a = j * w + i;
-                if !self.cast.hit(a) {
-                    continue;
-                }
-                let before = i > 0 && run[a - 1] != 0 && self.connects((j * self.columns + i) * 2 + 1);
-                if !before {
-                    parent.push(parent.len() as u32);
-                    size.push(0);
-                }
-                run[a] = parent.len() as u32 - 1;
-                size[run[a] as usize] += 1;
-                let above = if j > 0 { run[a - w] } else { 0 };
-                if above != 0 && (above, run[a]) != joined && self.connects((j * self.columns + i) * 2) {
-                    joined = (above, run[a]);
-                    let (x, y) = (root(&mut parent, run[a]), root(&mut parent, above));
-                    if x != y {
-                        parent[x as usize] = y;
-                        size[y as usize] += size[x as usize];
-                        size[x as usize] = 0;
-                    }
-                }
-            }
-        }
-        // A run that grew after it was joined has counted on for itself.
-        for i in 1..parent.len() as u32 {
-            let top = root(&mut parent, i);
-            if top != i {
-                size[top as usize] += std::mem::take(&mut size[i as usize]);
-            }
-        }
+        let pieces = Pieces::of(self);
         let cells = |area: f32| (area / (self.cast.cell * self.cast.cell)) as u32;
         let (scrap, speck) = (cells(SCRAP), cells(SPECK));
-        for j in 0..h {
-            for i in 0..w {
-                let corner = j * self.columns + i;
-                for (bit, edge, beside) in [(RIGHT, corner * 2, w), (DOWN, corner * 2 + 1, 1)] {
-                    // The cells beside it: this one, and the one above or to the left.
-                    let b = j * w + i;
-                    if self.leaving[corner] & bit == 0 || run[b] == 0 || b < beside || run[b - beside] == 0 {
-                        continue;
-                    }
-                    let a = b - beside;
-                    let (ra, rb) = (root(&mut parent, run[a]) as usize, root(&mut parent, run[b]) as usize);
-                    if ra == rb {
-                        continue;
-                    }
-                    let (small_a, small_b) = (size[ra] < scrap, size[rb] < scrap);
-                    let (za, zb) = (self.cast.depth[a], self.cast.depth[b]);
-                    let gone = size[ra] < speck
-                        || size[rb] < speck
-                        || (small_a && small_b)
-                        || (small_a && za > zb)
-                        || (small_b && zb > za);
-                    if gone {
-                        self.take_away(edge);
-                    }
+        let mut gone = vec![];
+        for j in 0..self.cast.height {
+            for &(edge, _) in self.of_row(j) {
+                let i = edge / 2 - j * self.columns;
+                // The cells beside it: this one, and the one above or before it.
+                let (a, b) = if edge.is_multiple_of(2) { ((i, j - 1), (i, j)) } else { ((i - 1, j), (i, j)) };
+                let (Some((ra, size_a)), Some((rb, size_b))) = (pieces.at(a), pieces.at(b)) else { continue };
+                if ra == rb {
+                    continue;
+                }
+                let depth = |(i, j): (usize, usize)| self.cast.depth[j * self.cast.width + i];
+                let (small_a, small_b) = (size_a < scrap, size_b < scrap);
+                let (za, zb) = (depth(a), depth(b));
+                if size_a < speck
+                    || size_b < speck
+                    || (small_a && small_b)
+                    || (small_a && za > zb)
+                    || (small_b && zb > za)
+                {
+                    gone.push(edge);
                 }
             }
         }
+        gone.into_iter().for_each(|edge| self.take_away(edge));
     }
 
     /// The cracks that meet at a corner.
@@ -297,8 +282,9 @@ impl<'a> Cracks<'a> {
     }
 
     fn priority(&self, edge: usize) -> f32 {
-        self.weights[edge]
-            + match self.kinds[edge] {
+        let crack = self.crack(edge);
+        crack.weight
+            + match crack.kind {
                 Kind::Outline => 3.0,
                 Kind::Overlap => 1.5,
                 Kind::Crease => 0.0,
@@ -337,8 +323,8 @@ impl<'a> Cracks<'a> {
     }
 
     fn chains(&self) -> Vec<Chain> {
-        // The number of the chain each edge is in, from 1; 0 for none yet.
-        let mut used = vec![0u16; self.weights.len()];
+        // The number of the chain each crack is in, from 1; 0 for none yet.
+        let mut used = vec![0u16; self.found.len()];
         let (mut out, mut ends) = (vec![], vec![]);
         for corner in 0..self.leaving.len() {
             if matches!(self.leaving[corner].count_ones(), 0 | 2) {
@@ -346,20 +332,19 @@ impl<'a> Cracks<'a> {
             }
             let (edges, n) = self.around(corner);
             for &edge in &edges[..n] {
-                if used[edge] == 0 && self.onward(edge, corner).is_none() {
+                if used[self.number(edge)] == 0 && self.onward(edge, corner).is_none() {
                     let (chain, last) = self.follow(edge, corner, out.len() + 1, &mut used);
                     out.push(chain);
                     ends.push([corner, last]);
                 }
             }
         }
-        for corner in 0..self.leaving.len() {
-            for (bit, edge) in [(RIGHT, corner * 2), (DOWN, corner * 2 + 1)] {
-                if self.leaving[corner] & bit != 0 && used[edge] == 0 {
-                    let (chain, last) = self.follow(edge, corner, out.len() + 1, &mut used);
-                    out.push(chain);
-                    ends.push([corner, last]);
-                }
+        for number in 0..self.found.len() {
+            let (edge, corner) = (self.found[number].0, self.found[number].0 / 2);
+            if self.leaving[corner] & self.bits(edge).0 != 0 && used[number] == 0 {
+                let (chain, last) = self.follow(edge, corner, out.len() + 1, &mut used);
+                out.push(chain);
+                ends.push([corner, last]);
             }
         }
         for i in 0..out.len() {
@@ -376,7 +361,7 @@ impl<'a> Cracks<'a> {
         let edges = &mut edges[..n];
         edges.sort_by(|a, b| self.priority(*b).total_cmp(&self.priority(*a)));
         edges.iter().find_map(|&edge| {
-            let chain = usize::from(used[edge]).checked_sub(1)?;
+            let chain = usize::from(used[self.number(edge)]).checked_sub(1)?;
             let middle = self.middle(edge);
             let at = chains[chain].points.iter().position(|p| *p == middle)?;
             let its_end = at <= 1 || at + 2 >= chains[chain].points.len();
@@ -388,21 +373,24 @@ impl<'a> Cracks<'a> {
     fn follow(&self, first: usize, start: usize, number: usize, used: &mut [u16]) -> (Chain, usize) {
         let number = u16::try_from(number).unwrap_or(u16::MAX);
         let mut edges = vec![first];
-        used[first] = number;
+        let mut cracks = vec![self.crack(first)];
+        used[self.number(first)] = number;
         let mut corner = self.other_end(first, start);
         let mut closed = false;
         while let Some(next) = self.onward(edges[edges.len() - 1], corner) {
-            if used[next] != 0 {
+            let at = self.number(next);
+            if used[at] != 0 {
                 closed = next == first;
                 break;
             }
-            used[next] = number;
+            used[at] = number;
             edges.push(next);
+            cracks.push(self.found[at].1);
             corner = self.other_end(next, corner);
         }
         let mut points: Vec<(f32, f32)> = edges.iter().map(|e| self.middle(*e)).collect();
-        let mut weights: Vec<f32> = edges.iter().map(|e| self.weights[*e]).collect();
-        let count = |k: Kind| edges.iter().filter(|e| self.kinds[**e] == k).count();
+        let mut weights: Vec<f32> = cracks.iter().map(|c| c.weight).collect();
+        let count = |k: Kind| cracks.iter().filter(|c| c.kind == k).count();
         let kind = if count(Kind::Outline) * 2 > edges.len() {
             Kind::Outline
         } else if count(Kind::Overlap) > count(Kind::Crease) {
@@ -416,11 +404,89 @@ impl<'a> Cracks<'a> {
             points.push(self.corner_point(corner));
             weights.push(weights[weights.len() - 1]);
         }
-        let mut regions: Vec<Region> = edges.iter().map(|e| self.parts[*e].region()).collect();
+        let mut regions: Vec<Region> = cracks.iter().map(|c| c.part.region()).collect();
         if !closed {
             regions.insert(0, regions[0]);
             regions.push(regions[regions.len() - 1]);
         }
         (Chain { points, weights, closed, kind, regions, meets: [None; 2] }, corner)
+    }
+}
+
+/// A crack stronger than this parts two visible pieces.
+const PARTING: f32 = 0.25;
+
+/// The visible pieces of the baby: cells that are not parted by cracks.
+struct Pieces {
+    /// The runs of cells of each row: where each begins and ends, and the number of its piece.
+    runs: Vec<(usize, usize, usize)>,
+    /// Where the runs of each row begin.
+    rows: Vec<usize>,
+    /// Cells of each piece.
+    sizes: Vec<u32>,
+}
+
+impl Pieces {
+    fn of(cracks: &Cracks) -> Self {
+        let (w, h) = (cracks.cast.width, cracks.cast.height);
+        fn root(parent: &mut [usize], mut i: usize) -> usize {
+            while parent[i] != i {
+                parent[i] = parent[parent[i]];
+                i = parent[i];
+            }
+            i
+        }
+        let (mut runs, mut rows, mut parent) = (vec![], vec![], vec![]);
+        // Columns where a crack parts a cell from the one above.
+        let mut parted = vec![];
+        for j in 0..h {
+            let above: Range<usize> = rows.last().map_or(0, |&from| from)..runs.len();
+            rows.push(runs.len());
+            parted.clear();
+            let first = j * cracks.columns;
+            let parting = cracks.of_row(j).iter().filter(|(_, crack)| crack.weight >= PARTING);
+            let mut from = 0;
+            let mut run = |from: usize, to: usize| {
+                if from < to && cracks.cast.hit(j * w + from) {
+                    runs.push((from, to, parent.len()));
+                    parent.push(parent.len());
+                }
+            };
+            for (edge, _) in parting {
+                let i = edge / 2 - first;
+                if edge.is_multiple_of(2) {
+                    parted.push(i);
+                } else {
+                    // What was met and what was not are always parted.
+                    run(from, i);
+                    from = i;
+                }
+            }
+            run(from, w);
+            for a in above {
+                for b in rows[j]..runs.len() {
+                    let (from, to) = (runs[a].0.max(runs[b].0), runs[a].1.min(runs[b].1));
+                    let count = |to: usize| parted.partition_point(|&i| i < to);
+                    if from < to && count(to) - count(from) < to - from {
+                        let (a, b) = (root(&mut parent, runs[a].2), root(&mut parent, runs[b].2));
+                        parent[b] = a;
+                    }
+                }
+            }
+        }
+        rows.push(runs.len());
+        let mut sizes = vec![0; parent.len()];
+        for (from, to, piece) in &mut runs {
+            *piece = root(&mut parent, *piece);
+            sizes[*piece] += (*to - *from) as u32;
+        }
+        Pieces { runs, rows, sizes }
+    }
+
+    /// The number of the piece that a cell is in, and its cells; `None` where nothing was met.
+    fn at(&self, (i, j): (usize, usize)) -> Option<(usize, u32)> {
+        let runs = &self.runs[self.rows[j]..self.rows[j + 1]];
+        let (from, to, piece) = *runs.get(runs.partition_point(|run| run.1 <= i))?;
+        (from..to).contains(&i).then(|| (piece, self.sizes[piece]))
     }
 }

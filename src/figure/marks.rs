@@ -220,8 +220,9 @@ impl Scale {
         let step = HEIGHT * scale / 5.0;
         let low = -step * f32::from(5 - fifths);
         let widest = cast.map_or(radius, |c| {
-            c.hits()
-                .filter(|(_, y, _)| (low - 0.5..low + step * 5.0 + 0.5).contains(y))
+            (0..c.height)
+                .filter(|&j| (low - 0.5..low + step * 5.0 + 0.5).contains(&c.centre(0, j).1))
+                .flat_map(|j| c.hits_of_row(j))
                 .map(|(x, _, _)| x * side)
                 .fold(radius, f32::max)
         });

@@ -71,9 +71,12 @@ pub fn draw(
         // Where the head ends, whatever hides what: without it a curled baby is a shape, not a baby.
         if let Some(window) = Window::round(cast, |i| cast.hit(i)) {
             let of_head = |i: usize| if cast.hit(i) && cast.part[i].is_head() { 0.5 } else { -0.5 };
-            let mut head = Coarse::of(cast, 2, of_head);
+            let fill = |first: usize, row: &mut [f32]| {
+                row.iter_mut().zip(first..).for_each(|(cell, i)| *cell = of_head(i));
+            };
+            let mut head = Coarse::of(cast, 2, fill);
             head.blur(1, 2);
-            let head = head.spread();
+            let head = head.spread(vec![]);
             for line in Tracer::default().contours(cast, window, |i| head[i]) {
                 if length(&line) > 6.0 {
                     trace(&grid::smooth(&line, true, 0.4 / cast.cell), true, &mut inner);
