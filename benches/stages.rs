@@ -84,6 +84,7 @@ fn main() {
     println!("{:<34} {:>9} {:>9} {:>9}   runs", "milliseconds", "shortest", "middle", "longest");
     row("read (text to Exam)", 200, || exam::read(NAME, EXAM));
     row("conclude and reckon", 200, || reckon::reckon(&exam, &Default::default()).remarks);
+    row("agreement alone", 200, || reckon::agreement(&exam, &conclusions));
     row("load words", 50, || Words::load("en"));
     row("load fonts", 50, Fonts::load);
     row("pose (Exam to Pose)", 40, || pose::from_exam(&exam, &conclusions));

@@ -299,6 +299,8 @@ numbers-curves-hadlock-none = Hadlock: from 10+0 to 40+0 only.
 numbers-curves-no-weeks = No reference weights: the weeks are not given.
 
 check-remarks-none = Nothing recorded here meets an act-now rule or contradicts itself. That rules nothing out.
+# $positions are the spelled out names of positions.
+check-fits = What was found fits: { $positions }.
 check-quieted = Left out for this run, as asked: { $ids }.
 check-local = Reckoned by local thresholds, from the clinic's file.
 check-problems = In the file

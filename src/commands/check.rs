@@ -92,6 +92,9 @@ fn text(loaded: &Loaded<'_>, curves: bool, words: &Words, look: Look) -> Result<
         let sentence = said::conclusion(exam, index, conclusion, words)?;
         let sentence = load::of_baby(sentence, index, exam.babies.len(), words)?;
         text.push_str(&paragraph(&sentence, Column::Margin));
+        if let Some(fits) = fits(loaded, index, words)? {
+            text.push_str(&paragraph(&load::of_baby(fits, index, exam.babies.len(), words)?, Column::Margin));
+        }
     }
     text.push('\n');
     let numbers = numbers::lines(exam, &loaded.reckoning, curves, words)?;
@@ -118,6 +121,20 @@ fn text(loaded: &Loaded<'_>, curves: bool, words: &Words, look: Look) -> Result<
         text.push_str(&format!("\n{}\n{problems}", words.say("check-problems", &[])?));
     }
     Ok(format!("{}\n", text.trim_end()))
+}
+
+/// More positions than this say nothing.
+const FEW_FITS: usize = 3;
+
+/// The positions that fit, where the conclusion names none and few do.
+fn fits(loaded: &Loaded<'_>, index: usize, words: &Words) -> Result<Option<String>, WordsError> {
+    let concluded = loaded.reckoning.conclusions.get(index).is_some_and(|c| c.position.is_some());
+    let fits = loaded.reckoning.agreement.get(index).map_or(&[][..], |agreement| &agreement.fits[..]);
+    if concluded || fits.is_empty() || fits.len() > FEW_FITS {
+        return Ok(None);
+    }
+    let positions: Vec<String> = fits.iter().map(|position| position.words()).collect();
+    words.say("check-fits", &[("positions", &positions.join("; "))]).map(Some)
 }
 
 fn remarks(loaded: &Loaded<'_>, words: &Words, look: Look, grades: &[Grade]) -> Result<String, WordsError> {
