@@ -177,9 +177,9 @@ pub struct Handout {
 /// `note`
 #[derive(Args)]
 pub struct Note {
-    /// Exam file; `-` is standard input
-    #[arg(value_name = "EXAM")]
-    pub exam: PathBuf,
+    /// The exam.
+    #[command(flatten)]
+    pub given: Exams,
     /// What is written; a file ending in .txt is a text, .json is fhir
     #[arg(long = "as", value_name = "FORM")]
     pub form: Option<NoteForm>,
@@ -198,6 +198,9 @@ pub struct Note {
     /// The clinic's own file, for its thresholds
     #[arg(long, value_name = "FILE")]
     pub clinic: Option<PathBuf>,
+    /// Leave out this lesser remark, named by its id, and say so; once for each
+    #[arg(long, value_name = "ID")]
+    pub quiet_remark: Vec<String>,
 }
 
 /// Forms of an entry.

@@ -91,7 +91,11 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
 }
 
 fn note(asked: cli::Note) -> Result<Work, String> {
-    only_once(std::iter::once(&asked.exam).chain(&asked.clinic).map(AsRef::as_ref))?;
+    only_once(asked.given.exams.iter().chain(&asked.clinic).map(AsRef::as_ref))?;
+    let given = given(&asked.given);
+    let [exam] = &given[..] else {
+        return Err(format!("an entry is of one visit, and there are {}; make one for each", given.len()));
+    };
     let output = asked.output.filter(|path| path.as_os_str() != "-");
     if let Some(path) = output.as_deref().filter(|path| files::is_directory(path)) {
         return Err(format!("{} is a directory; name a file in it", path.display()));
@@ -122,11 +126,12 @@ fn note(asked: cli::Note) -> Result<Work, String> {
         getrandom::fill(&mut seed).map_err(|fault| format!("no random numbers for the ids: {fault}"))?;
     }
     let note = Note {
-        exam: load(&asked.exam),
+        exam: exam.load(false),
         form,
         share: asked.share,
         lang: asked.lang,
         clinic: asked.clinic.as_deref().map(load),
+        quiet: asked.quiet_remark,
         seed,
         to_file: file.is_some(),
     };

@@ -90,9 +90,14 @@ impl Entry<'_> {
         Ok(told)
     }
 
-    /// What an entry is and is not.
+    /// What an entry is and is not, and which remarks were left out of it.
     pub fn cautions(&self) -> Result<String, WordsError> {
-        self.words.say("chart-cautions", &[])
+        let cautions = self.words.say("chart-cautions", &[])?;
+        if self.reckoning.quieted.is_empty() {
+            return Ok(cautions);
+        }
+        let ids = self.reckoning.quieted.join(", ");
+        Ok(format!("{} {cautions}", self.words.say("check-quieted", &[("ids", &ids)])?))
     }
 
     /// Versions of the program and its rules; local thresholds are named.

@@ -42,6 +42,8 @@ pub struct Note {
     pub lang: String,
     /// The clinic's file, for its thresholds.
     pub clinic: Option<Source>,
+    /// Lesser remarks to be left out, by id; the entry says so.
+    pub quiet: Vec<String>,
     /// Random bytes, fresh for each request: the ids of a bundle come from them.
     pub seed: Seed,
     /// Whether the entry goes into a file; else it is printed.
@@ -59,9 +61,11 @@ pub fn run(options: &Note, look: Look) -> Outcome {
     if let Err(outcome) = loaded.exam(look) {
         return outcome;
     }
-    let mut notes = loaded.problems(look) + &clinic_problems;
-    if clinic_failed {
-        let why = "the clinic's file has a fault".to_owned();
+    let unquietable = load::unquietable(&options.quiet);
+    let mut notes = loaded.problems(look) + &clinic_problems + &unquietable;
+    if clinic_failed || !unquietable.is_empty() {
+        let why = if clinic_failed { "the clinic's file has a fault" } else { "a remark cannot be left out" }
+            .to_owned();
         return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
     }
     if let (true, Some(exam)) = (options.share, &loaded.reading.exam) {
@@ -71,6 +75,7 @@ pub fn run(options: &Note, look: Look) -> Outcome {
         loaded.reckoning = reckon::reckon(&exam, &thresholds);
         loaded.reading.exam = Some(exam);
     }
+    loaded.reckoning.quiet(&options.quiet);
     let Some(exam) = &loaded.reading.exam else { return Outcome { notes, ..Outcome::default() } };
     match make(exam, &loaded, options, &words) {
         Ok((bytes, made)) => {

@@ -14,6 +14,7 @@ pub fn note(text: &str, form: Form, share: bool) -> Outcome {
         share,
         lang: "en".to_owned(),
         clinic: None,
+        quiet: vec![],
         seed: [7; 16],
         to_file: false,
     };
@@ -229,4 +230,34 @@ fn the_fullest_slip_fits() {
         head = \"right, above navel\"\nheart = \"right, above navel\"\nheart-rate = 148\n";
     let slip = note(text, Form::Slip(Format::Pdf), false);
     assert_eq!((slip.code, slip.pages.len()), (exit::ACT_NOW, 1), "{}", slip.notes);
+}
+
+/// A line that was said gives the same note as the file it came from, and the note's own line, said again, the same line.
+#[test]
+fn a_note_from_a_line_is_the_note_of_its_file() {
+    for exam in ["examples/head-down-left.toml", "examples/twins.toml", "examples/crosswise.toml"] {
+        let of_file = run(&["note", exam]);
+        let text = String::from_utf8(of_file.stdout).expect("text");
+        let line = text.lines().find(|line| line.contains("; ")).expect("the line of shorthand");
+        let of_line = run(&["note", "--say", line]);
+        assert_eq!(of_line.status.code(), of_file.status.code());
+        assert_eq!(String::from_utf8(of_line.stdout).expect("text"), text, "{exam}");
+    }
+    let two = run(&["note", "--say", "37+0 LOA", "--say", "38+0 LOA"]);
+    assert_eq!(two.status.code(), Some(2));
+    assert!(said(&two).contains("an entry is of one visit, and there are 2"), "{}", said(&two));
+}
+
+#[test]
+fn a_remark_that_is_left_out_is_named() {
+    let whole = run(&["note", "--say", "38+0 breech"]);
+    let text = String::from_utf8(whole.stdout).expect("text");
+    assert!(text.contains("The baby is not head down"), "{text}");
+    let quiet = run(&["note", "--say", "38+0 breech", "--quiet-remark", "not-head-down"]);
+    let text = String::from_utf8(quiet.stdout).expect("text");
+    assert!(!text.contains("The baby is not head down"), "{text}");
+    assert!(text.replace('\n', " ").contains("Left out for this run, as asked: not-head-down."), "{text}");
+    let refused = run(&["note", "--say", "38+0 breech FM none", "--quiet-remark", "movements-none"]);
+    assert_eq!(refused.status.code(), Some(3));
+    assert!(said(&refused).contains("cannot be silenced"), "{}", said(&refused));
 }
