@@ -153,7 +153,9 @@ fn words_of<'a>(exam: &'a Exam, key: &str) -> Option<&'a str> {
 fn finding(exam: &Exam, key: &str, value: &str, place: Stands, words: &Words) -> Result<String, WordsError> {
     let name = key.rsplit('.').next().unwrap_or(key);
     let plain = if key == "note" || !key.contains('.') { value.to_owned() } else { in_words(value, words)? };
-    let state = ["not ", "could not tell"].iter().any(|start| value.starts_with(start));
+    // `heart = "heard"` says no place: it is told like a state.
+    let heard = name == "heart" && value.starts_with("heard");
+    let state = heard || ["not ", "could not tell"].iter().any(|start| value.starts_with(start));
     let with_state = format!("found-{name}-state");
     let id = if state && words.has(&with_state) { with_state } else { format!("found-{name}") };
     let mean = match (name, baby_of(key)) {
