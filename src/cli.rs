@@ -169,6 +169,15 @@ pub struct Handout {
     /// Make the page despite this act-now remark, named by its id; once for each
     #[arg(long, value_name = "ID")]
     pub despite: Vec<String>,
+    /// The emergency number to print, such as 999 or 112; else the one of the clinic's file
+    #[arg(long, value_name = "NUMBER")]
+    pub emergency: Option<String>,
+    /// Invite the family to lay an ear where the heart was heard; left out when something stands against it
+    #[arg(long)]
+    pub invite_listening: bool,
+    /// Print the tape and the heart's rate
+    #[arg(long)]
+    pub numbers: bool,
     /// How many pages are made at the same time, 1 to 256; as a rule one for each processor
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=256))]
     pub at_once: Option<u16>,

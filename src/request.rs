@@ -80,6 +80,9 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                     clinic: clinic.clone(),
                     layout: layout.clone(),
                     despite: page.despite.clone(),
+                    emergency: page.emergency.clone(),
+                    invite_listening: page.invite_listening,
+                    numbers: page.numbers,
                 })
             };
             documents(&exams, &target, format, at_once, Box::new(make))

@@ -6,13 +6,13 @@
 use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
 use super::{Format, Outcome, Source, exit};
-use crate::clinic::Clinic;
+use crate::clinic::{self, Clinic};
 use crate::exam::Exam;
 use crate::figure::{Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::reckon::{Grade, Remark};
 use crate::report::Look;
-use crate::sheet::family::{self, ClinicLines};
+use crate::sheet::family::{self, Asked, Invitation};
 use crate::sheet::{FAMILY_PAGE, Layout};
 use crate::words::{Words, WordsError};
 use crate::write::TextAs;
@@ -43,6 +43,12 @@ pub struct Handout {
     pub layout: Option<Source>,
     /// Ids of act-now remarks despite which the page is made.
     pub despite: Vec<String>,
+    /// The emergency number to print, whatever the clinic's file says.
+    pub emergency: Option<String>,
+    /// Invite to lay an ear where the heart was heard.
+    pub invite_listening: bool,
+    /// Print the tape and the heart's rate.
+    pub numbers: bool,
 }
 
 /// Make the family page, unless something stands against it.
@@ -51,6 +57,12 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };
+    if let Some(Err(expected)) = options.emergency.as_deref().map(clinic::is_number) {
+        let number = options.emergency.as_deref().unwrap_or_default();
+        let why = format!("--emergency {number}: expected {expected}");
+        let notes = format!("handspan: {why}\n");
+        return Outcome { notes, why, code: exit::FAILED, ..Outcome::default() };
+    }
     let (clinic, clinic_problems, clinic_failed) = load::clinic(options.clinic.as_ref(), look);
     let loaded = load::exam(&options.exam, clinic.as_ref());
     let exam = match loaded.exam(look) {
@@ -81,8 +93,15 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
         let why = "the clinic's file has a fault".to_owned();
         return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
     }
-    match page(exam, &loaded, clinic.as_ref(), options, &words) {
+    let missing = blank_lines(clinic.as_ref(), options);
+    let mut clinic = clinic.unwrap_or_default();
+    clinic.emergency = options.emergency.clone().or(clinic.emergency);
+    let invite_listening = options.invite_listening || clinic.invite_listening;
+    let asked = Asked { invite_listening, numbers: options.numbers };
+    match page(exam, &loaded, &clinic, asked, options, &words) {
         Ok(pages) => {
+            notes.push_str(&missing);
+            notes.push_str(&left_out(exam, &loaded, asked));
             Outcome { notes, pages, made: "the family page", code: loaded.code(), ..Outcome::default() }
         }
         Err(why) => {
@@ -153,16 +172,16 @@ const TYPE_PT: f32 = 12.0;
 fn page(
     exam: &Exam,
     loaded: &Loaded<'_>,
-    clinic: Option<&Clinic>,
+    clinic: &Clinic,
+    asked: Asked,
     options: &Handout,
     words: &Words,
 ) -> Result<Vec<Vec<u8>>, String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
     let maker = Maker { words, fonts: &fonts };
     let layout = layout(options)?;
-    let lines = clinic_lines(clinic, words).map_err(|e| e.to_string())?;
     let content =
-        family::content(exam, &loaded.reckoning.conclusions, &lines, words).map_err(|e| e.to_string())?;
+        family::content(exam, &loaded.reckoning, clinic, asked, words).map_err(|e| e.to_string())?;
     let pose = picture::pose(exam, loaded);
     let wanted = Wanted {
         style: Style::Soft,
@@ -201,19 +220,39 @@ fn layout(options: &Handout) -> Result<Layout, String> {
     }
 }
 
-/// The clinic's name and numbers as the page prints them.
-fn clinic_lines(clinic: Option<&Clinic>, words: &Words) -> Result<ClinicLines, WordsError> {
-    let Some(clinic) = clinic else { return Ok(ClinicLines::default()) };
-    let mut phones = vec![];
-    for (id, number) in [
-        ("phone-labour-ward", &clinic.labour_ward),
-        ("phone-day", &clinic.day),
-        ("phone-night", &clinic.night),
-        ("phone-emergency", &clinic.emergency),
-    ] {
-        if let Some(number) = number {
-            phones.push(words.say(id, &[("number", number)])?);
-        }
+/// What the page leaves to be written in by hand, as a warning; empty when nothing.
+fn blank_lines(clinic: Option<&Clinic>, options: &Handout) -> String {
+    let none = Clinic::default();
+    let given = clinic.unwrap_or(&none);
+    let round_the_clock = given.labour_ward.is_some() || given.night.is_some();
+    let lines: Vec<&str> = [
+        (given.name.is_none(), "the clinic's name"),
+        (!round_the_clock, "a telephone number that is answered at night"),
+        (given.emergency.is_none() && options.emergency.is_none(), "the emergency number"),
+    ]
+    .into_iter()
+    .filter_map(|(missing, what)| missing.then_some(what))
+    .collect();
+    let (what, from) = match (lines.as_slice(), clinic) {
+        ([], _) => return String::new(),
+        (lines, Some(_)) => (lines.join(", "), "the clinic's file does not give it"),
+        (lines, None) => (lines.join(", "), "no --clinic file is given"),
+    };
+    format!("handspan: write in by hand before the page goes home: {what} ({from})\n")
+}
+
+/// Why the invitation to listen is not on the page although it was asked for; empty when it is, or was not asked for.
+fn left_out(exam: &Exam, loaded: &Loaded<'_>, asked: Asked) -> String {
+    if !asked.invite_listening {
+        return String::new();
     }
-    Ok(ClinicLines { name: clinic.name.clone(), phones })
+    let why = match family::may_invite(exam, &loaded.reckoning) {
+        Invitation::May => return String::new(),
+        Invitation::NoMark => "the place where the heart was heard is not recorded",
+        Invitation::Twins => "there is more than one baby",
+        Invitation::Movements => "the movements are not recorded as usual",
+        Invitation::Rate => "the rate or the rhythm of the heart is to be looked at",
+        Invitation::Weeks => "it is for 28 weeks and later",
+    };
+    format!("{}: the invitation to listen is left out: {why}\n", loaded.name)
 }

@@ -16,6 +16,8 @@ const INK: Colour = Colour::hex(0x221C19);
 const RULE: Colour = Colour::hex(0x7D746D);
 /// Width of frames and of lines to write on, in mm.
 const RULE_MM: f32 = 0.3;
+/// Width of the frame round what matters most, in mm.
+const BOLD_MM: f32 = 0.9;
 
 impl Layout {
     /// The scale at which a figure of this frame fills its box: mm on the page for a cm of the body.
@@ -57,6 +59,9 @@ pub fn compose(
     let mut elements = vec![];
     let mut list = 0;
     for (b, placed) in layout.boxes.iter().zip(&page.placed) {
+        if placed.is_left_out {
+            continue;
+        }
         let corner = PagePoint::new(layout.margin_mm + placed.x, layout.margin_mm + placed.y);
         elements.extend(edge(b.edge, corner, placed));
         if b.holds.contains(&Holds::Picture) {
@@ -259,11 +264,13 @@ fn decoration(block: &SetBlock, origin: PagePoint) -> Vec<Item<PagePoint>> {
 }
 
 fn edge(edge: Edge, corner: PagePoint, placed: &Placed) -> Option<Element> {
-    let path = match edge {
+    let (colour, width) = match edge {
         Edge::None => return None,
-        Edge::Line => rounded(corner.x, corner.y, placed.width, placed.height, 8.0 * MM_PER_PT),
+        Edge::Line => (RULE, RULE_MM),
+        Edge::Bold => (INK, BOLD_MM),
     };
-    let items = vec![Item::Stroke { path, colour: RULE, width: RULE_MM, dash: None }];
+    let path = rounded(corner.x, corner.y, placed.width, placed.height, 8.0 * MM_PER_PT);
+    let items = vec![Item::Stroke { path, colour, width, dash: None }];
     Some(Element { tag: Tag::Artifact, items })
 }
 

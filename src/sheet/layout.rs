@@ -80,6 +80,8 @@ pub(super) enum Holds {
 pub(super) enum Edge {
     None,
     Line,
+    /// For what matters most.
+    Bold,
 }
 
 /// A box of the page's grid.

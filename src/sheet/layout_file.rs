@@ -246,7 +246,11 @@ impl Reader<'_> {
             type_pt,
             may_shrink_pt,
             at_least_mm: mm("at-least", &raw.at_least)?,
-            edge: self.one_of(&at("edge"), &raw.edge, &[("none", Edge::None), ("line", Edge::Line)])?,
+            edge: self.one_of(
+                &at("edge"),
+                &raw.edge,
+                &[("none", Edge::None), ("line", Edge::Line), ("bold", Edge::Bold)],
+            )?,
             padding_mm: mm("padding", &raw.padding)?,
             name,
         })

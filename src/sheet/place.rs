@@ -22,6 +22,8 @@ pub(super) struct Placed {
     pub width: f32,
     pub height: f32,
     pub words: Setting,
+    /// There is nothing in it: it is not drawn.
+    pub is_left_out: bool,
 }
 
 /// Places every box of `layout` within `width` x `height` mm; `words` are the blocks of each box, `shapes` the
@@ -116,10 +118,13 @@ fn try_place(
     tree.disable_rounding();
     let lib = |e: taffy::TaffyError| does_not_fit(layout, &layout.boxes[0], e.to_string());
 
+    let empty: Vec<bool> = layout.boxes.iter().zip(words).map(|(b, words)| is_empty(b, words)).collect();
+    let tracks = Tracks::of(layout, &empty);
     let mut nodes = vec![];
     for (i, b) in layout.boxes.iter().enumerate() {
         let style = Style {
-            grid_row: lines(b.rows),
+            display: if empty[i] || !tracks.has(b.rows) { Display::None } else { Display::Grid },
+            grid_row: lines(tracks.within(b.rows)),
             grid_column: lines(b.columns),
             min_size: Size {
                 width: auto(),
@@ -129,9 +134,8 @@ fn try_place(
         };
         nodes.push(tree.new_leaf_with_context(style, i).map_err(lib)?);
     }
-    let last_row = layout.boxes.iter().map(|b| b.rows.1).max().unwrap_or(1);
-    let row = |row: u16| -> GridTemplateComponent<String> {
-        let picture = |b: &Place| b.holds.contains(&Holds::Picture) && (b.rows.0..=b.rows.1).contains(&row);
+    let row = |row: &u16| -> GridTemplateComponent<String> {
+        let picture = |b: &Place| b.holds.contains(&Holds::Picture) && (b.rows.0..=b.rows.1).contains(row);
         // The picture takes what the words leave.
         if layout.boxes.iter().any(picture) { fr(1.0) } else { auto() }
     };
@@ -142,7 +146,7 @@ fn try_place(
         gap: Size { width: length(layout.column_gap_mm), height: length(layout.row_gap_mm) },
         align_content: AlignContent::START,
         grid_template_columns: vec![equal; usize::from(layout.columns)].into_iter().collect(),
-        grid_template_rows: (1..=last_row).map(row).collect(),
+        grid_template_rows: tracks.0.iter().map(row).collect(),
         ..Default::default()
     };
     let root = tree.new_with_children(root_style, &nodes).map_err(lib)?;
@@ -192,7 +196,8 @@ fn try_place(
             y: at.location.y,
             width: at.size.width,
             height: at.size.height,
-            words: set(i, at.size.width),
+            words: if empty[i] { Setting::default() } else { set(i, at.size.width) },
+            is_left_out: empty[i] || !tracks.has(layout.boxes[i].rows),
         });
     }
     match fault {
@@ -201,6 +206,34 @@ fn try_place(
         Some((i, SetError::TooWide(words))) => {
             Err(does_not_fit(layout, &layout.boxes[i], format!("`{words}` is wider than the box")))
         }
+    }
+}
+
+/// A box for words that has none.
+fn is_empty(b: &Place, words: &[Block]) -> bool {
+    !b.holds.is_empty() && !b.holds.contains(&Holds::Picture) && words.is_empty()
+}
+
+/// The rows in which anything stands, as the layout numbers them: what is left out leaves no gap.
+struct Tracks(Vec<u16>);
+
+impl Tracks {
+    fn of(layout: &Layout, empty: &[bool]) -> Self {
+        let filled = |row: &u16| {
+            let here = layout.boxes.iter().zip(empty).filter(|(b, _)| (b.rows.0..=b.rows.1).contains(row));
+            here.filter(|(b, _)| !b.holds.is_empty()).any(|(_, empty)| !empty)
+        };
+        let last = layout.boxes.iter().map(|b| b.rows.1).max().unwrap_or(1);
+        Self((1..=last).filter(filled).collect())
+    }
+    fn has(&self, (first, last): (u16, u16)) -> bool {
+        self.0.iter().any(|row| (first..=last).contains(row))
+    }
+    /// The same rows, counted without those that are left out.
+    fn within(&self, (first, last): (u16, u16)) -> (u16, u16) {
+        let before = self.0.iter().filter(|row| **row < first).count() as u16;
+        let upto = self.0.iter().filter(|row| **row <= last).count() as u16;
+        (before + 1, upto.max(before + 1))
     }
 }
 

@@ -86,7 +86,7 @@ fn a_layout_file_is_read_or_its_fault_is_named() {
         ),
         (
             format!("{page}{one}edge = \"lime\"\n"),
-            "x.toml:6:8: box `call`: edge `lime` is not known, did you mean `line`?; known are none, line",
+            "x.toml:6:8: box `call`: edge `lime` is not known, did you mean `line`?; known are none, line, bold",
         ),
         (
             format!("{page}{one}padding = \"4\"\n"),
@@ -341,10 +341,13 @@ fn the_reading_order_is_title_picture_findings_then_when_to_call() {
         .iter()
         .filter_map(|e| match &e.tag {
             Tag::Figure { .. } => Some("(picture)".to_owned()),
-            Tag::H1 | Tag::H2 => match &e.items[0] {
-                Item::Text(t) => Some(t.text.clone()),
-                _ => None,
-            },
+            Tag::H1 | Tag::H2 => {
+                let line = |item: &Item<PagePoint>| match item {
+                    Item::Text(t) => t.text.clone(),
+                    _ => String::new(),
+                };
+                Some(e.items.iter().map(line).collect())
+            }
             _ => None,
         })
         .collect();
@@ -354,10 +357,9 @@ fn the_reading_order_is_title_picture_findings_then_when_to_call() {
             "How your baby is lying",
             "(picture)",
             "About this page",
-            "When to call",
-            "Your baby’s movements",
-            "Go in now",
-            "Call now, day or night"
+            "Is your baby moving less, or not as usual?",
+            "Go in now, or call 999",
+            "Call today, day or night"
         ]
     );
 }

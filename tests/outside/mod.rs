@@ -6,10 +6,11 @@ mod fhir;
 mod numbers;
 mod schema;
 
-use crate::pages::{cases, clinic, texts, words};
+use crate::pages::{cases, clinic, content, texts, words};
 use crate::stand_in::{conclusion, exam, scene};
+use handspan::clinic::Clinic;
 use handspan::fonts::Fonts;
-use handspan::sheet::{Content, Layout, PICTURE, Sheet, compose, family};
+use handspan::sheet::{Content, Layout, PICTURE, Sheet, compose};
 use handspan::write::{TextAs, pdf, png, svg};
 use resvg::tiny_skia::Pixmap;
 use std::path::{Path, PathBuf};
@@ -109,12 +110,12 @@ fn pdftotext_reads_every_word_back() {
     let f = fonts();
     let mut all = sheets();
     // Characters that share a glyph, and accents.
-    let mut odd = family::ClinicLines {
+    let odd = Clinic {
         name: Some("Ch\u{e9}rie\u{a0}Vi\u{1ec7}t \u{2010} - \u{2011}".into()),
+        labour_ward: Some("+44\u{a0}1632\u{a0}960\u{a0}417".into()),
         ..clinic()
     };
-    odd.phones = vec!["+44\u{a0}1632\u{a0}960\u{a0}417".into()];
-    let content = family::content(&exam(None), &[conclusion()], &odd, &words()).unwrap();
+    let content = content(&exam(None), &[conclusion()], &odd);
     let layout = Layout::read(handspan::sheet::FAMILY_PAGE.0, handspan::sheet::FAMILY_PAGE.1).unwrap();
     all.push(("odd".into(), compose(&layout, &[scene()], &content, &words(), &f).unwrap()));
     for (name, sheet) in all {
