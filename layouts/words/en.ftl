@@ -626,11 +626,11 @@ family-next-title = To talk over with your midwife
 # Source: RCOG-BREECH; NASSAR
 family-next-scan = A scan, to be more sure
 # Source: RCOG-BREECH
-family-next-turn = Turning your baby, done by trained hands on your bump
+family-next-turn = Turning your baby, by trained hands
 # Source: RCOG-BREECH
-family-next-operation = A birth by a planned operation (a caesarean)
+family-next-operation = A planned operation (caesarean)
 # Source: RCOG-BREECH
-family-next-bottom-first = A planned birth with the bottom first
+family-next-bottom-first = A planned birth, bottom first
 # Source: RCOG-50
 family-next-stay = A stay in hospital until the birth
 # Source: RCOG-50
@@ -640,7 +640,6 @@ family-next-not-told = Ask your midwife about a scan.
 # Source: common practice
 family-next-twins = Ask your midwife what this may mean for the birth.
 
-family-about-title = About this page
 family-hold = Hold this page on your bump with the picture facing out. Then the sides match.
 family-hands = This was felt by hand. It is not a scan, and hands can be wrong.
 family-hands-scan = Some of this was felt by hand and some seen on a scan. The picture is not a scan, and hands can be wrong.
@@ -648,7 +647,7 @@ family-scan = This was seen on a scan. The picture is a drawing, not a scan, and
 # How it was found is not recorded.
 family-written = This is what was written down that day. The picture is not a scan, and it can be wrong.
 family-turn = Babies turn. This page shows one day. When you get a new page, put this one away.
-family-artist = Face, arms and legs are the artist's: only what was found is known.
+family-artist = Face, arms and legs are the artist’s guess.
 # Where it is not known how the baby lies.
 family-none-drawn = No baby is drawn, as it is not known how your baby lies.
 
@@ -666,7 +665,7 @@ family-number-rate = Heartbeats in one minute: { $rate }.
 family-number-rate-of = Heartbeats of baby { $number } in one minute: { $rate }.
 
 # Source: CDC-HH
-family-worried = If you are worried, call, even if it is not on this list. Say that you are pregnant.
+family-worried = If you are worried, call, even if it is not on this page. Say that you are pregnant.
 family-clinic-blank = Call ____
 family-number-blank = Number ____
 # Telephone numbers of the clinic's file. $number is printed as it was written, or is empty: then it stands below, large.
@@ -722,7 +721,7 @@ family-call-title = Call today, day or night
 # Source: CDC-HH; HEAT
 family-call-waters = Your waters break: fluid leaks from the vagina
 # Source: common practice
-family-call-tightenings = Tightenings that come again and again before 37 weeks
+family-call-tightenings = Tightenings again and again before 37 weeks
 # Source: common practice
 family-call-itching = Itching, most of all of hands or feet
 # Source: CDC-HH; WHO-DS

@@ -57,7 +57,7 @@ pub(super) fn place(
         (lowest, fault) => Err(does_not_fit(
             layout,
             fault,
-            format!("it ends {lowest:.1} mm below the margin; the page holds too much"),
+            format!("its words need {lowest:.1} mm more than there is; the page holds too much"),
         )),
     }
 }
@@ -78,14 +78,18 @@ struct Tries<'a> {
 }
 
 impl Tries<'_> {
-    /// How far the lowest box ends below the margin (negative: above it), and which box that is.
+    /// How far the words of the fullest box end below its place or the margin (negative: above), and which box that is.
     fn overflow(&self, placed: &[Placed]) -> (f32, &Place) {
         self.layout
             .boxes
             .iter()
             .zip(placed)
-            .filter(|(b, _)| !b.holds.is_empty())
-            .map(|(b, p)| (p.y + p.height - self.height, b))
+            .filter(|(b, p)| !b.holds.is_empty() && !p.is_left_out)
+            .map(|(b, p)| {
+                let needed = (p.words.height_mm + 2.0 * b.padding_mm).max(b.at_least_mm);
+                // A box over several rows does not always stretch them.
+                ((p.y + p.height - self.height).max(needed - p.height), b)
+            })
             .fold((f32::MIN, &self.layout.boxes[0]), |worst, one| if one.0 > worst.0 { one } else { worst })
     }
 

@@ -61,9 +61,15 @@ fn unbroken(number: &str) -> String {
     if number.chars().count() > ONE_LINE { number.to_owned() } else { number.replace(' ', "\u{a0}") }
 }
 
+/// The question about movements.
+pub(super) fn moves_title(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
+    let title = if told.several { "family-moves-title-more" } else { "family-moves-title-one" };
+    Ok(vec![told.block(Kind::Part, title)?])
+}
+
+/// What to do then.
 pub(super) fn moves(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     let weeks = told.exam.weeks;
-    let title = if told.several { "family-moves-title-more" } else { "family-moves-title-one" };
     let early = weeks.is_some() && weeks < MOVEMENTS_FELT_BY;
     let mut text = vec!["family-moves-wait"];
     if weeks.is_none() || weeks >= LATE_FROM {
@@ -71,7 +77,7 @@ pub(super) fn moves(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     }
     text.push("family-moves-monitor");
     let text: Vec<String> = text.into_iter().map(|id| told.say(id)).collect::<Result<_, _>>()?;
-    let mut out = vec![told.block(Kind::Part, title)?, told.block(Kind::Lead, "family-moves-call")?];
+    let mut out = vec![told.block(Kind::Lead, "family-moves-call")?];
     if early {
         out.push(told.block(Kind::Strong, "family-moves-early")?);
     }

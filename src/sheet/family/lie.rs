@@ -2,6 +2,7 @@
 
 use super::Told;
 use super::known::Known;
+use super::notice::notice;
 use crate::exam::{Baby, Back, BackTurn, Conclusion, Finding, Lie, Presentation};
 use crate::sheet::content::{Block, Kind};
 use crate::units::MotherSide;
@@ -32,6 +33,7 @@ pub(super) fn found(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
         if which_way(conclusion).is_some() || conclusion.back.is_some() {
             rest.push(back_sentence(baby, conclusion, probably.back, told)?);
         }
+        rest.extend(notice(told)?);
         if !rest.is_empty() {
             out.push(Block::new(Kind::Text, rest.join(" ")));
         }

@@ -95,13 +95,13 @@ pub fn content(
     let found = lie::found(told)?;
     let description = found.iter().map(|b| b.text.as_str()).collect::<Vec<_>>().join(" ");
     put("family-found", found);
-    put("family-notice", notice::notice(told)?);
     put("family-next", next::next(told)?);
     put("family-about", about(told)?);
     put("family-picture", picture(told)?);
     put("family-heart", heart::heart(told, reckoning, asked)?);
     put("family-numbers", if asked.numbers { numbers::numbers(told)? } else { vec![] });
 
+    put("family-moves-title", call::moves_title(told)?);
     put("family-moves", call::moves(told)?);
     put("family-phone", call::phone(clinic, words)?);
     put("family-go", call::go(told, clinic)?);
@@ -120,26 +120,27 @@ pub fn may_invite(exam: &Exam, reckoning: &Reckoning) -> Invitation {
     heart::may_invite(exam, reckoning)
 }
 
-/// How far to trust the page, and for how long.
+/// How far to trust the page, for how long, and how to hold it.
 fn about(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
-    let mut said = vec![];
+    let mut out = vec![];
     if let Some(id) = known::message(told.known) {
-        said.push(told.say(id)?);
+        out.push(told.block(Kind::Strong, id)?);
     }
-    said.push(told.say("family-turn")?);
-    Ok(vec![told.block(Kind::Heading, "family-about-title")?, Block::new(Kind::Text, said.join(" "))])
+    out.push(told.block(Kind::Text, "family-turn")?);
+    out.push(told.block(Kind::Text, "family-hold")?);
+    Ok(out)
 }
 
-/// How to hold the picture, and what of it is known.
+/// What of the picture is known: a whole baby, rounds for head and bottom, or nothing.
 fn picture(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
-    let mut said = vec![told.say("family-hold")?];
-    if !told.early {
-        // What the picture shows: a whole baby, rounds for head and bottom, or nothing.
-        if told.conclusions.iter().any(|c| c.lie.is_some() && c.back.is_some()) {
-            said.push(told.say("family-artist")?);
-        } else if told.conclusions.iter().all(|c| c.lie.is_none()) {
-            said.push(told.say("family-none-drawn")?);
-        }
-    }
-    Ok(vec![Block::new(Kind::Text, said.join(" "))])
+    let id = if told.early {
+        return Ok(vec![]);
+    } else if told.conclusions.iter().any(|c| c.lie.is_some() && c.back.is_some()) {
+        "family-artist"
+    } else if told.conclusions.iter().all(|c| c.lie.is_none()) {
+        "family-none-drawn"
+    } else {
+        return Ok(vec![]);
+    };
+    Ok(vec![told.block(Kind::Text, id)?])
 }

@@ -5,27 +5,23 @@
 use super::Told;
 use super::lie::{Way, which_way};
 use crate::exam::{BackTurn, Conclusion, Movements};
-use crate::sheet::content::{Block, Kind};
 use crate::units::{Gestation, MotherSide};
 use crate::words::WordsError;
 
 /// Before this a baby turns so often that nothing is said.
 const SAID_FROM: Option<Gestation> = Gestation::new(28, 0);
 
-pub(super) fn notice(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
+pub(super) fn notice(told: &Told<'_>) -> Result<Option<String>, WordsError> {
     let moves = told.exam.mother.movements.value();
     let changed = matches!(
         moves,
         Some(Movements::Fewer | Movements::Changed | Movements::None | Movements::NotFeltYet)
     );
-    let [conclusion] = told.conclusions else { return Ok(vec![]) };
+    let [conclusion] = told.conclusions else { return Ok(None) };
     if changed || told.exam.weeks < SAID_FROM {
-        return Ok(vec![]);
+        return Ok(None);
     }
-    match message(conclusion) {
-        Some(id) => Ok(vec![told.block(Kind::Text, id)?]),
-        None => Ok(vec![]),
-    }
+    message(conclusion).map(|id| told.say(id)).transpose()
 }
 
 fn message(c: &Conclusion) -> Option<&'static str> {
