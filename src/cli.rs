@@ -31,6 +31,8 @@ pub enum Command {
     Note(Note),
     /// Make a sheet of teaching figures
     Plate(Plate),
+    /// List the layouts, or print one to start from
+    Layouts(Layouts),
     /// List the words of an exam file, and the abbreviations of shorthand
     Words,
     /// Rewrite an exam file in the words that are printed; comments and order stay
@@ -39,6 +41,14 @@ pub enum Command {
     Schema,
     /// List the rules of the reckoning, with their sources
     Rules(Rules),
+}
+
+/// `layouts`
+#[derive(Args)]
+pub struct Layouts {
+    /// The layout to print
+    #[arg(value_name = "NAME")]
+    pub name: Option<String>,
 }
 
 /// `rules`
@@ -163,9 +173,12 @@ pub struct Handout {
     /// The clinic's own file, for its name and telephone numbers
     #[arg(long, value_name = "FILE")]
     pub clinic: Option<PathBuf>,
-    /// A layout of one's own
-    #[arg(long, value_name = "FILE")]
+    /// A shipped layout, by its name (handspan layouts lists them), or a file of one's own, ending in .toml
+    #[arg(long, value_name = "NAME|FILE")]
     pub layout: Option<PathBuf>,
+    /// The same words in large type, on several sides; short for --layout large-print
+    #[arg(long, conflicts_with = "layout")]
+    pub large_print: bool,
     /// Make the page despite this act-now remark, named by its id; once for each
     #[arg(long, value_name = "ID")]
     pub despite: Vec<String>,
@@ -198,6 +211,9 @@ pub struct Note {
     /// File to write; one ending in .svg, .png or .pdf is a slip to stick in. Left out: standard output
     #[arg(short, long, value_name = "FILE")]
     pub output: Option<PathBuf>,
+    /// The layout of the slip: chart-slip, chart-slips for two on a sheet, or a file of one's own, ending in .toml
+    #[arg(long, value_name = "NAME|FILE")]
+    pub layout: Option<PathBuf>,
     /// Replace a file that is there
     #[arg(long)]
     pub force: bool,
@@ -336,4 +352,5 @@ pub enum Labels {
 pub enum Paper {
     A4,
     Letter,
+    A3,
 }

@@ -4,6 +4,7 @@
 mod check;
 mod draw;
 mod handout;
+mod layouts;
 mod listing;
 mod load;
 mod note;
@@ -16,6 +17,7 @@ pub use crate::figure::{Labels, Palette, Style, View};
 pub use check::Check;
 pub use draw::{Draw, Format};
 pub use handout::{Handout, Paper};
+pub use layouts::Chosen;
 pub use note::{Form, Note};
 pub use plate::{Plate, Set};
 
@@ -79,6 +81,11 @@ pub enum Command {
     Plate(Plate),
     /// The names of the sets of teaching figures.
     PlateList,
+    /// The shipped layouts, or the text of one of them.
+    Layouts {
+        /// Which.
+        name: Option<String>,
+    },
     /// The vocabulary.
     Words,
     /// An exam file in canonical words.
@@ -130,6 +137,7 @@ pub fn run(request: &Request) -> Outcome {
         Command::Handout(options) => handout::run(options, request.look),
         Command::Note(options) => note::run(options, request.look),
         Command::Plate(options) => plate::run(options, request.look),
+        Command::Layouts { name } => layouts::run(name.as_deref()),
         Command::PlateList => Outcome { text: plate::list(), ..Outcome::default() },
         Command::Rules { json: false } => Outcome { text: rules::text(), ..Outcome::default() },
         Command::Rules { json: true } => match rules::json() {

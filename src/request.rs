@@ -5,8 +5,8 @@ use crate::batch::{Batch, Job};
 use crate::cli;
 use crate::files::{self, Given, Target, load};
 use handspan::commands::{
-    Check, Command, Draw, Form, Format, Handout, Labels, Note, Palette, Paper, Plate, Request, Set, Source,
-    Style, View,
+    Check, Chosen, Command, Draw, Form, Format, Handout, Labels, Note, Palette, Paper, Plate, Request, Set,
+    Source, Style, View,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -68,9 +68,11 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
         }
         cli::Command::Handout(page) => {
             only_once(page.given.exams.iter().chain(&page.clinic).chain(&page.layout).map(AsRef::as_ref))?;
+            let large = page.large_print.then(|| Chosen::Named("large-print".to_owned()));
             let format = format(&page.target, Format::Pdf)?;
             let (exams, target, at_once) = (given(&page.given), page.target, page.at_once);
-            let (clinic, layout) = (page.clinic.as_deref().map(load), page.layout.as_deref().map(load));
+            let (clinic, layout) =
+                (page.clinic.as_deref().map(load), page.layout.as_deref().map(chosen).or(large));
             let make = move |exam| {
                 Command::Handout(Handout {
                     exam,
@@ -88,6 +90,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             documents(&exams, &target, format, at_once, Box::new(make))
         }
         cli::Command::Note(asked) => note(asked),
+        cli::Command::Layouts(layouts) => said(Command::Layouts { name: layouts.name }),
         cli::Command::Plate(asked) if asked.list => said(Command::PlateList),
         cli::Command::Plate(asked) => plate(asked),
     }
@@ -123,6 +126,11 @@ fn note(asked: cli::Note) -> Result<Work, String> {
             ));
         }
     };
+    if asked.layout.is_some() && !matches!(form, Form::Slip(_)) {
+        return Err(
+            "a layout is for a slip; end the file in .svg, .png or .pdf, or leave --layout out".to_owned()
+        );
+    }
     let file = output.as_deref().map(|path| Target::look(path, asked.force)).transpose()?;
     let mut seed = [0; 16];
     if form == Form::Fhir {
@@ -135,6 +143,7 @@ fn note(asked: cli::Note) -> Result<Work, String> {
         lang: asked.lang,
         clinic: asked.clinic.as_deref().map(load),
         quiet: asked.quiet_remark,
+        layout: asked.layout.as_deref().map(chosen),
         seed,
         to_file: file.is_some(),
     };
@@ -211,6 +220,16 @@ fn documents(
 /// How many processors this program may use.
 fn processors() -> usize {
     std::thread::available_parallelism().map_or(1, usize::from)
+}
+
+/// A layout: a file when it looks like one, else the name of a shipped one.
+fn chosen(given: &Path) -> Chosen {
+    match given.to_str() {
+        Some(name) if !name.contains(['.', '/', '\\']) && name != "-" && !given.is_file() => {
+            Chosen::Named(name.to_owned())
+        }
+        _ => Chosen::Own(load(given)),
+    }
 }
 
 /// The exams named, files first.
@@ -360,5 +379,6 @@ fn paper(paper: cli::Paper) -> Paper {
     match paper {
         cli::Paper::A4 => Paper::A4,
         cli::Paper::Letter => Paper::Letter,
+        cli::Paper::A3 => Paper::A3,
     }
 }

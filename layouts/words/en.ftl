@@ -741,3 +741,7 @@ family-call-harm = Thoughts of hurting yourself
 
 # $version is the program's.
 family-use = A drawing of what was found. It does not take the place of a check by your midwife or doctor. handspan { $version }
+
+# A page to colour in, for sisters and brothers.
+colouring-title = A picture to colour in
+colouring-by = Coloured by ____

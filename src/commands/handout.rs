@@ -3,6 +3,7 @@
 //! While anything stands that cannot wait, no page is made that could comfort. Someone who must have the page all the
 //! same names each such remark (`--despite bleeding`); the exit code still tells of it.
 
+use super::layouts::{self, Chosen};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
 use super::{Format, Outcome, Source, exit};
@@ -24,6 +25,19 @@ pub enum Paper {
     A4,
     /// 8.5 × 11 in.
     Letter,
+    /// 297 × 420 mm.
+    A3,
+}
+
+impl Paper {
+    /// Its name in a layout.
+    pub fn name(self) -> &'static str {
+        match self {
+            Paper::A4 => "a4",
+            Paper::Letter => "letter",
+            Paper::A3 => "a3",
+        }
+    }
 }
 
 /// The page to make.
@@ -39,8 +53,8 @@ pub struct Handout {
     pub paper: Option<Paper>,
     /// The clinic's file.
     pub clinic: Option<Source>,
-    /// A layout file of one's own.
-    pub layout: Option<Source>,
+    /// Which layout; `None` for the family page.
+    pub layout: Option<Chosen>,
     /// Ids of act-now remarks despite which the page is made.
     pub despite: Vec<String>,
     /// The emergency number to print, whatever the clinic's file says.
@@ -98,7 +112,15 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
     clinic.emergency = options.emergency.clone().or(clinic.emergency);
     let invite_listening = options.invite_listening || clinic.invite_listening;
     let asked = Asked { invite_listening, numbers: options.numbers };
-    match page(exam, &loaded, &clinic, asked, options, &words) {
+    let layout = match layout(options, look) {
+        Ok(layout) => layout,
+        Err(fault) => {
+            notes.push_str(&fault);
+            let why = "the layout has a fault".to_owned();
+            return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
+        }
+    };
+    match page(exam, &loaded, &clinic, asked, (&layout, options), &words) {
         Ok(pages) => {
             notes.push_str(&missing);
             notes.push_str(&left_out(exam, &loaded, asked));
@@ -174,12 +196,11 @@ fn page(
     loaded: &Loaded<'_>,
     clinic: &Clinic,
     asked: Asked,
-    options: &Handout,
+    (layout, options): (&Layout, &Handout),
     words: &Words,
 ) -> Result<Vec<Vec<u8>>, String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
     let maker = Maker { words, fonts: &fonts };
-    let layout = layout(options)?;
     let content =
         family::content(exam, &loaded.reckoning, clinic, asked, words).map_err(|e| e.to_string())?;
     let pose = picture::pose(exam, loaded);
@@ -189,34 +210,24 @@ fn page(
         view: View::Facing,
         labels: Labels::Family,
         type_pt: TYPE_PT,
-        captions: vec![],
+        // A picture without a page still says how far it is to be trusted.
+        captions: if layout.is_without_words() { content.texts("family-about") } else { vec![] },
     };
-    let sheet = maker.sheet(&pose, &wanted, &layout, &content)?;
-    Ok(vec![maker.bytes(&sheet, options.format, TextAs::Text, None)?])
+    let sheets = maker.sheets(&pose, &wanted, layout, &content)?;
+    maker.files(&sheets, options.format, TextAs::Text, None)
 }
 
-/// The layout asked for, or the shipped one, on the paper asked for.
-fn layout(options: &Handout) -> Result<Layout, String> {
-    let layout = match &options.layout {
-        None => Layout::read(FAMILY_PAGE.0, FAMILY_PAGE.1),
-        Some(source) => {
-            let bytes =
-                source.bytes.as_ref().map_err(|why| format!("{}: cannot be read: {why}", source.name))?;
-            let text = std::str::from_utf8(bytes)
-                .map_err(|_| format!("{}: is not UTF-8 text; save it as UTF-8", source.name))?;
-            Layout::read(&source.name, text)
-        }
-    }
-    .map_err(|e| e.to_string())?;
+/// The layout asked for, or the family page, on the paper asked for; else why not, as it is to be printed.
+fn layout(options: &Handout, look: Look) -> Result<Layout, String> {
+    let layout = layouts::layout(options.layout.as_ref(), FAMILY_PAGE, look)?;
     if layout.smallest_type_pt() < FAMILY_TYPE_PT {
         return Err(format!(
-            "a family page has no type under {FAMILY_TYPE_PT} pt; leave smallest-type out of the layout"
+            "handspan: a family page has no type under {FAMILY_TYPE_PT} pt; leave smallest-type out of the layout\n"
         ));
     }
     match options.paper {
         None => Ok(layout),
-        Some(Paper::A4) => layout.on_paper("a4").map_err(|e| e.to_string()),
-        Some(Paper::Letter) => layout.on_paper("letter").map_err(|e| e.to_string()),
+        Some(paper) => layout.on_paper(paper.name()).map_err(|fault| format!("handspan: {fault}\n")),
     }
 }
 

@@ -96,7 +96,7 @@ fn sheet(options: &Plate, look: Look, words: &Words) -> Result<Vec<Vec<u8>>, Str
     }
     let sheet = compose(&layout, &scenes, &content, words, &fonts).map_err(|e| e.to_string())?;
     let width = options.width.unwrap_or(PNG_WIDTH);
-    Ok(vec![maker.bytes(&sheet, options.format, options.text_as, Some(width))?])
+    maker.files(&[sheet], options.format, options.text_as, Some(width))
 }
 
 /// One figure, cast no finer than its size asks for.
@@ -202,6 +202,7 @@ fn layout(paper: Paper, columns: usize, count: usize) -> String {
     let paper = match paper {
         Paper::A4 => "297 x 210 mm",
         Paper::Letter => "279.4 x 215.9 mm",
+        Paper::A3 => "420 x 297 mm",
     };
     let mut text = format!(
         "[page]\npaper = \"{paper}\"\nmargin = \"8 mm\"\ncolumns = {columns}\ncolumn-gap = \"2 mm\"\nrow-gap = \"1 mm\"\n"

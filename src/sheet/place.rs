@@ -3,7 +3,7 @@
 
 use super::SheetError;
 use super::content::Block;
-use super::layout::{Holds, Layout, Place};
+use super::layout::{Layout, Place};
 use super::set::{SetError, Setter, Setting};
 use std::collections::BTreeMap;
 use taffy::prelude::*;
@@ -86,7 +86,7 @@ impl Tries<'_> {
             .zip(placed)
             .filter(|(b, p)| !b.holds.is_empty() && !p.is_left_out)
             .map(|(b, p)| {
-                let needed = (p.words.height_mm + 2.0 * b.padding_mm).max(b.at_least_mm);
+                let needed = (p.words.height_mm + b.padding_height_mm()).max(b.at_least_mm);
                 // A box over several rows does not always stretch them.
                 ((p.y + p.height - self.height).max(needed - p.height), b)
             })
@@ -95,8 +95,7 @@ impl Tries<'_> {
 
     /// Whether a picture cannot fill the width of its box.
     fn narrow(&self, placed: &[Placed], shapes: &[f32]) -> bool {
-        let pictures =
-            self.layout.boxes.iter().zip(placed).filter(|(b, _)| b.holds.contains(&Holds::Picture));
+        let pictures = self.layout.boxes.iter().zip(placed).filter(|(b, _)| b.is_picture());
         pictures.zip(shapes).any(|((_, p), shape)| p.height + SLACK_MM < p.width * shape)
     }
 
@@ -139,7 +138,7 @@ fn try_place(
         nodes.push(tree.new_leaf_with_context(style, i).map_err(lib)?);
     }
     let row = |row: &u16| -> GridTemplateComponent<String> {
-        let picture = |b: &Place| b.holds.contains(&Holds::Picture) && (b.rows.0..=b.rows.1).contains(row);
+        let picture = |b: &Place| b.is_picture() && (b.rows.0..=b.rows.1).contains(row);
         // The picture takes what the words leave.
         if layout.boxes.iter().any(picture) { fr(1.0) } else { auto() }
     };
@@ -182,7 +181,7 @@ fn try_place(
                 let wide = known.width.or(available.width.into_option());
                 match (context, wide) {
                     (Some(&mut i), Some(wide)) if !words[i].is_empty() => {
-                        let padding = 2.0 * layout.boxes[i].padding_mm;
+                        let padding = layout.boxes[i].padding_height_mm();
                         Size { width: wide, height: set(i, wide).height_mm + padding }
                     }
                     _ => Size::ZERO,
@@ -215,7 +214,7 @@ fn try_place(
 
 /// A box for words that has none.
 fn is_empty(b: &Place, words: &[Block]) -> bool {
-    !b.holds.is_empty() && !b.holds.contains(&Holds::Picture) && words.is_empty()
+    !b.holds.is_empty() && !b.is_picture() && words.is_empty()
 }
 
 /// The rows in which anything stands, as the layout numbers them: what is left out leaves no gap.

@@ -10,7 +10,7 @@ use handspan::figure::scene::{Item, Text};
 use handspan::fonts::Fonts;
 use handspan::reckon::Reckoning;
 use handspan::sheet::family::{self, Asked};
-use handspan::sheet::{Content, FAMILY_PAGE, Layout, Sheet, compose};
+use handspan::sheet::{Content, FAMILY_PAGE, Sheet, compose};
 use handspan::units::{MotherSide, PagePoint};
 use handspan::words::Words;
 
@@ -34,7 +34,7 @@ impl Case {
 
     /// Its page on a paper, with the stand-in figure.
     pub fn page(&self, paper: &str, fonts: &Fonts) -> Sheet {
-        let layout = Layout::read(FAMILY_PAGE.0, FAMILY_PAGE.1).unwrap().on_paper(paper).unwrap();
+        let layout = FAMILY_PAGE.read().unwrap().on_paper(paper).unwrap();
         compose(&layout, &[scene()], &self.content(), &words(), fonts)
             .unwrap_or_else(|e| panic!("{} on {paper}: {e}", self.name))
     }

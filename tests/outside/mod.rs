@@ -10,7 +10,7 @@ use crate::pages::{cases, clinic, content, texts, words};
 use crate::stand_in::{conclusion, exam, scene};
 use handspan::clinic::Clinic;
 use handspan::fonts::Fonts;
-use handspan::sheet::{Content, Layout, PICTURE, Sheet, compose};
+use handspan::sheet::{Content, PICTURE, Sheet, compose};
 use handspan::write::{TextAs, pdf, png, svg};
 use resvg::tiny_skia::Pixmap;
 use std::path::{Path, PathBuf};
@@ -23,7 +23,7 @@ fn fonts() -> Fonts {
 /// The sheets that are judged: the picture alone, and a page of every kind on both papers.
 fn sheets() -> Vec<(String, Sheet)> {
     let f = fonts();
-    let layout = Layout::read(PICTURE.0, PICTURE.1).unwrap();
+    let layout = PICTURE.read().unwrap();
     let content = Content::of_figure(&scene());
     let mut out = vec![("picture".to_owned(), compose(&layout, &[scene()], &content, &words(), &f).unwrap())];
     for (number, case) in cases().iter().enumerate() {
@@ -116,7 +116,7 @@ fn pdftotext_reads_every_word_back() {
         ..clinic()
     };
     let content = content(&exam(None), &[conclusion()], &odd);
-    let layout = Layout::read(handspan::sheet::FAMILY_PAGE.0, handspan::sheet::FAMILY_PAGE.1).unwrap();
+    let layout = handspan::sheet::FAMILY_PAGE.read().unwrap();
     all.push(("odd".into(), compose(&layout, &[scene()], &content, &words(), &f).unwrap()));
     for (name, sheet) in all {
         let path = file(&format!("{name}-text.pdf"), &pdf(&sheet, &f).unwrap());

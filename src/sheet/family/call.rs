@@ -79,7 +79,7 @@ pub(super) fn moves(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     let text: Vec<String> = text.into_iter().map(|id| told.say(id)).collect::<Result<_, _>>()?;
     let mut out = vec![told.block(Kind::Lead, "family-moves-call")?];
     if early {
-        out.push(told.block(Kind::Strong, "family-moves-early")?);
+        out.push(told.block(Kind::Emphasis, "family-moves-early")?);
     }
     out.push(Block::new(Kind::Text, text.join(" ")));
     Ok(out)
@@ -113,8 +113,8 @@ pub(super) fn go(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsEr
     let mut out = vec![Block::new(Kind::Heading, title)];
     let urgent = urgent_waters(told);
     if urgent {
-        out.push(told.block(Kind::Strong, "family-urgent-waters")?);
-        out.push(Block::new(Kind::Strong, cord(told, clinic)?));
+        out.push(told.block(Kind::Emphasis, "family-urgent-waters")?);
+        out.push(Block::new(Kind::Emphasis, cord(told, clinic)?));
     }
     let mut ids = vec!["family-go-bleeding", "family-go-pain", "family-go-breath", "family-go-fits"];
     if !told.early && !urgent {

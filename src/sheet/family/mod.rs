@@ -106,7 +106,9 @@ pub fn content(
     put("family-phone", call::phone(clinic, words)?);
     put("family-go", call::go(told, clinic)?);
     put("family-call", call::call(told)?);
-    put("family-worried", vec![told.block(Kind::Strong, "family-worried")?]);
+    put("family-worried", vec![told.block(Kind::Emphasis, "family-worried")?]);
+    put("colouring-title", vec![told.block(Kind::Title, "colouring-title")?]);
+    put("colouring-by", vec![told.block(Kind::Blank, "colouring-by")?]);
     let version = [("version", env!("CARGO_PKG_VERSION"))];
     put("family-use", vec![Block::new(Kind::Text, words.say("family-use", &version)?)]);
 
@@ -124,7 +126,7 @@ pub fn may_invite(exam: &Exam, reckoning: &Reckoning) -> Invitation {
 fn about(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     let mut out = vec![];
     if let Some(id) = known::message(told.known) {
-        out.push(told.block(Kind::Strong, id)?);
+        out.push(told.block(Kind::Emphasis, id)?);
     }
     out.push(told.block(Kind::Text, "family-turn")?);
     out.push(told.block(Kind::Text, "family-hold")?);
