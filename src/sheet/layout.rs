@@ -33,6 +33,9 @@ macro_rules! shipped {
 pub const FAMILY_PAGE: Shipped = shipped!("family-page", "the page for the fridge, one side");
 /// The family page in large type.
 pub const LARGE_PRINT: Shipped = shipped!("large-print", "the same words in large type, three sides");
+/// The family page where its words need more room than one side.
+pub const FAMILY_PAGE_LONG: Shipped =
+    shipped!("family-page-long", "the same over two sides, for longer words");
 /// For people who read little.
 pub const PICTURE_FIRST: Shipped = shipped!("picture-first", "a large picture and few words; lists overleaf");
 /// The picture alone.
@@ -47,8 +50,17 @@ pub const CHART_SLIPS: Shipped = shipped!("chart-slips", "two slips for the char
 pub const SKETCH: Shipped = shipped!("sketch", "a stamp for the chart, 4 cm wide");
 
 /// Every layout that is shipped.
-pub const SHIPPED: [Shipped; 8] =
-    [FAMILY_PAGE, LARGE_PRINT, PICTURE_FIRST, PICTURE, COLOURING, CHART_SLIP, CHART_SLIPS, SKETCH];
+pub const SHIPPED: [Shipped; 9] = [
+    FAMILY_PAGE,
+    FAMILY_PAGE_LONG,
+    LARGE_PRINT,
+    PICTURE_FIRST,
+    PICTURE,
+    COLOURING,
+    CHART_SLIP,
+    CHART_SLIPS,
+    SKETCH,
+];
 
 /// Millimetres in a point.
 pub(super) const MM_PER_PT: f32 = 25.4 / 72.0;
@@ -166,8 +178,9 @@ pub(super) struct Place {
     pub at_least_mm: f32,
     pub edge: Edge,
     pub padding_mm: f32,
-    /// Over the words, where it differs.
+    /// Over the words, and under them.
     pub padding_top_mm: f32,
+    pub padding_bottom_mm: f32,
     pub picture: PictureLook,
 }
 
@@ -177,7 +190,7 @@ impl Place {
     }
     /// Over and under the words together, in mm.
     pub fn padding_height_mm(&self) -> f32 {
-        self.padding_top_mm + self.padding_mm
+        self.padding_top_mm + self.padding_bottom_mm
     }
 }
 

@@ -4,19 +4,23 @@
 //! The picture's scale comes first ([`Layout::mm_per_cm`]), so that a figure is drawn knowing its real
 //! type sizes; then [`compose`] puts everything on the page. The y axis is turned down here and nowhere else.
 
+mod beside;
 mod compose;
 mod content;
+mod draft;
 pub mod family;
 mod layout;
 mod layout_file;
 mod place;
 mod set;
 
+pub use beside::beside;
 pub use compose::{compose, compose_all};
 pub use content::{Block, Content, Kind};
+pub use draft::mark as mark_as_draft;
 pub use layout::{
-    CHART_SLIP, CHART_SLIPS, COLOURING, FAMILY_PAGE, LARGE_PRINT, Layout, LayoutError, PICTURE,
-    PICTURE_FIRST, Paper, PictureLook, SHIPPED, SKETCH, Shipped, nearest,
+    CHART_SLIP, CHART_SLIPS, COLOURING, FAMILY_PAGE, FAMILY_PAGE_LONG, LARGE_PRINT, Layout, LayoutError,
+    PICTURE, PICTURE_FIRST, Paper, PictureLook, SHIPPED, SKETCH, Shipped, nearest,
 };
 
 use crate::figure::scene::Item;

@@ -70,8 +70,9 @@ fn structure(doc: &mut Document, sheets: &[Sheet], pages: &[ObjectId]) -> Object
     let document = doc.new_object_id();
     let mut kids: Vec<Object> = vec![];
     let mut nums: Vec<Object> = vec![];
+    let lang = sheets.first().map(|sheet| sheet.lang.as_str()).unwrap_or_default();
     for (number, (sheet, page)) in sheets.iter().zip(pages).enumerate() {
-        let parents = page_structure(doc, sheet, *page, document, &mut kids);
+        let parents = page_structure(doc, sheet, *page, document, lang, &mut kids);
         let of_page = doc.add_object(Object::Array(parents));
         nums.extend([(number as i64).into(), of_page.into()]);
     }
@@ -94,6 +95,7 @@ fn page_structure(
     sheet: &Sheet,
     page: ObjectId,
     document: ObjectId,
+    lang: &str,
     kids: &mut Vec<Object>,
 ) -> Vec<Object> {
     let mut parents: Vec<Object> = vec![];
@@ -105,9 +107,13 @@ fn page_structure(
         }
         let number = parents.len() as i64;
         let holder = |name: &str, parent: ObjectId| {
-            dictionary! {
+            let mut dict = dictionary! {
                 "Type" => "StructElem", "S" => name, "P" => parent, "Pg" => page, "K" => number,
+            };
+            if let Some(other) = element.items.iter().find_map(lang_of).filter(|other| *other != lang) {
+                dict.set("Lang", string(other));
             }
+            dict
         };
         if let Tag::Item { list } = element.tag {
             if open.as_ref().is_none_or(|(which, _, _)| *which != list) {
@@ -135,6 +141,15 @@ fn page_structure(
     }
     close(doc, document, open.take(), kids);
     parents
+}
+
+/// The language of the first words of a mark.
+fn lang_of(item: &Item<PagePoint>) -> Option<&str> {
+    match item {
+        Item::Group { items, .. } | Item::Clip { items, .. } => items.iter().find_map(lang_of),
+        Item::Text(text) => Some(&text.lang),
+        Item::Fill { .. } | Item::Stroke { .. } => None,
+    }
 }
 
 fn node(name: &str, parent: ObjectId, kids: Vec<Object>) -> Dictionary {

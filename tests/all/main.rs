@@ -15,6 +15,7 @@ mod fonts;
 mod gauge;
 mod handbook;
 mod labels;
+mod languages;
 mod layouts;
 mod limbs;
 mod measured;
