@@ -9,6 +9,8 @@ pub const PICTURE: (&str, &str) = ("picture.toml", include_str!("../../layouts/p
 pub const SKETCH: (&str, &str) = ("sketch.toml", include_str!("../../layouts/sketch.toml"));
 /// The slip for the chart: file name and text.
 pub const CHART_SLIP: (&str, &str) = ("chart-slip.toml", include_str!("../../layouts/chart-slip.toml"));
+/// The tape over the visits: file name and text.
+pub const GROWTH: (&str, &str) = ("growth.toml", include_str!("../../layouts/growth.toml"));
 /// The family page: file name and text.
 pub const FAMILY_PAGE: (&str, &str) = ("family-page.toml", include_str!("../../layouts/family-page.toml"));
 
