@@ -1,7 +1,7 @@
 //! Putting a page together. In: a layout, figures, words. Out: the finished `Sheet`.
 
 use super::content::{Block, Content, Kind};
-use super::layout::{Edge, Holds, Layout, MM_PER_PT, Paper, Place};
+use super::layout::{Edge, Holds, Layout, MM_PER_PT, Place};
 use super::place::{Placed, place};
 use super::set::{SetBlock, Setter, Setting};
 use super::{Element, Sheet, SheetError, Tag};
@@ -95,11 +95,9 @@ impl Page {
         fonts: &Fonts,
     ) -> Result<Self, SheetError> {
         let margins = 2.0 * layout.margin_mm;
-        let (width, height) = match layout.paper {
-            Paper::A4 => (210.0, 297.0),
-            Paper::Letter => (215.9, 279.4),
-            Paper::Size(w, h) => (w, h),
-            Paper::AsPicture(scale) => {
+        let (width, height) = match layout.paper.size() {
+            Ok(size) => size,
+            Err(scale) => {
                 let frame = frames.first().ok_or_else(|| layout.wrong_pictures(0))?;
                 (width_of(frame) * scale + margins, height_of(frame) * scale + margins)
             }
