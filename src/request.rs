@@ -5,8 +5,8 @@ use crate::batch::{Batch, Job};
 use crate::cli;
 use crate::files::{self, Given, Target, load};
 use handspan::commands::{
-    Check, Command, Draw, Form, Format, Growth, Handout, Labels, Note, Palette, Paper, Plate, Request, Set, Source,
-    Style, View,
+    Check, Command, Draw, Form, Format, Growth, Handout, Labels, Note, Palette, Paper, Plate, Request, Set,
+    Source, Style, View,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -37,7 +37,8 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
         cli::Command::Check(check) => {
             only_once(check.given.exams.iter().chain(&check.clinic).map(AsRef::as_ref))?;
             let several = check.given.say.len() > 1;
-            let exams = given(&check.given.exams, &check.given.say).iter().map(|exam| exam.load(several)).collect();
+            let exams =
+                given(&check.given.exams, &check.given.say).iter().map(|exam| exam.load(several)).collect();
             let clinic = check.clinic.as_deref().map(load);
             let (json, quiet, weight_curves) = (check.json, check.quiet_remark, check.weight_curves);
             said(Command::Check(Check { exams, json, clinic, quiet, weight_curves }))
@@ -69,7 +70,8 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
         cli::Command::Handout(page) => {
             only_once(page.given.exams.iter().chain(&page.clinic).chain(&page.layout).map(AsRef::as_ref))?;
             let format = format(&page.target, Format::Pdf)?;
-            let (exams, target, at_once) = (given(&page.given.exams, &page.given.say), page.target, page.at_once);
+            let (exams, target, at_once) =
+                (given(&page.given.exams, &page.given.say), page.target, page.at_once);
             let (clinic, layout) = (page.clinic.as_deref().map(load), page.layout.as_deref().map(load));
             let make = move |exam| {
                 Command::Handout(Handout {

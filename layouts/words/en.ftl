@@ -483,6 +483,7 @@ growth-without-due = { $which ->
    *[some] No due date is known for the visits at { $weeks }: that they are of this pregnancy could not be held against one.
  }
 growth-dash-means = A dash: not recorded at that visit.
+growth-caution = A tape that follows a curve rules nothing out.
 
 ## Remarks
 ## One sentence what was found, one what to do next. Never a diagnosis, never reassurance; local guidance decides.

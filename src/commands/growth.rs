@@ -11,11 +11,11 @@ use crate::body::cast::Cast;
 use crate::body::pose::Pose;
 use crate::exam::dates::{days_between, written};
 use crate::figure::growth::{self as figure, Growth as Figure, Lay, Size};
-use crate::figure::scene::{Frame, Scene};
+use crate::figure::scene::Scene;
 use crate::fonts::Fonts;
 use crate::reckon::{self, Course, NotOne, Visit, beside, ledger};
 use crate::report::Look;
-use crate::sheet::{GROWTH, Layout, compose};
+use crate::sheet::{GROWTH, Layout, SheetError, compose};
 use crate::words::Words;
 use crate::write::TextAs;
 use content::Told;
@@ -149,9 +149,11 @@ fn refused(not_one: &NotOne, visits: &[Source]) -> String {
     }
 }
 
-/// The heights of the field of curves that are tried, the largest first, cm of paper.
-const FIELDS: [f32; 15] =
-    [12.0, 11.5, 11.0, 10.5, 10.0, 9.5, 9.0, 8.5, 8.0, 7.5, 7.0, 6.5, 6.0, 5.5, 5.0];
+/// The sizes that are tried, the largest first: the field of curves makes way for words.
+fn sizes(width: f32) -> Vec<Size> {
+    (0..=16_u8).map(|step| Size { width, field: 13.0 - 0.5 * f32::from(step) }).collect()
+}
+
 /// mm on paper for a cm of paper.
 const TRUE_SIZE: f32 = 10.0;
 
@@ -168,12 +170,14 @@ fn page(options: &Growth, told: &Told<'_>) -> Result<Vec<Vec<u8>>, String> {
     let tapes = marks::tapes(told.course, told.words).map_err(|e| e.to_string())?;
     let curves = told.curves();
     let order = &told.course.order;
-    let poses: Vec<(Pose, Option<Cast>)> = order.iter().filter_map(|&index| posed(&told.loaded[index])).collect();
+    let poses: Vec<(Pose, Option<Cast>)> =
+        order.iter().filter_map(|&index| posed(&told.loaded[index])).collect();
     let mut lies = vec![];
     for (&index, (pose, cast)) in order.iter().zip(&poses) {
         let Some(exam) = &told.loaded[index].reading.exam else { continue };
         let Some(weeks) = exam.weeks else { continue };
-        let words = marks::lies(&told.loaded[index].reckoning.conclusions, told.words).map_err(|e| e.to_string())?;
+        let words =
+            marks::lies(&told.loaded[index].reckoning.conclusions, told.words).map_err(|e| e.to_string())?;
         lies.push(Lay { weeks, words, pose, cast: cast.as_ref() });
     }
     let what = Figure {
@@ -183,25 +187,29 @@ fn page(options: &Growth, told: &Told<'_>) -> Result<Vec<Vec<u8>>, String> {
         lies: &lies,
         curves,
     };
-    let width = layout.width_mm().unwrap_or_default() / TRUE_SIZE;
-    let draw = |field: f32| -> Result<Scene, String> {
-        figure::growth(&what, Size { width, field }, told.words, &fonts).map_err(|e| e.to_string())
+    let draw = |size: &Size| -> Result<Scene, String> {
+        figure::growth(&what, *size, told.words, &fonts).map_err(|e| e.to_string())
     };
-    let largest = draw(FIELDS[0])?;
-    // Every cm of the field adds a cm to the whole, and nothing else.
-    let frame = |field: f32| Frame { top: largest.frame.top - (FIELDS[0] - field), ..largest.frame };
-    let fits = |field: &&f32| {
-        layout
-            .mm_per_cm(&frame(**field), &content, told.words, &fonts)
-            .is_ok_and(|scale| scale > TRUE_SIZE * 0.9999)
+    let fits = |size: &Size| {
+        let scale = |scene: Scene| layout.mm_per_cm(&scene.frame, &content, told.words, &fonts);
+        draw(size).is_ok_and(|scene| scale(scene).is_ok_and(|scale| scale > TRUE_SIZE * 0.9999))
     };
-    let field = if curves { FIELDS.iter().find(fits) } else { FIELDS.first() };
-    let scene = match field {
-        Some(&field) if field < FIELDS[0] => draw(field)?,
-        Some(_) | None => largest,
-    };
-    let sheet = compose(&layout, &[scene], &content, told.words, &fonts).map_err(|e| e.to_string())?;
-    Ok(vec![maker.bytes(&sheet, options.format, options.text_as, Some(options.width.unwrap_or(PNG_WIDTH)))?])
+    let sizes = sizes(layout.width_mm().unwrap_or_default() / TRUE_SIZE);
+    let largest = sizes.partition_point(|size| !fits(size));
+    let scene = draw(&sizes[largest.min(sizes.len() - 1)])?;
+    let sheet = compose(&layout, &[scene], &content, told.words, &fonts).map_err(|fault| match fault {
+        SheetError::DoesNotFit { .. } => {
+            "so much stands against these visits that one sheet does not hold it; give fewer of them"
+                .to_owned()
+        }
+        other => other.to_string(),
+    })?;
+    Ok(vec![maker.bytes(
+        &sheet,
+        options.format,
+        options.text_as,
+        Some(options.width.unwrap_or(PNG_WIDTH)),
+    )?])
 }
 
 /// The scale of a small drawing, mm for a cm of the body, for which its baby is cast.
@@ -216,9 +224,8 @@ fn posed(loaded: &Loaded<'_>) -> Option<(Pose, Option<Cast>)> {
 impl Course {
     /// Leaves out lesser remarks by their ids; which of them stood.
     fn quiet(&mut self, ids: &[String]) -> Vec<&'static str> {
-        let silent = |remark: &reckon::Remark| {
-            remark.grade.is_lesser() && ids.iter().any(|id| id == remark.id)
-        };
+        let silent =
+            |remark: &reckon::Remark| remark.grade.is_lesser() && ids.iter().any(|id| id == remark.id);
         let stood = self.remarks.iter().filter(|remark| silent(remark)).map(|remark| remark.id).collect();
         self.remarks.retain(|remark| !silent(remark));
         stood

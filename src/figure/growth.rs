@@ -1,7 +1,8 @@
 //! The tape over the visits. In: tapes, and how the baby lay at each visit. Out: `Scene`, in cm of paper: curves, marks, and
 //! beneath them a small drawing for each visit.
 //!
-//! A tape that is not fit to be read stands under the curves, on no centile, with the reason beside it.
+//! A tape that is not fit to be read stands under the curves, on no centile, with the reason beside it; without curves it stands
+//! in the field, struck through, and is joined to no other.
 
 mod axes;
 mod lies;
@@ -118,29 +119,27 @@ impl Pen<'_> {
 }
 
 /// The figure.
-pub fn growth(
-    what: &Growth<'_>,
-    size: Size,
-    words: &Words,
-    fonts: &Fonts,
-) -> Result<Scene, FigureError> {
+pub fn growth(what: &Growth<'_>, size: Size, words: &Words, fonts: &Fonts) -> Result<Scene, FigureError> {
     let pen = Pen { lang: words.lang(), words, fonts };
-    let field = if what.curves { size.field } else { 0.0 };
-    let axes = Axes::of(what, (LEFT, size.width - RIGHT), field);
+    let axes = Axes::of(what, (LEFT, size.width - RIGHT), size.field);
     let mut items = vec![];
     let not_read = not_read(what, &axes, &pen)?;
-    items.extend(grid(what, &axes, not_read.depth, &pen)?);
+    items.extend(grid(&axes, not_read.depth, &pen)?);
     if what.curves {
         items.extend(curves(&axes, &pen)?);
-        items.extend(key(what, &axes, size, &pen)?);
     }
+    items.extend(key(what, &axes, size, &pen)?);
     items.extend(marks(what, &axes));
     items.extend(not_read.items);
     let under = axes.bottom - not_read.depth - WEEKS;
-    let row = lies::row(what.lies, &axes, under, size.width, &pen)?;
+    let row = lies::row(what.lies, &axes, under, size, &pen)?;
     items.extend(row.items);
     let frame = Frame { left: 0.0, bottom: row.bottom, right: size.width, top: axes.top + OVER };
-    let paper = group("paper", "", vec![Item::Fill { path: frame.outline(), colour: PAPER, rule: FillRule::NonZero }]);
+    let paper = group(
+        "paper",
+        "",
+        vec![Item::Fill { path: frame.outline(), colour: PAPER, rule: FillRule::NonZero }],
+    );
     items.insert(0, paper);
     Ok(Scene {
         frame,
@@ -152,51 +151,34 @@ pub fn growth(
 }
 
 /// Lines and numbers of the field: every week and every 5 cm; a tick for each visit.
-fn grid(
-    what: &Growth<'_>,
-    axes: &Axes,
-    depth: f32,
-    pen: &Pen<'_>,
-) -> Result<Vec<Item<FigurePoint>>, FigureError> {
+fn grid(axes: &Axes, depth: f32, pen: &Pen<'_>) -> Result<Vec<Item<FigurePoint>>, FigureError> {
     let (mut fine, mut strong, mut numbers) = (vec![], vec![], vec![]);
     let foot = axes.bottom - depth;
     for week in axes.first_week..=axes.last_week {
         let x = axes.x(f64::from(week));
         let even = week % 2 == 0;
-        if what.curves {
-            (if even { &mut strong } else { &mut fine }).extend(line(&[at(x, axes.bottom), at(x, axes.top)]));
-        }
+        (if even { &mut strong } else { &mut fine }).extend(line(&[at(x, axes.bottom), at(x, axes.top)]));
         if even {
             let place = at(x, foot - 0.34);
             numbers.push(pen.text(&week.to_string(), place, Align::Middle, TYPE_PT, Role::Label));
         }
     }
-    if what.curves {
-        let low = f64::from(axes.lowest).max(1.0) as u16;
-        for cm in low..=axes.highest {
-            let y = axes.y(f64::from(cm));
-            if cm % 5 != 0 {
-                continue;
-            }
-            strong.extend(line(&[at(axes.left, y), at(axes.right, y)]));
-            let place = at(axes.left - 0.14, y - 0.1);
-            numbers.push(pen.text(&cm.to_string(), place, Align::End, TYPE_PT, Role::Label));
-        }
-        let title = pen.words.say("growth-axis-tape", &[])?;
-        let place = at(0.0, axes.top + OVER - 0.32);
-        numbers.push(pen.text(&title, place, Align::Start, TYPE_PT, Role::Label));
+    for cm in (axes.lowest..=axes.highest).filter(|cm| cm % 5 == 0) {
+        let y = axes.y(f64::from(cm));
+        strong.extend(line(&[at(axes.left, y), at(axes.right, y)]));
+        let place = at(axes.left - 0.14, y - 0.1);
+        numbers.push(pen.text(&cm.to_string(), place, Align::End, TYPE_PT, Role::Label));
     }
+    let title = pen.words.say("growth-axis-tape", &[])?;
+    let place = at(0.0, axes.top + OVER - 0.32);
+    numbers.push(pen.text(&title, place, Align::Start, TYPE_PT, Role::Label));
     let title = pen.words.say("growth-axis-weeks", &[])?;
     let place = at(axes.right + RIGHT, foot - 0.34);
     numbers.push(pen.text(&title, place, Align::End, TYPE_PT, Role::Label));
     let frame = line(&[at(axes.left, axes.top), at(axes.left, foot), at(axes.right, foot)]);
-    let lines = vec![
-        stroke(fine, 0.015, GRID),
-        stroke(strong, 0.018, GRID_STRONG),
-        stroke(frame, 0.035, MIDDLE),
-    ];
-    let lines = lines.into_iter().filter(|item| !matches!(item, Item::Stroke { path, .. } if path.is_empty()));
-    Ok(vec![group("field", "", lines.collect()), group("numbers", "", numbers)])
+    let lines =
+        vec![stroke(fine, 0.015, GRID), stroke(strong, 0.018, GRID_STRONG), stroke(frame, 0.035, MIDDLE)];
+    Ok(vec![group("field", "", lines), group("numbers", "", numbers)])
 }
 
 /// The curves from 16+0 to 42+6, each with its name at its end.
@@ -241,7 +223,10 @@ fn key(
     pen: &Pen<'_>,
 ) -> Result<Vec<Item<FigurePoint>>, FigureError> {
     let has = |wanted: fn(&TapeKind) -> bool| what.tapes.iter().any(|tape| wanted(&tape.kind));
-    let mut entries: Vec<(Option<TapeKind>, &str)> = vec![(None, "growth-key-curves")];
+    let mut entries: Vec<(Option<TapeKind>, &str)> = vec![];
+    if what.curves {
+        entries.push((None, "growth-key-curves"));
+    }
     if has(|kind| matches!(kind, TapeKind::NotRead(_))) {
         entries.push((Some(TapeKind::NotRead(String::new())), "growth-key-not-read"));
     }
@@ -272,10 +257,9 @@ fn key(
 fn mark(place: FigurePoint, kind: &TapeKind) -> Vec<Item<FigurePoint>> {
     let FigurePoint { x, y } = place;
     match kind {
-        TapeKind::Read => vec![
-            fill(ellipse(place, MARK + 0.03, MARK + 0.03), PAPER),
-            fill(ellipse(place, MARK, MARK), INK),
-        ],
+        TapeKind::Read => {
+            vec![fill(ellipse(place, MARK + 0.03, MARK + 0.03), PAPER), fill(ellipse(place, MARK, MARK), INK)]
+        }
         TapeKind::Earlier => {
             let diamond = |r: f32| {
                 let mut path = line(&[at(x + r, y), at(x, y + r), at(x - r, y), at(x, y - r)]);
@@ -299,12 +283,9 @@ fn mark(place: FigurePoint, kind: &TapeKind) -> Vec<Item<FigurePoint>> {
     }
 }
 
-/// The tapes that are read: a line down to the weeks, the dots, and lines from one to the next where none between them is
+/// The tapes in the field. Those that are read: a line down to the weeks, the dots, and lines from one to the next where none between them is
 /// left unread.
 fn marks(what: &Growth<'_>, axes: &Axes) -> Vec<Item<FigurePoint>> {
-    if !what.curves {
-        return vec![];
-    }
     let place = |tape: &TapeMark| axes.at(tape.weeks.exact_weeks(), tape.cm);
     let read = |tape: &TapeMark| !matches!(tape.kind, TapeKind::NotRead(_));
     let joins: Path<FigurePoint> = what
@@ -327,13 +308,13 @@ fn marks(what: &Growth<'_>, axes: &Axes) -> Vec<Item<FigurePoint>> {
     if !joins.is_empty() {
         items.push(group("joins", "", vec![stroke(joins, 0.045, INK)]));
     }
-    for tape in what.tapes.iter().filter(|tape| read(tape)) {
+    for tape in what.tapes.iter().filter(|tape| read(tape) || !what.curves) {
         items.push(group(&format!("tape-{}", tape.weeks), "", mark(place(tape), &tape.kind)));
     }
     items
 }
 
-/// Tapes that are not read, under the field.
+/// Tapes that are not read, under the field, where there are curves on which they could be read.
 struct NotRead {
     items: Vec<Item<FigurePoint>>,
     depth: f32,
@@ -343,7 +324,7 @@ fn not_read(what: &Growth<'_>, axes: &Axes, pen: &Pen<'_>) -> Result<NotRead, Fi
     // Where the words of each row so far end.
     let mut rows: Vec<f32> = vec![];
     let mut items = vec![];
-    for tape in what.tapes {
+    for tape in what.tapes.iter().filter(|_| what.curves) {
         let TapeKind::NotRead(words) = &tape.kind else { continue };
         let (x, wide) = (axes.x(tape.weeks.exact_weeks()), pen.width(words, SMALL_PT)?);
         // The words stand after the mark; before it where the page ends.
@@ -356,8 +337,11 @@ fn not_read(what: &Growth<'_>, axes: &Axes, pen: &Pen<'_>) -> Result<NotRead, Fi
         rows[row] = to;
         let y = axes.bottom - ROW * (row as f32 + 0.5);
         let mut marks = mark(at(x, y), &tape.kind);
-        let (place, align) =
-            if after { (at(x + 0.22, y - 0.085), Align::Start) } else { (at(x - 0.22, y - 0.085), Align::End) };
+        let (place, align) = if after {
+            (at(x + 0.22, y - 0.085), Align::Start)
+        } else {
+            (at(x - 0.22, y - 0.085), Align::End)
+        };
         marks.push(pen.text(words, place, align, SMALL_PT, Role::Label));
         items.push(group(&format!("tape-{}", tape.weeks), "", marks));
     }

@@ -219,7 +219,9 @@ fn against_curve_or_weeks(exam: &Exam, tape: &Tape, low_head: &[&str]) -> Option
             let reaches = reaches.map_or_else(|| "none".to_owned(), |reached| reached.to_string());
             let rule = const { rule("tape-four-weeks-behind") };
             return Some(
-                remark(rule, tape.measured, weeks, low_head).with("reaches", reaches).with("centile", centile),
+                remark(rule, tape.measured, weeks, low_head)
+                    .with("reaches", reaches)
+                    .with("centile", centile),
             );
         }
         let z_of = |wanted: u8| CENTILE_Z.iter().find(|(c, _)| *c == wanted).map_or(0.0, |(_, z)| *z);
@@ -253,11 +255,7 @@ fn against_earlier(exam: &Exam, tape: &Tape, low_head: &[&str], before: Option<b
 
 /// What tapes, oldest first, say together: of one baby, fit to be read. `low_head`: findings by which the head is low at the
 /// last of them. `before`: as above.
-pub(super) fn serial(
-    tapes: &[(Gestation, f64)],
-    low_head: &[&str],
-    before: Option<bool>,
-) -> Option<Remark> {
+pub(super) fn serial(tapes: &[(Gestation, f64)], low_head: &[&str], before: Option<bool>) -> Option<Remark> {
     let (&(weeks, measured), earlier) = tapes.split_last()?;
     let mut earlier = earlier.to_vec();
     earlier.retain(|(at, _)| *at >= SERIES_FROM);

@@ -136,7 +136,8 @@ fn tapes(visits: &[Visit<'_>], order: &[usize]) -> Result<Vec<LaidTape>, NotOne>
         let Some(noted) = exam.mother.earlier_tapes.value() else { continue };
         for earlier in noted {
             let (at, cm) = (earlier.at, earlier.height.get());
-            let repeats = |tape: &LaidTape| same(tape.cm, cm) && tape.at.days().abs_diff(at.days()) <= SAME_TAPE;
+            let repeats =
+                |tape: &LaidTape| same(tape.cm, cm) && tape.at.days().abs_diff(at.days()) <= SAME_TAPE;
             if tapes.iter().any(repeats) {
                 continue;
             }
@@ -171,7 +172,8 @@ fn over_tapes(visits: &[Visit<'_>], tapes: &[LaidTape]) -> Option<Remark> {
 }
 
 /// The remarks on one tape that say to measure again.
-const SINGLE: [&str; 4] = ["tape-four-weeks-behind", "tape-below-p10", "tape-above-p90", "tape-outside-weeks"];
+const SINGLE: [&str; 4] =
+    ["tape-four-weeks-behind", "tape-below-p10", "tape-above-p90", "tape-outside-weeks"];
 
 /// A lie, or an end that is down, that is another than at the visit before, the later of the two from 37+0. Visits that do not
 /// tell are passed over. Two babies are not told apart from visit to visit.

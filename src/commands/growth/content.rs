@@ -88,27 +88,33 @@ impl Told<'_> {
     /// How many visits, from when to when, and when she is due.
     fn span(&self) -> Said {
         let weeks: Vec<String> = self.visits().map(|visit| visit.weeks).collect();
-        let (first, last) = (weeks.first().cloned().unwrap_or_default(), weeks.last().cloned().unwrap_or_default());
+        let (first, last) =
+            (weeks.first().cloned().unwrap_or_default(), weeks.last().cloned().unwrap_or_default());
         let due = self.course.due.map_or_else(|| "none".to_owned(), written);
         let values = [("visits", weeks.len().to_string()), ("first", first), ("last", last), ("due", due)];
         let span = self.say("growth-span", &values)?;
         if self.curves() { Ok(span) } else { Ok(format!("{span} {}", self.say("growth-no-curves", &[])?)) }
     }
 
-    /// What cannot wait and what cannot all be right, of every visit.
+    /// What cannot wait and what cannot all be right, of every visit; what is the same at several is said once.
     fn pressing(&self) -> Result<Vec<Block>, WordsError> {
-        let mut blocks = vec![];
-        for grade in [Grade::ActNow, Grade::CannotBoth] {
-            for visit in self.visits() {
-                for remark in visit.loaded.graded(grade) {
-                    let text = said::sentence(remark, visit.exam.babies.len(), self.words)?;
-                    let text = self.line(remark, text)?;
-                    let text = self.say("growth-at", &[("weeks", visit.weeks.clone()), ("text", text)])?;
-                    blocks.push(Block::new(Kind::Strong, text));
+        let mut lines: Vec<(Grade, String, Vec<String>)> = vec![];
+        for visit in self.visits() {
+            for remark in visit.loaded.reckoning.remarks.iter().filter(|remark| !remark.grade.is_lesser()) {
+                let text = said::sentence(remark, visit.exam.babies.len(), self.words)?;
+                let text = self.line(remark, text)?;
+                match lines.iter_mut().find(|(_, line, _)| *line == text) {
+                    Some((_, _, weeks)) => weeks.push(visit.weeks.clone()),
+                    None => lines.push((remark.grade, text, vec![visit.weeks.clone()])),
                 }
             }
         }
-        Ok(blocks)
+        lines.sort_by_key(|(grade, ..)| *grade);
+        let said = |(_, text, weeks): (Grade, String, Vec<String>)| {
+            let text = self.say("growth-at", &[("weeks", weeks.join(", ")), ("text", text)])?;
+            Ok(Block::new(Kind::Strong, text))
+        };
+        lines.into_iter().map(said).collect()
     }
 
     /// `Look again [id]: sentence`; what cannot wait begins in capitals.
@@ -128,7 +134,8 @@ impl Told<'_> {
         // Over the visits these are said above.
         let serial = ["tape-static", "tape-falling"];
         let of_growth = |remark: &&Remark| {
-            let of_lie = ["not-head-down", "crosswise-at-term", "presentation-not-known"].contains(&remark.id);
+            let of_lie =
+                ["not-head-down", "crosswise-at-term", "presentation-not-known"].contains(&remark.id);
             (remark.id.starts_with("tape-") && !serial.contains(&remark.id)) || of_lie
         };
         let lesser = last.loaded.reckoning.remarks.iter().filter(|remark| remark.grade.is_lesser());
@@ -136,6 +143,9 @@ impl Told<'_> {
             let text = self.line(remark, said::sentence(remark, last.exam.babies.len(), self.words)?)?;
             let text = self.say("growth-at", &[("weeks", last.weeks.clone()), ("text", text)])?;
             blocks.push(Block::new(Kind::Text, text));
+        }
+        if blocks.is_empty() && self.pressing()?.is_empty() {
+            blocks.push(Block::new(Kind::Text, self.say("check-remarks-none", &[])?));
         }
         Ok(blocks)
     }
@@ -162,7 +172,9 @@ impl Told<'_> {
         let dash = self.say("growth-dash", &[])?;
         let weeks = match exam.dates.visit {
             None => visit.weeks.clone(),
-            Some(day) => self.say("growth-dated", &[("weeks", visit.weeks.clone()), ("date", written(day))])?,
+            Some(day) => {
+                self.say("growth-dated", &[("weeks", visit.weeks.clone()), ("date", written(day))])?
+            }
         };
         let tape = self.tape_of(visit);
         let rule = reckoning.tape.as_ref().and_then(|tape| tape.weeks_rule);
@@ -183,9 +195,9 @@ impl Told<'_> {
             let read = |key: &str| read_of(exam, &format!("baby.{}.{key}", index + 1));
             match (read("head-above-brim"), read("descent")) {
                 (Some(fifths), _) if baby.head_above_brim.value().is_some() => {
-                    self.say("growth-palpable", &[("fifths", fifths.to_owned())])
+                    self.say("growth-palpable", &[("fifths", fifths)])
                 }
-                (Some(words), None) | (_, Some(words)) => Ok(words.to_owned()),
+                (Some(words), None) | (_, Some(words)) => Ok(words),
                 (None, None) => Ok(dash.clone()),
             }
         })?;
@@ -193,9 +205,11 @@ impl Told<'_> {
             (Some(rate), _) => Ok(beside(rate.mean, &[110.0, 160.0], 0)),
             (None, Finding::NotExamined) => Ok(dash.clone()),
             (None, Finding::Found(_)) => self.say("growth-heard", &[]),
-            (None, _) => Ok(read_of(exam, &format!("baby.{}.heart", index + 1)).unwrap_or(&dash).to_owned()),
+            (None, _) => {
+                Ok(read_of(exam, &format!("baby.{}.heart", index + 1)).unwrap_or_else(|| dash.clone()))
+            }
         })?;
-        let laid = read_of(exam, "mother.fundal-height").unwrap_or(&dash).to_owned();
+        let laid = read_of(exam, "mother.fundal-height").unwrap_or(dash);
         Ok(vec![weeks, laid, rule, curve, lies, brim, heart])
     }
 
@@ -290,6 +304,7 @@ impl Told<'_> {
             told.push(self.say("check-quieted", &[("ids", self.quieted.join(", "))])?);
         }
         told.push(self.say("growth-dash-means", &[])?);
+        told.push(self.say("growth-caution", &[])?);
         told.push(self.say("chart-cautions", &[])?);
         let versions = [("version", env!("CARGO_PKG_VERSION").to_owned()), ("ledger", LEDGER.to_owned())];
         told.push(self.say("chart-versions", &versions)?);
@@ -300,7 +315,9 @@ impl Told<'_> {
     }
 }
 
-/// A finding in canonical words.
-fn read_of<'a>(exam: &'a Exam, key: &str) -> Option<&'a str> {
-    exam.read.iter().find(|(read, _)| read == key).map(|(_, words)| words.as_str())
+/// A finding in canonical words, without what stands in brackets: a cell is narrow.
+fn read_of(exam: &Exam, key: &str) -> Option<String> {
+    let (_, words) = exam.read.iter().find(|(read, _)| read == key)?;
+    let Some((before, after)) = words.split_once(" (") else { return Some(words.clone()) };
+    Some(format!("{before}{}", if after.ends_with('?') { "?" } else { "" }))
 }

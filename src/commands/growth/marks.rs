@@ -14,7 +14,8 @@ pub fn tapes(course: &Course, words: &Words) -> Result<Vec<TapeMark>, WordsError
         .map(|tape| {
             let kind = if !tape.unfit.is_empty() {
                 let values = [("cm", centimetres(tape)), ("why", reasons(tape))];
-                let values: Vec<(&str, &str)> = values.iter().map(|(name, value)| (*name, value.as_str())).collect();
+                let values: Vec<(&str, &str)> =
+                    values.iter().map(|(name, value)| (*name, value.as_str())).collect();
                 TapeKind::NotRead(words.say("growth-not-read", &values)?)
             } else if tape.earlier {
                 TapeKind::Earlier

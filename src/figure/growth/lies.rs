@@ -1,7 +1,7 @@
 //! How the baby lay at each visit. In: poses with their casts, the field over them. Out: a row of small drawings, all to one
 //! scale with their brims on one line, each under its weeks.
 
-use super::{Axes, PAPER, Pen, SMALL_PT, TYPE_PT, at, cm, drawing_ink, line};
+use super::{Axes, PAPER, Pen, SMALL_PT, Size, TYPE_PT, at, cm, drawing_ink, line};
 use crate::body::cast::Cast;
 use crate::body::pose::Pose;
 use crate::figure::coarse::coarsen_items;
@@ -47,12 +47,13 @@ pub(super) fn row(
     lies: &[Lay<'_>],
     axes: &Axes,
     top: f32,
-    width: f32,
+    size: Size,
     pen: &Pen<'_>,
 ) -> Result<Row, FigureError> {
     if lies.is_empty() {
         return Ok(Row { items: vec![], bottom: top });
     }
+    let width = size.width;
     let wide = (width / lies.len() as f32).min(WIDEST);
     let scale = wide / BODY;
     let weeks: Vec<f32> = lies.iter().map(|lay| axes.x(lay.weeks.exact_weeks())).collect();
@@ -66,7 +67,8 @@ pub(super) fn row(
     let mut bottom = brim + lowest;
     for (number, ((lay, x), from)) in lies.iter().zip(&places).zip(&weeks).enumerate() {
         let name = |part: &str| format!("visit-{}-{part}", number + 1);
-        let leader = line(&[at(*from, top), at(*from, top - 0.08), at(*x, heads + 0.36), at(*x, heads + 0.28)]);
+        let leader =
+            line(&[at(*from, top), at(*from, top - 0.08), at(*x, heads + 0.36), at(*x, heads + 0.28)]);
         let mut marks = vec![group(&name("leader"), "", vec![stroke(leader, 0.02, super::CURVE)])];
         marks.push(pen.text(&lay.weeks.to_string(), at(*x, heads), Align::Middle, TYPE_PT, Role::Side));
         let to_paper = |p: FigurePoint| at(x + p.x * scale, brim + p.y * scale);
@@ -76,8 +78,10 @@ pub(super) fn row(
         marks.push(group(&name("drawing"), "", placed.collect()));
         let mut y = brim + lowest;
         for words in &lay.words {
-            y -= cm(SMALL_PT) * 1.15;
-            marks.push(pen.text(words, at(*x, y), Align::Middle, SMALL_PT, Role::Label));
+            for words in broken(words, wide * 0.96, pen)? {
+                y -= cm(SMALL_PT) * 1.15;
+                marks.push(pen.text(&words, at(*x, y), Align::Middle, SMALL_PT, Role::Label));
+            }
         }
         bottom = bottom.min(y);
         items.push(group(&name("lie"), "", marks));
@@ -86,6 +90,22 @@ pub(super) fn row(
     bottom -= cm(SMALL_PT) * 1.5;
     items.push(pen.text(&sides, at(width * 0.5, bottom), Align::Middle, SMALL_PT, Role::Side));
     Ok(Row { items, bottom: bottom - 0.1 })
+}
+
+/// Words in lines no wider than a drawing, unless one word is.
+fn broken(words: &str, wide: f32, pen: &Pen<'_>) -> Result<Vec<String>, FigureError> {
+    let mut lines: Vec<String> = vec![];
+    for word in words.split_whitespace() {
+        if let Some(line) = lines.last_mut() {
+            let longer = format!("{line} {word}");
+            if pen.width(&longer, SMALL_PT)? <= wide {
+                *line = longer;
+                continue;
+            }
+        }
+        lines.push(word.to_owned());
+    }
+    Ok(lines)
 }
 
 /// The marks of one drawing, in cm of the body.
