@@ -46,11 +46,13 @@ pub const COLOURING: Shipped = shipped!("colouring", "the picture in lines, to c
 pub const CHART_SLIP: Shipped = shipped!("chart-slip", "a slip for the chart, half a sheet");
 /// Two slips on a sheet.
 pub const CHART_SLIPS: Shipped = shipped!("chart-slips", "two slips for the chart, on one sheet to cut");
+/// The tape over the visits.
+pub const GROWTH: Shipped = shipped!("growth", "the tape over the visits");
 /// The stamp for the chart.
 pub const SKETCH: Shipped = shipped!("sketch", "a stamp for the chart, 4 cm wide");
 
 /// Every layout that is shipped.
-pub const SHIPPED: [Shipped; 9] = [
+pub const SHIPPED: [Shipped; 10] = [
     FAMILY_PAGE,
     FAMILY_PAGE_LONG,
     LARGE_PRINT,
@@ -59,6 +61,7 @@ pub const SHIPPED: [Shipped; 9] = [
     COLOURING,
     CHART_SLIP,
     CHART_SLIPS,
+    GROWTH,
     SKETCH,
 ];
 
@@ -125,6 +128,17 @@ pub(super) const PAPERS: [(&str, Paper); 3] =
 pub(super) const PAPER_EXPECTED: &str = "a4, letter, a3, or a size such as \"120 x 80 mm\"";
 
 impl Paper {
+    /// Width and height in mm; where the picture decides, its scale.
+    pub(super) fn size(self) -> Result<(f32, f32), f32> {
+        match self {
+            Paper::A4 => Ok((210.0, 297.0)),
+            Paper::Letter => Ok((215.9, 279.4)),
+            Paper::A3 => Ok((297.0, 420.0)),
+            Paper::Size(width, height) => Ok((width, height)),
+            Paper::AsPicture(scale) => Err(scale),
+        }
+    }
+
     /// From `a4`, `letter`, `a3` or a size such as `120 x 80 mm`.
     pub fn named(word: &str) -> Option<Self> {
         let known = PAPERS.iter().find(|(name, _)| *name == word).map(|(_, paper)| *paper);
@@ -219,6 +233,11 @@ impl Layout {
     /// The smallest type it may use, in points.
     pub fn smallest_type_pt(&self) -> f32 {
         self.smallest_pt
+    }
+
+    /// What lies between its margins across, in mm; `None` where the paper follows the picture.
+    pub fn width_mm(&self) -> Option<f32> {
+        self.paper.size().ok().map(|(width, _)| width - 2.0 * self.margin_mm)
     }
 
     /// The same layout on another paper: `a4`, `letter`, `a3`, or a size in mm.

@@ -51,7 +51,8 @@ const BOX_KEYS: [&str; 14] = [
     "at-least",
     "edge",
     "padding",
-    "padding-top", "padding-bottom",
+    "padding-top",
+    "padding-bottom",
     "style",
     "labels",
 ];

@@ -16,11 +16,11 @@ mod set;
 
 pub use beside::beside;
 pub use compose::{compose, compose_all};
-pub use content::{Block, Content, Kind};
+pub use content::{Block, Cell, Content, Kind};
 pub use draft::mark as mark_as_draft;
 pub use layout::{
-    CHART_SLIP, CHART_SLIPS, COLOURING, FAMILY_PAGE, FAMILY_PAGE_LONG, LARGE_PRINT, Layout, LayoutError,
-    PICTURE, PICTURE_FIRST, Paper, PictureLook, SHIPPED, SKETCH, Shipped, nearest,
+    CHART_SLIP, CHART_SLIPS, COLOURING, FAMILY_PAGE, FAMILY_PAGE_LONG, GROWTH, LARGE_PRINT, Layout,
+    LayoutError, PICTURE, PICTURE_FIRST, Paper, PictureLook, SHIPPED, SKETCH, Shipped, nearest,
 };
 
 use crate::figure::scene::Item;
@@ -42,6 +42,15 @@ pub enum Tag {
     Item {
         /// Which list of the sheet.
         list: usize,
+    },
+    /// A cell of a table; neighbours with the same number are one table.
+    Cell {
+        /// Which table of the sheet.
+        table: usize,
+        /// Its row, from 0.
+        row: u16,
+        /// Whether it names its column (in row 0) or its row.
+        head: bool,
     },
     /// A picture.
     Figure {

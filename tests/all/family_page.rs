@@ -615,7 +615,8 @@ fn whole(content: &Content) -> String {
 
 /// The words of a page for a measure of reading: a sentence each, without telephone numbers and degrees.
 pub fn plain(content: &Content) -> String {
-    let blocks = content.blocks.iter().filter(|(name, _)| name.starts_with("family-") && *name != "family-phone");
+    let blocks =
+        content.blocks.iter().filter(|(name, _)| name.starts_with("family-") && *name != "family-phone");
     let told: Vec<String> = blocks.flat_map(|(_, blocks)| blocks).map(sentence).collect();
     told.join("\n").replace("38 °C (100.4 °F)", "38 degrees").replace(" ____", "")
 }

@@ -22,7 +22,9 @@ fn messages(text: &str) -> BTreeMap<String, String> {
             continue;
         }
         match line.split_once(" = ") {
-            Some((id, words)) if id.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-') => {
+            Some((id, words))
+                if id.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-') =>
+            {
                 assert!(out.insert(id.to_owned(), words.to_owned()).is_none(), "{id} is there twice");
                 last = id.to_owned();
             }
@@ -94,7 +96,11 @@ fn every_message_is_used() {
         .split('"')
         .filter_map(|piece| piece.split_once('{'))
         .map(|(start, _)| start)
-        .filter(|start| start.ends_with('-') && start.len() > 3 && start.chars().all(|c| c.is_ascii_lowercase() || c == '-'))
+        .filter(|start| {
+            start.ends_with('-')
+                && start.len() > 3
+                && start.chars().all(|c| c.is_ascii_lowercase() || c == '-')
+        })
         .collect();
     let english = shipped("en").text;
     let used = |id: &str| {
@@ -131,20 +137,29 @@ fn sides_are_never_swapped_in_any_language() {
         for b in backs() {
             for presentation in [Presentation::Cephalic, Presentation::Breech] {
                 for unsure in [false, true] {
-                    let c = Conclusion { back: Some(b), unsure, ..lying(Lie::Longitudinal, Some(presentation)) };
+                    let c =
+                        Conclusion { back: Some(b), unsure, ..lying(Lie::Longitudinal, Some(presentation)) };
                     check(&told(c), b.side);
                 }
             }
         }
         for side in [Left, Right] {
-            for (lie, head_up) in [(Lie::Transverse, None), (Lie::Oblique, None), (Lie::Oblique, Some(true)), (Lie::Oblique, Some(false))] {
+            for (lie, head_up) in [
+                (Lie::Transverse, None),
+                (Lie::Oblique, None),
+                (Lie::Oblique, Some(true)),
+                (Lie::Oblique, Some(false)),
+            ] {
                 check(&told(Conclusion { head_side: Some(side), head_up, ..lying(lie, None) }), Some(side));
             }
         }
         // What she may notice lies on the other side.
         let mut e = exam(Some((34, 0)));
         e.babies[0].limbs = Finding::Absent;
-        let c = Conclusion { back: Some(back(Some(Left), None)), ..lying(Lie::Longitudinal, Some(Presentation::Cephalic)) };
+        let c = Conclusion {
+            back: Some(back(Some(Left), None)),
+            ..lying(Lie::Longitudinal, Some(Presentation::Cephalic))
+        };
         let content = content_in(&e, &[c], &clinic(), Asked::default(), &words);
         let text = content.texts("family-found").join(" ");
         assert!(text.find(left).unwrap() < text.find(right).unwrap(), "{tag}: {text}");
@@ -156,13 +171,44 @@ fn sides_are_never_swapped_in_any_language() {
 #[test]
 fn no_language_has_long_sentences_codes_or_comfort() {
     let never: BTreeMap<&str, &[&str]> = BTreeMap::from([
-        ("es", &["sano", "sana", "normal", "bien", "perfecto", "grande", "niño", "niña", "peso", "percentil", "encajado"][..]),
-        ("fr", &["sain", "normal", "normale", "bien", "parfait", "gros", "garçon", "fille", "poids", "percentile", "engagé"][..]),
+        (
+            "es",
+            &[
+                "sano",
+                "sana",
+                "normal",
+                "bien",
+                "perfecto",
+                "grande",
+                "niño",
+                "niña",
+                "peso",
+                "percentil",
+                "encajado",
+            ][..],
+        ),
+        (
+            "fr",
+            &[
+                "sain",
+                "normal",
+                "normale",
+                "bien",
+                "parfait",
+                "gros",
+                "garçon",
+                "fille",
+                "poids",
+                "percentile",
+                "engagé",
+            ][..],
+        ),
     ]);
     for language in &LANGUAGES {
         for (id, text) in messages(language.text).into_iter().filter(|(id, _)| id.starts_with("family-")) {
             for sentence in text.split_inclusive(['.', '?', ':']) {
-                let words = sentence.split_whitespace().filter(|w| w.chars().any(char::is_alphanumeric)).count();
+                let words =
+                    sentence.split_whitespace().filter(|w| w.chars().any(char::is_alphanumeric)).count();
                 assert!(words <= 20, "{}: {id} has a sentence of {words} words", language.tag);
             }
             let lower = text.to_lowercase();
@@ -171,7 +217,11 @@ fn no_language_has_long_sentences_codes_or_comfort() {
                 assert!(!plain.contains(word), "{}: {id} says `{word}`", language.tag);
             }
             let code = |word: &str| word.len() >= 3 && word.chars().all(|c| c.is_ascii_uppercase());
-            assert!(!text.split(|c: char| !c.is_alphanumeric()).any(code), "{}: {id} has a code", language.tag);
+            assert!(
+                !text.split(|c: char| !c.is_alphanumeric()).any(code),
+                "{}: {id} has a code",
+                language.tag
+            );
         }
     }
 }
@@ -184,12 +234,24 @@ fn every_example_has_its_page_in_every_language() {
         for (name, exam, reckoning) in examples() {
             let asked = Asked { invite_listening: true, numbers: true };
             let content = family::content(&exam, &reckoning, &clinic(), asked, &words).unwrap();
-            for (shipped, paper) in [(FAMILY_PAGE_LONG, "a4"), (FAMILY_PAGE_LONG, "letter"), (LARGE_PRINT, "a4"), (PICTURE_FIRST, "letter")] {
+            for (shipped, paper) in [
+                (FAMILY_PAGE_LONG, "a4"),
+                (FAMILY_PAGE_LONG, "letter"),
+                (LARGE_PRINT, "a4"),
+                (PICTURE_FIRST, "letter"),
+            ] {
                 let layout = shipped.read().unwrap().on_paper(paper).unwrap();
-                let sheets = sides(&layout, (&exam, &reckoning), &content, &words, &fonts)
-                    .unwrap_or_else(|fault| panic!("{name} in {}, {} on {paper}: {fault}", language.tag, shipped.name));
+                let sheets =
+                    sides(&layout, (&exam, &reckoning), &content, &words, &fonts).unwrap_or_else(|fault| {
+                        panic!("{name} in {}, {} on {paper}: {fault}", language.tag, shipped.name)
+                    });
                 for sheet in &sheets {
-                    crate::layouts::assert_is_sound(&format!("{name} in {}", language.tag), sheet, 12.0, &fonts);
+                    crate::layouts::assert_is_sound(
+                        &format!("{name} in {}", language.tag),
+                        sheet,
+                        12.0,
+                        &fonts,
+                    );
                     assert!(texts(sheet).iter().all(|text| text.lang == language.tag));
                 }
             }
@@ -310,7 +372,11 @@ fn a_draft_is_asked_for_marked_and_stands_beside_the_english() {
     }
     // Elsewhere a language of the family page alone is refused: chart codes are built otherwise in it.
     let output = run(&["note", "examples/head-down-left.toml", "--lang", "es"]);
-    assert!(said(&output).contains("has the words of the family page only; here there is en, en-US"), "{}", said(&output));
+    assert!(
+        said(&output).contains("has the words of the family page only; here there is en, en-US"),
+        "{}",
+        said(&output)
+    );
 }
 
 #[test]
