@@ -100,7 +100,7 @@ fn pdf_js_reads_the_tags_in_their_order() {
                         text = alt.clone();
                         "Figure"
                     }
-                    Tag::Artifact => continue,
+                    Tag::Cell { .. } | Tag::Artifact => continue,
                 };
                 if tag.starts_with('H') {
                     headings.push(bare(&text));
