@@ -31,6 +31,8 @@ pub enum Command {
     Note(Note),
     /// Make a sheet of teaching figures
     Plate(Plate),
+    /// Make practice cases with a key
+    Cases(Cases),
     /// List the words of an exam file, and the abbreviations of shorthand
     Words,
     /// Rewrite an exam file in the words that are printed; comments and order stay
@@ -242,6 +244,41 @@ pub struct Plate {
     /// Words of an .svg as text with its font, or as outlines
     #[arg(long, default_value = "text", value_name = "HOW")]
     pub text: TextAs,
+}
+
+/// `cases`
+#[derive(Args)]
+pub struct Cases {
+    /// How many cases, 1 to 99
+    #[arg(long, default_value = "5", value_name = "N", value_parser = clap::value_parser!(u16).range(1..=99))]
+    pub count: u16,
+    /// The same number gives the same cases; another number, others
+    #[arg(long, default_value = "1", value_name = "NUMBER")]
+    pub seed: u64,
+    /// How hard they are
+    #[arg(long, default_value = "easy")]
+    pub level: Level,
+    /// Directory for cases.pdf, key.pdf and an exam file for each case: one that is there, or one to be made
+    #[arg(short, long, value_name = "DIR")]
+    pub output: PathBuf,
+    /// Replace files that are there
+    #[arg(long)]
+    pub force: bool,
+    /// Paper
+    #[arg(long, default_value = "a4")]
+    pub paper: Paper,
+    /// Language of the words
+    #[arg(long, default_value = "en", value_name = "TAG")]
+    pub lang: String,
+}
+
+/// How hard cases are.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum Level {
+    Easy,
+    Fair,
+    Hard,
 }
 
 /// Sets of teaching figures.

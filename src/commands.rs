@@ -1,6 +1,7 @@
 //! The one door. In: a request that names a command, its options and the *texts* of files. Out: an outcome: what to print,
 //! what to write, and the exit code. Nothing here touches a file or prints.
 
+mod cases;
 mod check;
 mod draw;
 mod handout;
@@ -13,6 +14,8 @@ mod rules;
 mod tidy;
 
 pub use crate::figure::{Labels, Palette, Style, View};
+pub use crate::teach::Level;
+pub use cases::Cases;
 pub use check::Check;
 pub use draw::{Draw, Format};
 pub use handout::{Handout, Paper};
@@ -75,6 +78,8 @@ pub enum Command {
     Handout(Handout),
     /// An entry for the chart.
     Note(Note),
+    /// Practice cases with a key.
+    Cases(Cases),
     /// A sheet of teaching figures.
     Plate(Plate),
     /// The names of the sets of teaching figures.
@@ -114,7 +119,9 @@ pub struct Outcome {
     /// The finished document: one entry for a file, several for a picture file a page (`name-2.svg`).
     /// Empty: nothing is to be written.
     pub pages: Vec<Vec<u8>>,
-    /// What `pages` hold, for the line that says what was written: "the picture", "the family page".
+    /// Files with names of their own, for a directory.
+    pub files: Vec<(String, Vec<u8>)>,
+    /// What `pages` or `files` hold, for the line that says what was written: "the picture", "the family page".
     pub made: &'static str,
     /// Why there are no pages, in a few words, for a list of many exams.
     pub why: String,
@@ -129,6 +136,7 @@ pub fn run(request: &Request) -> Outcome {
         Command::Draw(options) => draw::run(options, request.look),
         Command::Handout(options) => handout::run(options, request.look),
         Command::Note(options) => note::run(options, request.look),
+        Command::Cases(options) => cases::run(options),
         Command::Plate(options) => plate::run(options, request.look),
         Command::PlateList => Outcome { text: plate::list(), ..Outcome::default() },
         Command::Rules { json: false } => Outcome { text: rules::text(), ..Outcome::default() },

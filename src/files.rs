@@ -153,6 +153,58 @@ impl Target {
     }
 }
 
+/// A directory for files with names of their own, looked at before the work starts.
+pub struct Folder {
+    path: PathBuf,
+    force: bool,
+}
+
+impl Folder {
+    /// Look whether `path` is a directory, or can be made one.
+    pub fn look(path: &Path, force: bool) -> Result<Self, String> {
+        let path: PathBuf = path.components().collect();
+        if path.as_os_str() == "-" {
+            return Err("these are several files; name a directory, such as -o cases/".to_owned());
+        }
+        if !path.is_dir() {
+            if path.exists() {
+                return Err(format!("{} is a file; choose another name for the directory", path.display()));
+            }
+            new_file(&path)?;
+        }
+        Ok(Self { path, force })
+    }
+
+    /// Its name in messages.
+    pub fn name(&self) -> String {
+        self.path.display().to_string()
+    }
+
+    /// Write the files, all or none.
+    pub fn put(&self, files: &[(String, Vec<u8>)]) -> Result<(), String> {
+        make_directory(&self.path)?;
+        let said = |fault| match fault {
+            Fault::Failed(why) => why,
+            Fault::ReaderLeft => format!("{} was not written: the reader left", self.path.display()),
+        };
+        let targets: Vec<PathBuf> = files.iter().map(|(name, _)| self.path.join(name)).collect();
+        let mut ready = vec![];
+        for (path, (_, bytes)) in targets.iter().zip(files) {
+            match kind(path, self.force)? {
+                Kind::New => ready.push((beside(path, bytes).map_err(said)?, path.clone())),
+                Kind::Regular(real) => ready.push((beside(&real, bytes).map_err(said)?, real)),
+                Kind::StandardOutput | Kind::Device => {
+                    return Err(format!("{} is a device; choose another directory", path.display()));
+                }
+            }
+        }
+        for (file, path) in ready {
+            file.persist(&path).map_err(|fault| said(told(&path.display().to_string(), &fault.error)))?;
+        }
+        Ok(())
+    }
+}
+
 /// Whether a name stands for a directory: one that is there, or one to be made, which ends in `/`.
 pub fn is_directory(path: &Path) -> bool {
     path.is_dir() || path.to_string_lossy().ends_with(std::path::is_separator)

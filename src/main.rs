@@ -21,6 +21,7 @@ fn main() -> ExitCode {
     };
     ExitCode::from(match request::from(arguments) {
         Ok(request::Work::One(request, target)) => show(&commands::run(&request), target),
+        Ok(request::Work::Into(request, folder)) => put_in(&commands::run(&request), &folder),
         Ok(request::Work::Many(batch)) => batch::run(&batch),
         Err(why) => {
             tell(&format!("handspan: {why}\n"));
@@ -58,6 +59,25 @@ fn show(outcome: &Outcome, target: Option<files::Target>) -> u8 {
                 "handspan: standard output: {}; nothing more was written\n",
                 files::reason(&fault)
             ));
+            outcome.code.max(exit::FAILED)
+        }
+    }
+}
+
+/// Write the files of an outcome into a directory; the exit code.
+fn put_in(outcome: &Outcome, folder: &files::Folder) -> u8 {
+    tell(&outcome.notes);
+    if outcome.files.is_empty() {
+        return outcome.code;
+    }
+    match folder.put(&outcome.files) {
+        Ok(()) => {
+            let (count, place) = (outcome.files.len(), folder.name());
+            tell(&format!("wrote {count} files to {place}: {}\n", outcome.made));
+            outcome.code
+        }
+        Err(why) => {
+            tell(&format!("handspan: {why}\n"));
             outcome.code.max(exit::FAILED)
         }
     }

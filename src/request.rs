@@ -3,10 +3,10 @@
 
 use crate::batch::{Batch, Job};
 use crate::cli;
-use crate::files::{self, Given, Target, load};
+use crate::files::{self, Folder, Given, Target, load};
 use handspan::commands::{
-    Check, Command, Draw, Form, Format, Handout, Labels, Note, Palette, Paper, Plate, Request, Set, Source,
-    Style, View,
+    Cases, Check, Command, Draw, Form, Format, Handout, Labels, Level, Note, Palette, Paper, Plate, Request,
+    Set, Source, Style, View,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -17,6 +17,8 @@ use std::path::Path;
 pub enum Work {
     /// One request; the target of commands that write a document.
     One(Request, Option<Target>),
+    /// One request that makes several files with names of their own.
+    Into(Request, Folder),
     /// A request for each of many exams.
     Many(Batch),
 }
@@ -85,6 +87,17 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             documents(&exams, &target, format, at_once, Box::new(make))
         }
         cli::Command::Note(asked) => note(asked),
+        cli::Command::Cases(asked) => {
+            let folder = Folder::look(&asked.output, asked.force)?;
+            let level = match asked.level {
+                cli::Level::Easy => Level::Easy,
+                cli::Level::Fair => Level::Fair,
+                cli::Level::Hard => Level::Hard,
+            };
+            let paper = paper(asked.paper);
+            let cases = Cases { count: asked.count, seed: asked.seed, level, paper, lang: asked.lang };
+            Ok(Work::Into(Request { command: Command::Cases(cases), look: look(true) }, folder))
+        }
         cli::Command::Plate(asked) if asked.list => said(Command::PlateList),
         cli::Command::Plate(asked) => plate(asked),
     }

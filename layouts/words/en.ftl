@@ -676,3 +676,181 @@ family-call-harm = Thoughts of hurting yourself
 
 # $version is the program's.
 family-use = A drawing of what was felt. It does not take the place of a check by your midwife or doctor. handspan { $version }
+
+## Practice cases. `handspan cases`: a sheet for the student, and its key. All are invented.
+
+case-title = Case { $number }
+case-key-title = Key to case { $number }
+case-level-easy = easy
+case-level-fair = fair
+case-level-hard = hard
+case-description = A practice case, number { $number }: her abdomen, empty, to draw on; what was found; questions with lines for the answers.
+case-about = An invented case, { $level }. No real woman, no real baby. Sides are always HER left and right.
+case-key-about = An invented case. Sides are always HER left and right. The picture follows the findings of the exam file.
+case-name = Worked by
+case-found = What was found at { $weeks } weeks
+case-charted = As the chart has it:
+case-counted = Counted: { $value }.
+case-draw = Draw the baby as you think it lies. You stand facing her: her left is at your right.
+case-questions = Questions
+case-answers = Answers
+case-reasoning = Finding by finding
+case-sums = Sums
+case-sources = Sums and remarks are those of handspan check for the exam file of this case; handspan rules prints their sources.
+case-lesson = What this case teaches
+case-foot = Practice material for trained people and those in training. From the hands, not a scan. It does not replace local guidance, a clinician's judgement or a scan. handspan { $version }, rules of { $ledger }.
+
+case-ask-lie = How does the baby lie? Give the lie, what leads, and the position.
+case-ask-engaged = Is the head engaged? What tells you?
+case-ask-listen = Where would you listen first, and why there?
+case-ask-tape = What does the tape say at these weeks, by the weeks rule and by the curve?
+case-ask-sure = Which positions fit everything that was found? How sure can you be?
+case-ask-tell = What do you tell her about how her baby lies?
+case-ask-next = What do you do next?
+
+case-answer-engaged-heads-only = Engaged is said of a head only. Here no head lies over the brim.
+case-answer-engaged-unknown = It cannot be told: fifths of the head above the brim were not felt.
+case-answer-engaged-conflict = It cannot be told while the findings speak against one another.
+# $place: in the words of an exam file. $through: what the sound passes.
+case-answer-listen =
+    On her abdomen: { $place }. { $through ->
+        [faint] The side that carries the sound is turned towards her spine, so it may be faint there, or best heard further out in the flank.
+        [chest] The baby is bent back, and its chest lies nearest to the skin there.
+       *[back] The baby's upper back lies nearest to the skin there.
+    } A place where a heart is heard supports a position; it never proves one.
+case-answer-listen-side =
+    Begin { $side ->
+        [left] on her left, where the back was felt
+        [right] on her right, where the back was felt
+       *[none] near the midline, where the back was felt
+    }, and go on towards the flank until it is clearest. Where it is heard supports a position; it never proves one.
+case-answer-listen-unknown = The hands do not say where to begin: listen on both sides, above and below the navel, and chart where it is clearest.
+case-answer-sure-one = One position fits everything that was found: { $positions }. Hands can be wrong; a scan tells.
+case-answer-sure-several = { $count } positions fit: { $positions }. The findings do not decide between them; say so, and feel on.
+case-answer-sure-none = No position fits everything that was found. At least one finding has to be felt or heard again before a position is charted.
+case-answer-sure-cannot-tell = The hands cannot tell how this baby lies. That is an answer: chart it as it is, and ask for a scan.
+case-answer-tell =
+    { $lie ->
+        [head-down] “Your baby lies head down today{ $back ->
+            [left] , its back on your left side
+            [right] , its back on your right side
+           *[none] { "" }
+        }.
+        [bottom-down] “Your baby lies bottom down today{ $back ->
+            [left] , its back on your left side
+            [right] , its back on your right side
+           *[none] { "" }
+        }.
+        [across] “Your baby lies across today{ $head ->
+            [left] , its head on your left side
+            [right] , its head on your right side
+           *[none] { "" }
+        }.
+       *[not-told] “My hands cannot tell for certain how your baby lies today.
+    } This is what hands found, not a scan: hands can be wrong, and babies turn.”
+case-answer-next-none = No remark stands on these findings, and that rules nothing out. Chart what was found and what was not, and go on by local guidance.
+
+# After a finding: what is left of the positions, with the findings before it.
+case-leaves = Leaves: { $positions }.
+case-leaves-many = Leaves { $count } positions.
+case-leaves-same = Leaves the same.
+case-leaves-still-none = Still none.
+case-leaves-none = No position is left.
+case-leaves-untold = By itself it names no position.
+
+# Each lesson: a story (optional), a question, its answer, and what the case teaches.
+case-her-sides-story = You stand at the foot of the couch, facing her. In the second grip your { $hand } hand meets something long and firm, { $turn ->
+        [front] well forward towards the midline
+       *[lateral] square in the flank
+    }; your other hand meets small parts that move.
+case-her-sides-ask = On which of HER sides does the back lie? Which position is that?
+case-her-sides-answer = On her { $side }. You face one another: your { $hand } hand lies on her { $side }.
+case-her-sides-lesson = Left and right are always hers. Facing her, your right hand is on her left. Say "her left" aloud before you write it.
+case-head-or-bottom-story =
+    { $down ->
+        [head] First grip: at the top of the womb lies something broad and softer, and it moves only together with the trunk. Third grip: above the pubic bone lies something hard and round that can be moved by itself.
+       *[bottom] First grip: at the top of the womb lies something hard and round that can be moved by itself. Third grip: above the pubic bone lies something broad and softer, and it moves only together with the trunk.
+    }
+case-head-or-bottom-ask = Which end is up, and which is down? What tells them apart?
+case-head-or-bottom-answer =
+    { $down ->
+        [head] The head is down, the bottom up.
+       *[bottom] The bottom is down, the head up.
+    } A head is hard, round, and moves by itself on the neck; a bottom is broader and softer, and moves only with the trunk.
+case-head-or-bottom-lesson = Feel both ends before you name either. When the two feel alike, say so and ask for a scan.
+case-fifths-story = A student charts: "{ $above }/5, so { $above } fifths have gone down."
+case-fifths-ask = Is that right? How much of the head is still above the brim, and is it engaged?
+case-fifths-answer =
+    No. { $above }/5 palpable: { $above } fifths are still felt above the brim, and { $below } have gone below it. { $engaged ->
+        [yes] With 2/5 or less still felt above, the head is engaged.
+       *[no] With more than 2/5 still felt above, the head is not engaged.
+    }
+case-fifths-lesson = Fifths count what is still felt above the brim. Always write "palpable" beside them.
+case-lie-or-position-story = A colleague says: "This one is transverse."
+case-lie-or-position-ask = What is transverse here: the lie, or the position?
+case-lie-or-position-answer =
+    { $lie ->
+        [across] The lie: the baby lies across, and neither end is over the brim.
+       *[lengthwise] The position: the baby lies lengthwise, head down, with its back square to one side. The lie is longitudinal.
+    }
+case-lie-or-position-lesson = "Transverse" alone can be read two ways. Say "transverse lie", or name the position in full.
+case-short-count-story = In a hurry the heart was counted once: { $beats } beats in 6 seconds.
+case-short-count-ask = Which steady rates can give that count? What would you do?
+case-short-count-answer = { $beats } × 10 = { $rate }, but one beat more or less is ten a minute: the count leaves everything between { $low } and { $high } open. Count again for 60 seconds.
+case-short-count-lesson = The shorter the count, the coarser the rate: 6 seconds step by 10, 15 seconds by 4, 60 seconds by 1.
+
+case-limbs-both-sides-story = A student writes: "Limbs everywhere, no back to be found."
+case-limbs-both-sides-ask = What do small parts on both her sides, and a dip at the navel, say of the back?
+case-limbs-both-sides-answer = It lies towards her spine: the baby's front, with its arms and legs, is turned to you, and the dip lies between them. Whether it lies straight behind or a little to one side, these findings do not say.
+case-limbs-both-sides-lesson = A back that is not found is a finding. Feel far out in both flanks, and think of a baby that lies back to back with her.
+case-deep-head-story = Third grip: above the pubic bone hardly anything is felt. A student says: "No head there, so it is a breech."
+case-deep-head-ask = What do you answer? Which grips settle it?
+case-deep-head-answer = The first grip found the bottom at the top of the womb, and the fourth grip finds the last fifth of a head above the brim: the head is deep. It was looked for too high.
+case-deep-head-lesson = A deep head is easily missed. Before you call a breech, find the head, at the top or with the fourth grip; when you find neither, ask for a scan.
+case-low-tape-story = A colleague says: "The head is down in the pelvis. That explains the low tape."
+case-low-tape-ask = Is that explanation enough?
+case-low-tape-answer = No. A low head can lower the tape, but it cannot rule out a small baby. { $cm } cm stays a low tape: measure again, compare earlier tapes, and follow local guidance on scanning.
+case-low-tape-lesson = An explanation is not an answer. A low head never silences a low tape.
+case-full-bladder-story = She has been waiting, and last passed water { $hours } hours ago.
+case-full-bladder-ask = The tape says { $cm } cm. What comes before any conclusion from it?
+case-full-bladder-answer = Ask her to empty her bladder, feel for the top of the womb again, and measure again with the blank side of the tape up. A full bladder lifts the womb and the tape.
+case-full-bladder-lesson = Bladder empty, then tape. A tape over a full bladder is not worth charting.
+case-fibroid-ask = What can the tape tell here, set against the weeks or a curve?
+case-fibroid-answer = Nothing: a womb with a fibroid, felt on her { $side }, is not read against weeks or a curve. Growth is followed by local guidance on scanning.
+case-fibroid-lesson = Some tapes are not fit to be read. Write the number if you must, never a centile, and say why.
+case-tape-edge-story = The student laid the tape from the lower border of the pubic bone.
+case-tape-edge-ask = The tape says { $cm } cm. Where should it have begun, and what do you do with this number?
+case-tape-edge-answer = At the upper border of the pubic bone. The number is not mended by a sum: measure again, blank side of the tape up, from the top of the womb down to the upper border.
+case-tape-edge-lesson = A tape is worth as much as its two ends. Say both when you chart it: top of the womb, upper border of the pubic bone.
+case-whose-heart-story = The Doppler gives a clear, regular beat. Her pulse at the wrist is { $pulse }.
+case-whose-heart-ask = Whose heart was counted?
+case-whose-heart-answer = That cannot be told: the two rates lie too close together. Feel her pulse while you listen, find a rate that differs from it, and treat the baby's heart as not yet heard until you have.
+case-whose-heart-lesson = Always feel her pulse while you listen. A Doppler plays back any vessel it meets.
+case-fewer-movements-story = She says that the baby has moved less since yesterday. The Doppler finds a rate within the usual range.
+case-fewer-movements-ask = May she go home with that?
+case-fewer-movements-answer = No. Fewer movements are assessed now, by local guidance, whatever the rate: a heart that is heard does not settle it.
+case-fewer-movements-lesson = A Doppler does not answer fewer movements. What she feels comes first.
+
+case-one-grip-story = After two grips a student already writes { $code }.
+case-one-grip-ask = Which positions do these findings leave? What would you feel for next to tell them apart?
+case-one-grip-answer = Only the side of the back is known: it may lie to her { $side } front, square to her { $side }, or to her { $side } towards her spine. Feel how far from the midline the back begins, where the limbs are, on which side the head stands out in the fourth grip, and listen.
+case-one-grip-lesson = One grip names a side, not a position. Write what you felt, and no more.
+case-limbs-against-ask = Which finding does not go with the others? What would you feel again?
+case-limbs-against-answer = The limbs: they were felt on her { $side }, where the back lies as well, and nowhere else. Feel back and limbs again with one hand steady on the other side.
+case-limbs-against-lesson = Back and limbs lie on opposite sides. When both are on one side, one of the two was something else.
+case-heart-against-ask = Which finding does not go with the others? What would you do again?
+case-heart-against-answer = The place of the heart: the back lies on her { $side }, and the horn heard it best on the other side. Feel the back again, and listen again on her { $side }.
+case-heart-against-lesson = The heart is heard best over the back. When ear and hands differ, both are asked again; neither proves the other wrong.
+case-heart-too-high-ask = Which finding does not go with the others? What would you do again?
+case-heart-too-high-answer = The height of the heart: of a baby that lies head down it is heard below the navel, as a rule; here it was heard above. Feel both ends again, and listen again below the navel on her { $side }.
+case-heart-too-high-lesson = A heart above the navel asks for a second look at which end is down.
+case-dip-against-ask = Which finding does not go with the others? What would you feel again?
+case-dip-against-answer = The dip at the navel: under it lies the space between arms and legs of a baby that faces you, but here the back was felt to her { $side } front. Look at the abdomen from the side again, and feel the back again.
+case-dip-against-lesson = Looking comes before feeling, and what you see has to go with what you feel.
+case-engaged-across-ask = Which finding cannot be right beside the others? What would you feel again?
+case-engaged-across-answer = The 2/5 palpable: the head was felt in her { $side } flank, so no head can be deep in the pelvis. Feel head, bottom and the brim again; ask for a scan when it stays unclear.
+case-engaged-across-lesson = Fifths belong to a head over the brim. One head cannot lie in two places.
+case-cannot-tell-ask = What do you chart about how the baby lies?
+case-cannot-tell-answer = That it could not be told by hand, and why. No position, no lie; the place of the heart names none. Ask for a scan to tell which end is down, by local guidance.
+case-cannot-tell-lesson = "Could not tell" is a finding, and a good one. A guess in a chart is worse than a gap.
+case-file = An invented case for practice, number { $number }: no real woman, no real baby. Made by handspan cases.

@@ -220,7 +220,13 @@ fn words_of(
         let tag = match block.kind {
             Kind::Title => Tag::H1,
             Kind::Part | Kind::Heading => Tag::H2,
-            Kind::Lead | Kind::Text | Kind::Strong | Kind::Number | Kind::Blank => Tag::P,
+            Kind::Lead
+            | Kind::Text
+            | Kind::Strong
+            | Kind::Number
+            | Kind::Question
+            | Kind::Answer
+            | Kind::Blank => Tag::P,
             Kind::Item => Tag::Item { list: *list },
         };
         elements.push(Element { tag, items: lines_of(block, origin, lang) });

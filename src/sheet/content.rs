@@ -22,6 +22,10 @@ pub enum Kind {
     Number,
     /// A point of a list.
     Item,
+    /// A question that is answered below it.
+    Question,
+    /// The answer to a question.
+    Answer,
     /// A label with a line to write on beside it.
     Blank,
 }

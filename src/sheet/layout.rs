@@ -12,6 +12,11 @@ pub const CHART_SLIP: (&str, &str) = ("chart-slip.toml", include_str!("../../lay
 /// The family page: file name and text.
 pub const FAMILY_PAGE: (&str, &str) = ("family-page.toml", include_str!("../../layouts/family-page.toml"));
 
+/// The sheet of a practice case: file name and text.
+pub const CASE: (&str, &str) = ("case.toml", include_str!("../../layouts/case.toml"));
+/// The key of a practice case: file name and text.
+pub const CASE_KEY: (&str, &str) = ("case-key.toml", include_str!("../../layouts/case-key.toml"));
+
 /// Millimetres in a point.
 pub(super) const MM_PER_PT: f32 = 25.4 / 72.0;
 

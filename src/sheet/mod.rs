@@ -14,7 +14,7 @@ mod set;
 
 pub use compose::compose;
 pub use content::{Block, Content, Kind};
-pub use layout::{CHART_SLIP, FAMILY_PAGE, Layout, LayoutError, PICTURE, Paper, SKETCH};
+pub use layout::{CASE, CASE_KEY, CHART_SLIP, FAMILY_PAGE, Layout, LayoutError, PICTURE, Paper, SKETCH};
 
 use crate::figure::scene::Item;
 use crate::fonts::FontError;

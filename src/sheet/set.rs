@@ -85,6 +85,8 @@ fn manner(kind: Kind) -> Manner {
         Kind::Strong => m(Face::SemiBold, 1.0, 1.25, 0.1, 0.0),
         Kind::Number => m(Face::SemiBold, 1.6, 1.8, 0.05, 0.0),
         Kind::Item => m(Face::Regular, 1.0, 1.25, 0.13, 0.95),
+        Kind::Question => m(Face::SemiBold, 1.0, 1.25, 0.55, 0.0),
+        Kind::Answer => m(Face::Regular, 1.0, 1.25, 0.05, 0.0),
         Kind::Blank => m(Face::Regular, 1.0, 1.27, 0.0, 0.0),
     }
 }
@@ -187,7 +189,13 @@ impl<'a> Setter<'a> {
     ) -> Result<Vec<&'t str>, SetError> {
         let shortest = match kind {
             Kind::Title | Kind::Part | Kind::Heading | Kind::Lead => SHORTEST_LAST_LINE_LARGE,
-            Kind::Text | Kind::Strong | Kind::Number | Kind::Item | Kind::Blank => SHORTEST_LAST_LINE,
+            Kind::Text
+            | Kind::Strong
+            | Kind::Number
+            | Kind::Item
+            | Kind::Question
+            | Kind::Answer
+            | Kind::Blank => SHORTEST_LAST_LINE,
         };
         let mut best = self.broken(text, face, width)?;
         let mut narrower = width;

@@ -4,6 +4,7 @@ mod agreement;
 mod bad;
 mod batch;
 mod bytes;
+mod cases;
 mod cast;
 mod check;
 mod dates;
