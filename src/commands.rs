@@ -4,6 +4,7 @@
 mod cases;
 mod check;
 mod draw;
+mod growth;
 mod handout;
 mod listing;
 mod load;
@@ -18,6 +19,7 @@ pub use crate::teach::Level;
 pub use cases::Cases;
 pub use check::Check;
 pub use draw::{Draw, Format};
+pub use growth::Growth;
 pub use handout::{Handout, Paper};
 pub use note::{Form, Note};
 pub use plate::{Plate, Set};
@@ -80,6 +82,8 @@ pub enum Command {
     Note(Note),
     /// Practice cases with a key.
     Cases(Cases),
+    /// The tape over the visits.
+    Growth(Growth),
     /// A sheet of teaching figures.
     Plate(Plate),
     /// The names of the sets of teaching figures.
@@ -137,6 +141,7 @@ pub fn run(request: &Request) -> Outcome {
         Command::Handout(options) => handout::run(options, request.look),
         Command::Note(options) => note::run(options, request.look),
         Command::Cases(options) => cases::run(options),
+        Command::Growth(options) => growth::run(options, request.look),
         Command::Plate(options) => plate::run(options, request.look),
         Command::PlateList => Outcome { text: plate::list(), ..Outcome::default() },
         Command::Rules { json: false } => Outcome { text: rules::text(), ..Outcome::default() },
