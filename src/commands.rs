@@ -1,6 +1,7 @@
 //! The one door. In: a request that names a command, its options and the *texts* of files. Out: an outcome: what to print,
 //! what to write, and the exit code. Nothing here touches a file or prints.
 
+mod against;
 mod check;
 mod draw;
 mod handout;
@@ -10,6 +11,7 @@ mod note;
 mod picture;
 mod plate;
 mod rules;
+mod skin_guide;
 mod tidy;
 
 pub use crate::figure::{Labels, Palette, Style, View};
@@ -18,6 +20,7 @@ pub use draw::{Draw, Format};
 pub use handout::{Handout, Paper};
 pub use note::{Form, Note};
 pub use plate::{Plate, Set};
+pub use skin_guide::{SkinGuide, SkinPaper, skin_sheets};
 
 use crate::report::Look;
 
@@ -73,6 +76,8 @@ pub enum Command {
     Draw(Draw),
     /// The family page.
     Handout(Handout),
+    /// The guide for drawing on skin.
+    SkinGuide(SkinGuide),
     /// An entry for the chart.
     Note(Note),
     /// A sheet of teaching figures.
@@ -128,6 +133,7 @@ pub fn run(request: &Request) -> Outcome {
         Command::Check(options) => check::run(options, request.look),
         Command::Draw(options) => draw::run(options, request.look),
         Command::Handout(options) => handout::run(options, request.look),
+        Command::SkinGuide(options) => skin_guide::run(options, request.look),
         Command::Note(options) => note::run(options, request.look),
         Command::Plate(options) => plate::run(options, request.look),
         Command::PlateList => Outcome { text: plate::list(), ..Outcome::default() },

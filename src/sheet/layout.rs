@@ -9,6 +9,8 @@ pub const PICTURE: (&str, &str) = ("picture.toml", include_str!("../../layouts/p
 pub const SKETCH: (&str, &str) = ("sketch.toml", include_str!("../../layouts/sketch.toml"));
 /// The slip for the chart: file name and text.
 pub const CHART_SLIP: (&str, &str) = ("chart-slip.toml", include_str!("../../layouts/chart-slip.toml"));
+/// The guide for drawing on skin: file name and text.
+pub const SKIN_GUIDE: (&str, &str) = ("skin-guide.toml", include_str!("../../layouts/skin-guide.toml"));
 /// The family page: file name and text.
 pub const FAMILY_PAGE: (&str, &str) = ("family-page.toml", include_str!("../../layouts/family-page.toml"));
 

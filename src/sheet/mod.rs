@@ -11,10 +11,11 @@ mod layout;
 mod layout_file;
 mod place;
 mod set;
+pub mod skin;
 
 pub use compose::compose;
 pub use content::{Block, Content, Kind};
-pub use layout::{CHART_SLIP, FAMILY_PAGE, Layout, LayoutError, PICTURE, Paper, SKETCH};
+pub use layout::{CHART_SLIP, FAMILY_PAGE, Layout, LayoutError, PICTURE, Paper, SKETCH, SKIN_GUIDE};
 
 use crate::figure::scene::Item;
 use crate::fonts::FontError;
