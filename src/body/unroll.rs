@@ -69,6 +69,12 @@ impl Unrolled {
         self.bands.iter().skip(1).map(|band| band.low)
     }
 
+    /// The outer edges of the bands on her left, from below upwards; on her right they are the mirror image.
+    pub fn rims(&self) -> Vec<Vec<Flat>> {
+        let rim = |band: &Band| band.grid.iter().filter_map(|row| row.last().copied()).collect();
+        self.bands.iter().map(rim).collect()
+    }
+
     /// The darts, from below upwards.
     pub fn darts(&self) -> Vec<Dart> {
         let pairs = self.bands.windows(2).map(|pair| {

@@ -12,12 +12,12 @@ use crate::body::pose::{self, DrawingNote, Pose};
 use crate::chart::said;
 use crate::exam::{Conclusion, Exam};
 use crate::figure::panel::{self, Line, PanelOptions, Shown};
-use crate::figure::scene::Scene;
+use crate::figure::scene::{Frame, Scene};
 use crate::figure::strokes::{Step, Stroke, strokes};
 use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::skin::{self, Grounds, Landmarks, STEPS};
-use crate::sheet::{Content, Layout, SKIN_GUIDE, Sheet, compose};
+use crate::sheet::{Content, Layout, SKIN_GUIDE, Sheet, SheetError, compose};
 use crate::words::{Words, WordsError};
 use crate::write::{self, TextAs};
 
@@ -170,17 +170,32 @@ impl Guide<'_> {
         let layout = Layout::read(SKIN_GUIDE.0, SKIN_GUIDE.1)
             .and_then(|layout| layout.on_paper(self.paper.word()))
             .map_err(|e| told(&e))?;
-        // The type of the sides keeps its size on paper, so that frame and scale depend on each other.
-        let mut mm_per_cm = 1.2;
-        for _ in 0..6 {
-            let frame = panel::frame(self.pose, TYPE_PT * 25.4 / 72.0 / mm_per_cm);
-            mm_per_cm = layout.mm_per_cm(&frame, &content, self.words, self.fonts).map_err(|e| told(&e))?;
-        }
+        let (frame, mm_per_cm) = self.frame(&layout, &content).map_err(|e| told(&e))?;
         let mut scenes = vec![];
         for index in 0..STEPS.len() {
-            scenes.push(self.panel(number, index, &grounds, mm_per_cm)?);
+            scenes.push(self.panel(number, index, &grounds, (frame, mm_per_cm))?);
         }
         compose(&layout, &scenes, &content, self.words, self.fonts).map_err(|e| told(&e))
+    }
+
+    /// What all small pictures show, and their one scale in mm for a cm. The type of the sides keeps its size on paper, so
+    /// that frame and scale depend on each other.
+    fn frame(&self, layout: &Layout, content: &Content) -> Result<(Frame, f32), SheetError> {
+        let scales = |frame: &Frame| layout.scales(frame, content, self.words, self.fonts);
+        let least = |scales: &[f32]| scales.iter().copied().fold(f32::MAX, f32::min);
+        let framed = |mm_per_cm: f32, half| panel::frame(self.pose, TYPE_PT * 25.4 / 72.0 / mm_per_cm, half);
+        let mut mm_per_cm = 1.2;
+        for _ in 0..6 {
+            mm_per_cm = least(&scales(&framed(mm_per_cm, 0.0))?);
+        }
+        // In the higher boxes the picture would be larger: so broad that its breadth decides, it is alike in all.
+        let narrow = framed(mm_per_cm, 0.0);
+        let high = 0.01;
+        let flat = Frame { bottom: 0.0, top: high, ..narrow };
+        let box_mm = least(&scales(&flat)?) * (narrow.right - narrow.left);
+        let half = 0.5 * box_mm / mm_per_cm;
+        let frame = framed(mm_per_cm, half);
+        Ok((frame, least(&scales(&frame)?)))
     }
 
     /// The tracing sheet of all babies.
@@ -237,7 +252,13 @@ impl Guide<'_> {
     }
 
     /// The small picture of one step.
-    fn panel(&self, number: usize, index: usize, grounds: &Grounds, mm_per_cm: f32) -> Result<Scene, String> {
+    fn panel(
+        &self,
+        number: usize,
+        index: usize,
+        grounds: &Grounds,
+        (frame, mm_per_cm): (Frame, f32),
+    ) -> Result<Scene, String> {
         let told = |e: &dyn std::fmt::Display| e.to_string();
         let (name, step) = STEPS[index];
         let said = |id: &str, values: &[(&str, &str)]| self.words.say(id, values).map_err(|e| told(&e));
@@ -260,6 +281,7 @@ impl Guide<'_> {
         let title = said(&format!("skin-{name}"), &[("number", &(index + 1).to_string())])?;
         let options = PanelOptions {
             mm_per_cm,
+            frame,
             type_pt: TYPE_PT,
             sides: [&sides[0], &sides[1]],
             navel: self.exam.mother.navel.value().is_some(),

@@ -58,6 +58,8 @@ pub struct Line<'a> {
 pub struct PanelOptions<'a> {
     /// Size on paper of a cm of the body, mm.
     pub mm_per_cm: f32,
+    /// What lies inside.
+    pub frame: Frame,
     /// Type of the sides, points.
     pub type_pt: f32,
     /// Her right and her left, in words.
@@ -74,14 +76,15 @@ pub struct PanelOptions<'a> {
     pub description: String,
 }
 
-/// What lies inside a panel whose words take `type_cm` of the figure.
-pub fn frame(pose: &Pose, type_cm: f32) -> Frame {
+/// What lies inside a panel whose words take `type_cm` of the figure; on each side at least as far as `half`, cm.
+pub fn frame(pose: &Pose, type_cm: f32, half: f32) -> Frame {
     let top = pose.womb.iter().map(|p| p.y).fold(pose.mother.fundus_y as f32, f32::max);
     let hearts = pose.marks.iter().map(|m| match m {
         Mark::Heart(_, at) | Mark::Limb(_, at) => at.0.x.abs() + 1.5,
     });
     // As wide on one side as on the other.
-    let half = pose.womb.iter().map(|p| p.x.abs()).chain(hearts).fold(12.0, f32::max) + BESIDE;
+    let widest = pose.womb.iter().map(|p| p.x.abs()).chain(hearts).fold(12.0, f32::max) + BESIDE;
+    let half = half.max(widest);
     Frame { left: -half, bottom: -BELOW - 1.35 * type_cm, right: half, top: top + ABOVE }
 }
 
@@ -94,7 +97,7 @@ pub fn panel(
 ) -> Result<Scene, FontError> {
     let cm = |mm: f32| mm / options.mm_per_cm;
     let type_cm = cm(options.type_pt * 25.4 / 72.0);
-    let frame = frame(pose, type_cm);
+    let frame = options.frame;
     let mut items = vec![Item::Fill { path: frame.outline(), colour: PAPER, rule: FillRule::NonZero }];
     items.extend(body(pose, options.navel, &cm));
     // New strokes over earlier ones.

@@ -163,7 +163,7 @@ struct Tracer<'a> {
 }
 
 impl Tracer<'_> {
-    /// The outline of each head by itself, where no limb lies before it: hands go round the whole head.
+    /// The outline of each head by itself, where nothing lies before it: hands go round the whole head.
     fn heads(&self, out: &mut Vec<Stroke>) {
         for (number, baby) in self.babies {
             let alone = cast::cast(baby.head_surface(), self.cast.cell);
@@ -185,7 +185,7 @@ impl Tracer<'_> {
         }
     }
 
-    /// Whether no limb lies before the edge of a head at this point of its outline.
+    /// Whether nothing lies before the edge of a head at this point of its outline.
     fn is_free(&self, alone: &Cast, p: (f32, f32), middle: (f32, f32)) -> bool {
         let d = distance(p, middle).max(1e-6);
         let inside = |by: f32| (p.0 + (middle.0 - p.0) / d * by, p.1 + (middle.1 - p.1) / d * by);
@@ -194,10 +194,7 @@ impl Tracer<'_> {
             let (Some(own), Some(all)) = (alone.index_at(x, y), self.cast.index_at(x, y)) else {
                 return false;
             };
-            let before = self.cast.depth[all] - alone.depth[own];
-            let limb = matches!(self.cast.part[all].region(), Region::Arm(_) | Region::Leg(_));
-            // Neck and shoulder run into the head: only a limb hides it.
-            alone.hit(own) && self.cast.hit(all) && (before < 0.6 || !limb)
+            alone.hit(own) && self.cast.hit(all) && self.cast.depth[all] - alone.depth[own] < HIDDEN
         })
     }
 
@@ -348,7 +345,9 @@ fn free_stretches(free: &[bool], outline: &[(f32, f32)]) -> Vec<(usize, usize)> 
     out
 }
 
-/// A finger or a cord's breadth that hides the outline of the head for less than this does not part it, cm.
+/// The head is hidden by what stands this far before it, cm: neck and cheek are not.
+const HIDDEN: f32 = 0.9;
+/// A finger's breadth that hides the outline of the head for less than this does not part it, cm.
 const BRIDGED: f32 = 2.0;
 
 /// Where a stroke of this step begins: at the nape, then each where the shape so far leaves off.

@@ -67,7 +67,8 @@ fn paths(sheet: &Sheet) -> (Vec<Drawn>, Vec<Drawn>) {
                 let p = [a, (n[0], high - n[1]), (n[2], high - n[3]), (n[4], high - n[5])];
                 for i in 1..=16 {
                     let t = f64::from(i) / 16.0;
-                    let b = [(1.0 - t).powi(3), 3.0 * t * (1.0 - t).powi(2), 3.0 * t * t * (1.0 - t), t.powi(3)];
+                    let b =
+                        [(1.0 - t).powi(3), 3.0 * t * (1.0 - t).powi(2), 3.0 * t * t * (1.0 - t), t.powi(3)];
                     let sum = |f: fn(&(f64, f64)) -> f64| (0..4).map(|k| b[k] * f(&p[k])).sum::<f64>();
                     now.push((sum(|p| p.0), sum(|p| p.1)));
                 }
@@ -120,12 +121,8 @@ fn with_pattern(text: &str, look: impl Fn(&[Stroke], &Pattern<'_>)) {
     let exam = read(text);
     let pose = from_exam(&exam, &conclusions(&exam));
     let strokes = strokes(&pose, pose.cast().as_ref());
-    let grounds: Vec<(usize, Grounds)> = exam
-        .babies
-        .iter()
-        .enumerate()
-        .map(|(i, baby)| (i + 1, Grounds::of(baby, &pose, i + 1)))
-        .collect();
+    let grounds: Vec<(usize, Grounds)> =
+        exam.babies.iter().enumerate().map(|(i, baby)| (i + 1, Grounds::of(baby, &pose, i + 1))).collect();
     let navel_measured = exam.mother.navel.value().is_some();
     let landmarks = Landmarks { mother: &pose.mother, navel_measured };
     look(&strokes, &Pattern { pose: &pose, strokes: &strokes, grounds: &grounds, landmarks, lie: "" });
@@ -180,7 +177,8 @@ fn the_head_is_as_broad_on_paper_as_on_her() {
         let sides: Vec<[f64; 4]> = on_paper.collect();
         for side in [low, high] {
             let want = x + 10.0 * side;
-            let near = sides.iter().flat_map(|b| [b[0], b[2]]).map(|at| (at - want).abs()).fold(f64::MAX, f64::min);
+            let near =
+                sides.iter().flat_map(|b| [b[0], b[2]]).map(|at| (at - want).abs()).fold(f64::MAX, f64::min);
             assert!(near < 0.2, "a side of the head is {near} mm off");
         }
     });
@@ -247,13 +245,19 @@ fn a_mirrored_exam_gives_mirrored_strokes_and_mirrored_words() {
         for stroke in &one {
             let matches = |s: &&Stroke| {
                 let ends = [s.line[0], s.line[s.line.len() - 1]];
-                let near = |p: FigurePoint, q: FigurePoint| (p.x + q.x).abs() < 0.1 && (p.y - q.y).abs() < 0.1;
+                let near =
+                    |p: FigurePoint, q: FigurePoint| (p.x + q.x).abs() < 0.1 && (p.y - q.y).abs() < 0.1;
                 s.step == stroke.step
                     && (s.length() - stroke.length()).abs() < 0.2
                     && near(ends[0], stroke.line[0])
                     && near(ends[1], stroke.line[stroke.line.len() - 1])
             };
-            assert!(two.iter().any(|s| matches(&s)), "{:?} of {} has no mirror image", stroke.step, stroke.length());
+            assert!(
+                two.iter().any(|s| matches(&s)),
+                "{:?} of {} has no mirror image",
+                stroke.step,
+                stroke.length()
+            );
         }
         let words = |text: &str| -> Vec<String> {
             let page = &made(text, SkinPaper::A4)[0];
@@ -261,11 +265,17 @@ fn a_mirrored_exam_gives_mirrored_strokes_and_mirrored_words() {
         };
         let joined = |lines: Vec<String>| lines.concat();
         let swapped = |text: String| {
-            text.replace("ROA", "LOA").replace("LST", "RST").replace("left", "#").replace("right", "left").replace('#', "right")
+            text.replace("ROA", "LOA")
+                .replace("LST", "RST")
+                .replace("left", "#")
+                .replace("right", "left")
+                .replace('#', "right")
         };
         let plain = |text: String| text.replace("ROA", "LOA").replace("LST", "RST");
         // What is said of every woman stays as it is.
-        let steps = |text: String| text.split("1 Head").nth(1).and_then(|t| t.split("With her").next()).expect("steps").to_owned();
+        let steps = |text: String| {
+            text.split("1 Head").nth(1).and_then(|t| t.split("With her").next()).expect("steps").to_owned()
+        };
         assert_eq!(steps(plain(joined(words(text)))), swapped(steps(joined(words(&other)))));
         assert!(steps(joined(words(text))).contains("your"), "the sides of who faces her are said");
     }
@@ -322,7 +332,10 @@ fn exams() -> Vec<(String, Exam)> {
         }
     }
     for position in ["LOA", "ROT", "OP", "OA", "RSA", "SP", "LMA", "RFP"] {
-        out.push((position.to_owned(), read(&format!("weeks = \"39+0\"\n[baby]\nposition = \"{position}\"\n"))));
+        out.push((
+            position.to_owned(),
+            read(&format!("weeks = \"39+0\"\n[baby]\nposition = \"{position}\"\n")),
+        ));
     }
     let felt = "weeks = \"36+0\"\n[baby]\nhead = \"above pubic bone\"\nbreech = \"fundus\"\n";
     out.push(("back not felt".to_owned(), read(felt)));
@@ -349,7 +362,11 @@ fn every_exam_lays_out_on_every_paper() {
             };
             let babies = exam.babies.len();
             assert!(sheets.len() > babies, "{name}: a page for each baby and a tracing sheet");
-            assert!(sheets.len() <= babies + if paper == SkinPaper::A3 { 2 } else { 6 }, "{name} on {paper:?}: {}", sheets.len());
+            assert!(
+                sheets.len() <= babies + if paper == SkinPaper::A3 { 2 } else { 6 },
+                "{name} on {paper:?}: {}",
+                sheets.len()
+            );
             for (number, sheet) in sheets.iter().enumerate() {
                 let guide = number < babies;
                 let (w, h) = (sheet.width_mm, sheet.height_mm);
@@ -381,16 +398,25 @@ fn every_exam_lays_out_on_every_paper() {
 /// What a step of the page says.
 fn step(exam: &str, from: &str, to: &str) -> String {
     let page = &made(exam, SkinPaper::A4)[0];
-    let all: String =
-        texts(page).into_iter().filter(|t| t.role == Role::Body).map(|t| t.text.trim_end().to_owned() + " ").collect();
-    all.split(from).nth(1).and_then(|t| t.split(to).next()).unwrap_or_else(|| panic!("{from}: {all}")).to_owned()
+    let all: String = texts(page)
+        .into_iter()
+        .filter(|t| t.role == Role::Body)
+        .map(|t| t.text.trim_end().to_owned() + " ")
+        .collect();
+    all.split(from)
+        .nth(1)
+        .and_then(|t| t.split(to).next())
+        .unwrap_or_else(|| panic!("{from}: {all}"))
+        .to_owned()
 }
 
 #[test]
 fn what_was_not_found_is_not_given_as_a_stroke() {
     let rounds = "weeks = \"36+0\"\n[baby]\nhead = \"above pubic bone\"\nbreech = \"fundus\"\n";
     assert!(step(rounds, "2 Back", "3 Bottom").contains("Not felt"));
-    for (from, to) in [("4 Thigh, leg, foot", "5 Arm"), ("5 Arm and hand", "6 Neck"), ("6 Neck and belly", "7 Heart")] {
+    for (from, to) in
+        [("4 Thigh, leg, foot", "5 Arm"), ("5 Arm and hand", "6 Neck"), ("6 Neck and belly", "7 Heart")]
+    {
         let said = step(rounds, from, to);
         assert!(said.contains("Not felt: leave it out") && !said.contains("Start"), "{said}");
     }
@@ -400,7 +426,8 @@ fn what_was_not_found_is_not_given_as_a_stroke() {
     assert!(step(&posed, "4 Thigh, leg, foot", "5 Arm").contains("a guess"));
     with_pattern(&posed, |strokes, pattern| {
         let (_, grounds) = &pattern.grounds[0];
-        let firm = |step: Step| strokes.iter().filter(|s| s.step == step).filter(|s| grounds.is_firm(s)).count();
+        let firm =
+            |step: Step| strokes.iter().filter(|s| s.step == step).filter(|s| grounds.is_firm(s)).count();
         assert!(firm(Step::Legs) == 0 && firm(Step::Arms) == 0);
         assert!(firm(Step::Head) > 0 && firm(Step::Back) > 0 && firm(Step::Bottom) > 0);
     });
@@ -472,7 +499,17 @@ fn places_are_measured_along_the_skin() {
 fn the_manners_are_on_every_page() {
     for text in [LOA, BREECH] {
         let said = step(text, "With her", "A drawing of what was felt").to_lowercase();
-        for word in ["ask before you touch", "photograph", "stop", "bladder", "tilt", "warm hands", "washable", "allergic", "bath"] {
+        for word in [
+            "ask before you touch",
+            "photograph",
+            "stop",
+            "bladder",
+            "tilt",
+            "warm hands",
+            "washable",
+            "allergic",
+            "bath",
+        ] {
             assert!(said.contains(word), "{word}: {said}");
         }
     }
@@ -483,7 +520,9 @@ fn no_guide_while_something_stands_against_it() {
     let here = tempfile::tempdir().expect("a directory");
     let now = LOA.replace("[mother]\n", "[mother]\nmovements = \"fewer\"\n");
     let both = LOA.replace("[baby]\n", "[baby]\nposition = \"ROA\"\n");
-    for (text, code, id) in [(now.as_str(), 3, "[movements-fewer]"), (both.as_str(), 1, "[position-against-findings]")] {
+    for (text, code, id) in
+        [(now.as_str(), 3, "[movements-fewer]"), (both.as_str(), 1, "[position-against-findings]")]
+    {
         let output = run_in(here.path(), &["skin-guide", "-", "-o", "guide.pdf"], text.as_bytes());
         assert_eq!(output.status.code(), Some(code));
         let said = said(&output);

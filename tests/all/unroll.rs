@@ -70,7 +70,8 @@ fn lengths_along_the_sheet_are_lengths_on_the_skin() {
                 measured += 1;
             }
             // Aslant, and off the middle row: what a band cannot keep is small.
-            for (a, b) in [((1.0, 0.1), (8.0, 0.9)), ((-2.0, 0.9), (-11.0, 0.2)), ((0.0, 0.95), (12.0, 0.95))] {
+            for (a, b) in [((1.0, 0.1), (8.0, 0.9)), ((-2.0, 0.9), (-11.0, 0.2)), ((0.0, 0.95), (12.0, 0.95))]
+            {
                 let at = |t: f64| {
                     let share = a.1 + (b.1 - a.1) * t;
                     (a.0 + (b.0 - a.0) * t, low + (high - low) * share)

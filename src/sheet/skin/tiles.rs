@@ -12,8 +12,10 @@ use crate::words::Words;
 
 /// What no printer reaches, mm.
 const MARGIN_MM: f32 = 8.0;
-/// Height of the strip with bar, words and map, mm.
+/// Height of the strip with bar, words and map, mm: on a page from this width on its words take fewer lines.
 const STRIP_MM: f32 = 29.0;
+const BROAD_MM: f32 = 270.0;
+const STRIP_BROAD_MM: f32 = 22.0;
 /// By how much neighbours overlap, mm.
 const OVERLAP_MM: f32 = 10.0;
 /// The bar to check the size by, mm.
@@ -44,7 +46,7 @@ impl Tiles {
     pub fn over(marks: &Marks, paper: (f32, f32)) -> Self {
         let [left, top, right, bottom] = bounds(marks);
         let tiled = |(width, height): (f32, f32)| {
-            let window = (width - 2.0 * MARGIN_MM, height - 2.0 * MARGIN_MM - STRIP_MM);
+            let window = (width - 2.0 * MARGIN_MM, height - 2.0 * MARGIN_MM - strip_mm(width));
             let count = |length: f32, window: f32| {
                 libm::ceilf(((length - OVERLAP_MM) / (window - OVERLAP_MM)).max(1.0)) as usize
             };
@@ -96,6 +98,11 @@ impl Tiles {
         }
         out
     }
+}
+
+/// Height of the strip on a page of this width, mm.
+fn strip_mm(width: f32) -> f32 {
+    if width < BROAD_MM { STRIP_MM } else { STRIP_BROAD_MM }
 }
 
 /// The sheets.
@@ -232,7 +239,11 @@ const MAP_ROOM_MM: f32 = 34.0;
 
 impl Strip<'_> {
     fn top(&self) -> f32 {
-        self.tiles.height - MARGIN_MM - STRIP_MM + 2.0
+        self.tiles.height - MARGIN_MM - self.high() + 2.0
+    }
+
+    fn high(&self) -> f32 {
+        strip_mm(self.tiles.width)
     }
 
     /// What this sheet is, and how it is used.
@@ -251,8 +262,8 @@ impl Strip<'_> {
             SetError::Font(fault) => SheetError::from(fault),
             SetError::TooWide(words) => self.too_much(format!("`{words}` is wider than the strip")),
         })?;
-        if set.height_mm > STRIP_MM - 2.0 {
-            let over = set.height_mm - (STRIP_MM - 2.0);
+        if set.height_mm > self.high() - 2.0 {
+            let over = set.height_mm - (self.high() - 2.0);
             return Err(self.too_much(format!("its words are {over:.1} mm too high")));
         }
         let left = MARGIN_MM + BAR_ROOM_MM;
@@ -304,7 +315,7 @@ impl Strip<'_> {
     /// The sheets of the whole, this one dark.
     fn map(&self) -> Element {
         let tiles = self.tiles;
-        let (wide, high) = (MAP_ROOM_MM - 8.0, STRIP_MM - 5.0);
+        let (wide, high) = (MAP_ROOM_MM - 8.0, self.high() - 4.0);
         let (w, h) = (tiles.width * tiles.columns as f32, tiles.height * tiles.rows as f32);
         let scale = (wide / w).min(high / h);
         let (cell_w, cell_h) = (tiles.width * scale, tiles.height * scale);

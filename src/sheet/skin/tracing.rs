@@ -35,7 +35,7 @@ const TYPE_MM: f32 = 12.0 * 25.4 / 72.0;
 /// Radius of the round with the number of a step, mm.
 const NUMBER_MM: f32 = 3.0;
 /// Paper beyond the lines, mm.
-const ROUND_MM: f32 = 10.0;
+const ROUND_MM: f32 = 3.0;
 /// A dart narrower than this is not cut, cm.
 const NARROW: f64 = 0.06;
 
@@ -88,7 +88,7 @@ pub fn unrolled(pattern: &Pattern<'_>) -> Unrolled {
             reach(FigurePoint::new(at.0.x, at.0.y));
         }
     }
-    Unrolled::new(&pattern.pose.mother, top.max(pattern.pose.mother.fundus_along) + 1.5, wide + 2.5)
+    Unrolled::new(&pattern.pose.mother, top.max(pattern.pose.mother.fundus_along) + 1.5, wide + 1.5)
 }
 
 /// On the page, mm: the one place where the y axis of the unrolled skin is turned.
@@ -102,6 +102,13 @@ fn marks(pattern: &Pattern<'_>, words: &Words, fonts: &Fonts) -> Result<Marks, S
     for dart in skin.darts() {
         for sign in [1.0, -1.0] {
             marks.items.extend(dart_marks(&dart, sign));
+        }
+    }
+    for rim in skin.rims() {
+        for sign in [1.0, -1.0] {
+            let side: Vec<PagePoint> = rim.iter().map(|p| on_page((p.0 * sign, p.1))).collect();
+            let path = polyline(&side);
+            marks.items.push(Item::Stroke { path, colour: QUIET, width: THIN_MM, dash: None });
         }
     }
     let mut lines = vec![];
@@ -191,6 +198,11 @@ pub fn pieces(line: &[FigurePoint], landmarks: &Landmarks<'_>, skin: &Unrolled) 
     out
 }
 
+fn polyline(points: &[PagePoint]) -> Path<PagePoint> {
+    let steps = points.iter().enumerate();
+    steps.map(|(i, p)| if i == 0 { Draw::Move(*p) } else { Draw::Line(*p) }).collect()
+}
+
 /// The two edges of a dart on one side: the lower is cut, the upper is laid on it.
 fn dart_marks(dart: &Dart, sign: f64) -> Vec<Item<PagePoint>> {
     let n = dart.below.len().min(dart.above.len());
@@ -203,10 +215,7 @@ fn dart_marks(dart: &Dart, sign: f64) -> Vec<Item<PagePoint>> {
         edge[tip - 1..n].iter().map(|p| on_page((p.0 * sign, p.1))).collect()
     };
     let (below, above) = (side(&dart.below), side(&dart.above));
-    let line = |points: &[PagePoint]| -> Path<PagePoint> {
-        let steps = points.iter().enumerate();
-        steps.map(|(i, p)| if i == 0 { Draw::Move(*p) } else { Draw::Line(*p) }).collect()
-    };
+    let line = polyline;
     let mut gap = line(&below);
     gap.extend(above.iter().rev().map(|p| Draw::Line(*p)));
     gap.push(Draw::Close);
@@ -227,10 +236,7 @@ fn landmarks(
 ) -> Result<(), SheetError> {
     let mother = &pattern.pose.mother;
     let line = |points: &[Flat], width, dash| {
-        let steps = points.iter().enumerate();
-        let path = steps
-            .map(|(i, p)| if i == 0 { Draw::Move(on_page(*p)) } else { Draw::Line(on_page(*p)) })
-            .collect();
+        let path = polyline(&points.iter().map(|p| on_page(*p)).collect::<Vec<_>>());
         Item::Stroke { path, colour: QUIET, width, dash }
     };
     let top = marks.points.iter().fold(-10.0 * mother.navel_along as f32, |top, p| top.min(p.y));
@@ -251,6 +257,7 @@ fn landmarks(
     let measured = pattern.landmarks.navel_measured;
     marks.items.push(ring(mother.navel_along, (!measured).then_some((1.0, 1.0))));
     marks.points.push(on_page((0.0, mother.navel_along + 0.8)));
+    let drawn = marks.points.clone();
     let mut say = |text: String, at: Flat, align: Align| -> Result<(), SheetError> {
         let width = fonts.measure(Face::Regular, &text, TYPE_MM)?;
         let at = on_page(at);
@@ -271,17 +278,25 @@ fn landmarks(
     } else {
         words.say("trace-navel-expected", &[])?
     };
-    say(navel, (1.1, mother.navel_along - 0.15), Align::Start)?;
+    // On the side where fewer lines run.
+    let beside = |sign: f32| {
+        let run = |p: &&PagePoint| {
+            (8.0..60.0).contains(&(p.x * sign)) && (p.y + mother.navel_along as f32 * 10.0).abs() < 5.0
+        };
+        drawn.iter().filter(run).count()
+    };
+    let (u, align) = if beside(-1.0) < beside(1.0) { (-1.1, Align::End) } else { (1.1, Align::Start) };
+    say(navel, (u, mother.navel_along - 0.15), align)?;
     if mother.fundus_known == FundusKnown::Measured {
         let v = mother.fundus_along;
-        say(words.say("trace-fundus", &[("cm", &cm(v))])?, (0.0, v + 0.35), Align::Middle)?;
+        say(words.say("trace-fundus", &[("cm", &cm(v))])?, (2.8, v - 0.15), Align::Start)?;
         marks.items.push(line(&[(-2.5, v), (2.5, v)], 0.7, None));
     }
     let (left, right) = ends(&marks.points);
     let mut side = |id: &str, u: f32, align| -> Result<(), SheetError> {
         let text = words.say(id, &[])?;
         let width = fonts.measure(Face::SemiBold, &text, TYPE_MM)?;
-        let at = on_page((f64::from(u), -1.6));
+        let at = on_page((f64::from(u), -0.9));
         let left = if align == Align::End { at.x - width } else { at.x };
         let mut text = label(text, PagePoint::new(left, at.y), Align::Start, TYPE_MM, words.lang());
         (text.face, text.role) = (Face::SemiBold, Role::Side);
@@ -295,8 +310,8 @@ fn landmarks(
 
 /// Where the sides are written, cm: under the ends of the lines, and far enough apart.
 fn ends(points: &[PagePoint]) -> (f32, f32) {
-    let low = points.iter().fold(-68.0f32, |a, p| a.min(p.x)) / 10.0;
-    let high = points.iter().fold(68.0f32, |a, p| a.max(p.x)) / 10.0;
+    let low = points.iter().fold(-72.0f32, |a, p| a.min(p.x)) / 10.0;
+    let high = points.iter().fold(72.0f32, |a, p| a.max(p.x)) / 10.0;
     (low, high)
 }
 
@@ -367,5 +382,5 @@ pub(super) fn bounds(marks: &Marks) -> [f32; 4] {
     for p in &marks.points {
         b = [b[0].min(p.x), b[1].min(p.y), b[2].max(p.x), b[3].max(p.y)];
     }
-    [b[0] - ROUND_MM, b[1] - ROUND_MM, b[2] + ROUND_MM, b[3] + 3.0]
+    [b[0] - ROUND_MM, b[1] - ROUND_MM, b[2] + ROUND_MM, b[3] + ROUND_MM]
 }
