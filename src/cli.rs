@@ -27,6 +27,8 @@ pub enum Command {
     Draw(Draw),
     /// Make the family page
     Handout(Handout),
+    /// Make the guide for drawing on her skin: strokes in order, and a tracing sheet at true size
+    SkinGuide(SkinGuide),
     /// Write an entry for the chart: a note, a handover, a FHIR bundle, or a slip to stick in
     Note(Note),
     /// Show the tape over the visits of one pregnancy, and how the baby lay at each
@@ -176,6 +178,41 @@ pub struct Handout {
     /// How many pages are made at the same time, 1 to 256; as a rule one for each processor
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=256))]
     pub at_once: Option<u16>,
+}
+
+/// `skin-guide`
+#[derive(Args)]
+pub struct SkinGuide {
+    /// The exams.
+    #[command(flatten)]
+    pub given: Exams,
+    /// Where it goes.
+    #[command(flatten)]
+    pub target: Target,
+    /// Language of the words
+    #[arg(long, default_value = "en", value_name = "TAG")]
+    pub lang: String,
+    /// Paper; on a3 the tracing sheet is in one piece where it can be
+    #[arg(long, default_value = "a4")]
+    pub paper: SkinPaper,
+    /// The clinic's own file, for its thresholds
+    #[arg(long, value_name = "FILE")]
+    pub clinic: Option<PathBuf>,
+    /// Make the guide despite this act-now remark, named by its id; once for each
+    #[arg(long, value_name = "ID")]
+    pub despite: Vec<String>,
+    /// How many guides are made at the same time, 1 to 256; as a rule one for each processor
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=256))]
+    pub at_once: Option<u16>,
+}
+
+/// Papers of a skin guide.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum SkinPaper {
+    A4,
+    Letter,
+    A3,
 }
 
 /// `note`

@@ -1,6 +1,7 @@
 //! The one door. In: a request that names a command, its options and the *texts* of files. Out: an outcome: what to print,
 //! what to write, and the exit code. Nothing here touches a file or prints.
 
+mod against;
 mod cases;
 mod check;
 mod draw;
@@ -12,6 +13,7 @@ mod note;
 mod picture;
 mod plate;
 mod rules;
+mod skin_guide;
 mod tidy;
 
 pub use crate::figure::{Labels, Palette, Style, View};
@@ -23,6 +25,7 @@ pub use growth::Growth;
 pub use handout::{Handout, Paper};
 pub use note::{Form, Note};
 pub use plate::{Plate, Set};
+pub use skin_guide::{SkinGuide, SkinPaper, skin_sheets};
 
 use crate::report::Look;
 
@@ -78,6 +81,8 @@ pub enum Command {
     Draw(Draw),
     /// The family page.
     Handout(Handout),
+    /// The guide for drawing on skin.
+    SkinGuide(SkinGuide),
     /// An entry for the chart.
     Note(Note),
     /// Practice cases with a key.
@@ -139,6 +144,7 @@ pub fn run(request: &Request) -> Outcome {
         Command::Check(options) => check::run(options, request.look),
         Command::Draw(options) => draw::run(options, request.look),
         Command::Handout(options) => handout::run(options, request.look),
+        Command::SkinGuide(options) => skin_guide::run(options, request.look),
         Command::Note(options) => note::run(options, request.look),
         Command::Cases(options) => cases::run(options),
         Command::Growth(options) => growth::run(options, request.look),

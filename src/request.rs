@@ -6,7 +6,7 @@ use crate::cli;
 use crate::files::{self, Folder, Given, Target, load};
 use handspan::commands::{
     Cases, Check, Command, Draw, Form, Format, Growth, Handout, Labels, Level, Note, Palette, Paper, Plate,
-    Request, Set, Source, Style, View,
+    Request, Set, SkinGuide, SkinPaper, Source, Style, View,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -84,6 +84,23 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                     clinic: clinic.clone(),
                     layout: layout.clone(),
                     despite: page.despite.clone(),
+                })
+            };
+            documents(&exams, &target, format, at_once, Box::new(make))
+        }
+        cli::Command::SkinGuide(guide) => {
+            only_once(guide.given.exams.iter().chain(&guide.clinic).map(AsRef::as_ref))?;
+            let format = format(&guide.target, Format::Pdf)?;
+            let (exams, target, at_once) = (given(&guide.given), guide.target, guide.at_once);
+            let clinic = guide.clinic.as_deref().map(load);
+            let make = move |exam| {
+                Command::SkinGuide(SkinGuide {
+                    exam,
+                    format,
+                    lang: guide.lang.clone(),
+                    paper: skin_paper(guide.paper),
+                    clinic: clinic.clone(),
+                    despite: guide.despite.clone(),
                 })
             };
             documents(&exams, &target, format, at_once, Box::new(make))
@@ -396,5 +413,13 @@ fn paper(paper: cli::Paper) -> Paper {
     match paper {
         cli::Paper::A4 => Paper::A4,
         cli::Paper::Letter => Paper::Letter,
+    }
+}
+
+fn skin_paper(paper: cli::SkinPaper) -> SkinPaper {
+    match paper {
+        cli::SkinPaper::A4 => SkinPaper::A4,
+        cli::SkinPaper::Letter => SkinPaper::Letter,
+        cli::SkinPaper::A3 => SkinPaper::A3,
     }
 }

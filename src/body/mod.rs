@@ -22,4 +22,5 @@ pub mod surface;
 pub mod touch;
 mod trunk;
 pub mod twins;
+pub mod unroll;
 pub mod womb;

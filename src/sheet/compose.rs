@@ -37,6 +37,20 @@ impl Layout {
             .ok_or_else(|| self.wrong_pictures(1))
     }
 
+    /// The same for each of its pictures, when all are figures of this frame.
+    pub fn scales(
+        &self,
+        frame: &Frame,
+        content: &Content,
+        words: &Words,
+        fonts: &Fonts,
+    ) -> Result<Vec<f32>, SheetError> {
+        let pictures = self.boxes.iter().filter(|b| b.holds.contains(&Holds::Picture)).count();
+        let page = Page::lay_out(self, &vec![*frame; pictures], content, words, fonts)?;
+        let boxes = self.boxes.iter().zip(&page.placed);
+        Ok(boxes.filter(|(b, _)| b.holds.contains(&Holds::Picture)).map(|(_, p)| fit(p, frame)).collect())
+    }
+
     fn wrong_pictures(&self, given: usize) -> SheetError {
         let boxes = self.boxes.iter().filter(|b| b.holds.contains(&Holds::Picture)).count();
         SheetError::Pictures { layout: self.file.clone(), boxes, given }

@@ -11,6 +11,8 @@ pub const SKETCH: (&str, &str) = ("sketch.toml", include_str!("../../layouts/ske
 pub const CHART_SLIP: (&str, &str) = ("chart-slip.toml", include_str!("../../layouts/chart-slip.toml"));
 /// The tape over the visits: file name and text.
 pub const GROWTH: (&str, &str) = ("growth.toml", include_str!("../../layouts/growth.toml"));
+/// The guide for drawing on skin: file name and text.
+pub const SKIN_GUIDE: (&str, &str) = ("skin-guide.toml", include_str!("../../layouts/skin-guide.toml"));
 /// The family page: file name and text.
 pub const FAMILY_PAGE: (&str, &str) = ("family-page.toml", include_str!("../../layouts/family-page.toml"));
 

@@ -11,11 +11,12 @@ mod layout;
 mod layout_file;
 mod place;
 mod set;
+pub mod skin;
 
 pub use compose::compose;
 pub use content::{Block, Cell, Content, Kind};
 pub use layout::{
-    CASE, CASE_KEY, CHART_SLIP, FAMILY_PAGE, GROWTH, Layout, LayoutError, PICTURE, Paper, SKETCH,
+    CASE, CASE_KEY, CHART_SLIP, FAMILY_PAGE, GROWTH, Layout, LayoutError, PICTURE, Paper, SKETCH, SKIN_GUIDE,
 };
 
 use crate::figure::scene::Item;
