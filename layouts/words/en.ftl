@@ -7,6 +7,9 @@ her-left = Her left
 her-right = Her right
 your-left = Your left
 your-right = Your right
+# On a cut in the midline, seen from her left.
+her-front = Her front
+her-back = Her back
 
 ## On the picture
 
@@ -32,6 +35,10 @@ label-fundus-level = top of the womb
 label-fifths = { $fifths } palpable above the brim
 label-brim = brim
 label-pubic-bone = pubic bone
+label-axis = axis of the pelvis
+label-spine = spine
+label-sacrum = sacrum
+label-wall = wall of the abdomen
 label-navel = navel
 label-navel-level = level of the navel
 label-womb = womb

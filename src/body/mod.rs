@@ -8,6 +8,7 @@ pub mod curves;
 pub mod felt;
 pub mod frame;
 pub mod head;
+pub mod lateral;
 pub mod limbs;
 pub mod measures;
 mod modeller;

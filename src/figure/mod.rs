@@ -21,6 +21,8 @@ pub mod palette;
 mod ribbon;
 mod rounds;
 pub mod scene;
+pub mod side;
+mod side_mother;
 mod sketch;
 pub mod smooth;
 mod solve;
@@ -36,11 +38,12 @@ use crate::body::pose::Pose;
 use crate::fonts::{FontError, Fonts};
 use crate::units::FigurePoint;
 use crate::words::{Words, WordsError};
-use labels::{Plan, Planner};
+use labels::{Asked, Plan, Planner};
 use mother::{FrontMarks, Handbooks, InFront, MotherLook, MotherPalette, MotherStyle, SkinMarks};
 use palette::BabyColours;
 use scene::{Colour, FillRule, Frame, Item, Scene};
 use std::fmt;
+use wanted::Source;
 
 /// What lies inside every picture, cm.
 pub const FRAME: Frame = Frame { left: -25.5, bottom: -12.5, right: 25.5, top: 37.5 };
@@ -159,7 +162,8 @@ fn plan_with(
     let frame = if options.style == Style::Sketch { sketch::frame(pose) } else { FRAME };
     let frame = if options.view == View::Hers { turn::turned_frame(frame) } else { frame };
     let marks = marks::places(pose, cast, options.labels, &front.anchors);
-    Planner { pose, cast, options, frame, marks: &marks, anchors: &front.anchors, words, fonts }.plan()
+    let source = Source { pose, cast, marks: &marks, anchors: &front.anchors, words };
+    Planner { options, frame, words, fonts }.plan(Asked::of(&source, options)?)
 }
 
 /// Draws a pose.
