@@ -17,7 +17,7 @@ pub use check::Check;
 pub use draw::{Draw, Format};
 pub use handout::{Handout, Paper};
 pub use note::{Form, Note};
-pub use plate::{Plate, Set};
+pub use plate::{Plate, Set, Size, Way, What};
 
 use crate::report::Look;
 
@@ -114,6 +114,8 @@ pub struct Outcome {
     /// The finished document: one entry for a file, several for a picture file a page (`name-2.svg`).
     /// Empty: nothing is to be written.
     pub pages: Vec<Vec<u8>>,
+    /// The names of `pages` when each is a file of its own in a directory; else empty.
+    pub names: Vec<String>,
     /// What `pages` hold, for the line that says what was written: "the picture", "the family page".
     pub made: &'static str,
     /// Why there are no pages, in a few words, for a list of many exams.

@@ -5,8 +5,8 @@ use crate::batch::{Batch, Job};
 use crate::cli;
 use crate::files::{self, Given, Target, load};
 use handspan::commands::{
-    Check, Command, Draw, Form, Format, Handout, Labels, Note, Palette, Paper, Plate, Request, Set, Source,
-    Style, View,
+    Check, Command, Draw, Form, Format, Handout, Labels, Note, Palette, Paper, Plate, Request, Set, Size,
+    Source, Style, View, Way, What,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -140,13 +140,12 @@ fn note(asked: cli::Note) -> Result<Work, String> {
 }
 
 fn plate(plate: cli::Plate) -> Result<Work, String> {
-    let (Some(wanted), Some(target)) = (plate.set, plate.target) else {
+    let Some(target) = plate.target else {
         return Err("a plate is a file: say where it goes, such as -o plate.pdf".to_owned());
     };
-    if files::is_directory(&target.output) {
-        return Err(format!("{} is a directory; name a file in it", target.output.display()));
-    }
-    if matches!(wanted, cli::Set::Palettes) && matches!(plate.style, cli::Style::Line) {
+    only_once(plate.exam.iter().map(AsRef::as_ref))?;
+    let plain = matches!(plate.style, cli::Style::Line);
+    if plain && (plate.palette.is_some() || matches!(plate.set, Some(cli::Set::Palettes))) {
         return Err("palettes colour the style soft; leave --style out".to_owned());
     }
     if matches!(plate.style, cli::Style::Sketch) {
@@ -154,20 +153,45 @@ fn plate(plate: cli::Plate) -> Result<Work, String> {
             "a plate is drawn in soft or line; a sketch is a stamp by itself: handspan draw".to_owned()
         );
     }
+    let what = match plate.set {
+        Some(wanted) => What::Set(set(wanted), Way::between(&plate.from, &plate.to, plate.frames)?),
+        None => {
+            let files = plate.exam.iter().map(|path| load(path));
+            let several = plate.say.len() > 1;
+            let lines = plate.say.iter().enumerate();
+            let lines = lines.map(|(at, line)| Given::Line(at + 1, line.clone()).load(several));
+            What::Exams(files.chain(lines).collect())
+        }
+    };
     let format = format(&target, Format::Svg)?;
     width_fits(plate.width, format)?;
-    let file = Target::look(&target.output, target.force)?;
+    let singly = files::is_directory(&target.output);
+    let file = if singly {
+        Target::directory(&target.output, target.force)?
+    } else {
+        Target::look(&target.output, target.force)?
+    };
     let plate = Plate {
-        set: set(wanted),
+        what,
         format,
         style: style(plate.style),
+        palette: plate.palette.map_or(Palette::Neutral, palette),
         labels: labels(plate.labels),
-        paper: paper(plate.paper),
+        size: size(plate.paper),
+        singly,
         lang: plate.lang,
         width: plate.width,
         text_as: text_as(plate.text),
     };
     Ok(Work::One(Request { command: Command::Plate(plate), look: look(true) }, Some(file)))
+}
+
+fn size(size: cli::Size) -> Size {
+    match size {
+        cli::Size::A4 => Size::A4,
+        cli::Size::Letter => Size::Letter,
+        cli::Size::Slide => Size::Slide,
+    }
 }
 
 fn width_fits(width: Option<u32>, format: Format) -> Result<(), String> {
@@ -282,13 +306,19 @@ fn one_file(exams: usize, target: &cli::Target) -> String {
 
 fn set(set: cli::Set) -> Set {
     match set {
-        cli::Set::Positions => Set::Positions,
-        cli::Set::Weeks => Set::Weeks,
-        cli::Set::Attitudes => Set::Attitudes,
+        cli::Set::Occiput => Set::Occiput,
+        cli::Set::Sacrum => Set::Sacrum,
+        cli::Set::Chin => Set::Chin,
+        cli::Set::Brow => Set::Brow,
         cli::Set::Breeches => Set::Breeches,
         cli::Set::Crosswise => Set::Crosswise,
-        cli::Set::Twins => Set::Twins,
+        cli::Set::Attitudes => Set::Attitudes,
         cli::Set::Fifths => Set::Fifths,
+        cli::Set::Levels => Set::Levels,
+        cli::Set::Grips => Set::Grips,
+        cli::Set::Listening => Set::Listening,
+        cli::Set::Turning => Set::Turning,
+        cli::Set::Twins => Set::Twins,
         cli::Set::Palettes => Set::Palettes,
     }
 }

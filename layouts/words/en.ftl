@@ -69,15 +69,51 @@ phone-emergency = Emergency: { $number }
 
 ## Teaching plates
 
-plate-positions = The named positions of a baby that lies lengthwise
-plate-weeks = Left occipito-anterior, week by week
-plate-attitudes = How the head is held
-plate-breeches = How the legs of a breech lie
-plate-crosswise = Lying across and slantwise
-plate-twins = Two babies
-plate-fifths = How much of the head is above the brim
-plate-foot = For teaching, by handspan { $version }: no real person. Sides are the mother's: her left is at the right of each picture. Face, arms and legs are the artist's.
-plate-palettes = The palettes
+# Titles of the sheets.
+plate-set-occiput = The eight positions of a head bent forward
+plate-set-sacrum = The eight positions of a baby lying bottom down
+plate-set-chin = The eight positions of a face
+plate-set-brow = The eight positions of a brow
+plate-set-breeches = How the legs of a breech lie
+plate-set-crosswise = Lying across and slantwise
+plate-set-attitudes = How the head is held, and what presents
+plate-set-fifths = How much of the head is above the brim
+plate-set-levels = The top of the womb, from 12 to 40 weeks
+plate-set-grips = What each grip feels
+plate-set-listening = Where to listen
+plate-set-turning = From { $from } to { $to }
+plate-set-twins = Two babies
+plate-set-palettes = The palettes
+plate-own = Side by side
+# One of several sheets.
+plate-part = { $title } ({ $number } of { $count })
+plate-foot = For teaching, by handspan { $version }: no real person. Sides are the mother's: her left is at the right of each picture from the front. Face, arms and legs are the artist's.
+plate-cut = Cut in the midline and seen from her left: her left side faces you, her back is at the right.
+plate-fifths-cut = { $fifths } palpable above the brim, cut in the midline
+plate-frame = { $number }
+plate-frame-end = { $number }: { $position }
+plate-grip-1 = First grip: both hands round the top of the womb
+plate-grip-2 = Second grip: a hand on each side
+plate-grip-3 = Third grip: one hand above the pubic bone
+plate-grip-4 = Fourth grip: fingertips down both sides of the head
+# What a hand feels under a ring, on the sheet of the grips.
+feel-head = hard and round: the head
+feel-head-above-brim = the head, down to the brim
+feel-back = broad and firm: the back
+feel-side = the side of the trunk
+feel-front = the front of the trunk
+feel-bottom = wide and softer: the bottom
+feel-limbs = small parts that move: the limbs
+feel-trunk = the trunk
+feel-nothing = no part of the baby
+shown-listen = listen here
+shown-listen-faint = listen here: fainter, the back is turned away
+# A diameter, measured over the skin of the drawn baby. $handbook is bone, at term.
+shown-diameter = { $name }: { $cm } cm over the skin (handbooks, bone: { $handbook } cm)
+diameter-suboccipitobregmatic = below the occiput to the large fontanelle (suboccipitobregmatic)
+diameter-occipitofrontal = occiput to between the brows (occipitofrontal)
+diameter-mentovertical = chin to vertex (mentovertical)
+diameter-submentobregmatic = under the chin to the large fontanelle (submentobregmatic)
 plate-palette-neutral = neutral
 plate-palette = palette { $number }
 plate-week = { $weeks } weeks

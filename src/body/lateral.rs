@@ -110,10 +110,7 @@ impl Axis {
             // A cubic with the given ends and leans.
             let (u, v) = (t * t * (3.0 - 2.0 * t), t * t * t);
             let (a, b) = (t - 2.0 * t * t + v, v - t * t);
-            (
-                start.y + dy * u + reach * (c0 * a + c1 * b),
-                start.z + dz * u + reach * (s0 * a + s1 * b),
-            )
+            (start.y + dy * u + reach * (c0 * a + c1 * b), start.z + dz * u + reach * (s0 * a + s1 * b))
         };
         let fine: Vec<(f32, f32)> = (0..=4 * STEPS).map(|i| at(i as f32 / (4 * STEPS) as f32)).collect();
         let mut run = vec![0.0f32];
@@ -208,6 +205,8 @@ pub fn lateral(pose: &Pose) -> Lateral {
     }
     let womb = womb::outline(&points, pose.mother.fundus_y as f32, pose.mother.weeks)
         .into_iter()
+        // Seen from her left the outline runs the other way round.
+        .rev()
         .map(|p| within(&pose.mother, axis.laid(Vec3::new(0.0, p.y, p.x * FLAT))))
         .collect();
     Lateral { axis, babies, womb }

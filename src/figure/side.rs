@@ -30,13 +30,13 @@ pub fn plan(
 ) -> Result<Plan, FigureError> {
     let wanted = wanted(pose, cut, options.labels, words)?;
     let scale = scale(pose).filter(|_| shows_lines(options.labels));
-    let covered = scale.iter().flat_map(|scale| scale.middles()).map(|at| Round { at, radius: 0.75, mark: 0 });
+    let covered =
+        scale.iter().flat_map(|scale| scale.middles()).map(|at| Round { at, radius: 0.75, mark: 0 });
     let babies: Vec<&PosedBaby> = cut.babies.iter().map(|(_, baby)| baby).collect();
     let terrain = Terrain::of_cut(&babies, cast, covered.collect(), |y, sign| {
         side_mother::reach(&pose.mother, y, sign)
     });
-    let asked =
-        Asked { terrain, wanted, told: vec![], sides: ("her-back", "her-front"), turn: 1.0 };
+    let asked = Asked { terrain, wanted, told: vec![], sides: ("her-back", "her-front"), turn: 1.0 };
     Planner { options, frame: FRAME, words, fonts }.plan(asked)
 }
 

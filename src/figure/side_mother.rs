@@ -21,7 +21,8 @@ fn line(points: &[(f32, f32)]) -> Line {
 
 /// Her front above the belly, from above; the mons and what lies under it, to the cleft; her back, from below.
 const CHEST: [(f32, f32); 4] = [(42.0, 3.3), (38.0, 2.7), (34.6, 2.3), (32.9, 2.9)];
-const MONS: [(f32, f32); 6] = [(-1.9, 3.5), (-3.8, 2.7), (-5.3, 1.2), (-6.3, -1.0), (-6.8, -4.4), (-6.7, -8.2)];
+const MONS: [(f32, f32); 6] =
+    [(-1.9, 3.5), (-3.8, 2.7), (-5.3, 1.2), (-6.3, -1.0), (-6.8, -4.4), (-6.7, -8.2)];
 const BACK: [(f32, f32); 11] = [
     (-5.7, -12.0),
     (-3.4, -15.2),
@@ -146,7 +147,11 @@ fn navel(shape: &MotherShape, look: &MotherLook) -> Item<FigurePoint> {
         let ((y, z), (ny, nz)) = (shape.curve.point(along + off), shape.curve.normal(along + off));
         flat((y - ny * deep) as f32, (z - nz * deep) as f32)
     };
-    brush(&[at(-0.55, 0.0), at(-0.2, 0.5), at(0.1, 0.75), at(0.3, 0.45), at(0.6, 0.0)], 0.11, look.palette.ink)
+    brush(
+        &[at(-0.55, 0.0), at(-0.2, 0.5), at(0.1, 0.75), at(0.3, 0.45), at(0.6, 0.0)],
+        0.11,
+        look.palette.ink,
+    )
 }
 
 /// Spine, sacrum and symphysis, cut; the breastbone.
@@ -183,9 +188,7 @@ fn bones(look: &MotherLook) -> Marks {
         let (sin, cos) = libm::sincosf((slope(0.4) - down).to_radians());
         let root = back(at(0.42), slope(0.42), depth(i) + 1.5);
         let long = 3.1 - 0.06 * i as f32;
-        let along = |far: f32, up: f32| {
-            (root.0 + sin * far + cos * up, root.1 - cos * far + sin * up)
-        };
+        let along = |far: f32, up: f32| (root.0 + sin * far + cos * up, root.1 - cos * far + sin * up);
         spines.push(vec![
             line(&[along(0.0, 0.62), along(long * 0.55, 0.62), along(long, 0.72)]),
             line(&[along(long, 0.72), along(long + 0.32, 0.05), along(long, -0.62)]),
@@ -197,8 +200,17 @@ fn bones(look: &MotherLook) -> Marks {
         items.push(stroke(cornered(bone), width, p.bone_line));
     }
     // Sacrum and coccyx: the hollow of the front, then the back from below.
-    let hollow = [(9.01, -6.31), (7.7, -9.1), (6.3, -11.3), (5.1, -12.8), (3.95, -13.8), (2.65, -14.5), (1.01, -15.25)];
-    let rear = [(11.2, -8.9), (9.9, -11.5), (8.2, -13.6), (6.4, -15.0), (4.6, -15.7), (2.75, -15.6), (1.01, -15.25)];
+    let hollow = [
+        (9.01, -6.31),
+        (7.7, -9.1),
+        (6.3, -11.3),
+        (5.1, -12.8),
+        (3.95, -13.8),
+        (2.65, -14.5),
+        (1.01, -15.25),
+    ];
+    let rear =
+        [(11.2, -8.9), (9.9, -11.5), (8.2, -13.6), (6.4, -15.0), (4.6, -15.7), (2.75, -15.6), (1.01, -15.25)];
     let sacrum = vec![line(&hollow), line(&rear).into_iter().rev().collect()];
     items.push(fill(cornered(&sacrum), p.bone));
     items.push(stroke(cornered(&sacrum), width, p.bone_line));
@@ -211,14 +223,18 @@ fn bones(look: &MotherLook) -> Marks {
     let oval: Line = (0..12)
         .map(|i| {
             let (sin, cos) = libm::sincosf(i as f32 / 12.0 * std::f32::consts::TAU);
-            let (a, b) = (cos * long * std::f32::consts::FRAC_1_SQRT_2, sin * broad * std::f32::consts::FRAC_1_SQRT_2);
+            let (a, b) =
+                (cos * long * std::f32::consts::FRAC_1_SQRT_2, sin * broad * std::f32::consts::FRAC_1_SQRT_2);
             flat(middle.0 + a - b, middle.1 + a + b)
         })
         .collect();
     items.push(fill(closed(&oval), p.bone));
     items.push(stroke(closed(&oval), width, p.bone_line));
     // The breastbone with its point.
-    let sternum = vec![line(&[(42.0, 1.9), (37.0, 1.2), (34.4, 0.9), (32.6, 1.1)]), line(&[(32.6, 1.1), (34.2, 0.2), (37.0, 0.3), (42.0, 0.9)])];
+    let sternum = vec![
+        line(&[(42.0, 1.9), (37.0, 1.2), (34.4, 0.9), (32.6, 1.1)]),
+        line(&[(32.6, 1.1), (34.2, 0.2), (37.0, 0.3), (42.0, 0.9)]),
+    ];
     items.push(fill(cornered(&sternum), p.bone));
     items.push(stroke(cornered(&sternum), width, p.bone_line));
     items
@@ -288,6 +304,7 @@ fn arrow(from: FigurePoint, tip: FigurePoint, look: &MotherLook) -> Marks {
     let at = |along: f32, aside: f32| {
         FigurePoint::new(tip.x + ux * along - uy * aside, tip.y + uy * along + ux * aside)
     };
-    let path = vec![Step::Move(at(0.7, 0.0)), Step::Line(at(-0.4, 0.42)), Step::Line(at(-0.4, -0.42)), Step::Close];
+    let path =
+        vec![Step::Move(at(0.7, 0.0)), Step::Line(at(-0.4, 0.42)), Step::Line(at(-0.4, -0.42)), Step::Close];
     vec![stroke(path.clone(), 0.16, look.palette.light), fill(path, look.palette.mark)]
 }
