@@ -108,11 +108,12 @@ feel-trunk = the trunk
 feel-nothing = no part of the baby
 shown-listen = listen here
 shown-listen-faint = listen here: fainter, the back is turned away
+shown-cm = { $cm } cm
 # A diameter, measured over the skin of the drawn baby. $handbook is bone, at term.
-shown-diameter = { $name }: { $cm } cm over the skin (handbooks, bone: { $handbook } cm)
+told-diameter = From { $name }: { $cm } cm over the skin; handbooks print { $handbook } cm at term, of bone
 diameter-suboccipitobregmatic = below the occiput to the large fontanelle (suboccipitobregmatic)
-diameter-occipitofrontal = occiput to between the brows (occipitofrontal)
-diameter-mentovertical = chin to vertex (mentovertical)
+diameter-occipitofrontal = the occiput to between the brows (occipitofrontal)
+diameter-mentovertical = the chin to the vertex (mentovertical)
 diameter-submentobregmatic = under the chin to the large fontanelle (submentobregmatic)
 plate-palette-neutral = neutral
 plate-palette = palette { $number }

@@ -21,8 +21,12 @@ use super::womb;
 use crate::exam::Attitude;
 use crate::units::{FigurePoint, MotherPoint, Vec3};
 
-/// Up to this height above the brim the axis runs straight, cm: a head that stands above the brim lies on it whole.
-const STRAIGHT: f32 = 9.0;
+/// The axis runs straight to this far above the middle of a head that leads, cm: the head lies on it whole.
+const ABOVE_HEAD: f32 = 1.2;
+/// How far above the brim it runs straight at least, cm.
+const STRAIGHT: f32 = 1.0;
+/// Over how many cm above that a baby comes from lying with its head in the middle to lying with its trunk there.
+const OVER_TO_TRUNK: f32 = 7.0;
 /// The lean of the axis at the top of the womb, degrees: it leans back to the ribs.
 const TOP_LEAN: f32 = -22.0;
 /// Skin, fat, muscle: thickness of the abdominal wall in the midline, cm.
@@ -75,13 +79,26 @@ pub fn skin_front(mother: &MotherShape, y: f32) -> f32 {
     mother.curve.point(mother.curve.along(f64::from(y))).1 as f32
 }
 
+/// Between wall and spine at height `y`: z of the middle of the room that a baby has.
+fn room(mother: &MotherShape, y: f32) -> f32 {
+    0.5 * (spine_front(y) + BEFORE_SPINE + skin_front(mother, y) - WALL - WOMB_WALL)
+}
+
+/// Vessels and the wall of the womb before the spine; the wall of the womb and water behind the abdominal wall, cm.
+const BEFORE_SPINE: f32 = 1.5;
+const WOMB_WALL: f32 = 1.0;
+
 /// The line along which what is seen from the front is laid in the cut.
 #[derive(Clone, Debug)]
 pub struct Axis {
+    /// Height above the brim up to which it is straight, cm.
+    straight: f32,
     /// Points (y, z) of the curved part and its lean in radians, evenly spaced in the height seen from the front.
     curved: Vec<(f32, f32, f32)>,
     /// Height of the last of them.
     top: f32,
+    /// z of the baby as posed that lies on the axis: where it is straight, and higher up.
+    on_axis: [f32; 2],
 }
 
 /// A place on the axis: (y, z), and how far the axis leans forward there, radians.
@@ -93,14 +110,14 @@ struct Spot {
 }
 
 impl Axis {
-    /// The axis of her womb: `mother` as she stands.
-    pub fn of(mother: &MotherShape) -> Self {
-        let start = straight(STRAIGHT);
-        let top = (mother.fundus_y as f32).max(STRAIGHT + 6.0);
-        // Under the top of the womb, behind the abdominal wall by half the depth of a baby.
+    /// The axis of her womb, for the baby that lies in it.
+    pub fn of(mother: &MotherShape, baby: Option<&PosedBaby>) -> Self {
+        let head_down = baby.filter(|b| b.posture.up.y < -0.9);
+        let from = head_down.map_or(STRAIGHT, |b| (b.head.origin.y + ABOVE_HEAD).max(STRAIGHT));
+        let start = straight(from);
+        let top = (mother.fundus_y as f32).max(from + 8.0);
         let high = top - 1.0;
-        let half = 6.6 * (skin_front(mother, 16.0) / 14.5).clamp(0.55, 1.0);
-        let end = (high, skin_front(mother, high - 3.0) - WALL - half);
+        let end = (high, room(mother, high));
         let lean = TOP_LEAN.to_radians();
         let (dy, dz) = (end.0 - start.y, end.1 - start.z);
         let reach = (dy * dy + dz * dz).sqrt();
@@ -129,15 +146,22 @@ impl Axis {
                 (p.0 + (q.0 - p.0) * t, p.1 + (q.1 - p.1) * t, lean)
             })
             .collect();
-        Self { curved, top }
+        Self { straight: from, curved, top, on_axis: baby.map_or([0.0; 2], on_axis) }
+    }
+
+    /// z of the baby as posed that lies on the axis at a height.
+    fn middle(&self, height: f32) -> f32 {
+        let [low, high] = self.on_axis;
+        let t = ((height - self.straight) / OVER_TO_TRUNK).clamp(0.0, 1.0);
+        low + (high - low) * t * t * (3.0 - 2.0 * t)
     }
 
     fn at(&self, height: f32) -> Spot {
-        if height <= STRAIGHT {
+        if height <= self.straight {
             return straight(height);
         }
         let last = self.curved.len() - 1;
-        let u = (height - STRAIGHT) / (self.top - STRAIGHT) * last as f32;
+        let u = (height - self.straight) / (self.top - self.straight) * last as f32;
         if u >= last as f32 {
             let (y, z, lean) = self.curved[last];
             let (sin, cos) = libm::sincosf(lean);
@@ -154,7 +178,8 @@ impl Axis {
     pub fn laid(&self, p: Vec3) -> Vec3 {
         let spot = self.at(p.y);
         let (sin, cos) = libm::sincosf(spot.lean);
-        Vec3::new(p.x, spot.y - p.z * sin, spot.z + p.z * cos)
+        let z = p.z - self.middle(p.y);
+        Vec3::new(p.x, spot.y - z * sin, spot.z + z * cos)
     }
 
     /// A direction as it points at this height.
@@ -190,24 +215,19 @@ pub struct Lateral {
 
 /// What a cut in the midline shows of a pose.
 pub fn lateral(pose: &Pose) -> Lateral {
-    let axis = Axis::of(&pose.mother);
+    let axis = Axis::of(&pose.mother, pose.posed().next().map(|(_, baby)| baby));
     let mut points = vec![];
     let mut babies = vec![];
     for (number, baby) in pose.posed() {
-        // As seen from the front: the head lies near the middle, the body a little to its own side.
-        let centred = baby.clone().moved(Vec3::new(0.0, 0.0, -depth_of(baby)));
-        points.extend(
-            hull_across(&centred.forms, Vec3::new(0.0, 0.0, 1.0))
-                .into_iter()
-                .map(|p| FigurePoint::new(p.x / FLAT, p.y)),
-        );
-        babies.push((number, laid(&axis, &centred)));
+        let hull = hull_across(&baby.forms, FORWARD);
+        points.extend(hull.into_iter().map(|p| FigurePoint::new((p.x - axis.middle(p.y)) / FLAT, p.y)));
+        babies.push((number, laid(&axis, baby)));
     }
     let womb = womb::outline(&points, pose.mother.fundus_y as f32, pose.mother.weeks)
         .into_iter()
         // Seen from her left the outline runs the other way round.
         .rev()
-        .map(|p| within(&pose.mother, axis.laid(Vec3::new(0.0, p.y, p.x * FLAT))))
+        .map(|p| within(&pose.mother, axis.laid(Vec3::new(0.0, p.y, p.x * FLAT + axis.middle(p.y)))))
         .collect();
     Lateral { axis, babies, womb }
 }
@@ -218,16 +238,29 @@ fn within(mother: &MotherShape, p: Vec3) -> FigurePoint {
     flat(p.y, p.z.min(front).max(spine_front(p.y) + 0.7))
 }
 
-/// How far in front of the middle a baby lies as posed, cm.
-fn depth_of(baby: &PosedBaby) -> f32 {
-    let hull = hull_across(&baby.forms, Vec3::new(0.0, 0.0, 1.0));
-    let (low, high) = hull.iter().fold((f32::MAX, f32::MIN), |m, p| (m.0.min(p.x), m.1.max(p.x)));
-    let middle = 0.5 * (low + high);
+const FORWARD: Vec3 = Vec3::new(0.0, 0.0, 1.0);
+
+/// z that lies on the axis of a baby as posed: of what leads, and of its trunk. A head bent back lies off its body.
+fn on_axis(baby: &PosedBaby) -> [f32; 2] {
+    let middle = |forms: &[Form]| {
+        let hull = hull_across(forms, FORWARD);
+        let (low, high) = hull.iter().fold((f32::MAX, f32::MIN), |m, p| (m.0.min(p.x), m.1.max(p.x)));
+        0.5 * (low + high)
+    };
+    let whole = middle(&baby.forms);
     if baby.posture.up.y > -0.9 {
-        return middle;
+        return [whole; 2];
     }
-    let share = if matches!(baby.posture.attitude, Attitude::Brow | Attitude::Face) { 0.4 } else { 0.75 };
-    baby.head.origin.z * share + middle * (1.0 - share)
+    let bent_back = matches!(baby.posture.attitude, Attitude::Brow | Attitude::Face);
+    let share = if bent_back { 0.5 } else { 0.85 };
+    let rest: Vec<Form> = baby
+        .forms
+        .iter()
+        .enumerate()
+        .filter(|(i, _)| !baby.head_forms.contains(i))
+        .map(|(_, f)| *f)
+        .collect();
+    [middle(baby.head_surface()) * share + whole * (1.0 - share), middle(&rest)]
 }
 
 /// A baby carried along the axis, form by form; its head in one piece.

@@ -222,7 +222,10 @@ impl Ready {
                 picture::pose(exam, &loaded)
             }
         };
-        let caption = caption(figure, &loaded, words).map_err(|e| told(&e))?;
+        let mut caption = caption(figure, &loaded, words).map_err(|e| told(&e))?;
+        if figure.lesson == Lesson::Diameter {
+            caption = format!("{caption}. {}", lesson::diameter_told(&pose, words).map_err(|e| told(&e))?);
+        }
         let shown = lesson::shown(&figure.lesson, &pose, words).map_err(|e| told(&e))?;
         let mut about = vec![format!("{caption}.")];
         if !matches!(figure.lesson, Lesson::Way(..)) {

@@ -277,10 +277,10 @@ pub fn in_front(shape: &MotherShape, womb: &[FigurePoint], lines: bool, look: &M
     }
     if lines {
         let brim = [by_brim(-BRIM_FRONT, 0.0), by_brim(pelvis::CONJUGATE + BRIM_BEHIND, 0.0)];
-        items.push(group("brim", "", ruled(&open(&brim), (0.01, 0.3), 0.1, look)));
+        items.push(group("brim", "", ruled(&open(&brim), (0.55, 0.34), 0.11, look)));
         let axis = axis_line();
         let (end, before) = (axis[axis.len() - 1], axis[axis.len() - 2]);
-        let mut marks = ruled(&open(&axis), (0.5, 0.32), 0.07, look);
+        let mut marks = ruled(&open(&axis), (0.16, 0.26), 0.1, look);
         marks.extend(arrow(before, end, look));
         items.push(group("axis-of-the-pelvis", "", marks));
     }
@@ -291,7 +291,7 @@ pub fn in_front(shape: &MotherShape, womb: &[FigurePoint], lines: bool, look: &M
 fn ruled(path: &[Step<FigurePoint>], dash: (f32, f32), width: f32, look: &MotherLook) -> Marks {
     let p = &look.palette;
     vec![
-        Item::Stroke { path: path.to_vec(), colour: p.light, width: width + 0.16, dash: Some(dash) },
+        Item::Stroke { path: path.to_vec(), colour: p.light, width: width + 0.1, dash: None },
         Item::Stroke { path: path.to_vec(), colour: p.mark, width, dash: Some(dash) },
     ]
 }

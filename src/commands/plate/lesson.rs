@@ -7,6 +7,7 @@ use crate::body::pose::Pose;
 use crate::body::touch::{self, Feel, Palpation};
 use crate::exam::{Across, Height};
 use crate::figure::shown::Shown;
+use crate::units::MotherSide;
 use crate::words::{Words, WordsError};
 
 /// The title of the sheets of a set.
@@ -45,38 +46,65 @@ fn diameters(pose: &Pose, words: &Words) -> Result<Vec<Shown>, WordsError> {
     let mut out = vec![];
     for (_, baby) in pose.posed() {
         let Some(diameter) = diameter::presenting(baby) else { continue };
-        let name = words.say(&format!("diameter-{}", diameter.name.id()), &[])?;
-        let (cm, handbook) = (tenths(diameter.cm()), tenths(diameter.name.handbook_cm()));
-        let text = words.say("shown-diameter", &[("name", &name), ("cm", &cm), ("handbook", &handbook)])?;
+        let text = words.say("shown-cm", &[("cm", &tenths(diameter.cm()))])?;
         out.push(Shown::Length { ends: diameter.ends, text });
     }
     Ok(out)
 }
 
+/// The name of the diameter with which the head presents, its measure, and that of handbooks.
+pub fn diameter_told(pose: &Pose, words: &Words) -> Result<String, WordsError> {
+    let Some(diameter) = pose.posed().find_map(|(_, baby)| diameter::presenting(baby)) else {
+        return Ok(String::new());
+    };
+    let name = words.say(&format!("diameter-{}", diameter.name.id()), &[])?;
+    let (cm, handbook) = (tenths(diameter.cm()), tenths(diameter.name.handbook_cm()));
+    words.say("told-diameter", &[("name", &name), ("cm", &cm), ("handbook", &handbook)])
+}
+
 /// A length in cm with one decimal.
-pub fn tenths(cm: f32) -> String {
+fn tenths(cm: f32) -> String {
     format!("{cm:.1}")
 }
 
-/// Where the hands of a grip lie: the levels, and whether this is the column.
-fn under_the_hands(grip: u8) -> (&'static [Height], fn(Across) -> bool) {
+/// Where the hands of a grip lie: the levels, and the side of her; `None`: in the middle.
+fn under_the_hands(grip: u8) -> Vec<(Height, Option<MotherSide>)> {
+    let both = |height| [MotherSide::Right, MotherSide::Left].map(|side| (height, Some(side))).to_vec();
     match grip {
-        1 => (&[Height::Fundus], |across| across == Across::Middle),
-        2 => (&[Height::AboveNavel, Height::BelowNavel], |across| matches!(across, Across::Side(_))),
-        3 => (&[Height::AbovePubicBone], |across| across == Across::Middle),
-        // The fingers of both hands slide along the head: halfway from the midline to the sides.
-        _ => (&[Height::AbovePubicBone], |across| matches!(across, Across::Measured(..))),
+        1 => vec![(Height::Fundus, None)],
+        2 => [Height::AtNavel, Height::BelowNavel].into_iter().flat_map(both).collect(),
+        3 => vec![(Height::AbovePubicBone, None)],
+        _ => both(Height::AbovePubicBone),
     }
 }
 
 fn grip_feels(grip: u8, pose: &Pose, words: &Words) -> Result<Vec<Shown>, WordsError> {
     let map: Palpation = touch::palpation(pose);
     let mut out = vec![];
-    let (levels, is_column) = under_the_hands(grip);
-    let here = |touch: &&touch::Touch| {
-        touch.place.across.is_some_and(is_column) && touch.place.height.is_some_and(|h| levels.contains(&h))
-    };
-    for touch in map.touches.iter().filter(here) {
+    for (height, side) in under_the_hands(grip) {
+        // A hand comes in from the side until it meets something.
+        let columns: [fn(Across) -> Option<MotherSide>; 2] = [
+            |across| if let Across::Side(side) = across { Some(side) } else { None },
+            |across| if let Across::Measured(side, _) = across { Some(side) } else { None },
+        ];
+        let at = |column: Option<fn(Across) -> Option<MotherSide>>| {
+            map.touches.iter().find(|touch| {
+                touch.place.height == Some(height)
+                    && match (touch.place.across, column) {
+                        (Some(Across::Middle), None) => side.is_none(),
+                        (Some(across), Some(column)) => side.is_some() && column(across) == side,
+                        _ => false,
+                    }
+            })
+        };
+        let met = match side {
+            None => at(None),
+            Some(_) => {
+                let tried: Vec<_> = columns.iter().filter_map(|column| at(Some(*column))).collect();
+                tried.iter().find(|touch| touch.felt.is_some()).or(tried.first()).copied()
+            }
+        };
+        let Some(touch) = met else { continue };
         let id = match touch.felt.map(|felt| felt.what) {
             // In the fourth grip the hands slide along the head to where it enters the pelvis.
             Some(Feel::Head) if grip == 4 => "feel-head-above-brim",

@@ -208,28 +208,29 @@ fn grid(
     best.ok_or(refused)
 }
 
-/// A layout with so many figures a row, each over its caption.
+/// A layout with so many figures a row, each under its caption.
 fn layout(size: Size, columns: usize, count: usize) -> String {
     let (paper, smallest) = (size.paper(), size.type_pt());
-    // Captions may be larger than the words on the figures, not smaller.
+    // Captions may be larger than the words on the figures, not smaller; a title is set 2.2 times as large as its box says.
     let (title, words) = match size {
         Size::A4 | Size::Letter => (10.5, 12.0),
-        Size::Slide => (18.0, 18.0),
+        Size::Slide => (13.0, 18.0),
     };
     let mut text = format!(
-        "[page]\npaper = \"{paper}\"\nmargin = \"8 mm\"\nsmallest-type = \"{smallest} pt\"\ncolumns = {columns}\ncolumn-gap = \"3 mm\"\nrow-gap = \"1 mm\"\n"
+        "[page]\npaper = \"{paper}\"\nmargin = \"8 mm\"\nsmallest-type = \"10 pt\"\ncolumns = {columns}\ncolumn-gap = \"3 mm\"\nrow-gap = \"1 mm\"\n"
     );
     let mut lay = |name: &str, holds: &str, row: usize, columns: &str, size: f32| {
+        let least = smallest.min(size);
         text.push_str(&format!(
-            "[[box]]\nname = \"{name}\"\nholds = \"{holds}\"\nrow = \"{row}\"\ncolumns = \"{columns}\"\ntype = \"{size} pt\"\nmay-shrink = \"{smallest} pt\"\n"
+            "[[box]]\nname = \"{name}\"\nholds = \"{holds}\"\nrow = \"{row}\"\ncolumns = \"{columns}\"\ntype = \"{size} pt\"\nmay-shrink = \"{least} pt\"\n"
         ));
     };
     let across = format!("1-{columns}");
     lay("title", "words:title", 1, &across, title);
     for number in 0..count {
         let (row, column) = (2 + 2 * (number / columns), (number % columns + 1).to_string());
-        lay(&format!("picture-{number}"), "picture", row, &column, words);
-        lay(&format!("caption-{number}"), &format!("words:caption-{number}"), row + 1, &column, words);
+        lay(&format!("caption-{number}"), &format!("words:caption-{number}"), row, &column, words);
+        lay(&format!("picture-{number}"), "picture", row + 1, &column, words);
     }
     lay("foot", "words:foot", 2 + 2 * count.div_ceil(columns), &across, smallest);
     text
