@@ -248,9 +248,9 @@ pub struct Plate {
     /// How many labels on each figure
     #[arg(long, default_value = "none")]
     pub labels: Labels,
-    /// Paper on its long side, or a slide of 16:9
-    #[arg(long, default_value = "a4")]
-    pub paper: Size,
+    /// Paper on its long side, or a slide of 16:9; left out: a4, for `wall` a3
+    #[arg(long)]
+    pub paper: Option<Size>,
     /// Language of the words
     #[arg(long, default_value = "en", value_name = "TAG")]
     pub lang: String,
@@ -278,6 +278,7 @@ pub enum Set {
     Grips,
     Listening,
     Turning,
+    Wall,
     Twins,
     Palettes,
 }
@@ -286,6 +287,7 @@ pub enum Set {
 #[derive(Clone, Copy, ValueEnum)]
 #[allow(missing_docs)]
 pub enum Size {
+    A3,
     A4,
     Letter,
     Slide,

@@ -153,6 +153,17 @@ fn plate(plate: cli::Plate) -> Result<Work, String> {
             "a plate is drawn in soft or line; a sketch is a stamp by itself: handspan draw".to_owned()
         );
     }
+    let wall = matches!(plate.set, Some(cli::Set::Wall));
+    let paper = match plate.paper.map(size) {
+        Some(Size::A3) | None if wall => Size::A3,
+        Some(_) if wall => {
+            return Err("the wall sheet is a page of A3; leave --paper out".to_owned());
+        }
+        paper => paper.unwrap_or(Size::A4),
+    };
+    if wall && files::is_directory(&target.output) {
+        return Err("the wall sheet is one page; name a file, such as -o wall.pdf".to_owned());
+    }
     let what = match plate.set {
         Some(wanted) => What::Set(set(wanted), Way::between(&plate.from, &plate.to, plate.frames)?),
         None => {
@@ -177,7 +188,7 @@ fn plate(plate: cli::Plate) -> Result<Work, String> {
         style: style(plate.style),
         palette: plate.palette.map_or(Palette::Neutral, palette),
         labels: labels(plate.labels),
-        size: size(plate.paper),
+        size: paper,
         singly,
         lang: plate.lang,
         width: plate.width,
@@ -188,6 +199,7 @@ fn plate(plate: cli::Plate) -> Result<Work, String> {
 
 fn size(size: cli::Size) -> Size {
     match size {
+        cli::Size::A3 => Size::A3,
         cli::Size::A4 => Size::A4,
         cli::Size::Letter => Size::Letter,
         cli::Size::Slide => Size::Slide,
@@ -318,6 +330,7 @@ fn set(set: cli::Set) -> Set {
         cli::Set::Grips => Set::Grips,
         cli::Set::Listening => Set::Listening,
         cli::Set::Turning => Set::Turning,
+        cli::Set::Wall => Set::Wall,
         cli::Set::Twins => Set::Twins,
         cli::Set::Palettes => Set::Palettes,
     }

@@ -6,6 +6,7 @@
 mod lesson;
 mod pages;
 mod sets;
+mod wall;
 
 pub use pages::Size;
 pub use sets::{Set, Way};
@@ -129,7 +130,13 @@ fn made(
         What::Exams(_) => words.say("plate-own", &[]),
     };
     let title = title.map_err(|e| e.to_string())?;
-    let sheets = pages::sheets(options, &title, &ready, &maker)?;
+    let sheets = match &options.what {
+        What::Set(Set::Wall, _) => {
+            let figures: Vec<&Ready> = ready.iter().flatten().collect();
+            vec![wall::sheet(options, &title, &figures, &maker)?]
+        }
+        What::Set(..) | What::Exams(_) => pages::sheets(options, &title, &ready, &maker)?,
+    };
     let width = options.width.unwrap_or(PNG_WIDTH);
     let bytes = |sheet| maker.bytes(sheet, options.format, options.text_as, Some(width));
     Ok((sheets.iter().map(bytes).collect::<Result<_, _>>()?, vec![]))
@@ -218,7 +225,7 @@ impl Ready {
                 let share = f32::from(*hundredths) / 100.0;
                 pose::on_the_way(exam, conclusions, (exam_to, &goal.reckoning.conclusions), share)
             }
-            Lesson::None | Lesson::Diameter | Lesson::Grip(_) | Lesson::Listening => {
+            Lesson::None | Lesson::Diameter | Lesson::Grip(_) | Lesson::Listening | Lesson::Tape => {
                 picture::pose(exam, &loaded)
             }
         };

@@ -15,6 +15,7 @@ mod fonts;
 mod gauge;
 mod handbook;
 mod labels;
+mod lateral;
 mod limbs;
 mod measured;
 mod mother;

@@ -29,6 +29,7 @@ pub fn shown(lesson: &Lesson, pose: &Pose, words: &Words) -> Result<Vec<Shown>, 
     match lesson {
         Lesson::None | Lesson::Way(..) => Ok(vec![]),
         Lesson::Diameter => diameters(pose, words),
+        Lesson::Tape => tape(pose, words),
         Lesson::Grip(grip) => grip_feels(*grip, pose, words),
         Lesson::Listening => touch::palpation(pose)
             .hearts
@@ -50,6 +51,14 @@ fn diameters(pose: &Pose, words: &Words) -> Result<Vec<Shown>, WordsError> {
         out.push(Shown::Length { ends: diameter.ends, text });
     }
     Ok(out)
+}
+
+/// The tape in the midline, from the upper border of the pubic bone to the top of the womb.
+fn tape(pose: &Pose, words: &Words) -> Result<Vec<Shown>, WordsError> {
+    let Some(cm) = pose.tape else { return Ok(vec![]) };
+    let at = |y: f64| pose.mother.skin(0.0, y).0;
+    let text = words.say("shown-tape", &[("cm", &tenths(cm as f32).replace(".0", ""))])?;
+    Ok(vec![Shown::Length { ends: [at(0.0), at(pose.mother.fundus_y)], text }])
 }
 
 /// The name of the diameter with which the head presents, its measure, and that of handbooks.

@@ -10,6 +10,8 @@ use crate::sheet::{Block, Content, Kind, Layout, Sheet, compose};
 /// The size of a sheet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Size {
+    /// 420 x 297 mm.
+    A3,
     /// 297 x 210 mm.
     A4,
     /// 11 x 8.5 inches.
@@ -22,6 +24,7 @@ impl Size {
     /// Type of the smallest words, points: for a hand's or an arm's length, and for the back of a room.
     pub fn type_pt(self) -> f32 {
         match self {
+            Size::A3 => 12.0,
             Size::A4 | Size::Letter => 10.0,
             Size::Slide => 18.0,
         }
@@ -29,6 +32,7 @@ impl Size {
 
     fn paper(self) -> &'static str {
         match self {
+            Size::A3 => "420 x 297 mm",
             Size::A4 => "297 x 210 mm",
             Size::Letter => "279.4 x 215.9 mm",
             Size::Slide => "338.7 x 190.5 mm",
@@ -38,6 +42,7 @@ impl Size {
     /// The least width of a figure beside others, mm.
     fn least_figure(self) -> f32 {
         match self {
+            Size::A3 => 80.0,
             Size::A4 | Size::Letter => 56.0,
             Size::Slide => 72.0,
         }
@@ -213,6 +218,7 @@ fn layout(size: Size, columns: usize, count: usize) -> String {
     let (paper, smallest) = (size.paper(), size.type_pt());
     // Captions may be larger than the words on the figures, not smaller; a title is set 2.2 times as large as its box says.
     let (title, words) = match size {
+        Size::A3 => (14.0, 16.0),
         Size::A4 | Size::Letter => (10.5, 12.0),
         Size::Slide => (13.0, 18.0),
     };
