@@ -25,7 +25,7 @@ use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::{Content, Layout, PICTURE, compose};
 use crate::words::{Words, WordsError};
-use crate::write::TextAs;
+use crate::write::{self, TextAs};
 use sets::{Caption, Figure, Lesson};
 
 /// What is on the sheets.
@@ -137,6 +137,10 @@ fn made(
         }
         What::Set(..) | What::Exams(_) => pages::sheets(options, &title, &ready, &maker)?,
     };
+    if options.format == Format::Pdf {
+        let bytes = write::pdf_pages(&sheets, maker.fonts).map_err(|e| e.to_string())?;
+        return Ok((vec![bytes], vec![]));
+    }
     let width = options.width.unwrap_or(PNG_WIDTH);
     let bytes = |sheet| maker.bytes(sheet, options.format, options.text_as, Some(width));
     Ok((sheets.iter().map(bytes).collect::<Result<_, _>>()?, vec![]))
