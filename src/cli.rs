@@ -298,8 +298,23 @@ pub enum NoteForm {
 #[derive(Args)]
 pub struct Plate {
     /// The figures; --list says what each set shows
-    #[arg(value_name = "SET", required_unless_present = "list")]
+    #[arg(value_name = "SET", required_unless_present_any = ["list", "exam", "say"])]
     pub set: Option<Set>,
+    /// Instead of a set: exam files of your own, side by side; once for each
+    #[arg(long, value_name = "FILE", conflicts_with = "set")]
+    pub exam: Vec<PathBuf>,
+    /// Instead of a set: exams in one line of shorthand each; once for each
+    #[arg(long, value_name = "LINE", allow_hyphen_values = true, conflicts_with = "set")]
+    pub say: Vec<String>,
+    /// `turning`: the position it begins at
+    #[arg(long, value_name = "POSITION", default_value = "LOT")]
+    pub from: String,
+    /// `turning`: the position it ends at
+    #[arg(long, value_name = "POSITION", default_value = "OA")]
+    pub to: String,
+    /// `turning`: how many pictures, both ends among them
+    #[arg(long, value_name = "NUMBER", default_value = "6", value_parser = clap::value_parser!(u8).range(3..=12))]
+    pub frames: u8,
     /// List the sets
     #[arg(long, exclusive = true)]
     pub list: bool,
@@ -309,12 +324,15 @@ pub struct Plate {
     /// Style of drawing
     #[arg(long, default_value = "soft")]
     pub style: Style,
+    /// Colours of skin: neutral, or 1 (lightest) to 6 (deepest)
+    #[arg(long, value_name = "SKIN")]
+    pub palette: Option<Palette>,
     /// How many labels on each figure
     #[arg(long, default_value = "none")]
     pub labels: Labels,
-    /// Paper, on its long side
-    #[arg(long, default_value = "a4")]
-    pub paper: Paper,
+    /// Paper on its long side, or a slide of 16:9; left out: a4, for `wall` a3
+    #[arg(long)]
+    pub paper: Option<Size>,
     /// Language of the words
     #[arg(long, default_value = "en", value_name = "TAG")]
     pub lang: String,
@@ -365,14 +383,31 @@ pub enum Level {
 #[derive(Clone, Copy, ValueEnum)]
 #[allow(missing_docs)]
 pub enum Set {
-    Positions,
-    Weeks,
-    Attitudes,
+    Occiput,
+    Sacrum,
+    Chin,
+    Brow,
     Breeches,
     Crosswise,
-    Twins,
+    Attitudes,
     Fifths,
+    Levels,
+    Grips,
+    Listening,
+    Turning,
+    Wall,
+    Twins,
     Palettes,
+}
+
+/// Sizes of a sheet of figures.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum Size {
+    A3,
+    A4,
+    Letter,
+    Slide,
 }
 
 /// Kinds of file.

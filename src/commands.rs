@@ -24,7 +24,7 @@ pub use draw::{Draw, Format};
 pub use growth::Growth;
 pub use handout::{Handout, Paper};
 pub use note::{Form, Note};
-pub use plate::{Plate, Set};
+pub use plate::{Plate, Set, Size, Way, What};
 pub use skin_guide::{SkinGuide, SkinPaper, skin_sheets};
 
 use crate::report::Look;
@@ -128,9 +128,9 @@ pub struct Outcome {
     /// The finished document: one entry for a file, several for a picture file a page (`name-2.svg`).
     /// Empty: nothing is to be written.
     pub pages: Vec<Vec<u8>>,
-    /// Files with names of their own, for a directory.
-    pub files: Vec<(String, Vec<u8>)>,
-    /// What `pages` or `files` hold, for the line that says what was written: "the picture", "the family page".
+    /// The names of `pages` when each is a file of its own in a directory; else empty.
+    pub names: Vec<String>,
+    /// What `pages` hold, for the line that says what was written: "the picture", "the family page".
     pub made: &'static str,
     /// Why there are no pages, in a few words, for a list of many exams.
     pub why: String,

@@ -115,6 +115,52 @@ impl Target {
         Ok(Self { path: path.to_owned(), force })
     }
 
+    /// A directory for files whose names are not known yet; it is made when they are.
+    pub fn directory(path: &Path, force: bool) -> Result<Self, String> {
+        if !path.is_dir() {
+            // Without the `/` at its end, a file of that name is found.
+            let bare: PathBuf = path.components().collect();
+            if bare.exists() {
+                return Err(format!("{} is a file; choose another name for the directory", bare.display()));
+            }
+            new_file(path)?;
+        }
+        Ok(Self { path: path.to_owned(), force })
+    }
+
+    /// Write each page into this directory under its name, all or none; the names written.
+    pub fn put_named(&self, pages: &[Vec<u8>], names: &[String]) -> Result<Vec<String>, Fault> {
+        let mut there = vec![];
+        for name in names {
+            let path = self.path.join(name);
+            if !self.force && path.exists() {
+                there.push(path.display().to_string());
+            }
+        }
+        if let Some(first) = there.first() {
+            return Err(Fault::Failed(format!(
+                "{first} is there already; add --force to replace what is there, or choose another directory"
+            )));
+        }
+        make_directory(&self.path).map_err(Fault::Failed)?;
+        let (mut ready, mut written) = (vec![], vec![]);
+        for (page, name) in pages.iter().zip(names) {
+            let path = self.path.join(name);
+            match kind(&path, self.force).map_err(Fault::Failed)? {
+                Kind::Regular(real) => ready.push((beside(&real, page)?, real, true)),
+                Kind::New | Kind::StandardOutput | Kind::Device => {
+                    ready.push((beside(&path, page)?, path.clone(), false));
+                }
+            }
+            written.push(path.display().to_string());
+        }
+        for (file, path, replace) in ready {
+            let renamed = if replace { file.persist(&path) } else { file.persist_noclobber(&path) };
+            renamed.map_err(|fault| told(&path.display().to_string(), &fault.error))?;
+        }
+        Ok(written)
+    }
+
     /// A file in a directory that is not made yet.
     fn in_new_directory(path: PathBuf, force: bool) -> Self {
         Self { path, force }
@@ -150,58 +196,6 @@ impl Target {
             renamed.map_err(|fault| told(&path.display().to_string(), &fault.error))?;
         }
         Ok(written)
-    }
-}
-
-/// A directory for files with names of their own, looked at before the work starts.
-pub struct Folder {
-    path: PathBuf,
-    force: bool,
-}
-
-impl Folder {
-    /// Look whether `path` is a directory, or can be made one.
-    pub fn look(path: &Path, force: bool) -> Result<Self, String> {
-        let path: PathBuf = path.components().collect();
-        if path.as_os_str() == "-" {
-            return Err("these are several files; name a directory, such as -o cases/".to_owned());
-        }
-        if !path.is_dir() {
-            if path.exists() {
-                return Err(format!("{} is a file; choose another name for the directory", path.display()));
-            }
-            new_file(&path)?;
-        }
-        Ok(Self { path, force })
-    }
-
-    /// Its name in messages.
-    pub fn name(&self) -> String {
-        self.path.display().to_string()
-    }
-
-    /// Write the files, all or none.
-    pub fn put(&self, files: &[(String, Vec<u8>)]) -> Result<(), String> {
-        make_directory(&self.path)?;
-        let said = |fault| match fault {
-            Fault::Failed(why) => why,
-            Fault::ReaderLeft => format!("{} was not written: the reader left", self.path.display()),
-        };
-        let targets: Vec<PathBuf> = files.iter().map(|(name, _)| self.path.join(name)).collect();
-        let mut ready = vec![];
-        for (path, (_, bytes)) in targets.iter().zip(files) {
-            match kind(path, self.force)? {
-                Kind::New => ready.push((beside(path, bytes).map_err(said)?, path.clone())),
-                Kind::Regular(real) => ready.push((beside(&real, bytes).map_err(said)?, real)),
-                Kind::StandardOutput | Kind::Device => {
-                    return Err(format!("{} is a device; choose another directory", path.display()));
-                }
-            }
-        }
-        for (file, path) in ready {
-            file.persist(&path).map_err(|fault| said(told(&path.display().to_string(), &fault.error)))?;
-        }
-        Ok(())
     }
 }
 

@@ -21,7 +21,6 @@ fn main() -> ExitCode {
     };
     ExitCode::from(match request::from(arguments) {
         Ok(request::Work::One(request, target)) => show(&commands::run(&request), target),
-        Ok(request::Work::Into(request, folder)) => put_in(&commands::run(&request), &folder),
         Ok(request::Work::Many(batch)) => batch::run(&batch),
         Err(why) => {
             tell(&format!("handspan: {why}\n"));
@@ -36,7 +35,12 @@ fn show(outcome: &Outcome, target: Option<files::Target>) -> u8 {
     if let Some(target) = target
         && !outcome.pages.is_empty()
     {
-        return match target.put(&outcome.pages) {
+        let written = if outcome.names.is_empty() {
+            target.put(&outcome.pages)
+        } else {
+            target.put_named(&outcome.pages, &outcome.names)
+        };
+        return match written {
             Ok(written) => {
                 for name in written {
                     tell(&format!("wrote {name}: {}\n", outcome.made));
@@ -59,25 +63,6 @@ fn show(outcome: &Outcome, target: Option<files::Target>) -> u8 {
                 "handspan: standard output: {}; nothing more was written\n",
                 files::reason(&fault)
             ));
-            outcome.code.max(exit::FAILED)
-        }
-    }
-}
-
-/// Write the files of an outcome into a directory; the exit code.
-fn put_in(outcome: &Outcome, folder: &files::Folder) -> u8 {
-    tell(&outcome.notes);
-    if outcome.files.is_empty() {
-        return outcome.code;
-    }
-    match folder.put(&outcome.files) {
-        Ok(()) => {
-            let (count, place) = (outcome.files.len(), folder.name());
-            tell(&format!("wrote {count} files to {place}: {}\n", outcome.made));
-            outcome.code
-        }
-        Err(why) => {
-            tell(&format!("handspan: {why}\n"));
             outcome.code.max(exit::FAILED)
         }
     }

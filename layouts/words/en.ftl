@@ -7,6 +7,9 @@ her-left = Her left
 her-right = Her right
 your-left = Your left
 your-right = Your right
+# On a cut in the midline, seen from her left.
+her-front = Her front
+her-back = Her back
 
 ## On the picture
 
@@ -32,6 +35,10 @@ label-fundus-level = top of the womb
 label-fifths = { $fifths } palpable above the brim
 label-brim = brim
 label-pubic-bone = pubic bone
+label-axis = axis of the pelvis
+label-spine = spine
+label-sacrum = sacrum
+label-wall = wall of the abdomen
 label-navel = navel
 label-navel-level = level of the navel
 label-womb = womb
@@ -62,15 +69,54 @@ phone-emergency = Emergency: { $number }
 
 ## Teaching plates
 
-plate-positions = The named positions of a baby that lies lengthwise
-plate-weeks = Left occipito-anterior, week by week
-plate-attitudes = How the head is held
-plate-breeches = How the legs of a breech lie
-plate-crosswise = Lying across and slantwise
-plate-twins = Two babies
-plate-fifths = How much of the head is above the brim
-plate-foot = For teaching, by handspan { $version }: no real person. Sides are the mother's: her left is at the right of each picture. Face, arms and legs are the artist's.
-plate-palettes = The palettes
+# Titles of the sheets.
+plate-set-occiput = The eight positions of a head bent forward
+plate-set-sacrum = The eight positions of a baby lying bottom down
+plate-set-chin = The eight positions of a face
+plate-set-brow = The eight positions of a brow
+plate-set-breeches = How the legs of a breech lie
+plate-set-crosswise = Lying across and slantwise
+plate-set-attitudes = How the head is held, and what presents
+plate-set-fifths = How much of the head is above the brim
+plate-set-levels = The top of the womb, from 12 to 40 weeks
+plate-set-grips = What each grip feels
+plate-set-listening = Where to listen
+plate-set-turning = From { $from } to { $to }
+plate-set-wall = The abdomen by hand, step by step
+plate-set-twins = Two babies
+plate-set-palettes = The palettes
+plate-own = Side by side
+# One of several sheets.
+plate-part = { $title } ({ $number } of { $count })
+plate-foot = For teaching, by handspan { $version }: no real person. Sides are the mother's: her left is at the right of each picture from the front. Face, arms and legs are the artist's.
+plate-cut = Cut in the midline and seen from her left: her left side faces you, her back is at the right.
+plate-fifths-cut = { $fifths } palpable above the brim, cut in the midline
+plate-frame = { $number }
+plate-frame-end = { $number }: { $position }
+plate-grip-1 = First grip: both hands round the top of the womb
+plate-grip-2 = Second grip: a hand on each side
+plate-grip-3 = Third grip: one hand above the pubic bone
+plate-grip-4 = Fourth grip: fingertips down both sides of the head
+# What a hand feels under a ring, on the sheet of the grips.
+feel-head = hard and round: the head
+feel-head-above-brim = the head, down to the brim
+feel-back = broad and firm: the back
+feel-side = the side of the trunk
+feel-front = the front of the trunk
+feel-bottom = wide and softer: the bottom
+feel-limbs = small parts that move: the limbs
+feel-trunk = the trunk
+feel-nothing = no part of the baby
+shown-listen = listen here
+shown-listen-faint = listen here: fainter, the back is turned away
+shown-cm = { $cm } cm
+shown-tape = { $cm } cm, laid over the curve
+# A diameter, measured over the skin of the drawn baby. $handbook is bone, at term.
+told-diameter = From { $name }: { $cm } cm over the skin; handbooks print { $handbook } cm at term, of bone
+diameter-suboccipitobregmatic = below the occiput to the large fontanelle (suboccipitobregmatic)
+diameter-occipitofrontal = the occiput to between the brows (occipitofrontal)
+diameter-mentovertical = the chin to the vertex (mentovertical)
+diameter-submentobregmatic = under the chin to the large fontanelle (submentobregmatic)
 plate-palette-neutral = neutral
 plate-palette = palette { $number }
 plate-week = { $weeks } weeks
@@ -89,6 +135,47 @@ plate-twins-bottom-head = the first bottom down, the second head down
 plate-twins-bottom-bottom = both bottom down
 plate-twins-head-across = the first head down, the second across
 plate-twins-bottom-across = the first bottom down, the second across
+
+# The wall sheet. Points without a source at its foot are common practice.
+wall-before = Ask how she is and how the baby moves. Her bladder is empty, she lies tilted a little to her left, your hands are warm. Say what you do, and stop when she asks. Left and right are hers.
+wall-look = 1 Look
+wall-look-shape = The shape: long, wide or slanting. A wide womb: think of a baby that lies across.
+wall-look-scars = Scars: ask what each is from. A scar on the skin does not tell how the womb was cut.
+wall-look-moves = Movements that you can see.
+wall-grip-1 = 2 First grip: the top of the womb
+wall-grip-1-how = Both hands round the top: what lies there?
+wall-grip-1-head = Hard, round, and it nods by itself: a head.
+wall-grip-1-bottom = Wider, softer, and the body moves with it: a bottom.
+wall-grip-2 = 3 Second grip: the sides
+wall-grip-2-how = A hand on each side: one holds still, the other feels. Then change.
+wall-grip-2-what = Broad and firm: the back. Small parts that move: the limbs.
+wall-grip-2-both = Limbs on both sides: the back may lie towards her spine.
+wall-grip-3 = 4 Third grip: above the pubic bone
+wall-grip-3-how = One hand, thumb on one side, fingers on the other. Gently: this grip can hurt.
+wall-grip-3-what = What lies there? Does it move freely, or is it held?
+wall-grip-3-again = The same end as in the first grip: feel both again.
+wall-grip-4 = 5 Fourth grip: into the pelvis
+wall-grip-4-how = Face her feet. Fingertips slide down both sides of the head, as far as the brim.
+wall-grip-4-fifths = How many fifths are palpable above the brim? 2/5 or less: engaged. Said of a head only.
+wall-grip-4-out = Where the fingers stop first, the head stands out.
+wall-listen = 6 Listen
+wall-listen-where = Where the back comes nearest to the skin. A place supports a position; it does not prove one.
+wall-listen-pulse = Feel her pulse at the same time.
+wall-listen-count = Count for a whole minute. Usual from 20 weeks: 110 to 160.
+wall-measure = 7 Measure
+wall-measure-top = Find the top of the womb, working down from the breastbone.
+wall-measure-tape = From the upper border of the pubic bone over the curve to the top, numbers underneath.
+wall-measure-weeks = From 24 weeks: about as many cm as weeks, 2 more or less; and set it beside her earlier tapes. No tape counts when the baby lies across, with twins, fibroids or much water.
+wall-now = Act now, whatever the hands find
+wall-now-movements = Movements fewer, changed or none.
+wall-now-not-heard = From 24 weeks: the heart is not heard.
+wall-now-rate = A rate under 100 or over 180.
+wall-now-pulse = Her own pulse within 15 of the rate heard: it may be hers.
+wall-now-bleeding = Bleeding.
+wall-now-pain = Constant pain; a womb hard and tender; pain over a womb's scar.
+wall-now-waters = Waters broken, and the baby is not head down or the head is free.
+wall-now-help = Do not finish the examination first: get help, as your local guidance says.
+wall-sources = Sources: fifths, pulse and tape: Theron, Maternal Care (Bettercare). Grips and levels: Klein, Miller, Thomson, A Book for Midwives (Hesperian). Weeks and tape: WHO. Rates: NICHD 2008; WHO. The rest is common practice. From the hands, not a scan; it does not diagnose, and does not replace local guidance, a clinician's judgement or a scan.
 
 ## What was understood
 ## `handspan check` says back what it read. $value is in the words of the exam language.

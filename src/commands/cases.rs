@@ -35,7 +35,10 @@ pub fn run(options: &Cases) -> Outcome {
         Err(fault) => return load::wordless(&fault),
     };
     match files(options, &words) {
-        Ok(files) => Outcome { files, made: "practice cases", ..Outcome::default() },
+        Ok(files) => {
+            let (names, pages) = files.into_iter().unzip();
+            Outcome { names, pages, made: "practice cases", ..Outcome::default() }
+        }
         Err(why) => {
             Outcome { notes: format!("handspan: {why}\n"), why, code: exit::FAILED, ..Outcome::default() }
         }

@@ -17,6 +17,7 @@ mod gauge;
 mod growth;
 mod handbook;
 mod labels;
+mod lateral;
 mod limbs;
 mod measured;
 mod mother;
