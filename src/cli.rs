@@ -37,6 +37,8 @@ pub enum Command {
     Plate(Plate),
     /// Make practice cases with a key
     Cases(Cases),
+    /// List the layouts, or print one to start from
+    Layouts(Layouts),
     /// List the words of an exam file, and the abbreviations of shorthand
     Words,
     /// Rewrite an exam file in the words that are printed; comments and order stay
@@ -45,6 +47,14 @@ pub enum Command {
     Schema,
     /// List the rules of the reckoning, with their sources
     Rules(Rules),
+}
+
+/// `layouts`
+#[derive(Args)]
+pub struct Layouts {
+    /// The layout to print
+    #[arg(value_name = "NAME")]
+    pub name: Option<String>,
 }
 
 /// `rules`
@@ -169,12 +179,24 @@ pub struct Handout {
     /// The clinic's own file, for its name and telephone numbers
     #[arg(long, value_name = "FILE")]
     pub clinic: Option<PathBuf>,
-    /// A layout of one's own
-    #[arg(long, value_name = "FILE")]
+    /// A shipped layout, by its name (handspan layouts lists them), or a file of one's own, ending in .toml
+    #[arg(long, value_name = "NAME|FILE")]
     pub layout: Option<PathBuf>,
+    /// The same words in large type, on several sides; short for --layout large-print
+    #[arg(long, conflicts_with = "layout")]
+    pub large_print: bool,
     /// Make the page despite this act-now remark, named by its id; once for each
     #[arg(long, value_name = "ID")]
     pub despite: Vec<String>,
+    /// The emergency number to print, such as 999 or 112; else the one of the clinic's file
+    #[arg(long, value_name = "NUMBER")]
+    pub emergency: Option<String>,
+    /// Invite the family to lay an ear where the heart was heard; left out when something stands against it
+    #[arg(long)]
+    pub invite_listening: bool,
+    /// Print the tape and the heart's rate
+    #[arg(long)]
+    pub numbers: bool,
     /// How many pages are made at the same time, 1 to 256; as a rule one for each processor
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=256))]
     pub at_once: Option<u16>,
@@ -230,6 +252,9 @@ pub struct Note {
     /// File to write; one ending in .svg, .png or .pdf is a slip to stick in. Left out: standard output
     #[arg(short, long, value_name = "FILE")]
     pub output: Option<PathBuf>,
+    /// The layout of the slip: chart-slip, chart-slips for two on a sheet, or a file of one's own, ending in .toml
+    #[arg(long, value_name = "NAME|FILE")]
+    pub layout: Option<PathBuf>,
     /// Replace a file that is there
     #[arg(long)]
     pub force: bool,
@@ -479,4 +504,5 @@ pub enum Labels {
 pub enum Paper {
     A4,
     Letter,
+    A3,
 }

@@ -7,6 +7,7 @@ mod check;
 mod draw;
 mod growth;
 mod handout;
+mod layouts;
 mod listing;
 mod load;
 mod note;
@@ -23,6 +24,7 @@ pub use check::Check;
 pub use draw::{Draw, Format};
 pub use growth::Growth;
 pub use handout::{Handout, Paper};
+pub use layouts::Chosen;
 pub use note::{Form, Note};
 pub use plate::{Plate, Set, Size, Way, What};
 pub use skin_guide::{SkinGuide, SkinPaper, skin_sheets};
@@ -93,6 +95,11 @@ pub enum Command {
     Plate(Plate),
     /// The names of the sets of teaching figures.
     PlateList,
+    /// The shipped layouts, or the text of one of them.
+    Layouts {
+        /// Which.
+        name: Option<String>,
+    },
     /// The vocabulary.
     Words,
     /// An exam file in canonical words.
@@ -149,6 +156,7 @@ pub fn run(request: &Request) -> Outcome {
         Command::Cases(options) => cases::run(options),
         Command::Growth(options) => growth::run(options, request.look),
         Command::Plate(options) => plate::run(options, request.look),
+        Command::Layouts { name } => layouts::run(name.as_deref()),
         Command::PlateList => Outcome { text: plate::list(), ..Outcome::default() },
         Command::Rules { json: false } => Outcome { text: rules::text(), ..Outcome::default() },
         Command::Rules { json: true } => match rules::json() {

@@ -5,8 +5,8 @@ use crate::batch::{Batch, Job};
 use crate::cli;
 use crate::files::{self, Given, Target, load};
 use handspan::commands::{
-    Cases, Check, Command, Draw, Form, Format, Growth, Handout, Labels, Level, Note, Palette, Paper, Plate,
-    Request, Set, Size, SkinGuide, SkinPaper, Source, Style, View, Way, What,
+    Cases, Check, Chosen, Command, Draw, Form, Format, Growth, Handout, Labels, Level, Note, Palette, Paper,
+    Plate, Request, Set, Size, SkinGuide, SkinPaper, Source, Style, View, Way, What,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -69,10 +69,12 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
         }
         cli::Command::Handout(page) => {
             only_once(page.given.exams.iter().chain(&page.clinic).chain(&page.layout).map(AsRef::as_ref))?;
+            let large = page.large_print.then(|| Chosen::Named("large-print".to_owned()));
             let format = format(&page.target, Format::Pdf)?;
             let (exams, target, at_once) =
                 (given(&page.given.exams, &page.given.say), page.target, page.at_once);
-            let (clinic, layout) = (page.clinic.as_deref().map(load), page.layout.as_deref().map(load));
+            let (clinic, layout) =
+                (page.clinic.as_deref().map(load), page.layout.as_deref().map(chosen).or(large));
             let make = move |exam| {
                 Command::Handout(Handout {
                     exam,
@@ -82,6 +84,9 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                     clinic: clinic.clone(),
                     layout: layout.clone(),
                     despite: page.despite.clone(),
+                    emergency: page.emergency.clone(),
+                    invite_listening: page.invite_listening,
+                    numbers: page.numbers,
                 })
             };
             documents(&exams, &target, format, at_once, Box::new(make))
@@ -89,7 +94,8 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
         cli::Command::SkinGuide(guide) => {
             only_once(guide.given.exams.iter().chain(&guide.clinic).map(AsRef::as_ref))?;
             let format = format(&guide.target, Format::Pdf)?;
-            let (exams, target, at_once) = (given(&guide.given), guide.target, guide.at_once);
+            let (exams, target, at_once) =
+                (given(&guide.given.exams, &guide.given.say), guide.target, guide.at_once);
             let clinic = guide.clinic.as_deref().map(load);
             let make = move |exam| {
                 Command::SkinGuide(SkinGuide {
@@ -106,6 +112,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
         cli::Command::Note(asked) => note(asked),
         cli::Command::Cases(asked) => cases(asked),
         cli::Command::Growth(asked) => growth(asked),
+        cli::Command::Layouts(layouts) => said(Command::Layouts { name: layouts.name }),
         cli::Command::Plate(asked) if asked.list => said(Command::PlateList),
         cli::Command::Plate(asked) => plate(asked),
     }
@@ -141,6 +148,11 @@ fn note(asked: cli::Note) -> Result<Work, String> {
             ));
         }
     };
+    if asked.layout.is_some() && !matches!(form, Form::Slip(_)) {
+        return Err(
+            "a layout is for a slip; end the file in .svg, .png or .pdf, or leave --layout out".to_owned()
+        );
+    }
     let file = output.as_deref().map(|path| Target::look(path, asked.force)).transpose()?;
     let mut seed = [0; 16];
     if form == Form::Fhir {
@@ -153,6 +165,7 @@ fn note(asked: cli::Note) -> Result<Work, String> {
         lang: asked.lang,
         clinic: asked.clinic.as_deref().map(load),
         quiet: asked.quiet_remark,
+        layout: asked.layout.as_deref().map(chosen),
         seed,
         to_file: file.is_some(),
     };
@@ -303,6 +316,16 @@ fn documents(
 /// How many processors this program may use.
 fn processors() -> usize {
     std::thread::available_parallelism().map_or(1, usize::from)
+}
+
+/// A layout: a file when it looks like one, else the name of a shipped one.
+fn chosen(given: &Path) -> Chosen {
+    match given.to_str() {
+        Some(name) if !name.contains(['.', '/', '\\']) && name != "-" && !given.is_file() => {
+            Chosen::Named(name.to_owned())
+        }
+        _ => Chosen::Own(load(given)),
+    }
 }
 
 /// The exams named, files first.
@@ -459,6 +482,7 @@ fn paper(paper: cli::Paper) -> Paper {
     match paper {
         cli::Paper::A4 => Paper::A4,
         cli::Paper::Letter => Paper::Letter,
+        cli::Paper::A3 => Paper::A3,
     }
 }
 

@@ -1,6 +1,9 @@
 # English (British spelling). Every sentence handspan prints about an exam.
 # Sides are the mother's. Write "your left" to the family, "her left" to the midwife.
 
+# Between whole and broken part of a number on the family page.
+decimal-sign = .
+
 ## Sides and parts
 
 her-left = Her left
@@ -60,12 +63,6 @@ drawing-back-side-only = Of the back only the side is known: drawn square to it.
 drawing-unsure = The findings are unsure.
 drawing-disagree = The findings disagree: the drawing follows head, bottom and back.
 drawing-second-is-lower = Baby 2 lies lower than baby 1: numbered as in the file.
-
-# Telephone lines of the clinic's file. $number is printed as it was written.
-phone-labour-ward = Labour ward: { $number }
-phone-day = By day: { $number }
-phone-night = At night: { $number }
-phone-emergency = Emergency: { $number }
 
 ## Teaching plates
 
@@ -781,17 +778,19 @@ trace-map = This sheet in the whole
 
 ## The family page
 # Plain words, short sentences (20 words at most), Flesch-Kincaid grade 6 or below. "Your left" is the mother's left.
-# A message about safety names its source ids (the table is in tests/published/family-safety.csv); only facts
-# that were seen in the source are used. Nothing here says that all is well, or that anything is not.
+# A message about safety names its source ids (the table is in tests/published/family-safety.csv); facts that were not seen
+# in a source say `common practice`. Nothing here says that all is well, or that anything is not.
 # `____` is a line to write on.
 
-# $n is how many babies there are.
 family-title-one = How your baby is lying
 family-title-more = How your babies are lying
 family-name = Name ____
 family-felt-on = Felt by hand on ____
 # $age is one of the family-weeks messages.
 family-felt-on-at = Felt by hand on ____ at { $age }
+# Where it was not, or not only, felt by hand.
+family-noted-on = Noted on ____
+family-noted-on-at = Noted on ____ at { $age }
 family-weeks = { $weeks } weeks
 family-weeks-day = { $weeks } weeks and 1 day
 family-weeks-days = { $weeks } weeks and { $days } days
@@ -810,6 +809,9 @@ family-lie-slanting = { $baby } is lying on a slant.
 family-lie-slanting-probably = { $baby } is probably lying on a slant.
 family-lie-not-told = Hands could not tell how your baby lies.
 family-lie-not-told-number = Hands could not tell how baby { $number } lies.
+# Nobody felt for it, and nothing was written down.
+family-lie-not-felt = How your baby lies was not felt for.
+family-lie-not-felt-number = How baby { $number } lies was not felt for.
 family-lie-early = It is too soon to feel how your baby lies.
 family-early-picture = The picture shows how high your womb has grown.
 
@@ -843,27 +845,77 @@ family-back-feet = The back is towards your feet.
 family-back-feet-probably = The back is probably towards your feet.
 family-back-not-told = Hands could not tell where the back is.
 family-back-not-felt = The back was not felt for.
+family-back-not-noted = Where the back is was not noted.
 
-family-about-title = About this page
+# What she may notice: common practice. Never an invitation to feel for it.
+family-notice-legs-right = You may notice the legs high up, on your right.
+family-notice-legs-left = You may notice the legs high up, on your left.
+family-notice-legs-high = You may notice the legs high up.
+family-notice-limbs-front = You may notice arms and legs at your front.
+family-notice-head-high = You may notice the head: a hard, round shape near your ribs.
+family-notice-head-left = You may notice the head: a hard, round shape on your left.
+family-notice-head-right = You may notice the head: a hard, round shape on your right.
+
+# Before 36 weeks, or where the weeks are not known.
+family-today = This is for today only. It may be different next time.
+# From 36 weeks.
+family-next-title = To talk over with your midwife
+# Source: RCOG-BREECH; NASSAR
+family-next-scan = A scan, to be more sure
+# Source: RCOG-BREECH
+family-next-turn = Turning your baby, by trained hands
+# Source: RCOG-BREECH
+family-next-operation = A planned operation (caesarean)
+# Source: RCOG-BREECH
+family-next-bottom-first = A planned birth, bottom first
+# Source: RCOG-50
+family-next-stay = A stay in hospital until the birth
+# Source: RCOG-50
+family-next-stay-later = A stay in hospital, from 37 weeks on
+# Source: NASSAR
+family-next-not-told = Ask your midwife about a scan.
+# Source: common practice
+family-next-twins = Ask your midwife what this may mean for the birth.
+
 family-hold = Hold this page on your bump with the picture facing out. Then the sides match.
 family-hands = This was felt by hand. It is not a scan, and hands can be wrong.
 family-hands-scan = Some of this was felt by hand and some seen on a scan. The picture is not a scan, and hands can be wrong.
+family-scan = This was seen on a scan. The picture is a drawing, not a scan, and it can be wrong.
+# How it was found is not recorded.
+family-written = This is what was written down that day. The picture is not a scan, and it can be wrong.
 family-turn = Babies turn. This page shows one day. When you get a new page, put this one away.
-family-heart = The small heart shows where the heartbeat was heard that day.
-family-artist = Face, arms and legs are the artist's: only what was felt is known.
-# Where hands could not tell how the baby lies.
-family-none-drawn = No baby is drawn, as hands could not tell. Ask your midwife what comes next.
+family-artist = Face, arms and legs are the artist’s guess.
+# Where it is not known how the baby lies.
+family-none-drawn = No baby is drawn, as it is not known how your baby lies.
 
-family-call-title = When to call
+# The mark on the picture.
+family-heart = The small heart shows where your midwife heard the heartbeat that day.
+# Only where it is asked for, and in one paragraph with the limits that follow: common practice.
+family-listen = Someone may lay an ear there and listen.
+# Source: RCM-DOP
+family-listen-limits = Hearing a heartbeat does not tell you how your baby is. Not hearing it is common. If you are worried, call.
+
+# Only where they are asked for.
+family-numbers-title = Numbers from that day
+family-number-tape = From the bone low in your front to the top of your womb: { $cm } cm.
+family-number-rate = Heartbeats in one minute: { $rate }.
+family-number-rate-of = Heartbeats of baby { $number } in one minute: { $rate }.
+
 # Source: CDC-HH
-family-worried = If you are worried, call, even if it is not on this list. Say that you are pregnant.
+family-worried = If you are worried, call, even if it is not on this page. Say that you are pregnant.
 family-clinic-blank = Call ____
 family-number-blank = Number ____
+# Telephone numbers of the clinic's file. $number is printed as it was written, or is empty: then it stands below, large.
+family-phone-always = Day or night: { $number }
+family-phone-day = By day: { $number }
+family-phone-night = At night: { $number }
+family-emergency = Emergency: { $number }
+family-emergency-blank = Emergency ____
 
-family-moves-title-one = Your baby’s movements
-family-moves-title-more = Your babies’ movements
 # Source: NHS-MOVE; HEY-NHS
-family-moves-fewer = Are they fewer, or not as usual?
+family-moves-title-one = Is your baby moving less, or not as usual?
+# Source: NHS-MOVE; HEY-NHS
+family-moves-title-more = Are your babies moving less, or not as usual?
 # Source: NHS-MOVE; HEY-NHS
 family-moves-call = Call now, day or night.
 # Source: NHS-MOVE; HEY-NHS
@@ -875,27 +927,42 @@ family-moves-early = None felt by 24 weeks? Call for a check.
 # Source: RCM-DOP
 family-moves-monitor = Do not use a heart monitor to check. You may hear your own pulse.
 
-family-go-title = Go in now
+# For a baby that is not head down, or whose head is high.
 # Source: RCOG-50
-family-go-waters = Your waters break, fluid leaks or labour starts: call and come in at once
+family-urgent-waters = If your waters break (fluid leaks) or labour starts: call and come in at once.
+# Source: RCOG-50
+family-cord = If you feel the cord, like a soft rope, between your legs: call the emergency number.
+# $number is the emergency number of the clinic's file.
+# Source: RCOG-50
+family-cord-number = If you feel the cord, like a soft rope, between your legs: call { $number }.
+
+family-go-title = Go in now, or call the emergency number
+# $number is the emergency number of the clinic's file.
+family-go-title-number = Go in now, or call { $number }
 # Source: CDC-HH; WHO-DS; HEAT
 family-go-bleeding = Bleeding from the vagina
 # Source: CDC-HH; WHO-DS
 family-go-pain = Strong belly pain that stays
 # Source: CDC-HH; WHO-DS
-family-go-breath = Trouble breathing, or chest pain
+family-go-breath = Chest pain, or trouble breathing
+# Source: WHO-DS; HEAT
+family-go-fits = Fits: shaking that you cannot stop
+# Source: RCOG-50
+family-go-cord = The cord, like a soft rope, felt between your legs
 # Source: CDC-HH; WHO-DS
 family-go-head = A bad headache with blurred sight
 # Source: WHO-DS; HEAT
-family-go-fits = Fits, or a fever that makes you weak
+family-go-fever = A fever that makes you weak
 
-family-call-list-title = Call now, day or night
+family-call-title = Call today, day or night
 # Source: CDC-HH; HEAT
-family-call-fluid = Your waters break, or fluid leaks
+family-call-waters = Your waters break: fluid leaks from the vagina
+# Source: common practice
+family-call-tightenings = Tightenings again and again before 37 weeks
+# Source: common practice
+family-call-itching = Itching, most of all of hands or feet
 # Source: CDC-HH; WHO-DS
-family-call-head = A bad or lasting headache
-# Source: CDC-HH; WHO-DS
-family-call-sight = Changes in how you see
+family-call-head = A bad or lasting headache, or changes in sight
 # Source: CDC-HH; WHO-DS
 family-call-fever = A fever of 38 °C (100.4 °F) or more
 # Source: CDC-HH
@@ -903,16 +970,18 @@ family-call-swelling = A very swollen face or hands
 # Source: CDC-HH
 family-call-vomit = Being sick and not able to stop
 # Source: CDC-HH; WHO-DS
-family-call-faint = Fainting, or a racing heart
+family-call-faint = Fainting, a racing heart, or feeling far too tired
 # Source: CDC-HH
 family-call-leg = Pain or swelling in a leg
-# Source: CDC-HH
-family-call-tired = Feeling far too tired
 # Source: CDC-HH
 family-call-harm = Thoughts of hurting yourself
 
 # $version is the program's.
-family-use = A drawing of what was felt. It does not take the place of a check by your midwife or doctor. handspan { $version }
+family-use = A drawing of what was found. It does not take the place of a check by your midwife or doctor. handspan { $version }
+
+# A page to colour in, for sisters and brothers.
+colouring-title = A picture to colour in
+colouring-by = Coloured by ____
 
 ## Practice cases. `handspan cases`: a sheet for the student, and its key. All are invented.
 

@@ -8,7 +8,7 @@ use crate::clinic::Thresholds;
 use crate::exam::Exam;
 use crate::fonts::Fonts;
 use crate::reckon::reckon;
-use crate::sheet::{CASE, CASE_KEY, Layout, Sheet};
+use crate::sheet::{CASE, CASE_KEY, Layout, Sheet, Shipped};
 use crate::teach::{Case, Level, case_content, key_content};
 use crate::words::Words;
 use crate::write;
@@ -51,8 +51,8 @@ fn files(options: &Cases, words: &Words) -> Result<Vec<(String, Vec<u8>)>, Strin
     let (mut sheets, mut keys, mut exams) = (vec![], vec![], vec![]);
     for number in 1..=u64::from(options.count) {
         let case = Case::make(options.seed, number, options.level)?;
-        sheets.push(sheet(&case, options.paper, &maker)?);
-        keys.push(key(&case, options.paper, &maker)?);
+        sheets.extend(sheet(&case, options.paper, &maker)?);
+        keys.extend(key(&case, options.paper, &maker)?);
         let comment =
             words.say("case-file", &[("number", &number.to_string())]).map_err(|e| e.to_string())?;
         exams.push((format!("case-{number:02}.toml"), case.file(&comment).into_bytes()));
@@ -77,22 +77,17 @@ fn wanted(labels: Labels) -> Wanted {
     }
 }
 
-fn layout(shipped: (&str, &str), paper: Paper) -> Result<Layout, String> {
-    let layout = Layout::read(shipped.0, shipped.1).map_err(|e| e.to_string())?;
-    let name = match paper {
-        Paper::A4 => "a4",
-        Paper::Letter => "letter",
-    };
-    layout.on_paper(name).map_err(|e| e.to_string())
+fn layout(shipped: Shipped, paper: Paper) -> Result<Layout, String> {
+    shipped.read().and_then(|layout| layout.on_paper(paper.name())).map_err(|e| e.to_string())
 }
 
-fn sheet(case: &Case, paper: Paper, maker: &Maker<'_>) -> Result<Sheet, String> {
+fn sheet(case: &Case, paper: Paper, maker: &Maker<'_>) -> Result<Vec<Sheet>, String> {
     let pose = posed(&case.blank()?);
     let content = case_content(case, maker.words).map_err(|e| e.to_string())?;
-    maker.sheet(&pose, &wanted(Labels::None), &layout(CASE, paper)?, &content)
+    maker.sheets(&pose, &wanted(Labels::None), &layout(CASE, paper)?, &content)
 }
 
-fn key(case: &Case, paper: Paper, maker: &Maker<'_>) -> Result<Sheet, String> {
+fn key(case: &Case, paper: Paper, maker: &Maker<'_>) -> Result<Vec<Sheet>, String> {
     let words = maker.words;
     let reckoning = reckon(&case.exam, &Thresholds::default());
     let sums = numbers::sentences(&case.exam, &reckoning, false, words).map_err(|e| e.to_string())?;
@@ -101,7 +96,7 @@ fn key(case: &Case, paper: Paper, maker: &Maker<'_>) -> Result<Sheet, String> {
     let mut wanted = wanted(Labels::Few);
     wanted.style = Style::Soft;
     wanted.captions = picture::notes(&pose, words).map_err(|e| e.to_string())?;
-    maker.sheet(&pose, &wanted, &layout(CASE_KEY, paper)?, &content)
+    maker.sheets(&pose, &wanted, &layout(CASE_KEY, paper)?, &content)
 }
 
 fn posed(exam: &Exam) -> pose::Pose {

@@ -3,18 +3,19 @@
 //! While anything stands that cannot wait, no page is made that could comfort. Someone who must have the page all the
 //! same names each such remark (`--despite bleeding`); the exit code still tells of it.
 
-use super::against::{self, Asked};
+use super::against;
+use super::layouts::{self, Chosen};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
 use super::{Format, Outcome, Source, exit};
-use crate::clinic::Clinic;
+use crate::clinic::{self, Clinic};
 use crate::exam::Exam;
 use crate::figure::{Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
-use crate::sheet::family::{self, ClinicLines};
+use crate::sheet::family::{self, Asked, Invitation};
 use crate::sheet::{FAMILY_PAGE, Layout};
-use crate::words::{Words, WordsError};
+use crate::words::Words;
 use crate::write::TextAs;
 
 /// Paper sizes.
@@ -24,6 +25,19 @@ pub enum Paper {
     A4,
     /// 8.5 × 11 in.
     Letter,
+    /// 297 × 420 mm.
+    A3,
+}
+
+impl Paper {
+    /// Its name in a layout.
+    pub fn name(self) -> &'static str {
+        match self {
+            Paper::A4 => "a4",
+            Paper::Letter => "letter",
+            Paper::A3 => "a3",
+        }
+    }
 }
 
 /// The page to make.
@@ -39,10 +53,16 @@ pub struct Handout {
     pub paper: Option<Paper>,
     /// The clinic's file.
     pub clinic: Option<Source>,
-    /// A layout file of one's own.
-    pub layout: Option<Source>,
+    /// Which layout; `None` for the family page.
+    pub layout: Option<Chosen>,
     /// Ids of act-now remarks despite which the page is made.
     pub despite: Vec<String>,
+    /// The emergency number to print, whatever the clinic's file says.
+    pub emergency: Option<String>,
+    /// Invite to lay an ear where the heart was heard.
+    pub invite_listening: bool,
+    /// Print the tape and the heart's rate.
+    pub numbers: bool,
 }
 
 /// Make the family page, unless something stands against it.
@@ -51,14 +71,20 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };
+    if let Some(Err(expected)) = options.emergency.as_deref().map(clinic::is_number) {
+        let number = options.emergency.as_deref().unwrap_or_default();
+        let why = format!("--emergency {number}: expected {expected}");
+        let notes = format!("handspan: {why}\n");
+        return Outcome { notes, why, code: exit::FAILED, ..Outcome::default() };
+    }
     let (clinic, clinic_problems, clinic_failed) = load::clinic(options.clinic.as_ref(), look);
     let loaded = load::exam(&options.exam, clinic.as_ref());
     let exam = match loaded.exam(look) {
         Ok(exam) => exam,
         Err(outcome) => return outcome,
     };
-    let asked = Asked { document: "family page", despite: &options.despite };
-    let mut notes = match against::look(&loaded, &asked, look, &words) {
+    let against = against::Asked { document: "family page", despite: &options.despite };
+    let mut notes = match against::look(&loaded, &against, look, &words) {
         Ok(notes) => notes,
         Err(outcome) => return outcome,
     };
@@ -67,8 +93,23 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
         let why = "the clinic's file has a fault".to_owned();
         return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
     }
-    match page(exam, &loaded, clinic.as_ref(), options, &words) {
+    let missing = blank_lines(clinic.as_ref(), options);
+    let mut clinic = clinic.unwrap_or_default();
+    clinic.emergency = options.emergency.clone().or(clinic.emergency);
+    let invite_listening = options.invite_listening || clinic.invite_listening;
+    let asked = Asked { invite_listening, numbers: options.numbers };
+    let layout = match layout(options, look) {
+        Ok(layout) => layout,
+        Err(fault) => {
+            notes.push_str(&fault);
+            let why = "the layout has a fault".to_owned();
+            return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
+        }
+    };
+    match page(exam, &loaded, &clinic, asked, (&layout, options), &words) {
         Ok(pages) => {
+            notes.push_str(&missing);
+            notes.push_str(&left_out(exam, &loaded, asked));
             Outcome { notes, pages, made: "the family page", code: loaded.code(), ..Outcome::default() }
         }
         Err(why) => {
@@ -87,16 +128,15 @@ const TYPE_PT: f32 = 12.0;
 fn page(
     exam: &Exam,
     loaded: &Loaded<'_>,
-    clinic: Option<&Clinic>,
-    options: &Handout,
+    clinic: &Clinic,
+    asked: Asked,
+    (layout, options): (&Layout, &Handout),
     words: &Words,
 ) -> Result<Vec<Vec<u8>>, String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
     let maker = Maker { words, fonts: &fonts };
-    let layout = layout(options)?;
-    let lines = clinic_lines(clinic, words).map_err(|e| e.to_string())?;
     let content =
-        family::content(exam, &loaded.reckoning.conclusions, &lines, words).map_err(|e| e.to_string())?;
+        family::content(exam, &loaded.reckoning, clinic, asked, words).map_err(|e| e.to_string())?;
     let pose = picture::pose(exam, loaded);
     let wanted = Wanted {
         style: Style::Soft,
@@ -104,50 +144,60 @@ fn page(
         view: View::Facing,
         labels: Labels::Family,
         type_pt: TYPE_PT,
-        captions: vec![],
+        // A picture without a page still says how far it is to be trusted.
+        captions: if layout.is_without_words() { content.texts("family-about") } else { vec![] },
     };
-    let sheet = maker.sheet(&pose, &wanted, &layout, &content)?;
-    Ok(vec![maker.bytes(&sheet, options.format, TextAs::Text, None)?])
+    let sheets = maker.sheets(&pose, &wanted, layout, &content)?;
+    maker.files(&sheets, options.format, TextAs::Text, None)
 }
 
-/// The layout asked for, or the shipped one, on the paper asked for.
-fn layout(options: &Handout) -> Result<Layout, String> {
-    let layout = match &options.layout {
-        None => Layout::read(FAMILY_PAGE.0, FAMILY_PAGE.1),
-        Some(source) => {
-            let bytes =
-                source.bytes.as_ref().map_err(|why| format!("{}: cannot be read: {why}", source.name))?;
-            let text = std::str::from_utf8(bytes)
-                .map_err(|_| format!("{}: is not UTF-8 text; save it as UTF-8", source.name))?;
-            Layout::read(&source.name, text)
-        }
-    }
-    .map_err(|e| e.to_string())?;
+/// The layout asked for, or the family page, on the paper asked for; else why not, as it is to be printed.
+fn layout(options: &Handout, look: Look) -> Result<Layout, String> {
+    let layout = layouts::layout(options.layout.as_ref(), FAMILY_PAGE, look)?;
     if layout.smallest_type_pt() < FAMILY_TYPE_PT {
         return Err(format!(
-            "a family page has no type under {FAMILY_TYPE_PT} pt; leave smallest-type out of the layout"
+            "handspan: a family page has no type under {FAMILY_TYPE_PT} pt; leave smallest-type out of the layout\n"
         ));
     }
     match options.paper {
         None => Ok(layout),
-        Some(Paper::A4) => layout.on_paper("a4").map_err(|e| e.to_string()),
-        Some(Paper::Letter) => layout.on_paper("letter").map_err(|e| e.to_string()),
+        Some(paper) => layout.on_paper(paper.name()).map_err(|fault| format!("handspan: {fault}\n")),
     }
 }
 
-/// The clinic's name and numbers as the page prints them.
-fn clinic_lines(clinic: Option<&Clinic>, words: &Words) -> Result<ClinicLines, WordsError> {
-    let Some(clinic) = clinic else { return Ok(ClinicLines::default()) };
-    let mut phones = vec![];
-    for (id, number) in [
-        ("phone-labour-ward", &clinic.labour_ward),
-        ("phone-day", &clinic.day),
-        ("phone-night", &clinic.night),
-        ("phone-emergency", &clinic.emergency),
-    ] {
-        if let Some(number) = number {
-            phones.push(words.say(id, &[("number", number)])?);
-        }
+/// What the page leaves to be written in by hand, as a warning; empty when nothing.
+fn blank_lines(clinic: Option<&Clinic>, options: &Handout) -> String {
+    let none = Clinic::default();
+    let given = clinic.unwrap_or(&none);
+    let round_the_clock = given.labour_ward.is_some() || given.night.is_some();
+    let lines: Vec<&str> = [
+        (given.name.is_none(), "the clinic's name"),
+        (!round_the_clock, "a telephone number that is answered at night"),
+        (given.emergency.is_none() && options.emergency.is_none(), "the emergency number"),
+    ]
+    .into_iter()
+    .filter_map(|(missing, what)| missing.then_some(what))
+    .collect();
+    let (what, from) = match (lines.as_slice(), clinic) {
+        ([], _) => return String::new(),
+        (lines, Some(_)) => (lines.join(", "), "the clinic's file does not give it"),
+        (lines, None) => (lines.join(", "), "no --clinic file is given"),
+    };
+    format!("handspan: write in by hand before the page goes home: {what} ({from})\n")
+}
+
+/// Why the invitation to listen is not on the page although it was asked for; empty when it is, or was not asked for.
+fn left_out(exam: &Exam, loaded: &Loaded<'_>, asked: Asked) -> String {
+    if !asked.invite_listening {
+        return String::new();
     }
-    Ok(ClinicLines { name: clinic.name.clone(), phones })
+    let why = match family::may_invite(exam, &loaded.reckoning) {
+        Invitation::May => return String::new(),
+        Invitation::NoMark => "the place where the heart was heard is not recorded",
+        Invitation::Twins => "there is more than one baby",
+        Invitation::Movements => "the movements are not recorded as usual",
+        Invitation::Rate => "the rate or the rhythm of the heart is to be looked at",
+        Invitation::Weeks => "it is for 28 weeks and later",
+    };
+    format!("{}: the invitation to listen is left out: {why}\n", loaded.name)
 }

@@ -23,9 +23,9 @@ use crate::figure::shown::Shown;
 use crate::figure::{self, FigureOptions, Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
-use crate::sheet::{Content, Layout, PICTURE, compose};
+use crate::sheet::{Content, PICTURE, compose};
 use crate::words::{Words, WordsError};
-use crate::write::{self, TextAs};
+use crate::write::TextAs;
 use sets::{Caption, Figure, Lesson};
 
 /// What is on the sheets.
@@ -137,13 +137,8 @@ fn made(
         }
         What::Set(..) | What::Exams(_) => pages::sheets(options, &title, &ready, &maker)?,
     };
-    if options.format == Format::Pdf {
-        let bytes = write::pdf_pages(&sheets, maker.fonts).map_err(|e| e.to_string())?;
-        return Ok((vec![bytes], vec![]));
-    }
     let width = options.width.unwrap_or(PNG_WIDTH);
-    let bytes = |sheet| maker.bytes(sheet, options.format, options.text_as, Some(width));
-    Ok((sheets.iter().map(bytes).collect::<Result<_, _>>()?, vec![]))
+    Ok((maker.files(&sheets, options.format, options.text_as, Some(width))?, vec![]))
 }
 
 /// Each figure as a picture with its name under it.
@@ -153,7 +148,7 @@ fn singly(
     maker: &Maker<'_>,
 ) -> Result<(Vec<Vec<u8>>, Vec<String>), String> {
     let told = |e: &dyn std::fmt::Display| e.to_string();
-    let layout = Layout::read(PICTURE.0, PICTURE.1).map_err(|e| told(&e))?;
+    let layout = PICTURE.read().map_err(|e| told(&e))?;
     let foot = lesson::foot(maker.words).map_err(|e| told(&e))?;
     let set = match &options.what {
         What::Set(set, _) => set.named().0,
@@ -175,7 +170,7 @@ fn singly(
             let scene = one.scene(options, mm_per_cm, captions, maker)?;
             let sheet =
                 compose(&layout, &[scene], &content, maker.words, maker.fonts).map_err(|e| told(&e))?;
-            pages.push(maker.bytes(&sheet, options.format, options.text_as, options.width)?);
+            pages.extend(maker.files(&[sheet], options.format, options.text_as, options.width)?);
             let mut name = format!("{set}-{:02}-{}", number + 1, in_a_file_name(&one.caption));
             if one.cut {
                 name.push_str("-cut");

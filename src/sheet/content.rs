@@ -16,7 +16,9 @@ pub enum Kind {
     Lead,
     /// Running text.
     Text,
-    /// Running text in strong type.
+    /// A paragraph in strong type.
+    Emphasis,
+    /// Lines in strong type that belong together.
     Strong,
     /// A telephone number, large.
     Number,
@@ -71,6 +73,11 @@ pub struct Content {
 }
 
 impl Content {
+    /// The words under a name.
+    pub fn texts(&self, name: &str) -> Vec<String> {
+        self.blocks.get(name).into_iter().flatten().map(|block| block.text.clone()).collect()
+    }
+
     /// Of a sheet that holds this figure alone: its title and its description, no words.
     pub fn of_figure(scene: &Scene) -> Self {
         Self { title: scene.title.clone(), description: scene.description.clone(), blocks: BTreeMap::new() }

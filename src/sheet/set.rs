@@ -84,6 +84,7 @@ fn manner(kind: Kind) -> Manner {
         Kind::Heading => m(Face::SemiBold, 1.25, 1.55, 0.8, 0.0),
         Kind::Lead => m(Face::SemiBold, 1.4, 1.7, 0.35, 0.0),
         Kind::Text => m(Face::Regular, 1.0, 1.25, 0.4, 0.0),
+        Kind::Emphasis => m(Face::SemiBold, 1.0, 1.25, 0.4, 0.0),
         Kind::Strong => m(Face::SemiBold, 1.0, 1.25, 0.1, 0.0),
         Kind::Number => m(Face::SemiBold, 1.6, 1.8, 0.05, 0.0),
         Kind::Item => m(Face::Regular, 1.0, 1.25, 0.13, 0.95),
@@ -230,6 +231,7 @@ impl<'a> Setter<'a> {
         let shortest = match kind {
             Kind::Title | Kind::Part | Kind::Heading | Kind::Lead => SHORTEST_LAST_LINE_LARGE,
             Kind::Text
+            | Kind::Emphasis
             | Kind::Strong
             | Kind::Number
             | Kind::Item

@@ -60,6 +60,15 @@ impl Words {
         self.bundle.has_message(id)
     }
 
+    /// A number with this many decimals at most, with the decimal sign of the language; trailing zeros are left out.
+    pub fn number(&self, value: f64, decimals: usize) -> Result<String, WordsError> {
+        let mut text = format!("{value:.decimals$}");
+        if decimals > 0 {
+            text.truncate(text.trim_end_matches('0').trim_end_matches('.').len());
+        }
+        Ok(text.replace('.', &self.say("decimal-sign", &[])?))
+    }
+
     /// The message `id` with its values filled in.
     pub fn say(&self, id: &str, values: &[(&str, &str)]) -> Result<String, WordsError> {
         let pattern = self

@@ -1,6 +1,7 @@
 //! What makes a PDF readable by ear, and always the same. In: the drawn document and its sheets. Out: the same
 //! document with a structure tree, language, title, version and fixed ids.
 
+use super::outline;
 use super::pdf::utf16;
 use crate::figure::scene::{Item, Step};
 use crate::sheet::{Sheet, Tag};
@@ -30,6 +31,7 @@ pub(super) fn finish(doc: &mut Document, first: &Sheet, sheets: &[Sheet]) -> Res
     }
     let tree = structure(doc, sheets, &pages);
     let metadata = doc.add_object(metadata(first));
+    outline::add(doc, sheets, &pages)?;
     for (number, page) in pages.iter().enumerate() {
         let page_dict = doc.get_object_mut(*page)?.as_dict_mut()?;
         page_dict.set("StructParents", number as i64);
@@ -247,7 +249,8 @@ fn metadata(sheet: &Sheet) -> Stream {
     Stream::new(dict, xmp.into_bytes()).with_compression(false)
 }
 
-fn string(text: &str) -> Object {
+/// A text as PDF writes it.
+pub(super) fn string(text: &str) -> Object {
     if text.is_ascii() {
         Object::String(text.as_bytes().to_vec(), StringFormat::Literal)
     } else {
