@@ -192,7 +192,7 @@ fn lie_changing(visits: &[Visit<'_>], order: &[usize]) -> Option<Remark> {
         let [(_, before), (at, after)] = pair else { return false };
         *at >= LIE_SETTLED && differ(before, after)
     };
-    let found = known.windows(2).filter(changed).last()?;
+    let found = known.windows(2).rfind(changed)?;
     let [(first, before), (second, after)] = found else { return None };
     Some(
         Remark::new(const { rule("lie-changing") })

@@ -560,7 +560,7 @@ fn the_table_of_the_pdf_is_a_table() {
         .objects
         .values()
         .filter_map(|object| object.as_dict().ok()?.get(b"Alt").ok())
-        .map(|alt| handspan_text(alt))
+        .map(pdf_text)
         .next()
         .expect("the figure in words");
     assert!(
@@ -570,7 +570,7 @@ fn the_table_of_the_pdf_is_a_table() {
 }
 
 /// A PDF string, in either writing.
-fn handspan_text(object: &Object) -> String {
+fn pdf_text(object: &Object) -> String {
     let bytes = object.as_str().expect("a string");
     match bytes.strip_prefix(&[0xFE, 0xFF]) {
         None => String::from_utf8_lossy(bytes).into_owned(),
