@@ -136,6 +136,7 @@ fn main() {
         layout: None,
         despite: vec![],
         emergency: None,
+        draft: false,
         invite_listening: false,
         numbers: false,
     }));

@@ -170,9 +170,12 @@ pub struct Handout {
     /// Where it goes.
     #[command(flatten)]
     pub target: Target,
-    /// Language of the page
-    #[arg(long, default_value = "en", value_name = "TAG")]
+    /// Language of the page: en, en-US, es or fr; two with a comma between stand side by side, such as fr,en
+    #[arg(long, default_value = "en", value_name = "TAG[,TAG]")]
     pub lang: String,
+    /// Print a language that no native clinician has signed, marked as a draft, with the English beside it
+    #[arg(long)]
+    pub draft: bool,
     /// Paper
     #[arg(long)]
     pub paper: Option<Paper>,

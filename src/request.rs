@@ -80,6 +80,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                     exam,
                     format,
                     lang: page.lang.clone(),
+                    draft: page.draft,
                     paper: page.paper.map(paper),
                     clinic: clinic.clone(),
                     layout: layout.clone(),

@@ -1,6 +1,12 @@
 # English (British spelling). Every sentence handspan prints about an exam.
 # Sides are the mother's. Write "your left" to the family, "her left" to the midwife.
 
+# The language that the others are held against: it is never a draft.
+language-signed = yes
+language-name = English
+# Said on the page that stands beside a draft. $language is that language's own name.
+draft-beside = The page beside this is a draft in { $language }: nobody trained has checked it. This page counts.
+
 # Between whole and broken part of a number on the family page.
 decimal-sign = .
 

@@ -10,12 +10,14 @@ use super::picture::{self, Maker, Wanted};
 use super::{Format, Outcome, Source, exit};
 use crate::clinic::{self, Clinic};
 use crate::exam::Exam;
-use crate::figure::{Labels, Palette, Style, View};
+use crate::figure::{self, Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::family::{self, Asked, Invitation};
-use crate::sheet::{FAMILY_PAGE, Layout};
-use crate::words::Words;
+use crate::sheet::{
+    Block, Content, FAMILY_PAGE, FAMILY_PAGE_LONG, Kind, Layout, Sheet, SheetError, beside, mark_as_draft,
+};
+use crate::words::{Words, WordsError};
 use crate::write::TextAs;
 
 /// Paper sizes.
@@ -47,8 +49,10 @@ pub struct Handout {
     pub exam: Source,
     /// The kind of file.
     pub format: Format,
-    /// Language tag.
+    /// Language tag; two with a comma between stand side by side.
     pub lang: String,
+    /// Print a language that nobody has signed, as a draft with the English beside it.
+    pub draft: bool,
     /// Paper; `None` for the layout's own.
     pub paper: Option<Paper>,
     /// The clinic's file.
@@ -67,7 +71,12 @@ pub struct Handout {
 
 /// Make the family page, unless something stands against it.
 pub fn run(options: &Handout, look: Look) -> Outcome {
-    let words = match Words::load(&options.lang) {
+    let languages = match languages(options) {
+        Ok(languages) => languages,
+        Err(fault) => return load::wordless(&fault),
+    };
+    // What is said to who makes the page is English.
+    let words = match Words::load("en") {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };
@@ -106,8 +115,10 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
             return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
         }
     };
-    match page(exam, &loaded, &clinic, asked, (&layout, options), &words) {
-        Ok(pages) => {
+    let job = Job { exam, loaded: &loaded, clinic: &clinic, asked, options };
+    match job.files(layout, &languages) {
+        Ok((pages, told)) => {
+            notes.push_str(&told);
             notes.push_str(&missing);
             notes.push_str(&left_out(exam, &loaded, asked));
             Outcome { notes, pages, made: "the family page", code: loaded.code(), ..Outcome::default() }
@@ -124,31 +135,116 @@ const FAMILY_TYPE_PT: f32 = 12.0;
 /// Type of the labels on the picture, points.
 const TYPE_PT: f32 = 12.0;
 
-/// The finished files, one a page.
-fn page(
-    exam: &Exam,
-    loaded: &Loaded<'_>,
-    clinic: &Clinic,
-    asked: Asked,
-    (layout, options): (&Layout, &Handout),
-    words: &Words,
-) -> Result<Vec<Vec<u8>>, String> {
-    let fonts = Fonts::load().map_err(|e| e.to_string())?;
-    let maker = Maker { words, fonts: &fonts };
-    let content =
-        family::content(exam, &loaded.reckoning, clinic, asked, words).map_err(|e| e.to_string())?;
-    let pose = picture::pose(exam, loaded);
-    let wanted = Wanted {
-        style: Style::Soft,
-        palette: Palette::Neutral,
-        view: View::Facing,
-        labels: Labels::Family,
-        type_pt: TYPE_PT,
-        // A picture without a page still says how far it is to be trusted.
-        captions: if layout.is_without_words() { content.texts("family-about") } else { vec![] },
+/// The languages of the page: one, or two side by side. A draft is printed only when asked for, with the English beside it.
+fn languages(options: &Handout) -> Result<Vec<Words>, WordsError> {
+    let tags: Vec<&str> = options.lang.split(',').map(str::trim).collect();
+    let mut languages =
+        tags.iter().map(|tag| Words::load_for_families(tag)).collect::<Result<Vec<_>, _>>()?;
+    let drafts: Vec<&str> = languages.iter().filter(|l| !l.is_signed()).map(Words::lang).collect();
+    let fault = match (tags.as_slice(), drafts.as_slice(), options.draft) {
+        ([one, other], _, _) if one == other => format!("--lang {one},{other}: name two languages, or one"),
+        ([_, _, _, ..], _, _) => format!("--lang {}: two languages stand side by side at most", options.lang),
+        (_, [draft, ..], false) => format!(
+            "language `{draft}` is a draft: no native clinician has signed it; --draft prints it marked as one, with \
+             the English beside it"
+        ),
+        (_, [draft, other], true) => {
+            format!(
+                "--lang {draft},{other}: both are drafts; name one of them, and the English stands beside it"
+            )
+        }
+        (_, [], true) => format!("--draft: language `{}` is no draft; leave it out", options.lang),
+        _ => String::new(),
     };
-    let sheets = maker.sheets(&pose, &wanted, layout, &content)?;
-    maker.files(&sheets, options.format, TextAs::Text, None)
+    if !fault.is_empty() {
+        return Err(WordsError(fault));
+    }
+    if let ([_], [_]) = (tags.as_slice(), drafts.as_slice()) {
+        languages.push(Words::load("en")?);
+    }
+    Ok(languages)
+}
+
+/// What the page is made of.
+struct Job<'a> {
+    exam: &'a Exam,
+    loaded: &'a Loaded<'a>,
+    clinic: &'a Clinic,
+    asked: Asked,
+    options: &'a Handout,
+}
+
+impl Job<'_> {
+    /// The finished files, one a side or one for all, and what is to be said of them.
+    fn files(&self, layout: Layout, languages: &[Words]) -> Result<(Vec<Vec<u8>>, String), String> {
+        let told = |fault: &dyn std::fmt::Display| fault.to_string();
+        let fonts = Fonts::load().map_err(|e| told(&e))?;
+        let contents =
+            languages.iter().map(|words| self.content(words, languages)).collect::<Result<Vec<_>, _>>();
+        let contents = contents.map_err(|e| told(&e))?;
+        let (mut layout, mut notes) = (layout, String::new());
+        // The family page is one side, where its words have room on it.
+        if self.options.layout.is_none() {
+            let full = |(words, content): (&Words, &Content)| {
+                let frame = figure::frame(Style::Soft);
+                let scale = layout.mm_per_cm(&frame, content, words, &fonts);
+                matches!(scale, Err(SheetError::DoesNotFit { .. }))
+            };
+            if languages.iter().zip(&contents).any(full) {
+                layout = on_paper(FAMILY_PAGE_LONG.read().map_err(|e| told(&e))?, self.options)?;
+                notes = format!("{}: the words need both sides of the sheet\n", self.loaded.name);
+            }
+        }
+        let pose = picture::pose(self.exam, self.loaded);
+        let mut sides: Option<Vec<Sheet>> = None;
+        for (words, content) in languages.iter().zip(&contents) {
+            let maker = Maker { words, fonts: &fonts };
+            let wanted = Wanted {
+                style: Style::Soft,
+                palette: Palette::Neutral,
+                view: View::Facing,
+                labels: Labels::Family,
+                type_pt: TYPE_PT,
+                // A picture without a page still says how far it is to be trusted.
+                captions: if layout.is_without_words() { content.texts("family-about") } else { vec![] },
+            };
+            let mut sheets = maker.sheets(&pose, &wanted, &layout, content)?;
+            if !words.is_signed() {
+                let word = words.say("draft-mark", &[]).map_err(|e| told(&e))?;
+                for sheet in &mut sheets {
+                    mark_as_draft(sheet, &word, &fonts).map_err(|e| told(&e))?;
+                }
+            }
+            sides = Some(match sides {
+                None => sheets,
+                Some(first) => beside(first, sheets),
+            });
+        }
+        let sides = sides.unwrap_or_default();
+        let words = languages.first().ok_or("no language is named")?;
+        let maker = Maker { words, fonts: &fonts };
+        Ok((maker.files(&sides, self.options.format, TextAs::Text, None)?, notes))
+    }
+
+    /// The words of the page in one language; a draft, and the page beside it, say so.
+    fn content(&self, words: &Words, languages: &[Words]) -> Result<Content, WordsError> {
+        let mut content = family::content(self.exam, &self.loaded.reckoning, self.clinic, self.asked, words)?;
+        let draft = languages.iter().find(|other| !other.is_signed());
+        let said = match draft {
+            None => return Ok(content),
+            Some(draft) if draft.lang() == words.lang() => words.say("draft-note", &[])?,
+            Some(draft) => {
+                let name = draft.say("language-name", &[])?;
+                words.say("draft-beside", &[("language", &name)])?
+            }
+        };
+        content
+            .blocks
+            .entry("family-use".to_owned())
+            .or_default()
+            .insert(0, Block::new(Kind::Emphasis, said));
+        Ok(content)
+    }
 }
 
 /// The layout asked for, or the family page, on the paper asked for; else why not, as it is to be printed.
@@ -159,9 +255,13 @@ fn layout(options: &Handout, look: Look) -> Result<Layout, String> {
             "handspan: a family page has no type under {FAMILY_TYPE_PT} pt; leave smallest-type out of the layout\n"
         ));
     }
+    on_paper(layout, options).map_err(|fault| format!("handspan: {fault}\n"))
+}
+
+fn on_paper(layout: Layout, options: &Handout) -> Result<Layout, String> {
     match options.paper {
         None => Ok(layout),
-        Some(paper) => layout.on_paper(paper.name()).map_err(|fault| format!("handspan: {fault}\n")),
+        Some(paper) => layout.on_paper(paper.name()).map_err(|fault| fault.to_string()),
     }
 }
 

@@ -89,7 +89,17 @@ pub fn run(options: &Note, look: Look) -> Outcome {
             }
         }
         Ok((Made::Pages(pages), made)) => {
-            Outcome { notes, pages, made, code: loaded.code(), ..Outcome::default() }
+            let code = loaded.code();
+            match <[Vec<u8>; 1]>::try_from(pages).map(|[page]| String::from_utf8(page)) {
+                Ok(Ok(text)) if !options.to_file => Outcome { text, notes, code, ..Outcome::default() },
+                Ok(Ok(text)) => {
+                    Outcome { notes, pages: vec![text.into_bytes()], made, code, ..Outcome::default() }
+                }
+                Ok(Err(other)) => {
+                    Outcome { notes, pages: vec![other.into_bytes()], made, code, ..Outcome::default() }
+                }
+                Err(pages) => Outcome { notes, pages, made, code, ..Outcome::default() },
+            }
         }
         Err(why) => {
             notes.push_str(&format!("handspan: {}\n", why.trim_end().trim_start_matches("handspan: ")));

@@ -294,7 +294,8 @@ fn picture(scene: &Scene, number: usize, corner: PagePoint, placed: &Placed) -> 
     Element { tag: Tag::Figure { alt: scene.description.clone() }, items }
 }
 
-fn rename(item: &mut Item<PagePoint>, prefix: &str) {
+/// Puts `prefix` before every name, so that names stay unique on a sheet.
+pub(super) fn rename(item: &mut Item<PagePoint>, prefix: &str) {
     match item {
         Item::Group { name, items, .. } => {
             name.insert_str(0, prefix);

@@ -33,6 +33,9 @@ macro_rules! shipped {
 pub const FAMILY_PAGE: Shipped = shipped!("family-page", "the page for the fridge, one side");
 /// The family page in large type.
 pub const LARGE_PRINT: Shipped = shipped!("large-print", "the same words in large type, three sides");
+/// The family page where its words need more room than one side.
+pub const FAMILY_PAGE_LONG: Shipped =
+    shipped!("family-page-long", "the same over two sides, for longer words");
 /// For people who read little.
 pub const PICTURE_FIRST: Shipped = shipped!("picture-first", "a large picture and few words; lists overleaf");
 /// The picture alone.
@@ -43,6 +46,8 @@ pub const COLOURING: Shipped = shipped!("colouring", "the picture in lines, to c
 pub const CHART_SLIP: Shipped = shipped!("chart-slip", "a slip for the chart, half a sheet");
 /// Two slips on a sheet.
 pub const CHART_SLIPS: Shipped = shipped!("chart-slips", "two slips for the chart, on one sheet to cut");
+/// The tape over the visits.
+pub const GROWTH: Shipped = shipped!("growth", "the tape over the visits");
 /// The stamp for the chart.
 pub const SKETCH: Shipped = shipped!("sketch", "a stamp for the chart, 4 cm wide");
 /// The tape over the visits.
@@ -54,9 +59,19 @@ pub const CASE: Shipped = shipped!("case", "a practice case");
 /// The key of a practice case.
 pub const CASE_KEY: Shipped = shipped!("case-key", "the key of a practice case");
 
-/// Every layout for what is made of one exam.
-pub const SHIPPED: [Shipped; 8] =
-    [FAMILY_PAGE, LARGE_PRINT, PICTURE_FIRST, PICTURE, COLOURING, CHART_SLIP, CHART_SLIPS, SKETCH];
+/// Every layout that is shipped.
+pub const SHIPPED: [Shipped; 10] = [
+    FAMILY_PAGE,
+    FAMILY_PAGE_LONG,
+    LARGE_PRINT,
+    PICTURE_FIRST,
+    PICTURE,
+    COLOURING,
+    CHART_SLIP,
+    CHART_SLIPS,
+    GROWTH,
+    SKETCH,
+];
 
 /// Millimetres in a point.
 pub(super) const MM_PER_PT: f32 = 25.4 / 72.0;
@@ -185,8 +200,9 @@ pub(super) struct Place {
     pub at_least_mm: f32,
     pub edge: Edge,
     pub padding_mm: f32,
-    /// Over the words, where it differs.
+    /// Over the words, and under them.
     pub padding_top_mm: f32,
+    pub padding_bottom_mm: f32,
     pub picture: PictureLook,
 }
 
@@ -196,7 +212,7 @@ impl Place {
     }
     /// Over and under the words together, in mm.
     pub fn padding_height_mm(&self) -> f32 {
-        self.padding_top_mm + self.padding_mm
+        self.padding_top_mm + self.padding_bottom_mm
     }
 }
 

@@ -40,7 +40,7 @@ const PAGE_KEYS: [&str; 9] = [
     "copies-across",
     "copies-down",
 ];
-const BOX_KEYS: [&str; 13] = [
+const BOX_KEYS: [&str; 14] = [
     "name",
     "holds",
     "page",
@@ -52,6 +52,7 @@ const BOX_KEYS: [&str; 13] = [
     "edge",
     "padding",
     "padding-top",
+    "padding-bottom",
     "style",
     "labels",
 ];
@@ -253,7 +254,7 @@ impl Reader<'_> {
     fn margin(&mut self, page: &Part<'_>, paper: Option<Paper>) -> Option<f32> {
         self.must(page, "margin", "a length such as \"10 mm\"")?;
         let margin = self.mm(page, "margin")?;
-        let printed = !matches!(paper, Some(Paper::AsPicture(_)));
+        let printed = !matches!(paper, None | Some(Paper::AsPicture(_)));
         if printed && margin < PRINTABLE_MARGIN_MM {
             let span = page.get("margin").map_or(0..0, |said| said.span);
             self.problem(
@@ -312,6 +313,7 @@ impl Reader<'_> {
             edge: self.one_of(&part, "edge", &EDGES).unwrap_or(Edge::None),
             padding_mm,
             padding_top_mm: self.mm(&part, "padding-top").unwrap_or(padding_mm),
+            padding_bottom_mm: self.mm(&part, "padding-bottom").unwrap_or(padding_mm),
             picture: PictureLook { style, labels: self.one_of(&part, "labels", &LABELS), type_pt },
             holds,
             name,

@@ -4,8 +4,10 @@
 //! The picture's scale comes first ([`Layout::mm_per_cm`]), so that a figure is drawn knowing its real
 //! type sizes; then [`compose`] puts everything on the page. The y axis is turned down here and nowhere else.
 
+mod beside;
 mod compose;
 mod content;
+mod draft;
 pub mod family;
 mod layout;
 mod layout_file;
@@ -13,10 +15,12 @@ mod place;
 mod set;
 pub mod skin;
 
+pub use beside::beside;
 pub use compose::{compose, compose_all};
 pub use content::{Block, Cell, Content, Kind};
+pub use draft::mark as mark_as_draft;
 pub use layout::{
-    CASE, CASE_KEY, CHART_SLIP, CHART_SLIPS, COLOURING, FAMILY_PAGE, GROWTH, LARGE_PRINT, Layout,
+    CASE, CASE_KEY, CHART_SLIP, CHART_SLIPS, COLOURING, FAMILY_PAGE, FAMILY_PAGE_LONG, GROWTH, LARGE_PRINT, Layout,
     LayoutError, PICTURE, PICTURE_FIRST, Paper, PictureLook, SHIPPED, SKETCH, SKIN_GUIDE, Shipped, nearest,
 };
 

@@ -83,8 +83,9 @@ fn structure(doc: &mut Document, sheets: &[Sheet], pages: &[ObjectId]) -> Object
     let document = doc.new_object_id();
     let mut kids: Vec<Object> = vec![];
     let mut nums: Vec<Object> = vec![];
+    let lang = sheets.first().map(|sheet| sheet.lang.as_str()).unwrap_or_default();
     for (number, (sheet, page)) in sheets.iter().zip(pages).enumerate() {
-        let parents = page_structure(doc, sheet, *page, document, &mut kids);
+        let parents = page_structure(doc, sheet, *page, document, lang, &mut kids);
         let of_page = doc.add_object(Object::Array(parents));
         nums.extend([(number as i64).into(), of_page.into()]);
     }
@@ -107,6 +108,7 @@ fn page_structure(
     sheet: &Sheet,
     page: ObjectId,
     document: ObjectId,
+    lang: &str,
     kids: &mut Vec<Object>,
 ) -> Vec<Object> {
     let mut parents: Vec<Object> = vec![];
@@ -117,9 +119,13 @@ fn page_structure(
         }
         let number = parents.len() as i64;
         let holder = |parent: ObjectId| {
-            dictionary! {
+            let mut dict = dictionary! {
                 "Type" => "StructElem", "S" => mark(&element.tag), "P" => parent, "Pg" => page, "K" => number,
+            };
+            if let Some(other) = element.items.iter().find_map(lang_of).filter(|other| *other != lang) {
+                dict.set("Lang", string(other));
             }
+            dict
         };
         let group = match element.tag {
             Tag::Item { list } => Some((list, false)),
@@ -172,6 +178,15 @@ fn page_structure(
     }
     close(doc, document, open.take(), kids);
     parents
+}
+
+/// The language of the first words of a mark.
+fn lang_of(item: &Item<PagePoint>) -> Option<&str> {
+    match item {
+        Item::Group { items, .. } | Item::Clip { items, .. } => items.iter().find_map(lang_of),
+        Item::Text(text) => Some(&text.lang),
+        Item::Fill { .. } | Item::Stroke { .. } => None,
+    }
 }
 
 fn node(name: &str, parent: ObjectId, kids: Vec<Object>) -> Dictionary {

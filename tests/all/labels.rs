@@ -42,7 +42,7 @@ fn long_words() -> Words {
         let extra: String = letters.iter().take(letters.len() / 2).collect();
         format!("{id} = {text} {}", extra.trim())
     };
-    let english: Vec<String> = LANGUAGES[0].1.lines().map(stretch).collect();
+    let english: Vec<String> = LANGUAGES[0].text.lines().map(stretch).collect();
     Words::from_text("en", &english.join("\n")).expect("longer words")
 }
 

@@ -135,7 +135,7 @@ fn picture(sheet: &Sheet) -> Option<Bounds> {
 }
 
 /// Nothing outside the safe margins, no words on words, on a frame or on a picture, no type too small.
-fn assert_is_sound(name: &str, sheet: &Sheet, smallest: f32, fonts: &Fonts) {
+pub fn assert_is_sound(name: &str, sheet: &Sheet, smallest: f32, fonts: &Fonts) {
     const SAFE_MM: f32 = 8.0;
     let safe = [SAFE_MM, SAFE_MM, sheet.width_mm - SAFE_MM, sheet.height_mm - SAFE_MM];
     let inside = |b: Bounds| {
@@ -210,7 +210,9 @@ fn every_layout_for_the_family_carries_what_must_not_be_missed() {
             let all: String = sheets.iter().flat_map(texts).map(|t| t.text).collect();
             // Every prepared word stands on it, but for those of other layouts.
             for (id, blocks) in &content.blocks {
-                for block in blocks.iter().filter(|_| id.starts_with("family-")) {
+                // A page that begins with the picture has no title, and one to colour in has words of its own.
+                let left_out = !id.starts_with("family-") || id == "family-title";
+                for block in blocks.iter().filter(|_| !left_out) {
                     let text = block.text.replace("____", "");
                     for part in text.split("  ").map(str::trim) {
                         assert!(all.contains(part), "{name}, {}: `{part}` is missing", shipped.name);
@@ -340,7 +342,7 @@ fn a_clinic_with_a_long_name_or_odd_numbers_has_a_good_page_or_a_clear_error() {
         let output = run(&arguments);
         (output.status.code(), said(&output))
     };
-    let name = "Community Midwives of Larkfield, Upper Harrow and Willow Lane";
+    let name = "Community Midwives of Larkfield, Upper Harrow & Willow Lanes";
     assert_eq!(name.chars().count(), 60);
     let (code, told) = handout(&format!(
         "name = \"{name}\"\n[telephone]\nlabour-ward = \"01632 960123\"\nday = \"01632 960124\"\nnight = \"01632 960125\"\nemergency = \"999\"\n"

@@ -18,6 +18,7 @@ mod growth;
 mod handbook;
 mod labels;
 mod lateral;
+mod languages;
 mod layouts;
 mod limbs;
 mod measured;

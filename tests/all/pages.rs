@@ -62,8 +62,19 @@ pub fn content(exam: &Exam, conclusions: &[Conclusion], clinic: &Clinic) -> Cont
 
 /// The same with what was asked for. Nothing is reckoned but the conclusions given.
 pub fn content_with(exam: &Exam, conclusions: &[Conclusion], clinic: &Clinic, asked: Asked) -> Content {
+    content_in(exam, conclusions, clinic, asked, &words())
+}
+
+/// The same in these words.
+pub fn content_in(
+    exam: &Exam,
+    conclusions: &[Conclusion],
+    clinic: &Clinic,
+    asked: Asked,
+    words: &Words,
+) -> Content {
     let reckoning = Reckoning { conclusions: conclusions.to_vec(), ..Reckoning::default() };
-    family::content(exam, &reckoning, clinic, asked, &words()).expect("the page has its words")
+    family::content(exam, &reckoning, clinic, asked, words).expect("the page has its words")
 }
 
 /// A conclusion with this lie and what lies lowest.

@@ -39,7 +39,7 @@ fn write(layout: &Layout, text: &str) -> Result<Sheet, SheetError> {
 fn a_layout_file_is_read_or_its_fault_is_named() {
     let page = "[page]\npaper = \"a4\"\nmargin = \"10 mm\"\n";
     let one = "[[box]]\nname = \"call\"\n";
-    let box_keys = "name, holds, page, row, columns, type, may-shrink, at-least, edge, padding, padding-top, style, labels";
+    let box_keys = "name, holds, page, row, columns, type, may-shrink, at-least, edge, padding, padding-top, padding-bottom, style, labels";
     let page_keys =
         "paper, margin, scale, columns, column-gap, row-gap, smallest-type, copies-across, copies-down";
     let holds = "\"picture\", \"words:MESSAGE\" or \"lines:NUMBER\", or several of these in square brackets";

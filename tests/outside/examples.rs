@@ -75,6 +75,7 @@ fn every_example_is_a_sound_pdf_with_its_words() {
             layout: None,
             despite: vec![],
             emergency: None,
+            draft: false,
             invite_listening: false,
             numbers: false,
         };

@@ -4,6 +4,7 @@
 mod examples;
 mod fhir;
 mod numbers;
+mod pages;
 mod schema;
 
 use crate::pages::{cases, clinic, content, texts, words};

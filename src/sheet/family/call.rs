@@ -19,7 +19,7 @@ const TERM: Option<Gestation> = Gestation::new(37, 0);
 /// Whom to call: the number that is answered day and night first. What the clinic's file leaves out is a line to write on.
 pub(super) fn phone(clinic: &Clinic, words: &Words) -> Result<Vec<Block>, WordsError> {
     let mut out = vec![match &clinic.name {
-        Some(name) => Block::new(Kind::Strong, name.clone()),
+        Some(name) => Block::new(Kind::Emphasis, name.clone()),
         None => Block::new(Kind::Blank, words.say("family-clinic-blank", &[])?),
     }];
     let numbers: Vec<(&str, &String)> = [
