@@ -711,6 +711,7 @@ remark-lie-changing = The baby lay { $before ->
    *[lengthwise] lengthwise
  } at { $second }. Feel again at each visit, have the lie of the day confirmed by a scan, and follow your local guidance for a lie that changes from 37 weeks on: admission should be talked over, and she is to come in at once if labour starts or the waters break, for the sake of the cord.
 remark-visits-differ-in-babies = The visits tell of different numbers of babies: { $one } at { $first }, { $two } at { $second }. Look whether all of them are of this pregnancy, and have the number confirmed by a scan; until then none of their tapes is read against weeks or a curve.
+
 ## The guide for drawing on skin
 # For the midwife who draws. Where a stroke starts and ends is measured along the skin; what was not found is said to be so.
 
@@ -722,7 +723,7 @@ skin-measure-navel = You face her: her left is at your right. “Up” is along 
 # A place: $level is one of the next five, $side one of the three after them. $cm in whole cm, $fingers in finger-breadths.
 skin-place = { $level }, { $side }
 skin-up = { $cm } cm ({ $fingers }) up
-skin-at-pubic-bone = at the pubic bone
+skin-at-pubic-bone = level with the pubic bone
 skin-above-navel = { $cm } cm ({ $fingers }) above the navel
 skin-at-navel = at the navel
 skin-below-navel = { $cm } cm ({ $fingers }) below the navel
@@ -746,6 +747,7 @@ skin-arms-how = Arm, then a hand with five fingers.
 skin-belly-how = Close the shape.
 skin-from = Start { $place }.
 skin-to = End { $place }.
+skin-other-side = The other side: start { $from }, end { $to }.
 # A line that goes all the way round.
 skin-round = Round: its top { $top }; its lowest point { $low }.
 skin-below = The rest lies in the pelvis: stop at the bone.
@@ -756,13 +758,14 @@ skin-not-felt = Not felt: leave it out, or feel again.
 skin-guess = Not felt, a guess: leave it out, or feel again.
 skin-follows = Not felt by itself: feel for it, or leave it out.
 skin-unsure = Unsure: feel again first.
+skin-written = By the position that was written; feel before you draw.
 skin-heart-at = Heard { $place }. Draw it there.
 skin-heart-none = No place where it was heard: none to draw.
 
 # All common practice.
 skin-manners-title = With her
 skin-manners = Ask before you touch, before you draw, and before you photograph; stop as soon as she says so. Bladder empty, head of the bed a little raised, a slight tilt to her left, flat only for a short time. Warm hands. A washable pen that is safe for skin and shows on hers; one for each person. Not on broken, sore or allergic skin. It washes off in a few baths.
-skin-foot = A drawing of what was felt, not a scan. Face, fingers and toes are the artist's. Sides are the mother's. handspan { $version }
+skin-foot = A drawing of what was found, not a scan; hands can be wrong. Face, fingers and toes are the artist's. handspan { $version }
 
 ## The tracing sheet
 # At true size: unrolled along the curve of the abdomen.
@@ -771,8 +774,10 @@ trace-title = Tracing sheet, at true size
 trace-about = The lines of the drawing, at true size, unrolled along the curve of the abdomen. { $lie }
 trace-sheet = Sheet { $number } of { $count }: row { $row }, column { $column }.
 trace-one-sheet = One sheet.
-trace-join = Cut along the thin broken frame and lay the crosses over those of the next sheet.
-trace-use = Cut each slit and close it: the broken line lies on the cut. Prick the lines beforehand, lay the sheet on with the print outward, and dot the pen through.
+trace-join = Join on the crosses, cut along the broken frame.
+trace-use = Cut round it. Cut each slit and close it, the broken line on the cut. Prick the lines. Print outward, the thick mark on the bone, the long line on her midline: dot the pen through.
+# With several babies.
+trace-numbers = Numbers: baby, then step.
 trace-bar = 5 cm. If it is not, print at 100 %.
 trace-pubic = upper edge of the pubic bone
 trace-navel = navel, { $cm } cm up
@@ -780,7 +785,6 @@ trace-navel-expected = navel: not measured
 trace-fundus = top of the womb, { $cm } cm
 trace-left = her left, your right
 trace-right = her right, your left
-trace-map = This sheet in the whole
 
 ## The family page
 # Plain words, short sentences (20 words at most), Flesch-Kincaid grade 6 or below. "Your left" is the mother's left.

@@ -8,6 +8,7 @@ use super::grid::{self, Window};
 use super::joins;
 use super::lines::{self, Chain, Kind};
 use super::ribbon::distance;
+use super::wanted::lean;
 use crate::body::baby::PosedBaby;
 use crate::body::cast::{self, Cast};
 use crate::body::curves::Ink;
@@ -82,7 +83,10 @@ pub fn strokes(pose: &Pose, cast: Option<&Cast>) -> Vec<Stroke> {
     }
     let babies: Vec<(usize, &PosedBaby)> = pose.posed().collect();
     if let (Some(cast), false) = (cast, babies.is_empty()) {
-        let tracer = Tracer { cast, babies: &babies };
+        // Always traced as if it leaned to her left, so that a mirrored exam gives mirrored strokes.
+        let sign = lean(pose);
+        let mirrored = (sign < 0.0).then(|| cast.mirrored());
+        let tracer = Tracer { cast: mirrored.as_ref().unwrap_or(cast), sign, babies: &babies };
         tracer.heads(&mut out);
         tracer.traced(&mut out);
         tracer.curves(&mut out);
@@ -158,7 +162,10 @@ fn round_strokes(number: usize, rounds: &Rounds) -> Vec<Stroke> {
 type Class = (usize, Step, Option<BabySide>, bool);
 
 struct Tracer<'a> {
+    /// What is traced: the cast or its mirror image.
     cast: &'a Cast,
+    /// -1 when it is the mirror image.
+    sign: f32,
     babies: &'a [(usize, &'a PosedBaby)],
 }
 
@@ -167,6 +174,7 @@ impl Tracer<'_> {
     fn heads(&self, out: &mut Vec<Stroke>) {
         for (number, baby) in self.babies {
             let alone = cast::cast(baby.head_surface(), self.cast.cell);
+            let alone = if self.sign < 0.0 { alone.mirrored() } else { alone };
             let Some(window) = Window::round(&alone, |i| alone.hit(i)) else { continue };
             let inside = |i: usize| if alone.hit(i) { 0.5 } else { -0.5 };
             let contours = grid::Tracer::default().contours(&alone, window, inside);
@@ -242,8 +250,8 @@ impl Tracer<'_> {
                     self.cast.index_at(p.x, p.y).is_some_and(|i| self.cast.normal[i].z > 0.1)
                         && self.cast.sees(*p, 0.25)
                 };
-                let seen: Vec<(f32, f32)> =
-                    curve.points.iter().filter(|p| face_on(p)).map(|p| (p.x, p.y)).collect();
+                let turned = curve.points.iter().map(|p| Vec3::new(p.x * self.sign, p.y, p.z));
+                let seen: Vec<(f32, f32)> = turned.filter(|p| face_on(p)).map(|p| (p.x, p.y)).collect();
                 if seen.len() * 10 >= curve.points.len() * 8 && length(&seen) > SHORTEST_FINE {
                     out.push(self.stroke((*number, step, None, true), &seen, false));
                 }
@@ -253,6 +261,7 @@ impl Tracer<'_> {
 
     fn stroke(&self, (baby, step, side, fine): Class, points: &[(f32, f32)], closed: bool) -> Stroke {
         let mut line = spaced(points);
+        line.iter_mut().for_each(|p| p.x *= self.sign);
         if closed {
             line.push(line[0]);
         } else if let Some((_, posed)) = self.babies.iter().find(|(number, _)| *number == baby) {
@@ -270,7 +279,7 @@ impl Tracer<'_> {
         let part = chain.parts[i];
         let (x, y) = chain.points[i];
         let cell = self.owner(x, y, part)?;
-        let at = Vec3::new(x, y, self.cast.depth[cell]);
+        let at = Vec3::new(x * self.sign, y, self.cast.depth[cell]);
         let (number, baby) = *self.babies.iter().min_by(|a, b| {
             let off = |baby: &PosedBaby| surface::distance(&baby.forms, at).0.abs();
             if self.babies.len() == 1 { std::cmp::Ordering::Equal } else { off(a.1).total_cmp(&off(b.1)) }
@@ -285,7 +294,7 @@ impl Tracer<'_> {
                 // The outward direction in the picture against that of the back; square on, the whole trunk is one or
                 // the other.
                 let (n, back) = (self.cast.normal[cell], baby.posture.back);
-                let toward = n.x * back.x + n.y * back.y + 0.5 * back.z;
+                let toward = n.x * self.sign * back.x + n.y * back.y + 0.5 * back.z;
                 (if toward > 0.0 { Step::Back } else { Step::Belly }, None)
             }
         };

@@ -50,8 +50,6 @@ pub const CHART_SLIPS: Shipped = shipped!("chart-slips", "two slips for the char
 pub const GROWTH: Shipped = shipped!("growth", "the tape over the visits");
 /// The stamp for the chart.
 pub const SKETCH: Shipped = shipped!("sketch", "a stamp for the chart, 4 cm wide");
-/// The tape over the visits.
-pub const GROWTH: Shipped = shipped!("growth", "the tape over the visits");
 /// The guide for drawing on skin.
 pub const SKIN_GUIDE: Shipped = shipped!("skin-guide", "the guide for drawing on skin");
 /// The sheet of a practice case.

@@ -92,9 +92,9 @@ fn origin(drawn: &[Drawn]) -> (f64, f64) {
     let upright: Vec<&Drawn> = drawn
         .iter()
         .filter(|line| line.len() == 2 && (line[0].0 - line[1].0).abs() < 0.01)
-        .filter(|line| (line[0].1 - line[1].1).abs() > 150.0)
+        // Where a sheet is cut, 5 mm within the margin, stands another.
+        .filter(|line| (line[0].1 - line[1].1).abs() > 150.0 && (line[0].0 - 13.0).abs() > 0.01)
         .collect();
-    // The cut of a sheet that is joined stands upright too, and is broken off at the window.
     let foot = |line: &Drawn| if line[0].1 > line[1].1 { line[0] } else { line[1] };
     upright.iter().map(|line| foot(line)).max_by(|a, b| a.1.total_cmp(&b.1)).expect("a midline")
 }
@@ -173,8 +173,7 @@ fn the_head_is_as_broad_on_paper_as_on_her() {
             .collect();
         let (low, high) = sides.iter().fold((f64::MAX, f64::MIN), |(a, b), u| (a.min(*u), b.max(*u)));
         assert!(high - low > 9.0 && high - low < 16.0, "a head of {} cm of skin", high - low);
-        let on_paper = drawn.iter().map(|d| bounds(d)).filter(|b| b[2] - b[0] > 20.0);
-        let sides: Vec<[f64; 4]> = on_paper.collect();
+        let sides: Vec<[f64; 4]> = drawn.iter().filter(|d| d.len() > 4).map(|d| bounds(d)).collect();
         for side in [low, high] {
             let want = x + 10.0 * side;
             let near =
@@ -215,8 +214,6 @@ fn sheets_join() {
         }
         assert!(beside + under >= sheets.len() - 1, "{beside} {under} of {}", sheets.len());
         // Every line lies on some sheet: none falls between windows.
-        let (drawn, _) = paths(&sheets[0]);
-        let (x, y) = origin(&drawn);
         with_pattern(LOA, |strokes, pattern| {
             let skin = unrolled(pattern);
             for stroke in strokes.iter().filter(|s| !s.deep) {
@@ -226,7 +223,6 @@ fn sheets_join() {
                 }
             }
         });
-        assert!(x > 0.0 && y > 0.0 || sheets.len() > 1);
     }
 }
 
@@ -488,7 +484,7 @@ fn places_are_measured_along_the_skin() {
             pattern.landmarks.say(FigurePoint::new(p.x, p.y), &words).unwrap().replace('\u{a0}', " ")
         };
         assert_eq!(at(5.0, 7.0), "7 cm (3½) up, 5 cm (2½) to her left, your right");
-        assert_eq!(at(-6.0, 0.1), "at the pubic bone, 6 cm (3) to her right, your left");
+        assert_eq!(at(-6.0, 0.1), "level with the pubic bone, 6 cm (3) to her right, your left");
         assert_eq!(at(0.0, 22.0), "at the navel, in the midline");
         assert_eq!(at(1.0, 18.0), "4 cm (2) below the navel, 1 cm (½) to her left, your right");
         assert_eq!(at(-12.0, 27.0), "5 cm (2½) above the navel, 12 cm (6) to her right, your left");
@@ -498,7 +494,7 @@ fn places_are_measured_along_the_skin() {
 #[test]
 fn the_manners_are_on_every_page() {
     for text in [LOA, BREECH] {
-        let said = step(text, "With her", "A drawing of what was felt").to_lowercase();
+        let said = step(text, "With her", "A drawing of what was found").to_lowercase();
         for word in [
             "ask before you touch",
             "photograph",

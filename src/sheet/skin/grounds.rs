@@ -44,9 +44,7 @@ impl Grounds {
     /// Of the baby with this number, from 1.
     pub fn of(baby: &Baby, pose: &Pose, number: usize) -> Self {
         let posed = pose.posed().find(|(n, _)| *n == number).map(|(_, posed)| posed);
-        let written = baby.position.value().is_some()
-            || (baby.presentation.value().is_some() && baby.lie.value().is_some())
-            || baby.presentation.value().is_some();
+        let written = baby.position.value().is_some() || baby.presentation.value().is_some();
         let pole = |finding: Ground| match finding {
             Ground::NotKnown if written => Ground::Written,
             Ground::NotKnown => Ground::Follows,

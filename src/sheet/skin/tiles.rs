@@ -13,7 +13,7 @@ use crate::words::Words;
 /// What no printer reaches, mm.
 const MARGIN_MM: f32 = 8.0;
 /// Height of the strip with bar, words and map, mm: on a page from this width on its words take fewer lines.
-const STRIP_MM: f32 = 29.0;
+const STRIP_MM: f32 = 32.0;
 const BROAD_MM: f32 = 270.0;
 const STRIP_BROAD_MM: f32 = 22.0;
 /// By how much neighbours overlap, mm.
@@ -105,11 +105,11 @@ fn strip_mm(width: f32) -> f32 {
     if width < BROAD_MM { STRIP_MM } else { STRIP_BROAD_MM }
 }
 
-/// The sheets.
+/// The sheets; how the babies lie, and whether there are several.
 pub(super) fn sheets(
     tiles: &Tiles,
     marks: &Marks,
-    lie: &str,
+    (lie, several): (&str, bool),
     words: &Words,
     fonts: &Fonts,
 ) -> Result<Vec<Sheet>, SheetError> {
@@ -117,7 +117,7 @@ pub(super) fn sheets(
     let count = tiles.rows * tiles.columns;
     let mut out = vec![];
     for (index, (row, column)) in tiles.all().enumerate() {
-        let strip = Strip { tiles, row, column, words, fonts };
+        let strip = Strip { tiles, row, column, several, words, fonts };
         let title = words.say("trace-title", &[])?;
         let which = if count == 1 {
             words.say("trace-one-sheet", &[])?
@@ -229,6 +229,8 @@ struct Strip<'a> {
     tiles: &'a Tiles,
     row: usize,
     column: usize,
+    /// More than one baby is drawn.
+    several: bool,
     words: &'a Words,
     fonts: &'a Fonts,
 }
@@ -253,6 +255,9 @@ impl Strip<'_> {
             use_words.push(self.words.say("trace-join", &[])?);
         }
         use_words.push(self.words.say("trace-use", &[])?);
+        if self.several {
+            use_words.push(self.words.say("trace-numbers", &[])?);
+        }
         let blocks = [
             Block::new(Kind::Strong, format!("{title}. {which}")),
             Block::new(Kind::Text, use_words.join(" ")),

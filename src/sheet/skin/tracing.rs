@@ -34,6 +34,8 @@ const TOLERANCE: f32 = 0.006;
 const TYPE_MM: f32 = 12.0 * 25.4 / 72.0;
 /// Radius of the round with the number of a step, mm.
 const NUMBER_MM: f32 = 3.0;
+/// The same where the baby's number stands before it.
+const NUMBERS_MM: f32 = 4.3;
 /// Paper beyond the lines, mm.
 const ROUND_MM: f32 = 3.0;
 /// A dart narrower than this is not cut, cm.
@@ -72,7 +74,7 @@ pub fn tracing(
 ) -> Result<Vec<Sheet>, SheetError> {
     let marks = marks(pattern, words, fonts)?;
     let tiles = Tiles::over(&marks, paper);
-    sheets(&tiles, &marks, pattern.lie, words, fonts)
+    sheets(&tiles, &marks, (pattern.lie, pattern.pose.baby_count > 1), words, fonts)
 }
 
 /// The skin under a pattern, laid flat.
@@ -341,6 +343,8 @@ fn numbers(
     fonts: &Fonts,
     marks: &mut Marks,
 ) -> Result<(), SheetError> {
+    let several = pattern.pose.baby_count > 1;
+    let radius = if several { NUMBERS_MM } else { NUMBER_MM };
     let mut taken: Vec<PagePoint> = vec![];
     for (number, grounds) in pattern.grounds {
         for (index, (_, step)) in STEPS.iter().enumerate() {
@@ -349,12 +353,12 @@ fn numbers(
             let places: Vec<PagePoint> =
                 main.line.iter().step_by(4).map(|p| on_page(flat(*p, &pattern.landmarks, skin))).collect();
             let free = |p: &&PagePoint| {
-                taken.iter().all(|q| libm::hypotf(p.x - q.x, p.y - q.y) > 2.6 * NUMBER_MM)
+                taken.iter().all(|q| libm::hypotf(p.x - q.x, p.y - q.y) > 2.6 * radius)
                     && marks.texts.iter().all(|(text, width)| {
-                        p.x < text.at.x - NUMBER_MM - 1.0
-                            || p.x > text.at.x + width + NUMBER_MM + 1.0
-                            || p.y < text.at.y - TYPE_MM - NUMBER_MM
-                            || p.y > text.at.y + NUMBER_MM + 1.5
+                        p.x < text.at.x - radius - 1.0
+                            || p.x > text.at.x + width + radius + 1.0
+                            || p.y < text.at.y - TYPE_MM - radius
+                            || p.y > text.at.y + radius + 1.5
                     })
             };
             let Some(at) = places.iter().find(free).copied() else { continue };
@@ -363,9 +367,10 @@ fn numbers(
                 let middle = FigurePoint::new(at.x / 10.0, -at.y / 10.0);
                 turned(&mother_ink::ellipse(middle, r / 10.0, r / 10.0))
             };
-            marks.items.push(Item::Fill { path: round(NUMBER_MM), colour: PAPER, rule: FillRule::NonZero });
-            marks.items.push(Item::Stroke { path: round(NUMBER_MM), colour: INK, width: 0.4, dash: None });
-            let text = (index + 1).to_string();
+            marks.items.push(Item::Fill { path: round(radius), colour: PAPER, rule: FillRule::NonZero });
+            marks.items.push(Item::Stroke { path: round(radius), colour: INK, width: 0.4, dash: None });
+            let step = index + 1;
+            let text = if several { format!("{number}.{step}") } else { step.to_string() };
             let width = fonts.measure(Face::SemiBold, &text, TYPE_MM)?;
             let at = PagePoint::new(at.x - 0.5 * width, at.y + 0.33 * TYPE_MM);
             let mut text = label(text, at, Align::Start, TYPE_MM, words.lang());

@@ -72,6 +72,9 @@ pub fn guide(page: &Page<'_>, landmarks: &Landmarks<'_>, words: &Words) -> Resul
     Ok(content)
 }
 
+/// A second line of the head is told from this length on, cm.
+const OTHER_SIDE: f32 = 2.5;
+
 /// The sentences of one step.
 fn step_words(
     page: &Page<'_>,
@@ -92,11 +95,12 @@ fn step_words(
         };
         return Ok(vec![words.say(why, &[])?]);
     };
-    let how = match (step, ground) {
-        (_, Ground::NotKnown) => "skin-guess".to_owned(),
-        (_, Ground::Follows) => "skin-follows".to_owned(),
-        (_, Ground::Unsure) => "skin-unsure".to_owned(),
-        _ => format!("skin-{name}-how"),
+    let how = match ground {
+        Ground::NotKnown => "skin-guess".to_owned(),
+        Ground::Follows => "skin-follows".to_owned(),
+        Ground::Unsure => "skin-unsure".to_owned(),
+        Ground::Written => "skin-written".to_owned(),
+        Ground::Found => format!("skin-{name}-how"),
     };
     let mut out = vec![words.say(&how, &[])?];
     let from = landmarks.say(main.line[0], words)?;
@@ -109,6 +113,13 @@ fn step_words(
         let to = landmarks.say(main.line[main.line.len() - 1], words)?;
         out.push(words.say("skin-from", &[("place", &from)])?);
         out.push(words.say("skin-to", &[("place", &to)])?);
+    }
+    // The other side of a head that is parted by the neck or the bone.
+    let other = |s: &&Stroke| step == Step::Head && !s.fine && !s.deep && !std::ptr::eq(*s, main);
+    if let Some(other) = own().find(other).filter(|other| other.length() >= OTHER_SIDE) {
+        let from = landmarks.say(other.line[0], words)?;
+        let to = landmarks.say(other.line[other.line.len() - 1], words)?;
+        out.push(words.say("skin-other-side", &[("from", &from), ("to", &to)])?);
     }
     if own().any(|stroke| stroke.deep && !stroke.fine) {
         out.push(words.say("skin-below", &[])?);
