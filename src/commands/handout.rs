@@ -55,7 +55,7 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
     let loaded = load::exam(&options.exam, clinic.as_ref());
     let exam = match loaded.exam(look) {
         Ok(exam) => exam,
-        Err(outcome) => return outcome,
+        Err(outcome) => return *outcome,
     };
     let mut notes = loaded.problems(look);
     if let Some(wrong) = named_wrongly(&loaded, options) {
