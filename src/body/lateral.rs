@@ -28,9 +28,11 @@ const STRAIGHT: f32 = 1.0;
 /// Over how many cm above that a baby comes from lying with its head in the middle to lying with its trunk there.
 const OVER_TO_TRUNK: f32 = 7.0;
 /// The lean of the axis at the top of the womb, degrees: it leans back to the ribs.
-const TOP_LEAN: f32 = -22.0;
+const TOP_LEAN: f32 = -30.0;
 /// Skin, fat, muscle: thickness of the abdominal wall in the midline, cm.
 pub const WALL: f32 = 1.6;
+/// How much lower the top of the axis is than its length would bring it, cm.
+const LOST_BY_BENDING: f32 = 2.0;
 /// The womb is narrower from front to back than across, by this share.
 const FLAT: f32 = 0.8;
 /// Steps in which the curved part of the axis is laid.
@@ -40,16 +42,16 @@ const STEPS: usize = 40;
 /// vertebra there, degrees (positive: higher at the back). From the sacrum up: L5 to T9. The artist's, after the
 /// posture of standing women; the promontory is that of the pelvis.
 pub const SPINE: [(f32, f32, f32); 10] = [
-    (9.01, -6.31, 40.0),
-    (12.5, -4.9, 22.0),
-    (16.1, -4.4, 8.0),
-    (19.7, -4.6, -3.0),
-    (23.2, -5.4, -10.0),
-    (26.6, -6.5, -14.0),
-    (29.8, -7.8, -16.0),
-    (32.8, -9.0, -16.0),
-    (35.7, -10.1, -15.0),
-    (38.5, -11.0, -13.0),
+    (9.01, -6.31, 38.0),
+    (12.6, -5.6, 20.0),
+    (16.2, -5.5, 7.0),
+    (19.8, -5.9, -3.0),
+    (23.3, -6.6, -9.0),
+    (26.7, -7.6, -13.0),
+    (29.9, -8.7, -15.0),
+    (32.9, -9.7, -15.0),
+    (35.8, -10.6, -14.0),
+    (38.6, -11.4, -12.0),
 ];
 
 /// A point of the midline as the cut shows it.
@@ -116,7 +118,8 @@ impl Axis {
         let from = head_down.map_or(STRAIGHT, |b| (b.head.origin.y + ABOVE_HEAD).max(STRAIGHT));
         let start = straight(from);
         let top = (mother.fundus_y as f32).max(from + 8.0);
-        let high = top - 1.0;
+        // Bent, it reaches less high than straight.
+        let high = top - LOST_BY_BENDING;
         let end = (high, room(mother, high));
         let lean = TOP_LEAN.to_radians();
         let (dy, dz) = (end.0 - start.y, end.1 - start.z);
@@ -215,7 +218,14 @@ pub struct Lateral {
 
 /// What a cut in the midline shows of a pose.
 pub fn lateral(pose: &Pose) -> Lateral {
-    let axis = Axis::of(&pose.mother, pose.posed().next().map(|(_, baby)| baby));
+    let first = pose.posed().next().map(|(_, baby)| baby);
+    let mut axis = Axis::of(&pose.mother, first);
+    if let Some(baby) = first {
+        // Its trunk comes to lie where wall and spine are equally far from it.
+        for _ in 0..3 {
+            axis.on_axis[1] += 0.5 * lies_forward(&pose.mother, &laid_forms(&axis, baby));
+        }
+    }
     let mut points = vec![];
     let mut babies = vec![];
     for (number, baby) in pose.posed() {
@@ -223,13 +233,40 @@ pub fn lateral(pose: &Pose) -> Lateral {
         points.extend(hull.into_iter().map(|p| FigurePoint::new((p.x - axis.middle(p.y)) / FLAT, p.y)));
         babies.push((number, laid(&axis, baby)));
     }
-    let womb = womb::outline(&points, pose.mother.fundus_y as f32, pose.mother.weeks)
+    let clear: Vec<FigurePoint> = womb::outline(&points, pose.mother.fundus_y as f32, pose.mother.weeks)
         .into_iter()
         // Seen from her left the outline runs the other way round.
         .rev()
-        .map(|p| within(&pose.mother, axis.laid(Vec3::new(0.0, p.y, p.x * FLAT + axis.middle(p.y)))))
+        .map(|p| axis.laid(Vec3::new(0.0, p.y, p.x * FLAT + axis.middle(p.y))))
+        .map(|p| within(&pose.mother, p))
         .collect();
-    Lateral { axis, babies, womb }
+    Lateral { axis, babies, womb: rounded(&clear) }
+}
+
+/// How much nearer a laid baby lies to the abdominal wall than to the spine, cm; negative: nearer to the spine.
+fn lies_forward(mother: &MotherShape, forms: &[Form]) -> f32 {
+    let (mut wall, mut spine) = (f32::MAX, f32::MAX);
+    for p in hull_across(forms, Vec3::new(1.0, 0.0, 0.0)) {
+        let z = -p.x;
+        if p.y > 3.0 {
+            wall = wall.min(skin_front(mother, p.y) - WALL - z);
+        }
+        if p.y > SPINE[0].0 {
+            spine = spine.min(z - spine_front(p.y) - 0.5);
+        }
+    }
+    if wall == f32::MAX || spine == f32::MAX { 0.0 } else { spine - wall }
+}
+
+/// A closed line with its corners rounded off.
+fn rounded(line: &[FigurePoint]) -> Vec<FigurePoint> {
+    let n = line.len();
+    (0..n)
+        .map(|i| {
+            let (a, b, c) = (line[(i + n - 1) % n], line[i], line[(i + 1) % n]);
+            FigurePoint::new((a.x + 4.0 * b.x + c.x) / 6.0, (a.y + 4.0 * b.y + c.y) / 6.0)
+        })
+        .collect()
 }
 
 /// Keeps the wall of the womb behind the abdominal wall and before the spine.
@@ -263,8 +300,8 @@ fn on_axis(baby: &PosedBaby) -> [f32; 2] {
     [middle(baby.head_surface()) * share + whole * (1.0 - share), middle(&rest)]
 }
 
-/// A baby carried along the axis, form by form; its head in one piece.
-fn laid(axis: &Axis, baby: &PosedBaby) -> PosedBaby {
+/// The forms of a baby carried along the axis one by one, its head in one piece.
+fn laid_forms(axis: &Axis, baby: &PosedBaby) -> Vec<Form> {
     let with_head = axis.piece(baby.head.origin);
     let mut forms: Vec<Form> = vec![];
     for (i, form) in baby.forms.iter().enumerate() {
@@ -278,6 +315,13 @@ fn laid(axis: &Axis, baby: &PosedBaby) -> PosedBaby {
         };
         forms.push(form);
     }
+    forms
+}
+
+/// A baby carried along the axis.
+fn laid(axis: &Axis, baby: &PosedBaby) -> PosedBaby {
+    let with_head = axis.piece(baby.head.origin);
+    let mut forms = laid_forms(axis, baby);
     set_influence(&mut forms);
     let frame = |f: &Frame, point: &dyn Fn(Vec3) -> Vec3| {
         let direction = |v: Vec3| turned(point(f.origin + v) - point(f.origin));

@@ -242,7 +242,12 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
     }
     let points = hull_points(&babies);
     // A crosswise womb is lower than the weeks, but no lower than the baby.
-    let crosswise = conclusions.iter().any(|c| matches!(c.lie, Some(Lie::Transverse)));
+    let turned_over = |(_, drawn): &(usize, Drawn)| match drawn {
+        Drawn::Baby(baby) => goal.is_some() && baby.posture.up.y.abs() < 0.93,
+        Drawn::Rounds(_) => false,
+    };
+    let crosswise =
+        conclusions.iter().any(|c| matches!(c.lie, Some(Lie::Transverse))) || babies.iter().any(turned_over);
     if crosswise && cm(&m.fundal_height).is_none() && !points.is_empty() {
         let top = points.iter().fold(0.0f32, |t, p| t.max(p.y)) + ABOVE_BABY;
         let low = mother.fundus_y * CROSSWISE_FUNDUS;

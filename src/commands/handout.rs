@@ -90,12 +90,12 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
     let loaded = load::exam(&options.exam, clinic.as_ref());
     let exam = match loaded.exam(look) {
         Ok(exam) => exam,
-        Err(outcome) => return outcome,
+        Err(outcome) => return *outcome,
     };
     let against = against::Asked { document: "family page", despite: &options.despite };
     let mut notes = match against::look(&loaded, &against, look, &words) {
         Ok(notes) => notes,
-        Err(outcome) => return outcome,
+        Err(outcome) => return *outcome,
     };
     notes.push_str(&clinic_problems);
     if clinic_failed {

@@ -85,7 +85,7 @@ pub fn run(options: &Plate, look: Look) -> Outcome {
     let mut code = exit::DONE;
     for loaded in &own {
         if let Err(outcome) = loaded.exam(look) {
-            return outcome;
+            return *outcome;
         }
         notes.push_str(&loaded.problems(look));
         match load::pressing(loaded, &words) {

@@ -79,12 +79,12 @@ pub fn run(options: &SkinGuide, look: Look) -> Outcome {
     let loaded = load::exam(&options.exam, clinic.as_ref());
     let exam = match loaded.exam(look) {
         Ok(exam) => exam,
-        Err(outcome) => return outcome,
+        Err(outcome) => return *outcome,
     };
     let asked = Asked { document: "skin guide", despite: &options.despite };
     let mut notes = match against::look(&loaded, &asked, look, &words) {
         Ok(notes) => notes,
-        Err(outcome) => return outcome,
+        Err(outcome) => return *outcome,
     };
     notes.push_str(&clinic_problems);
     if clinic_failed {

@@ -110,7 +110,7 @@ fn layout() -> String {
         "words:now",
         "7-8",
         &last,
-        &format!("{}\nedge = \"line\"\npadding = \"4 mm\"", set("15", "12")),
+        &format!("{}\nedge = \"line\"\npadding = \"4 mm\"", set("16", "16")),
     );
     lay("foot", "words:foot", "9", &across, &set("10", "10"));
     text
