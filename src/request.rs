@@ -89,7 +89,8 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
         cli::Command::SkinGuide(guide) => {
             only_once(guide.given.exams.iter().chain(&guide.clinic).map(AsRef::as_ref))?;
             let format = format(&guide.target, Format::Pdf)?;
-            let (exams, target, at_once) = (given(&guide.given.exams, &guide.given.say), guide.target, guide.at_once);
+            let (exams, target, at_once) =
+                (given(&guide.given.exams, &guide.given.say), guide.target, guide.at_once);
             let clinic = guide.clinic.as_deref().map(load);
             let make = move |exam| {
                 Command::SkinGuide(SkinGuide {
