@@ -75,7 +75,7 @@ pub fn run(options: &Draw, look: Look) -> Outcome {
     let loaded = load::exam(&options.exam, None);
     let exam = match loaded.exam(look) {
         Ok(exam) => exam,
-        Err(outcome) => return outcome,
+        Err(outcome) => return *outcome,
     };
     let mut notes = loaded.problems(look);
     match load::pressing(&loaded, &words) {

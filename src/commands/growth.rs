@@ -160,8 +160,8 @@ const TRUE_SIZE: f32 = 10.0;
 fn page(options: &Growth, told: &Told<'_>) -> Result<Vec<Vec<u8>>, String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
     let maker = Maker { words: told.words, fonts: &fonts };
-    let layout = GROWTH.read().map_err(|e| e.to_string())?;
-    let layout = layout.on_paper(options.paper.name()).map_err(|e| e.to_string())?;
+    let layout =
+        GROWTH.read().and_then(|layout| layout.on_paper(options.paper.name())).map_err(|e| e.to_string())?;
     let content = told.content().map_err(|e| e.to_string())?;
     let tapes = marks::tapes(told.course, told.words).map_err(|e| e.to_string())?;
     let curves = told.curves();

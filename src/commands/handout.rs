@@ -3,6 +3,7 @@
 //! While anything stands that cannot wait, no page is made that could comfort. Someone who must have the page all the
 //! same names each such remark (`--despite bleeding`); the exit code still tells of it.
 
+use super::against;
 use super::layouts::{self, Chosen};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
@@ -11,7 +12,6 @@ use crate::clinic::{self, Clinic};
 use crate::exam::Exam;
 use crate::figure::{self, Labels, Palette, Style, View};
 use crate::fonts::Fonts;
-use crate::reckon::{Grade, Remark};
 use crate::report::Look;
 use crate::sheet::family::{self, Asked, Invitation};
 use crate::sheet::{
@@ -90,27 +90,13 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
     let loaded = load::exam(&options.exam, clinic.as_ref());
     let exam = match loaded.exam(look) {
         Ok(exam) => exam,
-        Err(outcome) => return outcome,
+        Err(outcome) => return *outcome,
     };
-    let mut notes = loaded.problems(look);
-    if let Some(wrong) = named_wrongly(&loaded, options) {
-        notes.push_str(&wrong);
-        let why = "--despite names a remark that does not stand".to_owned();
-        return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
-    }
-    match refusal(&loaded, options, &words) {
-        Err(fault) => return load::wordless(&fault),
-        Ok(Some(reason)) => {
-            notes.push_str(&reason);
-            let ids: Vec<&str> = standing(&loaded, options).iter().map(|remark| remark.id).collect();
-            let why = format!("against it stands {}", ids.join(", "));
-            return Outcome { notes, why, code: loaded.code(), ..Outcome::default() };
-        }
-        Ok(None) => match despite(&loaded, &words) {
-            Err(fault) => return load::wordless(&fault),
-            Ok(told) => notes.push_str(&told),
-        },
-    }
+    let against = against::Asked { document: "family page", despite: &options.despite };
+    let mut notes = match against::look(&loaded, &against, look, &words) {
+        Ok(notes) => notes,
+        Err(outcome) => return *outcome,
+    };
     notes.push_str(&clinic_problems);
     if clinic_failed {
         let why = "the clinic's file has a fault".to_owned();
@@ -142,58 +128,6 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
             Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() }
         }
     }
-}
-
-/// Why no page is made, with what to do; `None` when nothing stands against it.
-fn refusal(loaded: &Loaded<'_>, options: &Handout, words: &Words) -> Result<Option<String>, WordsError> {
-    let stands = standing(loaded, options);
-    if stands.is_empty() {
-        return Ok(None);
-    }
-    let mut reason = format!("{}: no family page is made\n", loaded.name);
-    for remark in &stands {
-        let grade = words.say(&format!("grade-{}", remark.grade.name()), &[])?;
-        let text = load::sentence(remark, loaded.reckoning.conclusions.len(), words)?;
-        reason.push_str(&format!("  {grade} [{}]: {text}\n", remark.id));
-    }
-    if stands.iter().all(|remark| remark.grade == Grade::ActNow) {
-        reason.push_str(
-            "If this is in hand and she is to have the page all the same, name each of these with --despite.\n",
-        );
-    }
-    Ok(Some(reason))
-}
-
-/// The remarks that stand against a page.
-fn standing<'a>(loaded: &'a Loaded<'_>, options: &Handout) -> Vec<&'a Remark> {
-    let against = |remark: &&Remark| match remark.grade {
-        Grade::ActNow => !options.despite.iter().any(|id| id == remark.id),
-        Grade::CannotBoth => true,
-        Grade::LookAgain | Grade::FollowGuidance => false,
-    };
-    loaded.reckoning.remarks.iter().filter(against).collect()
-}
-
-/// What stands all the same.
-fn despite(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
-    let mut told = String::new();
-    for remark in loaded.graded(Grade::ActNow) {
-        let text = load::sentence(remark, loaded.reckoning.conclusions.len(), words)?;
-        told.push_str(&format!("{}: made despite [{}]: {text}\n", loaded.name, remark.id));
-    }
-    Ok(told)
-}
-
-/// Names after `--despite` that name nothing that stands.
-fn named_wrongly(loaded: &Loaded<'_>, options: &Handout) -> Option<String> {
-    let stands: Vec<&str> = loaded.graded(Grade::ActNow).map(|remark| remark.id).collect();
-    let wrong = options.despite.iter().find(|id| !stands.contains(&id.as_str()))?;
-    let known = if stands.is_empty() {
-        "no act-now remark stands; leave --despite out".to_owned()
-    } else {
-        format!("what stands: {}", stands.join(", "))
-    };
-    Some(format!("handspan: --despite {wrong}: no such remark stands ({known}); no family page is made\n"))
 }
 
 /// No words for families are smaller, points (source: CDC Simply Put, CMS Toolkit, in readability.csv).

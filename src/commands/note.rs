@@ -62,7 +62,7 @@ pub fn run(options: &Note, look: Look) -> Outcome {
     let (clinic, clinic_problems, clinic_failed) = load::clinic(options.clinic.as_ref(), look);
     let mut loaded = load::exam(&options.exam, clinic.as_ref());
     if let Err(outcome) = loaded.exam(look) {
-        return outcome;
+        return *outcome;
     }
     let unquietable = load::unquietable(&options.quiet);
     let mut notes = loaded.problems(look) + &clinic_problems + &unquietable;

@@ -343,6 +343,7 @@ fn words_of(
         Kind::Cell(_) => 2,
         Kind::Title | Kind::Part | Kind::Heading | Kind::Lead => 0,
         Kind::Text | Kind::Emphasis | Kind::Strong | Kind::Number | Kind::Blank => 0,
+        Kind::Question | Kind::Answer => 0,
     };
     let mut inside = 0;
     for block in &setting.blocks {
@@ -360,7 +361,14 @@ fn words_of(
         let tag = match block.kind {
             Kind::Title => Tag::H1,
             Kind::Part | Kind::Heading => Tag::H2,
-            Kind::Lead | Kind::Text | Kind::Emphasis | Kind::Strong | Kind::Number | Kind::Blank => Tag::P,
+            Kind::Lead
+            | Kind::Text
+            | Kind::Emphasis
+            | Kind::Strong
+            | Kind::Number
+            | Kind::Question
+            | Kind::Answer
+            | Kind::Blank => Tag::P,
             Kind::Item => Tag::Item { list: *groups },
             Kind::Cell(cell) => Tag::Cell { table: *groups, row: cell.row, head: cell.head },
         };

@@ -24,6 +24,10 @@ pub enum Kind {
     Number,
     /// A point of a list.
     Item,
+    /// A question that is answered below it.
+    Question,
+    /// The answer to a question.
+    Answer,
     /// A label with a line to write on beside it.
     Blank,
     /// A cell of a table; cells of one row follow one another.

@@ -50,6 +50,12 @@ pub const CHART_SLIPS: Shipped = shipped!("chart-slips", "two slips for the char
 pub const GROWTH: Shipped = shipped!("growth", "the tape over the visits");
 /// The stamp for the chart.
 pub const SKETCH: Shipped = shipped!("sketch", "a stamp for the chart, 4 cm wide");
+/// The guide for drawing on skin.
+pub const SKIN_GUIDE: Shipped = shipped!("skin-guide", "the guide for drawing on skin");
+/// The sheet of a practice case.
+pub const CASE: Shipped = shipped!("case", "a practice case");
+/// The key of a practice case.
+pub const CASE_KEY: Shipped = shipped!("case-key", "the key of a practice case");
 
 /// Every layout that is shipped.
 pub const SHIPPED: [Shipped; 10] = [

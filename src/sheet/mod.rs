@@ -13,14 +13,16 @@ mod layout;
 mod layout_file;
 mod place;
 mod set;
+pub mod skin;
 
 pub use beside::beside;
 pub use compose::{compose, compose_all};
 pub use content::{Block, Cell, Content, Kind};
 pub use draft::mark as mark_as_draft;
 pub use layout::{
-    CHART_SLIP, CHART_SLIPS, COLOURING, FAMILY_PAGE, FAMILY_PAGE_LONG, GROWTH, LARGE_PRINT, Layout,
-    LayoutError, PICTURE, PICTURE_FIRST, Paper, PictureLook, SHIPPED, SKETCH, Shipped, nearest,
+    CASE, CASE_KEY, CHART_SLIP, CHART_SLIPS, COLOURING, FAMILY_PAGE, FAMILY_PAGE_LONG, GROWTH, LARGE_PRINT,
+    Layout, LayoutError, PICTURE, PICTURE_FIRST, Paper, PictureLook, SHIPPED, SKETCH, SKIN_GUIDE, Shipped,
+    nearest,
 };
 
 use crate::figure::scene::Item;

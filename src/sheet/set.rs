@@ -88,6 +88,8 @@ fn manner(kind: Kind) -> Manner {
         Kind::Strong => m(Face::SemiBold, 1.0, 1.25, 0.1, 0.0),
         Kind::Number => m(Face::SemiBold, 1.6, 1.8, 0.05, 0.0),
         Kind::Item => m(Face::Regular, 1.0, 1.25, 0.13, 0.95),
+        Kind::Question => m(Face::SemiBold, 1.0, 1.25, 0.55, 0.0),
+        Kind::Answer => m(Face::Regular, 1.0, 1.25, 0.05, 0.0),
         Kind::Blank => m(Face::Regular, 1.0, 1.27, 0.0, 0.0),
         Kind::Cell(Cell { head: true, .. }) => m(Face::SemiBold, 1.0, 1.2, 0.0, 0.0),
         Kind::Cell(Cell { head: false, .. }) => m(Face::Regular, 1.0, 1.2, 0.0, 0.0),
@@ -233,6 +235,8 @@ impl<'a> Setter<'a> {
             | Kind::Strong
             | Kind::Number
             | Kind::Item
+            | Kind::Question
+            | Kind::Answer
             | Kind::Blank
             | Kind::Cell(_) => SHORTEST_LAST_LINE,
         };

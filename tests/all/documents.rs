@@ -329,7 +329,7 @@ fn every_rule_that_makes_a_remark_has_a_sentence_and_is_made() {
 #[test]
 fn a_language_that_is_not_shipped_is_refused() {
     let here = examples();
-    for command in ["draw", "handout"] {
+    for command in ["draw", "handout", "skin-guide"] {
         let (code, said) =
             run_line(here.path(), &format!("handspan {command} examples/twins.toml -o x.svg --lang xx"));
         assert_eq!(code, 2);
