@@ -105,6 +105,8 @@ fn every_message_is_used() {
         .collect();
     let english = shipped("en").text;
     let used = |id: &str| {
+        // `chart-KEY` is made of `found-KEY`.
+        let id = &id.replacen("chart-", "found-", 1);
         code.contains(&format!("\"{id}\""))
             || code.contains(&format!("words:{id}\""))
             || english.contains(&format!("{{ {id} }}"))
@@ -281,7 +283,7 @@ fn longer(text: &str) -> String {
         }
         out.push(accent(c));
         letters += i32::from(c.is_alphabetic());
-        if c.is_alphabetic() && letters % 5 < 2 {
+        if c.is_alphabetic() && letters % 2 == 0 {
             out.push(accent(c.to_ascii_lowercase()));
         }
     }
@@ -301,7 +303,7 @@ fn a_language_two_fifths_longer_fits_or_says_which_box_is_full() {
         }
         file.push_str(&format!("{id} = {made}\n"));
     }
-    assert!(after * 100 >= before * 130, "{before} letters became {after}");
+    assert!(after * 100 >= before * 138, "{before} letters became {after}");
     let words = Words::from_text("en-XA", &file).unwrap();
     let fonts = Fonts::load().unwrap();
     let mut fitted = 0;
