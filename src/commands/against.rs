@@ -16,22 +16,34 @@ pub struct Asked<'a> {
 }
 
 /// The problems of the exam and what stands all the same, to be told beside the document; or why there is none.
-pub fn look(loaded: &Loaded<'_>, asked: &Asked<'_>, look: Look, words: &Words) -> Result<String, Outcome> {
+pub fn look(
+    loaded: &Loaded<'_>,
+    asked: &Asked<'_>,
+    look: Look,
+    words: &Words,
+) -> Result<String, Box<Outcome>> {
     let mut notes = loaded.problems(look);
     if let Some(wrong) = named_wrongly(loaded, asked) {
         notes.push_str(&wrong);
         let why = "--despite names a remark that does not stand".to_owned();
-        return Err(Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() });
+        return Err(Box::new(Outcome {
+            notes,
+            why,
+            code: loaded.code().max(exit::FAILED),
+            ..Outcome::default()
+        }));
     }
     match refusal(loaded, asked, words) {
-        Err(fault) => return Err(load::wordless(&fault)),
+        Err(fault) => return Err(Box::new(load::wordless(&fault))),
         Ok(Some(reason)) => {
             notes.push_str(&reason);
             let ids: Vec<&str> = standing(loaded, asked).iter().map(|remark| remark.id).collect();
             let why = format!("against it stands {}", ids.join(", "));
-            return Err(Outcome { notes, why, code: loaded.code(), ..Outcome::default() });
+            return Err(Box::new(Outcome { notes, why, code: loaded.code(), ..Outcome::default() }));
         }
-        Ok(None) => notes.push_str(&despite(loaded, words).map_err(|fault| load::wordless(&fault))?),
+        Ok(None) => {
+            notes.push_str(&despite(loaded, words).map_err(|fault| Box::new(load::wordless(&fault)))?)
+        }
     }
     Ok(notes)
 }

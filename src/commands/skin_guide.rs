@@ -19,7 +19,7 @@ use crate::report::Look;
 use crate::sheet::skin::{self, Grounds, Landmarks, STEPS};
 use crate::sheet::{Content, Layout, SKIN_GUIDE, Sheet, SheetError, compose};
 use crate::words::{Words, WordsError};
-use crate::write::{self, TextAs};
+use crate::write::TextAs;
 
 /// Paper of the guide and of the tracing sheet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -79,12 +79,12 @@ pub fn run(options: &SkinGuide, look: Look) -> Outcome {
     let loaded = load::exam(&options.exam, clinic.as_ref());
     let exam = match loaded.exam(look) {
         Ok(exam) => exam,
-        Err(outcome) => return outcome,
+        Err(outcome) => return *outcome,
     };
     let asked = Asked { document: "skin guide", despite: &options.despite };
     let mut notes = match against::look(&loaded, &asked, look, &words) {
         Ok(notes) => notes,
-        Err(outcome) => return outcome,
+        Err(outcome) => return *outcome,
     };
     notes.push_str(&clinic_problems);
     if clinic_failed {
@@ -112,12 +112,7 @@ fn files(
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
     let sheets = skin_sheets(exam, conclusions, options.paper, words, &fonts)?;
     let maker = Maker { words, fonts: &fonts };
-    match options.format {
-        Format::Pdf => Ok(vec![write::pdf_pages(&sheets, &fonts).map_err(|e| e.to_string())?]),
-        Format::Svg | Format::Png => {
-            sheets.iter().map(|sheet| maker.bytes(sheet, options.format, TextAs::Text, None)).collect()
-        }
-    }
+    maker.files(&sheets, options.format, TextAs::Text, None)
 }
 
 /// The sheets: a page for each baby, then the tracing sheet; or why there is none.
@@ -167,9 +162,8 @@ impl Guide<'_> {
         let told = |e: &dyn std::fmt::Display| e.to_string();
         let grounds = Grounds::of(&self.exam.babies[number - 1], self.pose, number);
         let content = self.content(number, &grounds).map_err(|e| told(&e))?;
-        let layout = Layout::read(SKIN_GUIDE.0, SKIN_GUIDE.1)
-            .and_then(|layout| layout.on_paper(self.paper.word()))
-            .map_err(|e| told(&e))?;
+        let layout =
+            SKIN_GUIDE.read().and_then(|layout| layout.on_paper(self.paper.word())).map_err(|e| told(&e))?;
         let (frame, mm_per_cm) = self.frame(&layout, &content).map_err(|e| told(&e))?;
         let mut scenes = vec![];
         for index in 0..STEPS.len() {
@@ -181,7 +175,8 @@ impl Guide<'_> {
     /// What all small pictures show, and their one scale in mm for a cm. The type of the sides keeps its size on paper, so
     /// that frame and scale depend on each other.
     fn frame(&self, layout: &Layout, content: &Content) -> Result<(Frame, f32), SheetError> {
-        let scales = |frame: &Frame| layout.scales(frame, content, self.words, self.fonts);
+        let pictures = layout.pictures().len();
+        let scales = |frame: &Frame| layout.scales(&vec![*frame; pictures], content, self.words, self.fonts);
         let least = |scales: &[f32]| scales.iter().copied().fold(f32::MAX, f32::min);
         let framed = |mm_per_cm: f32, half| panel::frame(self.pose, TYPE_PT * 25.4 / 72.0 / mm_per_cm, half);
         let mut mm_per_cm = 1.2;
