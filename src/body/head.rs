@@ -170,7 +170,12 @@ fn hair(forms: &Pack, head: &Frame, k: f32) -> Vec<Curve> {
                 let outward = head.direction(whorl.direction(Vec3::new(sa * st, ca, sa * ct)));
                 (head.origin + outward * (8.0 * k), -outward)
             });
-            out.push(Curve { points: laid(forms, ways, 8.0 * k), width: (0.05, 0.02), ink: Ink::Hair, name: "hair" });
+            out.push(Curve {
+                points: laid(forms, ways, 8.0 * k),
+                width: (0.05, 0.02),
+                ink: Ink::Hair,
+                name: "hair",
+            });
         }
     }
     out

@@ -185,7 +185,8 @@ fn lay_hand(arm: &mut Arm, around: &Around, felt: bool, k: f32) {
 fn sunk(arm: &Arm, side: BabySide, around: &Around, k: f32) -> Option<Vec3> {
     let palm = arm.wrist + arm.fingers.normalized() * (1.45 * k);
     let digits = digits(arm, side, k);
-    let points: [Vec3; 16] = std::array::from_fn(|i| if i == 0 { palm } else { digits[(i - 1) / 3][(i - 1) % 3] });
+    let points: [Vec3; 16] =
+        std::array::from_fn(|i| if i == 0 { palm } else { digits[(i - 1) / 3][(i - 1) % 3] });
     let stand = around.distances(points);
     let sunk = |i: usize| (if i == 0 { 0.8 } else { 0.42 }) * k - stand[i];
     let (depth, at) = (0..16).fold((0.0, 0), |worst, i| if sunk(i) > worst.0 { (sunk(i), i) } else { worst });
@@ -277,8 +278,9 @@ fn lift_foot(leg: &mut Leg, around: &Around, k: f32) -> Option<Vec3> {
         for (n, foot) in feet.into_iter().enumerate() {
             (leg.toes, leg.sole) = foot;
             let sunk = |i: usize| OF_FOOT[i % 3].2 * k - stand[i];
-            deepest = (3 * n..3 * n + 3)
-                .fold((0.0, Vec3::default()), |worst, i| if sunk(i) > worst.0 { (sunk(i), points[i]) } else { worst });
+            deepest = (3 * n..3 * n + 3).fold((0.0, Vec3::default()), |worst, i| {
+                if sunk(i) > worst.0 { (sunk(i), points[i]) } else { worst }
+            });
             if deepest.0 <= DENT {
                 return None;
             }

@@ -158,7 +158,10 @@ fn place_body(lying: &Lying, posture: Posture, fundus: f32) -> Placed {
             let baby = placed(tightest);
             return Placed { misfit: (-room(&baby)).max(0.0), baby };
         }
-        return Placed { baby: placed(last_that_fits((bent, tightest), straight, &with_curl, &fits)), misfit: 0.0 };
+        return Placed {
+            baby: placed(last_that_fits((bent, tightest), straight, &with_curl, &fits)),
+            misfit: 0.0,
+        };
     }
     // Looser than that, folded legs stretch towards the fundus. A small baby in a roomy womb need not fill it.
     let most = match lying.legs {
