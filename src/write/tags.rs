@@ -1,4 +1,4 @@
-//! What makes a PDF readable by ear, and always the same. In: the drawn document and its sheet. Out: the same
+//! What makes a PDF readable by ear, and always the same. In: the drawn document and its sheets. Out: the same
 //! document with a structure tree, language, title, version and fixed ids.
 
 use super::pdf::utf16;
@@ -14,33 +14,40 @@ pub(super) fn mark(tag: &Tag) -> &'static str {
         Tag::H2 => "H2",
         Tag::P => "P",
         Tag::Item { .. } => "LBody",
+        Tag::Cell { head: true, .. } => "TH",
+        Tag::Cell { head: false, .. } => "TD",
         Tag::Figure { .. } => "Figure",
         Tag::Artifact => "Artifact",
     }
 }
 
-/// Adds tags, language and title; sets version, information and ids.
-pub(super) fn finish(doc: &mut Document, sheet: &Sheet) -> Result<(), lopdf::Error> {
+/// Adds tags, language and title; sets version, information and ids. `first` is the first of `sheets`, the pages.
+pub(super) fn finish(doc: &mut Document, first: &Sheet, sheets: &[Sheet]) -> Result<(), lopdf::Error> {
     doc.version = "1.7".to_owned();
-    let page = doc.page_iter().next().ok_or(lopdf::Error::PageNumberNotFound(1))?;
-    let tree = structure(doc, sheet, page);
-    let metadata = doc.add_object(metadata(sheet));
-    let page_dict = doc.get_object_mut(page)?.as_dict_mut()?;
-    page_dict.set("StructParents", 0);
-    page_dict.set("Tabs", "S");
-    page_dict.remove(b"Annots");
+    let pages: Vec<ObjectId> = doc.page_iter().collect();
+    if pages.len() != sheets.len() {
+        return Err(lopdf::Error::PageNumberNotFound(sheets.len() as u32));
+    }
+    let tree = structure(doc, sheets, &pages);
+    let metadata = doc.add_object(metadata(first));
+    for (number, page) in pages.iter().enumerate() {
+        let page_dict = doc.get_object_mut(*page)?.as_dict_mut()?;
+        page_dict.set("StructParents", number as i64);
+        page_dict.set("Tabs", "S");
+        page_dict.remove(b"Annots");
+    }
     let catalog = doc.catalog_mut()?;
     catalog.set("StructTreeRoot", tree);
     catalog.set("Metadata", metadata);
     catalog.set("MarkInfo", dictionary! { "Marked" => true });
-    catalog.set("Lang", string(&sheet.lang));
+    catalog.set("Lang", string(&first.lang));
     catalog.set("ViewerPreferences", dictionary! { "DisplayDocTitle" => true });
 
     // No dates: the same exam gives the same bytes on every day.
     let program = concat!("handspan ", env!("CARGO_PKG_VERSION"));
     let info = dictionary! {
-        "Title" => string(&sheet.title),
-        "Subject" => string(&sheet.description),
+        "Title" => string(&first.title),
+        "Subject" => string(&first.description),
         "Creator" => string(program),
         "Producer" => string(program),
     };
@@ -49,86 +56,145 @@ pub(super) fn finish(doc: &mut Document, sheet: &Sheet) -> Result<(), lopdf::Err
         doc.objects.remove(&old);
     }
     doc.trailer.set("Info", info);
-    let content = doc.get_page_content(page);
-    let id = digest(&[sheet.title.as_bytes(), sheet.lang.as_bytes(), &content]).to_be_bytes().to_vec();
-    let id = Object::String(id, StringFormat::Hexadecimal);
+    let contents: Vec<Vec<u8>> = pages.iter().map(|page| doc.get_page_content(*page)).collect();
+    let mut parts: Vec<&[u8]> = vec![first.title.as_bytes(), first.lang.as_bytes()];
+    parts.extend(contents.iter().map(Vec::as_slice));
+    let id = Object::String(digest(&parts).to_be_bytes().to_vec(), StringFormat::Hexadecimal);
     doc.trailer.set("ID", Object::Array(vec![id.clone(), id]));
     Ok(())
 }
 
-/// The structure tree: a document of headings, paragraphs, lists and figures in reading order.
-fn structure(doc: &mut Document, sheet: &Sheet, page: ObjectId) -> ObjectId {
+/// A list or a table that is open: its object, and what hangs on it so far.
+struct Open {
+    /// The number of the list or table; they are counted together.
+    number: usize,
+    id: ObjectId,
+    kids: Vec<Object>,
+    /// The row of a table that is open: which, its object, its cells.
+    row: Option<(u16, ObjectId, Vec<Object>)>,
+    is_table: bool,
+}
+
+/// The structure tree: a document of headings, paragraphs, lists, tables and figures in reading order, page after page.
+fn structure(doc: &mut Document, sheets: &[Sheet], pages: &[ObjectId]) -> ObjectId {
     let root = doc.new_object_id();
     let document = doc.new_object_id();
     let mut kids: Vec<Object> = vec![];
-    let mut parents: Vec<Object> = vec![];
-    // The list that is open: its number, its object, its points.
-    let mut open: Option<(usize, ObjectId, Vec<Object>)> = None;
-    for element in sheet.elements.iter() {
-        if element.tag == Tag::Artifact {
-            continue;
-        }
-        let number = parents.len() as i64;
-        let holder = |name: &str, parent: ObjectId| {
-            dictionary! {
-                "Type" => "StructElem", "S" => name, "P" => parent, "Pg" => page, "K" => number,
-            }
-        };
-        if let Tag::Item { list } = element.tag {
-            if open.as_ref().is_none_or(|(which, _, _)| *which != list) {
-                close(doc, document, open.take(), &mut kids);
-                open = Some((list, doc.new_object_id(), vec![]));
-            }
-            if let Some((_, whole, points)) = &mut open {
-                let point = doc.new_object_id();
-                let body = doc.add_object(holder(mark(&element.tag), point));
-                doc.set_object(point, node("LI", *whole, vec![body.into()]));
-                points.push(point.into());
-                parents.push(body.into());
-            }
-            continue;
-        }
-        close(doc, document, open.take(), &mut kids);
-        let mut dict = holder(mark(&element.tag), document);
-        if let Tag::Figure { alt } = &element.tag {
-            dict.set("Alt", string(alt));
-            dict.set("A", figure_box(sheet, &element.items));
-        }
-        let id = doc.add_object(dict);
-        kids.push(id.into());
-        parents.push(id.into());
+    let mut nums: Vec<Object> = vec![];
+    for (number, (sheet, page)) in sheets.iter().zip(pages).enumerate() {
+        let parents = page_structure(doc, sheet, *page, document, &mut kids);
+        let of_page = doc.add_object(Object::Array(parents));
+        nums.extend([(number as i64).into(), of_page.into()]);
     }
-    close(doc, document, open.take(), &mut kids);
-    let of_page = doc.add_object(Object::Array(parents));
     doc.set_object(document, node("Document", root, kids));
     doc.set_object(
         root,
         dictionary! {
             "Type" => "StructTreeRoot",
             "K" => document,
-            "ParentTree" => dictionary! { "Nums" => vec![0.into(), of_page.into()] },
-            "ParentTreeNextKey" => 1,
+            "ParentTree" => dictionary! { "Nums" => nums },
+            "ParentTreeNextKey" => sheets.len() as i64,
         },
     );
     root
+}
+
+/// Adds the elements of a page to the `kids` of the document; the holder of each of the page's marks.
+fn page_structure(
+    doc: &mut Document,
+    sheet: &Sheet,
+    page: ObjectId,
+    document: ObjectId,
+    kids: &mut Vec<Object>,
+) -> Vec<Object> {
+    let mut parents: Vec<Object> = vec![];
+    let mut open: Option<Open> = None;
+    for element in sheet.elements.iter() {
+        if element.tag == Tag::Artifact {
+            continue;
+        }
+        let number = parents.len() as i64;
+        let holder = |parent: ObjectId| {
+            dictionary! {
+                "Type" => "StructElem", "S" => mark(&element.tag), "P" => parent, "Pg" => page, "K" => number,
+            }
+        };
+        let group = match element.tag {
+            Tag::Item { list } => Some((list, false)),
+            Tag::Cell { table, .. } => Some((table, true)),
+            Tag::H1 | Tag::H2 | Tag::P | Tag::Figure { .. } | Tag::Artifact => None,
+        };
+        if open.as_ref().map(|open| open.number) != group.map(|(number, _)| number) {
+            close(doc, document, open.take(), kids);
+            open = group.map(|(number, is_table)| {
+                let id = doc.new_object_id();
+                Open { number, id, kids: vec![], row: None, is_table }
+            });
+        }
+        let id = match (&element.tag, &mut open) {
+            (Tag::Item { .. }, Some(list)) => {
+                let point = doc.new_object_id();
+                let body = doc.add_object(holder(point));
+                doc.set_object(point, node("LI", list.id, vec![body.into()]));
+                list.kids.push(point.into());
+                body
+            }
+            (Tag::Cell { row, head, .. }, Some(table)) => {
+                if table.row.as_ref().is_none_or(|(which, ..)| which != row) {
+                    close_row(doc, table);
+                    table.row = Some((*row, doc.new_object_id(), vec![]));
+                }
+                let mut cell = holder(table.row.as_ref().map_or(table.id, |(_, id, _)| *id));
+                if *head {
+                    let scope = if *row == 0 { "Column" } else { "Row" };
+                    cell.set("A", dictionary! { "O" => "Table", "Scope" => scope });
+                }
+                let cell = doc.add_object(cell);
+                if let Some((_, _, cells)) = &mut table.row {
+                    cells.push(cell.into());
+                }
+                cell
+            }
+            (tag, _) => {
+                let mut dict = holder(document);
+                if let Tag::Figure { alt } = tag {
+                    dict.set("Alt", string(alt));
+                    dict.set("A", figure_box(sheet, &element.items));
+                }
+                let id = doc.add_object(dict);
+                kids.push(id.into());
+                id
+            }
+        };
+        parents.push(id.into());
+    }
+    close(doc, document, open.take(), kids);
+    parents
 }
 
 fn node(name: &str, parent: ObjectId, kids: Vec<Object>) -> Dictionary {
     dictionary! { "Type" => "StructElem", "S" => name, "P" => parent, "K" => kids }
 }
 
-fn close(
-    doc: &mut Document,
-    document: ObjectId,
-    list: Option<(usize, ObjectId, Vec<Object>)>,
-    kids: &mut Vec<Object>,
-) {
-    if let Some((_, id, points)) = list {
-        let mut whole = node("L", document, points);
-        whole.set("A", dictionary! { "O" => "List", "ListNumbering" => "Disc" });
-        doc.set_object(id, whole);
-        kids.push(id.into());
+fn close_row(doc: &mut Document, table: &mut Open) {
+    if let Some((_, id, cells)) = table.row.take() {
+        doc.set_object(id, node("TR", table.id, cells));
+        table.kids.push(id.into());
     }
+}
+
+fn close(doc: &mut Document, document: ObjectId, open: Option<Open>, kids: &mut Vec<Object>) {
+    let Some(mut open) = open else { return };
+    close_row(doc, &mut open);
+    let whole = if open.is_table {
+        node("Table", document, open.kids)
+    } else {
+        let mut list = node("L", document, open.kids);
+        list.set("A", dictionary! { "O" => "List", "ListNumbering" => "Disc" });
+        list
+    };
+    doc.set_object(open.id, whole);
+    kids.push(open.id.into());
 }
 
 /// Where a figure stands on the page, in points.
