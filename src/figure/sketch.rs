@@ -11,7 +11,7 @@ use super::ribbon::distance;
 use super::rounds::capsule;
 use super::scene::{Align, Colour, FillRule, Frame, Item, Path, Role, Step, Text};
 use super::smooth;
-use crate::body::cast::Cast;
+use crate::body::cast::{Cast, is_met};
 use crate::body::curves::Ink;
 use crate::body::mother::FundusKnown;
 use crate::body::pose::{Mark, Pose, Rounds};
@@ -69,7 +69,7 @@ pub fn draw(
             follow(cast, &chain, if chain.kind == Kind::Outline { &mut outer } else { &mut inner });
         }
         // Where the head ends, whatever hides what: without it a curled baby is a shape, not a baby.
-        if let Some(window) = Window::round(cast, |i| cast.hit(i)) {
+        if let Some(window) = Window::round(cast, &cast.depth, |z| is_met(*z)) {
             let of_head = |i: usize| if cast.hit(i) && cast.part[i].is_head() { 0.5 } else { -0.5 };
             let fill = |first: usize, row: &mut [f32]| {
                 row.iter_mut().zip(first..).for_each(|(cell, i)| *cell = of_head(i));
