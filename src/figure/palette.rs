@@ -84,6 +84,20 @@ impl BabyColours {
         ink: Colour::hex(0x1E1E1E),
     };
 
+    /// Paler, on `paper`: of what is drawn more than was felt.
+    pub fn paler(self, paper: Colour) -> Self {
+        const SHARE: f32 = 0.42;
+        let pale = |colour: Colour| colour.mix(paper, SHARE);
+        Self {
+            skin: pale(self.skin),
+            light: pale(self.light),
+            shade: self.shade.map(pale),
+            hair: pale(self.hair),
+            blush: pale(self.blush),
+            ink: pale(self.ink),
+        }
+    }
+
     /// The colours of a palette.
     pub fn of(palette: Palette) -> Self {
         let Some(s) = Skin::of(palette) else { return Self::NEUTRAL };
