@@ -86,15 +86,16 @@ impl BabyColours {
 
     /// Paler, on `paper`: of what is drawn more than was felt.
     pub fn paler(self, paper: Colour) -> Self {
-        const SHARE: f32 = 0.42;
-        let pale = |colour: Colour| colour.mix(paper, SHARE);
+        // Lines less than skin: they stay lines.
+        const SHARES: (f32, f32) = (0.42, 0.25);
+        let pale = |colour: Colour| colour.mix(paper, SHARES.0);
         Self {
             skin: pale(self.skin),
             light: pale(self.light),
             shade: self.shade.map(pale),
             hair: pale(self.hair),
             blush: pale(self.blush),
-            ink: pale(self.ink),
+            ink: self.ink.mix(paper, SHARES.1),
         }
     }
 
