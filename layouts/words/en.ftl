@@ -54,6 +54,8 @@ label-womb = womb
 # $weeks are the weeks that the handbooks give this level for.
 label-handbooks = handbooks put its top here at { $weeks } weeks
 label-scar = scar
+# Those of keyhole operations: one name for all.
+label-small-scars = small scars
 label-lump = lump (fibroid)
 
 picture-title = How the baby lies
@@ -64,10 +66,14 @@ drawing-baby-not-told = Head and bottom are not known: no baby is drawn.
 drawing-back-not-felt = The back was not felt: head and bottom are drawn as rounds.
 drawing-legs-not-felt = How the legs lie is not known: drawn folded.
 told-lump = ring: lump (fibroid)
+told-limbs = small ring: limbs felt
+told-brim = long broken line: brim
 drawing-heart-not-heard = The heart was not heard.
 drawing-back-side-only = Of the back only the side is known: drawn square to it.
 drawing-unsure = The findings are unsure.
 drawing-disagree = The findings disagree: the drawing follows head, bottom and back.
+drawing-face-leads = The head is bent back and the face leads: from the front it is seen from its edge.
+drawing-brow-leads = The head is half bent back and the brow leads.
 drawing-second-is-lower = Baby 2 lies lower than baby 1: numbered as in the file.
 
 ## Teaching plates
