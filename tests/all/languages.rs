@@ -47,7 +47,7 @@ fn shipped(tag: &str) -> &'static Language {
 
 /// What a page for the family may say.
 fn is_for_families(id: &str) -> bool {
-    ["family-", "colouring-", "label-", "your-", "her-", "told-lump", "decimal-sign", "language-"]
+    ["family-", "colouring-", "label-", "your-", "her-", "told-lump", "told-brim", "decimal-sign", "language-"]
         .iter()
         .any(|start| id.starts_with(start))
         // Words of the cut stand on plates alone.
