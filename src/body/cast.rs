@@ -491,8 +491,8 @@ fn march(pack: &Pack, far: f32, radius: Option<f32>, rays: &mut [Ray]) {
     let mut at = Points::default();
     let mut walks = [start(usize::MAX); LANES];
     let (mut next, mut walking) = (0, 0);
-    for i in 0..LANES.min(rays.len()) {
-        walks[i] = start(next);
+    for (i, walk) in walks.iter_mut().enumerate().take(rays.len()) {
+        *walk = start(next);
         (at.x[i], at.y[i], at.z[i]) = (rays[next].x, rays[next].y, rays[next].z);
         next += 1;
         walking += 1;

@@ -67,8 +67,12 @@ fn paths(sheet: &Sheet) -> (Vec<Drawn>, Vec<Drawn>) {
                 let p = [a, (n[0], high - n[1]), (n[2], high - n[3]), (n[4], high - n[5])];
                 for i in 1..=16 {
                     let t = f64::from(i) / 16.0;
-                    let b =
-                        [(1.0 - t).powi(3), 3.0 * t * (1.0 - t).powi(2), 3.0 * t * t * (1.0 - t), t.powi(3)];
+                    let b = [
+                        (1.0 - t) * (1.0 - t) * (1.0 - t),
+                        3.0 * t * (1.0 - t) * (1.0 - t),
+                        3.0 * t * t * (1.0 - t),
+                        t * t * t,
+                    ];
                     let sum = |f: fn(&(f64, f64)) -> f64| (0..4).map(|k| b[k] * f(&p[k])).sum::<f64>();
                     now.push((sum(|p| p.0), sum(|p| p.1)));
                 }
