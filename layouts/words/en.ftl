@@ -54,6 +54,8 @@ label-womb = womb
 # $weeks are the weeks that the handbooks give this level for.
 label-handbooks = handbooks put its top here at { $weeks } weeks
 label-scar = scar
+# Those of keyhole operations: one name for all.
+label-small-scars = small scars
 label-lump = lump (fibroid)
 
 picture-title = How the baby lies
@@ -64,10 +66,14 @@ drawing-baby-not-told = Head and bottom are not known: no baby is drawn.
 drawing-back-not-felt = The back was not felt: head and bottom are drawn as rounds.
 drawing-legs-not-felt = How the legs lie is not known: drawn folded.
 told-lump = ring: lump (fibroid)
+told-limbs = small ring: limbs felt
+told-brim = long broken line: brim
 drawing-heart-not-heard = The heart was not heard.
 drawing-back-side-only = Of the back only the side is known: drawn square to it.
 drawing-unsure = The findings are unsure.
 drawing-disagree = The findings disagree: the drawing follows head, bottom and back.
+drawing-face-leads = The head is bent back and the face leads: from the front it is seen from its edge.
+drawing-brow-leads = The head is half bent back and the brow leads.
 drawing-second-is-lower = Baby 2 lies lower than baby 1: numbered as in the file.
 
 ## Teaching plates
@@ -717,8 +723,8 @@ remark-visits-differ-in-babies = The visits tell of different numbers of babies:
 
 skin-title = Drawing the baby on her skin
 skin-title-baby = Drawing baby { $number } on her skin
-skin-measure = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, and the side is along the skin from the midline; in brackets, finger-breadths of 2 cm. Start at the dot, end at the arrow. Broken lines were not found: leave them out, or tell her that they are a guess. Dots lie in the pelvis.
-skin-measure-navel = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone; near the navel, from the navel. The side is along the skin from the midline; in brackets, finger-breadths of 2 cm. Start at the dot, end at the arrow. Broken lines were not found: leave them out, or tell her that they are a guess. Dots lie in the pelvis.
+skin-measure = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, the side along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
+skin-measure-navel = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, or from the navel where that is nearer; the side along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
 
 # A place: $level is one of the next five, $side one of the three after them. $cm in whole cm, $fingers in finger-breadths.
 skin-place = { $level }, { $side }
@@ -758,14 +764,14 @@ skin-not-felt = Not felt: leave it out, or feel again.
 skin-guess = Not felt, a guess: leave it out, or feel again.
 skin-follows = Not felt by itself: feel for it, or leave it out.
 skin-unsure = Unsure: feel again first.
-skin-written = By the position that was written; feel before you draw.
+skin-written = By the position written; feel first.
 skin-heart-at = Heard { $place }. Draw it there.
 skin-heart-none = No place where it was heard: none to draw.
 
 # All common practice.
 skin-manners-title = With her
 skin-manners = Ask before you touch, before you draw, and before you photograph; stop as soon as she says so. Bladder empty, head of the bed a little raised, a slight tilt to her left, flat only for a short time. Warm hands. A washable pen that is safe for skin and shows on hers; one for each person. Not on broken, sore or allergic skin. It washes off in a few baths.
-skin-foot = A drawing of what was found, not a scan; hands can be wrong. Face, fingers and toes are the artist's. handspan { $version }
+skin-foot = Not a scan; hands can be wrong. Face, fingers and toes are the artist's. handspan { $version }
 
 ## The tracing sheet
 # At true size: unrolled along the curve of the abdomen.

@@ -479,6 +479,24 @@ fn twins_are_told_apart() {
     assert_eq!(said(&content, "family-title"), "How your babies are lying");
 }
 
+#[test]
+fn words_of_medicine_are_explained_where_they_stand() {
+    let mut explained = 0;
+    for case in cases() {
+        let content = case.content();
+        for block in content.blocks.values().flatten() {
+            let lower = block.text.to_lowercase();
+            for (word, by) in
+                [("waters", "fluid"), ("fits", "shaking"), ("cord,", "soft rope"), ("caesarean", "operation")]
+            {
+                assert!(!lower.contains(word) || lower.contains(by), "{}: {}", case.name, block.text);
+                explained += usize::from(lower.contains(word));
+            }
+        }
+    }
+    assert!(explained >= 4 * cases().len() / 2, "{explained}");
+}
+
 /// Words of verdict, comfort, fear, code and blame.
 const NEVER: &[&str] = &[
     "healthy",
