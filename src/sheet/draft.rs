@@ -7,7 +7,7 @@ use crate::fonts::{Face, FontError, Fonts, OutlineStep};
 use crate::units::PagePoint;
 
 /// Pale enough to be read over, dark enough to be seen on a copy.
-const PALE: Colour = Colour::hex(0xE9E2DC);
+const PALE: Colour = Colour::hex(0xEEE8E3);
 /// How much of the diagonal the word fills.
 const SHARE: f32 = 0.8;
 

@@ -210,8 +210,8 @@ fn every_layout_for_the_family_carries_what_must_not_be_missed() {
             let all: String = sheets.iter().flat_map(texts).map(|t| t.text).collect();
             // Every prepared word stands on it, but for those of other layouts.
             for (id, blocks) in &content.blocks {
-                // A page that begins with the picture has no title, and one to colour in has words of its own.
-                let left_out = !id.starts_with("family-") || id == "family-title";
+                // A page to colour in has words of its own.
+                let left_out = !id.starts_with("family-");
                 for block in blocks.iter().filter(|_| !left_out) {
                     let text = block.text.replace("____", "");
                     for part in text.split("  ").map(str::trim) {
