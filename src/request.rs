@@ -16,20 +16,20 @@ use std::path::{Path, PathBuf};
 /// What the program is to do.
 pub enum Work {
     /// One request; the target of commands that write a document.
-    One(Request, Option<Target>),
+    One(Box<Request>, Option<Target>),
     /// A request for each of many exams.
     Many(Batch),
 }
 
 /// What the arguments ask for.
 pub fn from(arguments: cli::Cli) -> Result<Work, String> {
-    let said = |command| Ok(Work::One(Request { command, look: look(false) }, None));
+    let said = |command| Ok(Work::One(Box::new(Request { command, look: look(false) }), None));
     match arguments.command {
         cli::Command::Tidy(tidy) => {
             let output = tidy.output.filter(|path| path.as_os_str() != "-");
             let file = output.map(|path| Target::look(&path, tidy.force)).transpose()?;
             let command = Command::Tidy { exam: load(&tidy.exam) };
-            Ok(Work::One(Request { command, look: look(true) }, file))
+            Ok(Work::One(Box::new(Request { command, look: look(true) }), file))
         }
         cli::Command::Schema => said(Command::Schema),
         cli::Command::Words => said(Command::Words),
@@ -171,7 +171,7 @@ fn note(asked: cli::Note) -> Result<Work, String> {
         to_file: file.is_some(),
     };
     let look = look(true);
-    Ok(Work::One(Request { command: Command::Note(note), look }, file))
+    Ok(Work::One(Box::new(Request { command: Command::Note(note), look }), file))
 }
 
 fn growth(asked: cli::Growth) -> Result<Work, String> {
@@ -194,7 +194,7 @@ fn growth(asked: cli::Growth) -> Result<Work, String> {
         width: asked.width,
         text_as: text_as(asked.text),
     };
-    Ok(Work::One(Request { command: Command::Growth(growth), look: look(true) }, Some(file)))
+    Ok(Work::One(Box::new(Request { command: Command::Growth(growth), look: look(true) }), Some(file)))
 }
 
 fn plate(plate: cli::Plate) -> Result<Work, String> {
@@ -252,7 +252,7 @@ fn plate(plate: cli::Plate) -> Result<Work, String> {
         width: plate.width,
         text_as: text_as(plate.text),
     };
-    Ok(Work::One(Request { command: Command::Plate(plate), look: look(true) }, Some(file)))
+    Ok(Work::One(Box::new(Request { command: Command::Plate(plate), look: look(true) }), Some(file)))
 }
 
 fn cases(asked: cli::Cases) -> Result<Work, String> {
@@ -267,7 +267,7 @@ fn cases(asked: cli::Cases) -> Result<Work, String> {
     };
     let paper = paper(asked.paper);
     let cases = Cases { count: asked.count, seed: asked.seed, level, paper, lang: asked.lang };
-    Ok(Work::One(Request { command: Command::Cases(cases), look: look(true) }, Some(directory)))
+    Ok(Work::One(Box::new(Request { command: Command::Cases(cases), look: look(true) }), Some(directory)))
 }
 
 fn size(size: cli::Size) -> Size {
@@ -311,7 +311,7 @@ fn documents(
     }
     let [exam] = exams else { return Err(one_file(exams.len(), target)) };
     let file = Target::look(&target.output, target.force)?;
-    Ok(Work::One(Request { command: make(exam.load(false)), look }, Some(file)))
+    Ok(Work::One(Box::new(Request { command: make(exam.load(false)), look }), Some(file)))
 }
 
 /// How many processors this program may use.

@@ -54,6 +54,8 @@ label-womb = womb
 # $weeks are the weeks that the handbooks give this level for.
 label-handbooks = handbooks put its top here at { $weeks } weeks
 label-scar = scar
+# Those of keyhole operations: one name for all.
+label-small-scars = small scars
 label-lump = lump (fibroid)
 
 picture-title = How the baby lies
@@ -64,10 +66,14 @@ drawing-baby-not-told = Head and bottom are not known: no baby is drawn.
 drawing-back-not-felt = The back was not felt: head and bottom are drawn as rounds.
 drawing-legs-not-felt = How the legs lie is not known: drawn folded.
 told-lump = ring: lump (fibroid)
+told-limbs = small ring: limbs felt
+told-brim = long broken line: brim
 drawing-heart-not-heard = The heart was not heard.
 drawing-back-side-only = Of the back only the side is known: drawn square to it.
 drawing-unsure = The findings are unsure.
 drawing-disagree = The findings disagree: the drawing follows head, bottom and back.
+drawing-face-leads = The head is bent back and the face leads: from the front it is seen from its edge.
+drawing-brow-leads = The head is half bent back and the brow leads.
 drawing-second-is-lower = Baby 2 lies lower than baby 1: numbered as in the file.
 
 ## Teaching plates
@@ -581,20 +587,20 @@ growth-caution = A tape that follows a curve rules nothing out.
 remark-movements-fewer = She says the baby moves less than usual. Have her and the baby assessed now, by your local guidance for fewer movements; a heart that is heard does not settle it.
 remark-movements-changed = She says the movements have changed. Have her and the baby assessed now, by your local guidance for changed movements; a heart that is heard does not settle it.
 remark-movements-none = She says the baby does not move. Have her and the baby assessed now, by your local guidance; a heart that is heard does not settle it.
-remark-movements-not-felt-yet = Movements have not been felt yet, and 24 weeks have passed or the weeks are not known. Have her and the baby assessed, by your local guidance for movements not felt by 24 weeks.
+remark-movements-not-felt-yet = Movements have not been felt yet, and 24 weeks have passed or the weeks are not known. Have her and the baby assessed now, by your local guidance for movements not felt by 24 weeks.
 remark-bleeding = She reports bleeding. Get help and follow your local guidance for bleeding in pregnancy now.
 remark-constant-pain = She reports pain that stays. Get help and follow your local guidance for constant pain in pregnancy now.
 remark-urgent-signs = She reports: { $signs }. Get help and follow your local guidance for it now.
 remark-hard-tender-womb = The womb is hard and tender. Get help and follow your local guidance now; do not wait for a softer moment to feel again.
 remark-scar-pain = She reports pain at the scar, and the womb has been operated on. Get help and follow your local guidance for scar pain now.
-remark-scar-pain-operations-not-known = She reports pain at a scar, and whether the womb has been operated on is not recorded. Ask now; if it has, or if nobody knows, get help by your local guidance for scar pain.
+remark-scar-pain-operations-not-known = She reports pain at a scar, and whether the womb has been operated on is not recorded. Ask now; if it has, or if nobody knows, get help and follow your local guidance for scar pain now.
 remark-waters-broken-not-head-down = The waters have broken and the baby is not head down. Call for help now and follow your local guidance for waters broken with a baby that is not head down, the risk to the cord first.
 remark-waters-broken-lie-not-known = The waters have broken and it is not recorded that the baby is head down. Feel for the head now, and follow your local guidance for broken waters, the risk to the cord first.
 remark-waters-broken-head-free = The waters have broken and the head is free above the brim. Call for help now and follow your local guidance for broken waters with a free head, the risk to the cord first.
 remark-heart-not-heard = The heart was not heard. Ask a second person and another instrument to listen now, and arrange a scan by your local guidance for a heart not heard; do not send her home to wait.
 remark-heart-rate-low = The heart rate is recorded as { $rate } beats a minute, under { $low }. Feel her pulse while you listen again for a full minute, get help, and follow your local guidance now.
 remark-heart-rate-high = The heart rate is recorded as { $rate } beats a minute, over { $high }. Listen again for a full minute, get help, and follow your local guidance now.
-remark-pulse-near-heart = Her pulse is { $pulse } and the rate heard is { $rate }: it may be her own pulse that was heard. Feel her pulse while you listen again now; if they run together, treat the heart as not heard.
+remark-pulse-near-heart = Her pulse is { $pulse } and the rate heard is { $rate }: it may be her own pulse that was heard. Feel her pulse while you listen again now; if they run together, the heart has not been heard: ask a second person and another instrument, and arrange a scan by your local guidance for a heart not heard.
 
 remark-head-and-bottom-in-one-place = Head and bottom cannot be in one place ({ $said }). Feel both ends of the womb again.
 remark-back-against-lie = The back cannot lie so with head or bottom there ({ $said }). Feel the back again, then head and bottom.
@@ -608,7 +614,7 @@ remark-head-in-two-places = One head cannot be in two places ({ $said }). Feel t
 remark-fifths-on-a-breech = Fifths are counted on a head, and these findings put the bottom down ({ $said }). Feel above the brim again: is it head or bottom?
 remark-engaged-on-a-breech = Engaged is said of a head, and these findings put the bottom down ({ $said }). Say of a bottom: free, at the brim or deep.
 remark-fifths-against-descent = The fifths and the descent in words do not agree ({ $said }). Feel above the brim again and keep one of them.
-remark-heart-not-heard-but-counted = A heart that was not heard has no rate ({ $said }). Say where it was heard, or take the rate out.
+remark-heart-not-heard-but-counted = A heart that was not heard has no rate ({ $said }). Listen again with a hand on her pulse; then write where it was heard, or no rate.
 remark-reported-and-denied = The same thing is reported and denied ({ $said }). Ask again.
 remark-limbs-on-the-side-of-the-back = The limbs were felt on the side of the back. Feel both sides again: which is broad and firm, which has small parts?
 remark-heart-far-from-the-back = The heart was heard on the other side than the back. Feel the back again and listen over it; where a heart is heard supports a position and never proves it.
@@ -616,7 +622,7 @@ remark-heart-height-against-the-end-that-is-down = The height at which the heart
 remark-prominence-on-the-side-of-the-back = The head stands out on the side of the back, as it may when it is bent back. Feel with the fourth grip again, and follow your local guidance on a scan.
 
 # A low head, after what a tape calls for. Values $head: `low`, or empty.
-tape-low-head = A low head can lower the tape; it cannot rule out a small baby.
+tape-low-head = A low head can lower the tape; that does not rule out a small baby.
 remark-dates-apart = By the last period she is due on { $period }, { $days } days from { $due }, the date { $by ->
     [scan] of the scan
    *[other] that was given
@@ -665,23 +671,23 @@ remark-tape-not-read = No tape can be read against weeks or a chart here: { $why
 remark-heart-recount = { $counted ->
     [yes] The counts have a mean of { $mean } and leave the rate anywhere between { $low } and { $high } beats a minute
    *[other] The rate was heard between { $low } and { $high } beats a minute
- }, across a limit of the usual 110 to 160. Count again for a full 60 seconds with a hand on her pulse; a beat on which the clock starts counts as zero. If it is outside then, follow your local guidance.
+ }, across a limit of the usual 110 to 160. Count again for a full 60 seconds with a hand on her pulse; a beat on which the clock starts counts as zero. Write the count down, and follow your local guidance if it is outside.
 remark-heart-outside-usual = The rate is { $rate } beats a minute, { $direction ->
     [low] under 110
    *[other] over 160
- }. Feel her pulse while you listen again for a full 60 seconds, and follow your local guidance today if it stays { $direction ->
-    [low] under
-   *[other] over
- }.
+ }. Feel her pulse while you listen again for a full 60 seconds, write both rates down, and follow your local guidance for a rate outside the usual today.
 remark-heart-irregular = The rhythm was heard as irregular. Listen again for a full 60 seconds, ask a second person to listen, and follow your local guidance on an irregular heart rhythm.
 
 remark-dip-with-a-back-in-front = A dip at the navel goes with a back towards her spine, and the back was found to the front ({ $said }). Feel both flanks for the back again.
 remark-findings-fit-no-position = No position gives all of this at once ({ $said }). Feel again, one after the other: the ends of the womb, the back, the limbs; then listen again.
 remark-fifths-may-read-low = Fifths of a head that lies like this can read low: less is felt than stands above the brim. Feel again with two hands, down to the end of the head, before it is called engaged.
 remark-too-early-for-hands = Before 24 weeks hands seldom tell how a baby lies or how deep its head is. Feel again at later visits, and keep this for today only.
-remark-presentation-early = Before 36 weeks this is how the baby lies today; many turn. Feel again at each visit.
+remark-presentation-early = Before 36 weeks this is how the baby lies today; it may turn, to either end. Feel again at each visit.
 remark-presentation-not-known = Which end lies down is not settled. Feel again with the bladder empty, ask a second pair of hands, and arrange a scan by your local guidance if it stays open: hands miss about 3 in 10 babies that are not head down.
-remark-womb-hard-or-tender = The womb is { $feel }. Keep a hand on it until it has softened or a few minutes have passed, ask about pain and bleeding, and follow your local guidance if it stays { $feel }.
+remark-womb-hard-or-tender = The womb is { $feel }. { $feel ->
+    [tender] Feel again where it is tender and whether it hardens, ask about pain, bleeding, fever and waters, and follow your local guidance for a tender womb today.
+   *[hard] Keep a hand on it until it has softened or a few minutes have passed, ask about pain and bleeding, and follow your local guidance now if it stays hard.
+ }
 remark-scar-of-unknown-operation = There is a scar on the skin, and whether the womb has been operated on is not recorded. Ask which operation it was: the skin does not tell how the womb was cut.
 remark-not-head-down = The baby is not head down, and 36 weeks have passed. Have it confirmed by a scan, and follow your local guidance for a baby that is not head down: she is to hear her choices. Hands are wrong about this in nearly half of such cases.
 remark-crosswise-at-term = The baby lies across or slantwise, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labour starts or the waters break, for the sake of the cord.
@@ -717,8 +723,8 @@ remark-visits-differ-in-babies = The visits tell of different numbers of babies:
 
 skin-title = Drawing the baby on her skin
 skin-title-baby = Drawing baby { $number } on her skin
-skin-measure = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, and the side is along the skin from the midline; in brackets, finger-breadths of 2 cm. Start at the dot, end at the arrow. Broken lines were not found: leave them out, or tell her that they are a guess. Dots lie in the pelvis.
-skin-measure-navel = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone; near the navel, from the navel. The side is along the skin from the midline; in brackets, finger-breadths of 2 cm. Start at the dot, end at the arrow. Broken lines were not found: leave them out, or tell her that they are a guess. Dots lie in the pelvis.
+skin-measure = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, the side along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
+skin-measure-navel = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, or from the navel where that is nearer; the side along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
 
 # A place: $level is one of the next five, $side one of the three after them. $cm in whole cm, $fingers in finger-breadths.
 skin-place = { $level }, { $side }
@@ -758,14 +764,14 @@ skin-not-felt = Not felt: leave it out, or feel again.
 skin-guess = Not felt, a guess: leave it out, or feel again.
 skin-follows = Not felt by itself: feel for it, or leave it out.
 skin-unsure = Unsure: feel again first.
-skin-written = By the position that was written; feel before you draw.
+skin-written = By the position written; feel first.
 skin-heart-at = Heard { $place }. Draw it there.
 skin-heart-none = No place where it was heard: none to draw.
 
 # All common practice.
 skin-manners-title = With her
 skin-manners = Ask before you touch, before you draw, and before you photograph; stop as soon as she says so. Bladder empty, head of the bed a little raised, a slight tilt to her left, flat only for a short time. Warm hands. A washable pen that is safe for skin and shows on hers; one for each person. Not on broken, sore or allergic skin. It washes off in a few baths.
-skin-foot = A drawing of what was found, not a scan; hands can be wrong. Face, fingers and toes are the artist's. handspan { $version }
+skin-foot = Not a scan; hands can be wrong. Face, fingers and toes are the artist's. handspan { $version }
 
 ## The tracing sheet
 # At true size: unrolled along the curve of the abdomen.

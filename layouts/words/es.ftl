@@ -37,8 +37,11 @@ label-navel-level = altura del ombligo
 label-womb = útero
 label-handbooks = altura habitual en los manuales a las { $weeks } semanas
 label-scar = cicatriz
+label-small-scars = cicatrices pequeñas
 label-lump = bulto (mioma)
 told-lump = anillo: bulto (mioma)
+told-limbs = anillo pequeño: brazos o piernas
+told-brim = línea larga discontinua: estrecho superior
 
 family-title-one = Cómo está su bebé
 family-title-more = Cómo están sus bebés

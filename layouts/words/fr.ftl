@@ -36,8 +36,11 @@ label-navel-level = hauteur du nombril
 label-womb = utérus
 label-handbooks = hauteur des manuels à { $weeks } semaines
 label-scar = cicatrice
+label-small-scars = petites cicatrices
 label-lump = boule (fibrome)
 told-lump = anneau : boule (fibrome)
+told-limbs = petit anneau : bras ou jambes
+told-brim = long trait interrompu : détroit supérieur
 
 family-title-one = Comment est placé votre bébé
 family-title-more = Comment sont placés vos bébés

@@ -7,6 +7,7 @@ use super::felt;
 use super::frame::Frame;
 use super::measures::Measures;
 use super::modeller::Modeller;
+use super::pack::Pack;
 use super::reach::Around;
 use super::surface::{Form, set_influence};
 use super::{head, limbs, trunk};
@@ -72,7 +73,8 @@ pub struct PosedBaby {
     pub posture: Posture,
 }
 
-/// Poses the baby with its origin (between the hips) at the origin of mother space; without its fine curves.
+/// Poses the baby with its origin (between the hips) at the origin of mother space; without its fine curves, and
+/// without the `influence` of its forms.
 pub fn pose(posture: &Posture) -> PosedBaby {
     let body = posture.frame(Vec3::default());
     let k = &posture.measures;
@@ -101,22 +103,28 @@ pub fn pose(posture: &Posture) -> PosedBaby {
         stretch: posture.stretch,
         felt: posture.felt,
     };
-    let around = Around { body: &body, forms: &m.forms };
+    let around = Around { body: &body, pack: Pack::of(&m.forms) };
     let arms = limbs::arms(&spine, &how, k, &around);
     let legs = limbs::legs(&spine, &how, k, &around);
     limbs::roots(&mut m, &arms, &legs, near, k);
     limbs::forms(&mut m, &arms, &legs, k, 1);
-    set_influence(&mut m.forms);
     PosedBaby { body, head, spine, arms, legs, forms: m.forms, head_forms, curves: vec![], posture: *posture }
 }
 
 impl PosedBaby {
+    /// The same baby, ready to be met by rays.
+    pub fn with_influence(mut self) -> Self {
+        set_influence(&mut self.forms);
+        self
+    }
+
     /// The same baby with the fine curves laid on its surface.
     pub fn with_curves(mut self) -> Self {
         let k = &self.posture.measures;
-        let core: Vec<Form> = self.forms.iter().filter(|f| f.group == 0).copied().collect();
+        let mut core = Pack::default();
+        core.fill(self.forms.iter().filter(|f| f.group == 0));
         let back = matches!(self.posture.attitude, Attitude::Brow | Attitude::Face);
-        self.curves = head::curves(self.head_surface(), &self.head, back, k.head);
+        self.curves = head::curves(&Pack::of(self.head_surface()), &self.head, back, k.head);
         self.curves.extend(trunk::curves(&core, &self.body, &self.spine, k));
         self.curves.extend(limbs::curves(&self.forms, &self.body, &self.arms, &self.legs));
         self

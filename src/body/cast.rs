@@ -12,12 +12,12 @@
 //!
 //! All arithmetic is f32 without fused operations, so that every machine gets the same bits.
 
+use super::eight::{self, LANES, Near, Points, lanes};
+use super::pack::Pack;
 use super::part::Part;
-use super::surface::{self, Form, Shape, TAP, TAPS};
+use super::surface::{self, Form, TAP, TAPS};
 use crate::units::Vec3;
 
-const LANES: usize = 8;
-type Lanes = [f32; LANES];
 /// Cells along the side of a tile, of a block, and blocks along the side of a tile.
 const TILE: usize = 16;
 const BLOCK: usize = 4;
@@ -27,16 +27,6 @@ const AROUND: f32 = 2.2;
 /// A hit is a point this near to the surface, cm.
 const HIT: f32 = 0.004;
 const MISS: f32 = -1e6;
-
-macro_rules! lanes {
-    ($i:ident => $e:expr) => {{
-        let mut o = [0f32; LANES];
-        for $i in 0..LANES {
-            o[$i] = $e;
-        }
-        o
-    }};
-}
 
 /// A grid of cells in the picture plane; row 0 is the top.
 pub struct Cast {
@@ -123,7 +113,7 @@ impl Cast {
 pub fn cast(forms: &[Form], cell: f32) -> Cast {
     let lattice = Lattice::cast(forms, cell);
     let mut out = lattice.empty_cast();
-    let mut list = Vec::with_capacity(forms.len());
+    let mut list = Tile::default();
     for row in 0..lattice.rows / SPAN {
         for column in 0..lattice.columns / SPAN {
             lattice.fill_tile(forms, &mut list, &mut out, row, column);
@@ -131,6 +121,10 @@ pub fn cast(forms: &[Form], cell: f32) -> Cast {
     }
     out
 }
+
+/// The forms that can be met in a tile, as a list and packed.
+#[derive(Default)]
+struct Tile(Vec<Form>, Pack);
 
 /// What one ray of the lattice met.
 #[derive(Clone, Copy)]
@@ -182,7 +176,7 @@ impl Lattice {
             rows,
             knots: vec![NOTHING; columns * rows],
         };
-        let mut list = Vec::with_capacity(forms.len());
+        let mut list = Tile::default();
         for row in 0..rows / SPAN {
             for column in 0..columns / SPAN {
                 out.cast_tile(forms, &mut list, row, column);
@@ -201,14 +195,14 @@ impl Lattice {
     }
 
     /// The forms that can be met in a tile, and the depths between which they lie.
-    fn list(&self, forms: &[Form], list: &mut Vec<Form>, row: usize, column: usize) -> Option<(f32, f32)> {
+    fn list(&self, forms: &[Form], list: &mut Tile, row: usize, column: usize) -> Option<(f32, f32)> {
         let half = TILE as f32 * 0.5 * self.cell;
         let (cx, cy) = (self.x(column * TILE) + half, self.y(row * TILE) - half);
-        list.clear();
+        list.0.clear();
         let (mut near, mut far, mut any) = (-1e9f32, 1e9f32, false);
         for f in forms {
             if f.distance_seen(cx, cy, half) < f.influence + 0.05 {
-                list.push(*f);
+                list.0.push(*f);
                 if !f.carve {
                     any = true;
                     let m = f.reach + f.influence + 0.05;
@@ -217,15 +211,16 @@ impl Lattice {
                 }
             }
         }
+        list.1.fill(list.0.iter());
         any.then_some((near, far))
     }
 
     /// Casts the knots of one tile.
-    fn cast_tile(&mut self, forms: &[Form], list: &mut Vec<Form>, row: usize, column: usize) {
+    fn cast_tile(&mut self, forms: &[Form], list: &mut Tile, row: usize, column: usize) {
         let Some((near, far)) = self.list(forms, list, row, column) else { return };
         let half = TILE as f32 * 0.5 * self.cell;
         let middle = (self.x(column * TILE) + half, self.y(row * TILE) - half);
-        let Some(near) = clear_down_to(list, middle, half * std::f32::consts::SQRT_2, near, far) else {
+        let Some(near) = clear_down_to(&list.0, middle, half * std::f32::consts::SQRT_2, near, far) else {
             return;
         };
         let mut rays: Vec<Ray> = (0..SPAN * SPAN)
@@ -234,12 +229,12 @@ impl Lattice {
                 Ray::new(self.x(i * BLOCK), self.y(j * BLOCK), near, j * self.columns + i)
             })
             .collect();
-        march(list, far, Some(AROUND * self.cell), &mut rays);
+        march(&list.1, far, Some(AROUND * self.cell), &mut rays);
         for ray in &rays {
             self.knots[ray.to].clear = ray.clear;
         }
         rays.retain(|ray| ray.met);
-        settle(list, &rays, |ray, depth, normal, _| {
+        settle(&list.1, &rays, |ray, depth, normal, _| {
             let knot = &mut self.knots[ray.to];
             (knot.depth, knot.normal) = (depth, normal);
         });
@@ -276,7 +271,7 @@ impl Lattice {
     }
 
     /// The cells of one tile: blocks of even skin are filled in between their knots, the others cast.
-    fn fill_tile(&self, forms: &[Form], list: &mut Vec<Form>, out: &mut Cast, row: usize, column: usize) {
+    fn fill_tile(&self, forms: &[Form], list: &mut Tile, out: &mut Cast, row: usize, column: usize) {
         let (mut listed, mut rays) = (None, vec![]);
         for j in row * SPAN..(row + 1) * SPAN {
             for i in column * SPAN..(column + 1) * SPAN {
@@ -293,15 +288,15 @@ impl Lattice {
                     return;
                 };
                 let block = Block { lattice: self, i, j, knots };
-                if !block.fill_between(list, out) {
+                if !block.fill_between(&list.1, out) {
                     block.add_rays(out, &mut rays);
                 }
             }
         }
         if let Some((_, far)) = listed.flatten() {
-            march(list, far, None, &mut rays);
+            march(&list.1, far, None, &mut rays);
             rays.retain(|ray| ray.met);
-            settle(list, &rays, |ray, depth, normal, part| {
+            settle(&list.1, &rays, |ray, depth, normal, part| {
                 (out.depth[ray.to], out.normal[ray.to], out.part[ray.to]) = (depth, normal, part);
             });
         }
@@ -357,7 +352,7 @@ impl Block<'_> {
     }
 
     /// Fills the block in between its knots; false when that does not hold.
-    fn fill_between(&self, list: &[Form], out: &mut Cast) -> bool {
+    fn fill_between(&self, pack: &Pack, out: &mut Cast) -> bool {
         if !self.is_even() {
             return false;
         }
@@ -379,12 +374,9 @@ impl Block<'_> {
                 let normal = |k: &Knot, l: &Knot| k.normal * (1.0 - u) + l.normal * u;
                 normals[i] = (normal(a, b) * (1.0 - v) + normal(c, d) * v).normalized();
             }
-            let (x, y) = (
-                lanes!(i => self.middle(packet * LANES + i).0),
-                lanes!(i => self.middle(packet * LANES + i).1),
-            );
-            let mut parts = [0u8; LANES];
-            let off = distance8(list, &x, &y, &z, Some(&mut parts));
+            let x = lanes!(i => self.middle(packet * LANES + i).0);
+            let y = lanes!(i => self.middle(packet * LANES + i).1);
+            let (off, parts) = eight::distance_and_part(pack, &Points { x, y, z });
             for i in 0..LANES {
                 let off = off[i] / normals[i].z;
                 if off.abs() > 0.015 {
@@ -491,32 +483,32 @@ struct Walk {
 /// Steps are nine tenths of the distance. Near the skin they are as long as the last two distances say, but never
 /// more than 2.2 distances, and a step that ends inside is taken back: what could be passed over is thinner
 /// than 0.15 cm, and of an edge no more than a tenth of a cell.
-fn march(forms: &[Form], far: f32, radius: Option<f32>, rays: &mut [Ray]) {
+fn march(pack: &Pack, far: f32, radius: Option<f32>, rays: &mut [Ray]) {
     const NEAR: f32 = 0.12;
     const LEAST: f32 = 0.45;
     const ROUNDS: u32 = 160;
     let start = |ray: usize| Walk { ray, wide: radius.is_some(), before: 1e9, step: 1.0, rounds: 0 };
-    let (mut x, mut y, mut z) = ([0f32; LANES], [0f32; LANES], [0f32; LANES]);
+    let mut at = Points::default();
     let mut walks = [start(usize::MAX); LANES];
     let (mut next, mut walking) = (0, 0);
-    for i in 0..LANES.min(rays.len()) {
-        walks[i] = start(next);
-        (x[i], y[i], z[i]) = (rays[next].x, rays[next].y, rays[next].z);
+    for (i, walk) in walks.iter_mut().enumerate().take(rays.len()) {
+        *walk = start(next);
+        (at.x[i], at.y[i], at.z[i]) = (rays[next].x, rays[next].y, rays[next].z);
         next += 1;
         walking += 1;
     }
     let radius = radius.unwrap_or(0.0);
     while walking > 0 {
-        let d = distance8(forms, &x, &y, &z, None);
+        let d = eight::distance(pack, &at);
         for i in 0..LANES {
             let (walk, d) = (&mut walks[i], d[i]);
             let Some(ray) = rays.get_mut(walk.ray) else { continue };
             if walk.wide {
                 if d * 0.9 - radius < 0.02 {
-                    ray.clear = z[i];
+                    ray.clear = at.z[i];
                     walk.wide = false;
                 } else {
-                    z[i] -= d * 0.9 - radius;
+                    at.z[i] -= d * 0.9 - radius;
                 }
             }
             ray.met = d.abs() < HIT;
@@ -525,14 +517,14 @@ fn march(forms: &[Form], far: f32, radius: Option<f32>, rays: &mut [Ray]) {
                     if walk.before < 1e8 { ((walk.before - d) / walk.step).clamp(LEAST, 1.0) } else { 1.0 };
                 walk.step = if d < NEAR { d / slope } else { d * 0.9 };
                 walk.before = d;
-                z[i] -= walk.step;
+                at.z[i] -= walk.step;
             }
             walk.rounds += 1;
-            if ray.met || z[i] < far - radius || walk.rounds > ROUNDS {
-                ray.z = z[i];
+            if ray.met || at.z[i] < far - radius || walk.rounds > ROUNDS {
+                ray.z = at.z[i];
                 *walk = start(next);
                 match rays.get(next) {
-                    Some(ray) => (x[i], y[i], z[i]) = (ray.x, ray.y, ray.z),
+                    Some(ray) => (at.x[i], at.y[i], at.z[i]) = (ray.x, ray.y, ray.z),
                     None => walking -= 1,
                 }
                 next += 1;
@@ -542,21 +534,17 @@ fn march(forms: &[Form], far: f32, radius: Option<f32>, rays: &mut [Ray]) {
 }
 
 /// Brings rays that have met a form onto its surface: gives depth, unit normal and part of each to `take`.
-fn settle(forms: &[Form], rays: &[Ray], mut take: impl FnMut(&Ray, f32, Vec3, Part)) {
+fn settle(pack: &Pack, rays: &[Ray], mut take: impl FnMut(&Ray, f32, Vec3, Part)) {
+    // What cannot be met by a tap is left out for the taps.
+    const SLACK: f32 = 6.0 * TAP;
+    let mut near = Near::default();
     for rays in rays.chunks(LANES) {
         let of = |i: usize| &rays[i.min(rays.len() - 1)];
-        let (x, y, z) = (lanes!(i => of(i).x), lanes!(i => of(i).y), lanes!(i => of(i).z));
-        let mut parts = [0u8; LANES];
-        let off = distance8(forms, &x, &y, &z, Some(&mut parts));
+        let at = Points { x: lanes!(i => of(i).x), y: lanes!(i => of(i).y), z: lanes!(i => of(i).z) };
+        let (off, parts) = eight::distance_and_near(pack, &at, &mut near, SLACK);
         let mut n = [[0f32; LANES]; 3];
         for t in TAPS {
-            let d = distance8(
-                forms,
-                &lanes!(i => x[i] + t.x * TAP),
-                &lanes!(i => y[i] + t.y * TAP),
-                &lanes!(i => z[i] + t.z * TAP),
-                None,
-            );
+            let d = eight::distance(&near.pack, &at.moved(t * TAP));
             for i in 0..LANES {
                 n[0][i] += t.x * d[i];
                 n[1][i] += t.y * d[i];
@@ -568,83 +556,4 @@ fn settle(forms: &[Form], rays: &[Ray], mut take: impl FnMut(&Ray, f32, Vec3, Pa
             take(ray, ray.z - off[i] / normal.z.max(0.3), normal, Part::from_code(parts[i]));
         }
     }
-}
-
-#[inline(always)]
-fn min(a: f32, b: f32) -> f32 {
-    if a < b { a } else { b }
-}
-#[inline(always)]
-fn max(a: f32, b: f32) -> f32 {
-    if a > b { a } else { b }
-}
-
-/// `Form::distance` for eight points.
-#[inline(always)]
-fn form8(form: &Form, x: &Lanes, y: &Lanes, z: &Lanes) -> Lanes {
-    match form.shape {
-        Shape::Capsule { a, axis, inv_len2, r0, dr } => {
-            let (px, py, pz) = (lanes!(i => x[i] - a.x), lanes!(i => y[i] - a.y), lanes!(i => z[i] - a.z));
-            let t = lanes!(i => min(max((px[i] * axis.x + py[i] * axis.y + pz[i] * axis.z) * inv_len2, 0.0), 1.0));
-            let qx = lanes!(i => px[i] - axis.x * t[i]);
-            let qy = lanes!(i => py[i] - axis.y * t[i]);
-            let qz = lanes!(i => pz[i] - axis.z * t[i]);
-            lanes!(i => (qx[i] * qx[i] + qy[i] * qy[i] + qz[i] * qz[i]).sqrt() - (r0 + dr * t[i]))
-        }
-        Shape::Ellipsoid { c, x: ax, y: ay, z: az, inv } => {
-            let (px, py, pz) = (lanes!(i => x[i] - c.x), lanes!(i => y[i] - c.y), lanes!(i => z[i] - c.z));
-            let lx = lanes!(i => (px[i] * ax.x + py[i] * ax.y + pz[i] * ax.z) * inv.x);
-            let ly = lanes!(i => (px[i] * ay.x + py[i] * ay.y + pz[i] * ay.z) * inv.y);
-            let lz = lanes!(i => (px[i] * az.x + py[i] * az.y + pz[i] * az.z) * inv.z);
-            let k0 = lanes!(i => (lx[i] * lx[i] + ly[i] * ly[i] + lz[i] * lz[i]).sqrt());
-            let k1 = lanes!(i => {
-                let (u, v, w) = (lx[i] * inv.x, ly[i] * inv.y, lz[i] * inv.z);
-                (u * u + v * v + w * w).sqrt() + 1e-6
-            });
-            lanes!(i => k0[i] * (k0[i] - 1.0) / k1[i])
-        }
-    }
-}
-
-/// `surface::distance` for eight points; parts only when asked for.
-#[inline(never)]
-fn distance8(list: &[Form], x: &Lanes, y: &Lanes, z: &Lanes, parts: Option<&mut [u8; LANES]>) -> Lanes {
-    let (mut best, mut d) = ([1e9f32; LANES], [1e9f32; LANES]);
-    let (mut best_part, mut part) = ([0f32; LANES], [0f32; LANES]);
-    let mut group = u8::MAX;
-    for form in list {
-        if form.group != group {
-            for i in 0..LANES {
-                best_part[i] = if d[i] < best[i] { part[i] } else { best_part[i] };
-                best[i] = min(d[i], best[i]);
-                d[i] = 1e9;
-            }
-            group = form.group;
-        }
-        let own = form8(form, x, y, z);
-        let (k, quarter, code) = (form.blend, 0.25 / form.blend, f32::from(form.part.code()));
-        if form.carve {
-            for i in 0..LANES {
-                let a = -d[i];
-                let h = max(k - (a - own[i]).abs(), 0.0);
-                d[i] = -(min(a, own[i]) - h * h * quarter);
-            }
-        } else {
-            for i in 0..LANES {
-                part[i] = if own[i] < d[i] { code } else { part[i] };
-                let h = max(k - (d[i] - own[i]).abs(), 0.0);
-                d[i] = min(d[i], own[i]) - h * h * quarter;
-            }
-        }
-    }
-    for i in 0..LANES {
-        best_part[i] = if d[i] < best[i] { part[i] } else { best_part[i] };
-        best[i] = min(d[i], best[i]);
-    }
-    if let Some(out) = parts {
-        for i in 0..LANES {
-            out[i] = best_part[i] as u8;
-        }
-    }
-    best
 }

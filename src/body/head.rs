@@ -3,11 +3,11 @@
 //!
 //! Sizes are the term head: 9.8 cm between the parietal sides, 12 cm from occiput to brow, skin included.
 
-use super::curves::{Curve, Ink, spread};
+use super::curves::{Curve, Ink, laid, spread};
 use super::frame::Frame;
 use super::modeller::Modeller;
+use super::pack::Pack;
 use super::part::Part;
-use super::surface::{Form, walk_in};
 use crate::units::{BabySide, Vec3};
 
 /// Where the hair turns round: direction in the head's frame.
@@ -113,17 +113,17 @@ const UNDER_LIP: &[(f32, f32)] = &[(-0.4, -4.95), (0.0, -5.0), (0.4, -4.95)];
 
 /// Curves of face, ears and hair, in mother space. `forms` are the head's; `head` its frame in mother space. `back`: the
 /// head is bent back, so that the jaw is seen from below.
-pub fn curves(forms: &[Form], head: &Frame, back: bool, k: f32) -> Vec<Curve> {
+pub fn curves(forms: &Pack, head: &Frame, back: bool, k: f32) -> Vec<Curve> {
     let mut out = vec![];
     let mut lay = |points: &[(f32, f32)], from_side: Option<f32>, mirror: f32, width, ink, name| {
-        let dropped = spread(points, 24).into_iter().filter_map(|(a, b)| {
+        let ways = spread(points, 24).into_iter().map(|(a, b)| {
             let (start, toward) = match from_side {
                 None => (Vec3::new(a * mirror * k, b * k, 9.0), Vec3::new(0.0, 0.0, -1.0)),
                 Some(s) => (Vec3::new(8.0 * s, b * k, a * k), Vec3::new(-s, 0.0, 0.0)),
             };
-            walk_in(forms, head.point(start), head.direction(toward), 12.0)
+            (head.point(start), head.direction(toward))
         });
-        out.push(Curve { points: dropped.collect(), width, ink, name });
+        out.push(Curve { points: laid(forms, ways, 12.0), width, ink, name });
     };
     for s in [1.0, -1.0] {
         for (points, width, ink) in FACE {
@@ -142,18 +142,18 @@ pub fn curves(forms: &[Form], head: &Frame, back: bool, k: f32) -> Vec<Curve> {
 }
 
 /// The border of the jaw, from ear to ear by the chin, as it is seen from below.
-fn jaw(forms: &[Form], head: &Frame, k: f32) -> Curve {
+fn jaw(forms: &Pack, head: &Frame, k: f32) -> Curve {
     let middle = Vec3::new(0.0, -2.2, 1.0) * k;
-    let points = (0..=32).filter_map(|i| {
+    let ways = (0..=32).map(|i| {
         let (sin, cos) = libm::sincosf((i as f32 / 32.0 - 0.5) * 150f32.to_radians());
         let outward = head.direction(Vec3::new(sin, -0.78, 0.85 * cos - 0.1)).normalized();
-        walk_in(forms, head.point(middle) + outward * (9.0 * k), -outward, 9.0 * k)
+        (head.point(middle) + outward * (9.0 * k), -outward)
     });
-    Curve { points: points.collect(), width: (0.06, 0.06), ink: Ink::Soft, name: "face" }
+    Curve { points: laid(forms, ways, 9.0 * k), width: (0.06, 0.06), ink: Ink::Soft, name: "face" }
 }
 
 /// Hair: short strokes that turn out of the whorl, in pairs that mirror each other.
-fn hair(forms: &[Form], head: &Frame, k: f32) -> Vec<Curve> {
+fn hair(forms: &Pack, head: &Frame, k: f32) -> Vec<Curve> {
     let whorl = Frame::from_up_front(WHORL, Vec3::new(0.0, 0.69, 0.72), Vec3::default());
     let mut noise = Noise(12345);
     let mut out = vec![];
@@ -162,15 +162,20 @@ fn hair(forms: &[Form], head: &Frame, k: f32) -> Vec<Curve> {
         let around = 0.22 + (i as f32 + noise.next() * 0.9) / 17.0 * 2.35;
         let (from, length) = (0.12 + 0.75 * noise.next(), 0.28 + 0.3 * noise.next());
         for mirror in [1.0f32, -1.0] {
-            let points = (0..=8).filter_map(|step| {
+            let ways = (0..=8).map(|step| {
                 let u = step as f32 / 8.0;
                 let away = from + length * u;
                 let turn = (around + 0.30 * u / (0.6 + from)) * mirror;
                 let ((sa, ca), (st, ct)) = (libm::sincosf(away), libm::sincosf(turn));
                 let outward = head.direction(whorl.direction(Vec3::new(sa * st, ca, sa * ct)));
-                walk_in(forms, head.origin + outward * (8.0 * k), -outward, 8.0 * k)
+                (head.origin + outward * (8.0 * k), -outward)
             });
-            out.push(Curve { points: points.collect(), width: (0.05, 0.02), ink: Ink::Hair, name: "hair" });
+            out.push(Curve {
+                points: laid(forms, ways, 8.0 * k),
+                width: (0.05, 0.02),
+                ink: Ink::Hair,
+                name: "hair",
+            });
         }
     }
     out

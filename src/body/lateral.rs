@@ -13,6 +13,7 @@ use super::curves::Curve;
 use super::frame::Frame;
 use super::head;
 use super::mother::MotherShape;
+use super::pack::Pack;
 use super::pelvis;
 use super::place::hull_across;
 use super::pose::Pose;
@@ -340,7 +341,7 @@ fn laid(axis: &Axis, baby: &PosedBaby) -> PosedBaby {
         ..baby.clone()
     };
     let back = matches!(baby.posture.attitude, Attitude::Brow | Attitude::Face);
-    out.curves = head::curves(out.head_surface(), &out.head, back, baby.posture.measures.head);
+    out.curves = head::curves(&Pack::of(out.head_surface()), &out.head, back, baby.posture.measures.head);
     for curve in baby.curves.iter().filter(|c| !["face", "ear", "hair"].contains(&c.name)) {
         let points = curve.points.iter().map(|p| settled(&out.forms, turned(axis.laid(*p)))).collect();
         out.curves.push(Curve { points, ..curve.clone() });

@@ -4,14 +4,15 @@
 //! Arms and hands are the artist's: palpation does not tell them. They are laid so that the face stays free.
 
 use super::attitude::Spine;
-use super::curves::{Curve, Ink};
+use super::curves::{Curve, Ink, laid};
 use super::felt;
 use super::frame::Frame;
 use super::measures::Measures;
 use super::modeller::Modeller;
+use super::pack::Pack;
 use super::part::Part;
 use super::reach::{Around, DENT, two_bones};
-use super::surface::{Form, walk_in};
+use super::surface::Form;
 use crate::exam::{Attitude, Footling, Legs};
 use crate::units::{BabySide, Vec3};
 
@@ -159,32 +160,37 @@ pub fn arms(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Arm;
 fn lay_hand(arm: &mut Arm, around: &Around, felt: bool, k: f32) {
     let straight = arm.fingers.normalized();
     let palm = arm.wrist + straight * (1.45 * k);
-    if around.distance(palm) > if felt { 0.75 } else { 2.0 } * k {
+    let (distance, out) = around.outward(palm);
+    if distance > if felt { 0.75 } else { 2.0 } * k {
         return;
     }
-    let out = around.outward(palm);
     let along = (straight - out * straight.dot(out)).normalized();
     arm.palm = -out;
-    for tilt in [0.0, 0.12, 0.25, 0.4, 0.6, 0.8] {
-        arm.fingers = (along + out * tilt).normalized();
-        let at = |far: f32| around.distance(arm.wrist + arm.fingers * (far * k));
-        if at(1.45) > 0.75 * k && at(3.0) > 0.6 * k && at(4.4) > 0.75 * k {
-            break;
+    // Palm, middle and tips of the fingers, and how far off the skin they are to be.
+    const OFF: [(f32, f32); 3] = [(1.45, 0.75), (3.0, 0.6), (4.4, 0.75)];
+    for tilts in [[0.0, 0.12], [0.25, 0.4], [0.6, 0.8]] {
+        let fingers = tilts.map(|tilt| (along + out * tilt).normalized());
+        let stand: [f32; 6] =
+            around.distances(std::array::from_fn(|i| arm.wrist + fingers[i / 3] * (OFF[i % 3].0 * k)));
+        for (fingers, stand) in fingers.into_iter().zip(stand.chunks(3)) {
+            arm.fingers = fingers;
+            if stand.iter().zip(OFF).all(|(stand, (_, off))| *stand > off * k) {
+                return;
+            }
         }
     }
 }
 
 /// How far palm or fingers sink in deeper than soft flesh gives way, and the way out.
 fn sunk(arm: &Arm, side: BabySide, around: &Around, k: f32) -> Option<Vec3> {
-    let palm = [(arm.wrist + arm.fingers.normalized() * (1.45 * k), 0.8)];
-    let joints = digits(arm, side, k).into_iter().flatten().map(|p| (p, 0.42));
-    let deepest = palm
-        .into_iter()
-        .chain(joints)
-        .map(|(p, radius)| (radius * k - around.distance(p), p))
-        .fold((0.0, Vec3::default()), |worst, own| if own.0 > worst.0 { own } else { worst });
-    let (depth, at) = deepest;
-    (depth > DENT).then(|| around.outward(at) * (depth - DENT + 0.05))
+    let palm = arm.wrist + arm.fingers.normalized() * (1.45 * k);
+    let digits = digits(arm, side, k);
+    let points: [Vec3; 16] =
+        std::array::from_fn(|i| if i == 0 { palm } else { digits[(i - 1) / 3][(i - 1) % 3] });
+    let stand = around.distances(points);
+    let sunk = |i: usize| (if i == 0 { 0.8 } else { 0.42 }) * k - stand[i];
+    let (depth, at) = (0..16).fold((0.0, 0), |worst, i| if sunk(i) > worst.0 { (sunk(i), i) } else { worst });
+    (depth > DENT).then(|| around.outward(points[at]).1 * (depth - DENT + 0.05))
 }
 
 /// Both legs, left first. The leg on the near side crosses in front.
@@ -255,24 +261,32 @@ pub fn legs(spine: &Spine, how: &Manner, m: &Measures, around: &Around) -> [Leg;
 /// Turns a foot that would sink into the body away from it, at the ankle; what then still sinks in, as the way out.
 fn lift_foot(leg: &mut Leg, around: &Around, k: f32) -> Option<Vec3> {
     let (toes, sole) = (leg.toes, leg.sole);
-    let away = around.outward(leg.ankle + toes * (2.0 * k));
+    let away = around.outward(leg.ankle + toes * (2.0 * k)).1;
+    // Heel, ball and toes: along the foot, down from the ankle, thickness.
+    const OF_FOOT: [(f32, f32, f32); 3] = [(-0.7, 1.1, 1.2), (1.5, 1.3, 1.0), (4.3, 1.8, 0.6)];
     let mut deepest = (0.0, Vec3::default());
-    for turn in [0.0, 0.25, 0.5, 0.8] {
-        leg.toes = (toes + away * turn).normalized();
-        leg.sole = (sole - leg.toes * sole.dot(leg.toes)).normalized();
-        // Heel, ball and toes.
-        deepest = [(-0.7, 1.1, 1.2), (1.5, 1.3, 1.0), (4.3, 1.8, 0.6)]
-            .map(|(along, down, radius): (f32, f32, f32)| {
-                let p = leg.ankle + (leg.toes * along + leg.sole * down) * k;
-                (radius * k - around.distance(p), p)
-            })
-            .into_iter()
-            .fold((0.0, Vec3::default()), |worst, own| if own.0 > worst.0 { own } else { worst });
-        if deepest.0 <= DENT {
-            return None;
+    for turns in [[0.0, 0.25], [0.5, 0.8]] {
+        let feet = turns.map(|turn| {
+            let toes = (toes + away * turn).normalized();
+            (toes, (sole - toes * sole.dot(toes)).normalized())
+        });
+        let points: [Vec3; 6] = std::array::from_fn(|i| {
+            let ((toes, sole), (along, down, _)) = (feet[i / 3], OF_FOOT[i % 3]);
+            leg.ankle + (toes * along + sole * down) * k
+        });
+        let stand = around.distances(points);
+        for (n, foot) in feet.into_iter().enumerate() {
+            (leg.toes, leg.sole) = foot;
+            let sunk = |i: usize| OF_FOOT[i % 3].2 * k - stand[i];
+            deepest = (3 * n..3 * n + 3).fold((0.0, Vec3::default()), |worst, i| {
+                if sunk(i) > worst.0 { (sunk(i), points[i]) } else { worst }
+            });
+            if deepest.0 <= DENT {
+                return None;
+            }
         }
     }
-    Some(around.outward(deepest.1) * (deepest.0 - DENT + 0.05))
+    Some(around.outward(deepest.1).1 * (deepest.0 - DENT + 0.05))
 }
 
 /// The roots of the limbs, laid in the trunk's group so that shoulders and hips blend without a joint.
@@ -392,22 +406,23 @@ pub fn curves(forms: &[Form], body: &Frame, arms: &[Arm; 2], legs: &[Leg; 2]) ->
     for side in BabySide::BOTH {
         let i = side.index();
         let mut round = |part: Part, from: Vec3, to: Vec3, share: f32, span: f32, width: f32| {
-            let own: Vec<Form> = forms.iter().filter(|f| f.part == part).copied().collect();
+            let mut own = Pack::default();
+            own.fill(forms.iter().filter(|f| f.part == part));
             let along = body.direction(to - from);
             let ring = Frame::from_up_front(
                 along,
                 body.direction(Vec3::new(0.0, 0.5, 1.0)),
                 body.point(from.lerp(to, share)),
             );
-            let points = (0..=16).filter_map(|step| {
+            let ways = (0..=16).map(|step| {
                 let angle = span * (step as f32 / 16.0 - 0.5);
                 let (sin, cos) = libm::sincosf(angle);
                 let outward =
                     ring.direction(Vec3::new(sin, 0.12 * libm::cosf(angle * 2.0), cos)).normalized();
-                walk_in(&own, ring.origin + outward * 4.0, -outward, 4.0)
+                (ring.origin + outward * 4.0, -outward)
             });
             out.push(Curve {
-                points: points.collect(),
+                points: laid(&own, ways, 4.0),
                 width: (width, width),
                 ink: Ink::Soft,
                 name: "crease",

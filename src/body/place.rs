@@ -6,10 +6,12 @@
 
 use super::attitude::CURL;
 use super::baby::{PosedBaby, Posture, pose};
+use super::eight::walk_in;
 use super::felt;
 use super::head;
+use super::pack::Pack;
 use super::plan::{Depth, Lying, foot_leads};
-use super::surface::{Form, Shape, walk_in};
+use super::surface::{Form, Shape};
 use crate::exam::{Attitude, Legs, Lie};
 use crate::units::{FigurePoint, MotherPoint, Vec3};
 
@@ -37,6 +39,7 @@ pub fn extreme(forms: &[Form], direction: Vec3) -> Vec3 {
     let helper = if direction.y.abs() < 0.9 { Vec3::new(0.0, 1.0, 0.0) } else { Vec3::new(0.0, 0.0, 1.0) };
     let a = direction.cross(helper).normalized();
     let b = direction.cross(a);
+    let pack = Pack::of(forms);
     let mut best = tips[0] - direction * 100.0;
     for tip in tips.iter().take(MOST).filter(|p| p.dot(direction) > farthest - BEHIND) {
         let start = *tip + direction * (farthest - tip.dot(direction) + 2.0);
@@ -44,14 +47,14 @@ pub fn extreme(forms: &[Form], direction: Vec3) -> Vec3 {
         for _ in 0..4 {
             let mut at = centre;
             for i in -3..=3 {
-                for j in -3..=3 {
-                    let (u, v) = (centre.0 + i as f32 * step, centre.1 + j as f32 * step);
-                    let from = start + a * u + b * v;
-                    // What lies behind the best so far is of no use.
-                    let limit = (from - own).dot(direction).min(8.0);
-                    let hit = walk_in(forms, from, -direction, limit);
+                let row = [-3.0, -2.0, -1.0, 0.0, 1.0, 2.0, 3.0]
+                    .map(|j| (centre.0 + i as f32 * step, centre.1 + j * step));
+                let walks = row.map(|(u, v)| (start + a * u + b * v, -direction));
+                // What lies behind the best so far is of no use.
+                let limit = (start - own).dot(direction).min(8.0);
+                for (place, hit) in row.into_iter().zip(walk_in(&pack, &walks, limit)) {
                     if let Some(p) = hit.filter(|p| p.dot(direction) > own.dot(direction)) {
-                        (own, at) = (p, (u, v));
+                        (own, at) = (p, place);
                     }
                 }
             }
@@ -130,37 +133,42 @@ pub fn place(lying: &Lying, posture: Posture, fundus: f32, limbs: &[MotherPoint]
     let placed = place_body(lying, posture, fundus);
     let felt = felt::drawn_to(&placed.baby, limbs, fundus - ABOVE_BABY - 1.5);
     if felt.iter().all(Option::is_none) {
-        return placed;
+        return Placed { baby: placed.baby.with_influence(), ..placed };
     }
     let by = placed.baby.body.origin;
     let baby = pose(&Posture { felt, ..placed.baby.posture }).moved(by);
-    Placed { baby, misfit: placed.misfit }
+    Placed { baby: baby.with_influence(), misfit: placed.misfit }
 }
 
 /// Places head, trunk and folded limbs.
 ///
 /// The search for curl and stretch measures by the tips of single forms; only the last baby is measured on its surface.
 fn place_body(lying: &Lying, posture: Posture, fundus: f32) -> Placed {
-    let roughly = |posture: Posture| placed_at(lying, posture, &|forms| lowest_tip(forms));
-    let exactly = |posture: Posture| placed_at(lying, posture, &|forms| extreme(forms, DOWN).y);
+    let placed = |baby: PosedBaby| {
+        let origin = origin(&baby, lying, &|forms| extreme(forms, DOWN).y);
+        baby.moved(origin)
+    };
     if lying.lie != Lie::Longitudinal {
-        return Placed { baby: exactly(posture), misfit: 0.0 };
+        return Placed { baby: placed(pose(&posture)), misfit: 0.0 };
     }
     // The baby straightens or curls, within a human range, until its upper end lies under the fundus.
     let room = |baby: &PosedBaby| fundus - ABOVE_BABY - reach(baby, UP);
-    let fits = |posture: Posture| room(&roughly(posture)) >= 0.0;
-    let with_curl = |curl: f32| Posture { curl, ..posture };
+    let fits = |baby: &PosedBaby| room(baby) - origin(baby, lying, &lowest_tip).y >= 0.0;
+    let with_curl = |curl: f32| pose(&Posture { curl, ..posture });
     let (straight, bent) = CURL;
-    if !fits(with_curl(straight)) {
-        if !fits(with_curl(bent)) {
-            let baby = exactly(with_curl(bent));
+    let loosest = with_curl(straight);
+    if !fits(&loosest) {
+        let tightest = with_curl(bent);
+        if !fits(&tightest) {
+            let baby = placed(tightest);
             return Placed { misfit: (-room(&baby)).max(0.0), baby };
         }
-        let curl = last_that_fits(bent, straight, &|curl| fits(with_curl(curl)));
-        return Placed { baby: exactly(with_curl(curl)), misfit: 0.0 };
+        return Placed {
+            baby: placed(last_that_fits((bent, tightest), straight, &with_curl, &fits)),
+            misfit: 0.0,
+        };
     }
     // Looser than that, folded legs stretch towards the fundus. A small baby in a roomy womb need not fill it.
-    let loosest = with_curl(straight);
     let most = match lying.legs {
         Legs::Complete if lying.up.y < -0.9 => {
             if posture.measures.femur < 0.88 {
@@ -171,29 +179,28 @@ fn place_body(lying: &Lying, posture: Posture, fundus: f32) -> Placed {
         }
         _ => 0.0,
     };
-    let with_stretch = |stretch: f32| Posture { stretch, ..loosest };
-    if fits(with_stretch(most)) {
-        let baby = exactly(with_stretch(most));
+    let with_stretch = |stretch: f32| pose(&Posture { curl: straight, stretch, ..posture });
+    let stretched = if most > 0.0 { with_stretch(most) } else { loosest.clone() };
+    if fits(&stretched) {
+        let baby = placed(stretched);
         return Placed { misfit: (-room(&baby)).min(0.0), baby };
     }
-    let stretch = last_that_fits(0.0, most, &|stretch| fits(with_stretch(stretch)));
-    Placed { baby: exactly(with_stretch(stretch)), misfit: 0.0 }
+    Placed { baby: placed(last_that_fits((0.0, loosest), most, &with_stretch, &fits)), misfit: 0.0 }
 }
 
-/// Between `fitting`, which fits, and `over`, which does not: close to the last value that fits.
-fn last_that_fits(mut fitting: f32, mut over: f32, fits: &dyn Fn(f32) -> bool) -> f32 {
+/// Between a value and its baby, which fits, and `over`, which does not: the baby of close to the last value that fits.
+fn last_that_fits(
+    (mut fitting, mut baby): (f32, PosedBaby),
+    mut over: f32,
+    posed: &dyn Fn(f32) -> PosedBaby,
+    fits: &dyn Fn(&PosedBaby) -> bool,
+) -> PosedBaby {
     for _ in 0..5 {
         let middle = 0.5 * (fitting + over);
-        if fits(middle) { fitting = middle } else { over = middle }
+        let tried = posed(middle);
+        if fits(&tried) { (fitting, baby) = (middle, tried) } else { over = middle }
     }
-    fitting
-}
-
-/// The baby of a posture in its place; `lowest` measures the lowest point of forms.
-fn placed_at(lying: &Lying, posture: Posture, lowest: &dyn Fn(&[Form]) -> f32) -> PosedBaby {
-    let baby = pose(&posture);
-    let origin = origin(&baby, lying, lowest);
-    baby.moved(origin)
+    baby
 }
 
 /// The lowest tip of single forms: up to 0.2 cm above the surface's.

@@ -9,7 +9,9 @@ use super::place::{ABOVE_BABY, hull, lowest, place, top};
 use super::plan::{Lying, Plan, plan};
 use super::surface::Form;
 use super::{turning, twins, womb};
-use crate::exam::{Back, Conclusion, Exam, Finding, HeartHeard, Legs, Lie, Place, SkinMark};
+use crate::exam::{
+    Attitude, Back, Conclusion, Exam, Finding, HeartHeard, Height, Legs, Lie, Place, SkinMark,
+};
 use crate::units::{FigurePoint, Gestation, MotherPoint, MotherSide, Vec3};
 
 /// Side of a cell of the cast, cm. At 0.08 the toes melt into a sock; time goes with the inverse square.
@@ -22,6 +24,8 @@ const WEEKS_NOT_GIVEN: f64 = 38.0;
 const TWINS_BREADTH: f64 = 1.1;
 /// How high a crosswise womb stands against a lengthwise one: a drawing height, common practice.
 const CROSSWISE_FUNDUS: f64 = 0.72;
+/// How far the top of a crosswise womb stands above limbs that were felt: a drawing height, cm.
+const OVER_LIMBS: f64 = 2.0;
 /// Before this only the womb and its level are drawn.
 const BODY_FROM: Gestation = Gestation::from_days(26 * 7);
 
@@ -46,6 +50,10 @@ pub enum DrawingNote {
     HeartNotHeard(usize),
     /// Of this baby's back only the side is known: drawn square to it.
     BackSideOnly(usize),
+    /// The head of this baby is bent back, and its face leads.
+    FaceLeads(usize),
+    /// The head of this baby is half bent back, and its brow leads.
+    BrowLeads(usize),
     /// Baby 2 lies nearer the outlet than baby 1.
     SecondIsLower,
 }
@@ -219,6 +227,13 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
                 if matches!(plan, Plan::Baby(..)) && !lying.legs_known && lying.up.y > 0.0 {
                     notes.push(DrawingNote::LegsNotFelt(number));
                 }
+                if lying.lie == Lie::Longitudinal && lying.up.y < 0.0 {
+                    match lying.attitude {
+                        Attitude::Face => notes.push(DrawingNote::FaceLeads(number)),
+                        Attitude::Brow => notes.push(DrawingNote::BrowLeads(number)),
+                        Attitude::Flexed | Attitude::Deflexed => {}
+                    }
+                }
             }
             if let Some((mut posed, misfit)) =
                 draw(&plan, measures, mother.fundus_y as f32, &limbs, favour(baby, conclusion))
@@ -241,7 +256,7 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
         }
     }
     let points = hull_points(&babies);
-    // A crosswise womb is lower than the weeks, but no lower than the baby.
+    // A crosswise womb is lower than the weeks, but no lower than the baby and the limbs that were felt.
     let turned_over = |(_, drawn): &(usize, Drawn)| match drawn {
         Drawn::Baby(baby) => goal.is_some() && baby.posture.up.y.abs() < 0.93,
         Drawn::Rounds(_) => false,
@@ -251,7 +266,8 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
     if crosswise && cm(&m.fundal_height).is_none() && !points.is_empty() {
         let top = points.iter().fold(0.0f32, |t, p| t.max(p.y)) + ABOVE_BABY;
         let low = mother.fundus_y * CROSSWISE_FUNDUS;
-        mother = mother.with_fundus_at(f64::from(top).max(low).min(mother.fundus_y));
+        let felt = limbs_felt(exam, &mother).map_or(low, |y| y + OVER_LIMBS);
+        mother = mother.with_fundus_at(f64::from(top).max(low).max(felt).min(mother.fundus_y));
     }
     let womb = if drawn { womb::outline(&points, mother.fundus_y as f32, weeks) } else { vec![] };
     let marks = marks(exam, &mother);
@@ -276,6 +292,13 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
         notes,
         misfits,
     }
+}
+
+/// The height of the highest place where limbs were felt, cm; a place at the top of the womb goes with the womb.
+fn limbs_felt(exam: &Exam, mother: &MotherShape) -> Option<f64> {
+    let places = exam.babies.iter().filter_map(|baby| baby.limbs.value()).flatten();
+    let heights = places.filter(|place| place.height.is_some_and(|height| height != Height::Fundus));
+    heights.map(|place| f64::from(mother.place(place).0.y)).reduce(f64::max)
 }
 
 /// The drawn findings that were written with `?`.

@@ -120,8 +120,8 @@ impl Form {
 /// The smaller of two distances, rounded off over `k` cm.
 #[inline(always)]
 pub fn smooth_min(a: f32, b: f32, k: f32) -> f32 {
-    let h = (k - (a - b).abs()).max(0.0) / k;
-    a.min(b) - h * h * k * 0.25
+    let h = (k - (a - b).abs()).max(0.0);
+    a.min(b) - h * h * (0.25 / k)
 }
 
 /// Signed distance to the blended surface, and the nearest part.
@@ -165,25 +165,30 @@ pub const TAPS: [Vec3; 4] = [
 pub fn set_influence(forms: &mut [Form]) {
     for i in 0..forms.len() {
         let mut k = if i > 0 && forms[i - 1].group == forms[i].group { forms[i].blend } else { 0.0 };
-        for j in i + 1..forms.len() {
-            let (a, b) = (&forms[i], &forms[j]);
-            if a.group == b.group && (b.ball - a.ball).length() < a.reach + b.reach + b.blend {
-                k = k.max(b.blend);
+        let a = &forms[i];
+        for b in forms[i + 1..].iter().take_while(|b| b.group == a.group) {
+            if b.blend > k && (b.ball - a.ball).length() < a.reach + b.reach + b.blend {
+                k = b.blend;
             }
         }
         forms[i].influence = k * 0.8;
     }
 }
 
+/// A point this near to the surface, cm, is on it.
+pub const MET: f32 = 0.003;
+/// Steps of a walk at most.
+pub const STEPS: usize = 120;
+
 /// Walks from outside along `direction` until the surface; `None` if there is none within `limit` cm.
 ///
-/// Error: stops within 0.003 cm of the surface.
+/// Error: stops within `MET` of the surface.
 pub fn walk_in(forms: &[Form], start: Vec3, direction: Vec3, limit: f32) -> Option<Vec3> {
     let mut gone = 0.0;
-    for _ in 0..120 {
+    for _ in 0..STEPS {
         let p = start + direction * gone;
         let d = distance(forms, p).0;
-        if d < 0.003 {
+        if d < MET {
             return Some(p);
         }
         gone += d * 0.9;

@@ -2,12 +2,12 @@
 //! buttocks, and the lines of the back.
 
 use super::attitude::Spine;
-use super::curves::{Curve, Ink};
+use super::curves::{Curve, Ink, laid};
 use super::frame::Frame;
 use super::measures::Measures;
 use super::modeller::Modeller;
+use super::pack::Pack;
 use super::part::Part;
-use super::surface::{Form, walk_in};
 use crate::units::{BabySide, Vec3};
 
 /// Lays the trunk's forms; the modeller's frame must be the baby's, in mother space. Paired forms are laid from the
@@ -31,15 +31,15 @@ pub fn forms(m: &mut Modeller, spine: &Spine, near: BabySide, k: &Measures) {
 }
 
 /// Lines of the back: spinal groove, shoulder blades, the cleft, creases under the buttocks.
-pub fn curves(forms: &[Form], body: &Frame, spine: &Spine, k: &Measures) -> Vec<Curve> {
+pub fn curves(forms: &Pack, body: &Frame, spine: &Spine, k: &Measures) -> Vec<Curve> {
     let mut out = vec![];
     let back = Vec3::new(0.0, 0.0, -1.0);
     let mut lay = |points: Vec<Vec3>, toward: &dyn Fn(usize) -> Vec3, width, ink, name| {
-        let laid = points.iter().enumerate().filter_map(|(i, p)| {
+        let ways = points.iter().enumerate().map(|(i, p)| {
             let outward = body.direction(toward(i));
-            walk_in(forms, body.point(*p) + outward * 10.0, -outward, 12.0)
+            (body.point(*p) + outward * 10.0, -outward)
         });
-        out.push(Curve { points: laid.collect(), width, ink, name });
+        out.push(Curve { points: laid(forms, ways, 12.0), width, ink, name });
     };
     let joints = [
         spine.pelvis.point(Vec3::new(0.0, 1.0, 0.0)),

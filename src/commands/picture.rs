@@ -113,6 +113,8 @@ pub fn notes(pose: &Pose, words: &Words) -> Result<Vec<String>, WordsError> {
                 DrawingNote::Disagree(n) => ("drawing-disagree", Some(*n)),
                 DrawingNote::HeartNotHeard(n) => ("drawing-heart-not-heard", Some(*n)),
                 DrawingNote::BackSideOnly(n) => ("drawing-back-side-only", Some(*n)),
+                DrawingNote::FaceLeads(n) => ("drawing-face-leads", Some(*n)),
+                DrawingNote::BrowLeads(n) => ("drawing-brow-leads", Some(*n)),
                 DrawingNote::SecondIsLower => ("drawing-second-is-lower", None),
             };
             let text = words.say(id, &[])?;

@@ -9,7 +9,7 @@ use super::ribbon::{distance, ribbon};
 use super::scene::{Colour, FillRule, Item, Path};
 use super::tone::{self, LIGHT};
 use crate::body::baby::PosedBaby;
-use crate::body::cast::Cast;
+use crate::body::cast::{Cast, is_met};
 use crate::body::curves::{Curve, Ink};
 use crate::body::part::Region;
 use crate::body::pose::CELL;
@@ -24,7 +24,7 @@ type Marks = Vec<Item<FigurePoint>>;
 /// Marks of the babies in `cast`. `tonal`: with skin and shade; otherwise a plain fill under the ink.
 pub fn draw(babies: &[&PosedBaby], cast: &Cast, colours: &BabyColours, tonal: bool) -> Marks {
     let mut out = vec![];
-    let Some(whole) = Window::round(cast, |i| cast.hit(i)) else { return out };
+    let Some(whole) = Window::round(cast, &cast.depth, |z| is_met(*z)) else { return out };
     let inside = |i: usize| if cast.hit(i) { 0.5 } else { -0.5 };
     let mut tracer = Tracer::default();
     let contours = tracer.contours(cast, whole, inside);

@@ -82,11 +82,12 @@ fn fit(points: &[P], t0: P, t1: P, tolerance: f32, path: &mut Path<FigurePoint>)
         return;
     }
     const ROUNDS: usize = 6;
-    let mut u = chord_parameters(points);
+    let (mut u, along) = chord_parameters(points);
+    let mut off = vec![(0.0, 0.0); n];
     let mut worst = (f32::MAX, n / 2);
     for round in 0..ROUNDS {
-        let curve = least_squares(points, &u, t0, t1);
-        worst = largest_error(points, &u, &curve);
+        let curve = least_squares(points, &u, along, t0, t1);
+        worst = largest_error(points, &u, &curve, &mut off);
         if worst.0 <= tolerance * tolerance {
             path.push(Step::Curve(point(curve[1]), point(curve[2]), point(d)));
             return;
@@ -95,8 +96,8 @@ fn fit(points: &[P], t0: P, t1: P, tolerance: f32, path: &mut Path<FigurePoint>)
         if worst.0 > tolerance * tolerance * 36.0 || round == ROUNDS - 1 {
             break;
         }
-        for (value, p) in u.iter_mut().zip(points) {
-            *value = improve(&curve, *p, *value);
+        for (value, off) in u.iter_mut().zip(&off) {
+            *value = improve(&curve, *off, *value);
         }
     }
     let split = worst.1.clamp(1, n - 2);
@@ -106,18 +107,16 @@ fn fit(points: &[P], t0: P, t1: P, tolerance: f32, path: &mut Path<FigurePoint>)
     fit(&points[split..], (-middle.0, -middle.1), t1, tolerance, path);
 }
 
-fn chord_parameters(points: &[P]) -> Vec<f32> {
-    let mut sum = 0.0;
-    let mut u: Vec<f32> = points
-        .windows(2)
-        .map(|w| {
-            sum += dot(sub(w[1], w[0]), sub(w[1], w[0])).sqrt();
-            sum
-        })
-        .collect();
-    u.insert(0, 0.0);
+/// The share of the line at each point, and its length.
+fn chord_parameters(points: &[P]) -> (Vec<f32>, f32) {
+    let (mut u, mut sum) = (Vec::with_capacity(points.len()), 0.0);
+    u.push(0.0);
+    for w in points.windows(2) {
+        sum += dot(sub(w[1], w[0]), sub(w[1], w[0])).sqrt();
+        u.push(sum);
+    }
     u.iter_mut().for_each(|x| *x /= sum.max(1e-9));
-    u
+    (u, sum)
 }
 
 fn basis(u: f32) -> [f32; 4] {
@@ -130,7 +129,8 @@ fn at(curve: &[P; 4], u: f32) -> P {
     (0..4).fold((0.0, 0.0), |sum, i| add(sum, curve[i], b[i]))
 }
 
-fn least_squares(points: &[P], u: &[f32], t0: P, t1: P) -> [P; 4] {
+/// `along`: the length of the line through the points.
+fn least_squares(points: &[P], u: &[f32], along: f32, t0: P, t1: P) -> [P; 4] {
     let (a, d) = (points[0], points[points.len() - 1]);
     let (mut c00, mut c01, mut c11, mut x0, mut x1) = (0.0, 0.0, 0.0, 0.0, 0.0);
     for (p, &u) in points.iter().zip(u) {
@@ -152,7 +152,6 @@ fn least_squares(points: &[P], u: &[f32], t0: P, t1: P) -> [P; 4] {
         (0.0, 0.0)
     };
     // A handle nearly as long as the line itself would make a spike between two points.
-    let along: f32 = points.windows(2).map(|w| dot(sub(w[1], w[0]), sub(w[1], w[0])).sqrt()).sum();
     let sane = |h: f32| h > length * 0.01 && h < along * 0.8;
     if !sane(l) || !sane(r) {
         (l, r) = (length / 3.0, length / 3.0);
@@ -160,26 +159,25 @@ fn least_squares(points: &[P], u: &[f32], t0: P, t1: P) -> [P; 4] {
     [a, add(a, t0, l), add(d, t1, r), d]
 }
 
-/// The largest squared distance and where it is.
-fn largest_error(points: &[P], u: &[f32], curve: &[P; 4]) -> (f32, usize) {
+/// The largest squared distance and where it is; leaves in `off` from each point to the curve.
+fn largest_error(points: &[P], u: &[f32], curve: &[P; 4], off: &mut [P]) -> (f32, usize) {
     let mut worst = (0.0, points.len() / 2);
-    for (i, (p, &u)) in points.iter().zip(u).enumerate() {
-        let e = sub(at(curve, u), *p);
-        if dot(e, e) > worst.0 {
-            worst = (dot(e, e), i);
+    for (i, ((p, &u), off)) in points.iter().zip(u).zip(off).enumerate() {
+        *off = sub(at(curve, u), *p);
+        if dot(*off, *off) > worst.0 {
+            worst = (dot(*off, *off), i);
         }
     }
     worst
 }
 
-/// One Newton step towards the parameter of the curve's point nearest to `p`.
-fn improve(curve: &[P; 4], p: P, u: f32) -> f32 {
+/// One Newton step towards the parameter of the curve's point nearest to a point that lies `off` from it at `u`.
+fn improve(curve: &[P; 4], off: P, u: f32) -> f32 {
     let v = 1.0 - u;
     let d1 = [sub(curve[1], curve[0]), sub(curve[2], curve[1]), sub(curve[3], curve[2])];
     let first = add(add(add((0.0, 0.0), d1[0], 3.0 * v * v), d1[1], 6.0 * u * v), d1[2], 3.0 * u * u);
     let (e0, e1) = (sub(d1[1], d1[0]), sub(d1[2], d1[1]));
     let second = add(add((0.0, 0.0), e0, 6.0 * v), e1, 6.0 * u);
-    let off = sub(at(curve, u), p);
     let down = dot(first, first) + dot(off, second);
     if down.abs() < 1e-9 { u } else { (u - dot(off, first) / down).clamp(0.0, 1.0) }
 }

@@ -127,12 +127,25 @@ impl Window {
         self.rows.0..self.rows.1
     }
 
-    /// The smallest rectangle with every cell for which `inside` holds, and a border of two cells.
-    pub fn round(cast: &Cast, inside: impl Fn(usize) -> bool) -> Option<Self> {
-        Window { columns: (0, cast.width), rows: (0, cast.height) }.round_within(cast, inside)
+    /// The smallest rectangle with every cell that is marked, and a border of two cells; `marks`, one for each cell.
+    pub fn round<T>(cast: &Cast, marks: &[T], is_marked: impl Fn(&T) -> bool) -> Option<Self> {
+        let (w, h) = (cast.width, cast.height);
+        let (mut i0, mut i1, mut j0, mut j1) = (w, 0, h, 0);
+        for (j, row) in marks.chunks_exact(w).enumerate() {
+            let Some(first) = row.iter().position(&is_marked) else { continue };
+            let last = row.iter().rposition(&is_marked).unwrap_or(first);
+            (i0, i1, j0, j1) = (i0.min(first), i1.max(last + 1), j0.min(j), j + 1);
+        }
+        Self::bordered(cast, (i0, i1), (j0, j1))
     }
 
-    /// The same of the cells of this one.
+    fn bordered(cast: &Cast, (i0, i1): (usize, usize), (j0, j1): (usize, usize)) -> Option<Self> {
+        let columns = (i0.saturating_sub(2), (i1 + 2).min(cast.width));
+        let rows = (j0.saturating_sub(2), (j1 + 2).min(cast.height));
+        (i0 < i1).then_some(Window { columns, rows })
+    }
+
+    /// The same of the cells of this one for which `inside` holds.
     pub fn round_within(self, cast: &Cast, inside: impl Fn(usize) -> bool) -> Option<Self> {
         let (w, h) = (cast.width, cast.height);
         let (mut i0, mut i1, mut j0, mut j1) = (w, 0, h, 0);
@@ -142,9 +155,7 @@ impl Window {
             let last = inside.next_back().unwrap_or(first);
             (i0, i1, j0, j1) = (i0.min(first), i1.max(last + 1), j0.min(j), j + 1);
         }
-        let columns = (i0.saturating_sub(2), (i1 + 2).min(w));
-        let rows = (j0.saturating_sub(2), (j1 + 2).min(h));
-        (i0 < i1).then_some(Window { columns, rows })
+        Self::bordered(cast, (i0, i1), (j0, j1))
     }
 }
 

@@ -39,7 +39,7 @@ mod wanted;
 pub use options::{FigureOptions, Labels, Palette, Style, View};
 
 use crate::body::cast::Cast;
-use crate::body::pose::Pose;
+use crate::body::pose::{DrawingNote, Pose};
 use crate::fonts::{FontError, Fonts};
 use crate::units::FigurePoint;
 use crate::words::{Words, WordsError};
@@ -103,7 +103,7 @@ impl fmt::Display for FigureError {
 impl std::error::Error for FigureError {}
 
 /// The colours of a style and palette: the mother's look, the baby's colours, those of marks and words.
-fn colours(options: &FigureOptions) -> (MotherLook, BabyColours, marks::MarkColours) {
+fn colours(pose: &Pose, options: &FigureOptions) -> (MotherLook, BabyColours, marks::MarkColours) {
     let (look, baby) = match options.style {
         Style::Soft => (
             MotherLook { style: MotherStyle::Soft, palette: MotherPalette::of(options.palette) },
@@ -117,6 +117,10 @@ fn colours(options: &FigureOptions) -> (MotherLook, BabyColours, marks::MarkColo
         heart: if soft { HEART } else { baby.ink },
         ink: if soft { BabyColours::NEUTRAL.ink } else { baby.ink },
     };
+    // A baby of whose back only the side is known is not drawn as if all were known. A stamp has no pale ink.
+    let side_only = pose.notes.iter().filter(|note| matches!(note, DrawingNote::BackSideOnly(_))).count();
+    let pale = options.style != Style::Sketch && side_only > 0 && side_only == pose.posed().count();
+    let baby = if pale { baby.paler(look.palette.paper) } else { baby };
     (look, baby, marks)
 }
 
@@ -152,7 +156,7 @@ pub fn plan(
     words: &Words,
     fonts: &Fonts,
 ) -> Result<Plan, FigureError> {
-    let (look, ..) = colours(options);
+    let (look, ..) = colours(pose, options);
     let front = in_front(pose, cast, options, &look);
     plan_with(pose, cast, options, (&front, &[]), words, fonts)
 }
@@ -198,7 +202,7 @@ pub fn figure_showing(
     words: &Words,
     fonts: &Fonts,
 ) -> Result<Scene, FigureError> {
-    let (look, colours, mark_colours) = colours(options);
+    let (look, colours, mark_colours) = colours(pose, options);
     let front = in_front(pose, cast, options, &look);
     let plan = plan_with(pose, cast, options, (&front, shown), words, fonts)?;
     let sketch = options.style == Style::Sketch;

@@ -143,7 +143,8 @@ pub fn outline(look: &MotherLook) -> Vec<Item<FigurePoint>> {
     let p = &look.palette;
     let (ink, width): (Colour, f32) = match look.style {
         MotherStyle::Soft => (p.bone_line.mix(p.ink, 0.35), 0.05),
-        MotherStyle::Line => (p.ink, 0.04),
+        // Grey, so that a bone over the head is not taken for a line of the head.
+        MotherStyle::Line => (p.ink.mix(p.paper, 0.5), 0.04),
     };
     let brim: Vec<FigurePoint> = {
         // One line from side to side over the symphysis.

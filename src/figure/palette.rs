@@ -84,6 +84,21 @@ impl BabyColours {
         ink: Colour::hex(0x1E1E1E),
     };
 
+    /// Paler, on `paper`: of what is drawn more than was felt.
+    pub fn paler(self, paper: Colour) -> Self {
+        // Lines less than skin: they stay lines.
+        const SHARES: (f32, f32) = (0.42, 0.25);
+        let pale = |colour: Colour| colour.mix(paper, SHARES.0);
+        Self {
+            skin: pale(self.skin),
+            light: pale(self.light),
+            shade: self.shade.map(pale),
+            hair: pale(self.hair),
+            blush: pale(self.blush),
+            ink: self.ink.mix(paper, SHARES.1),
+        }
+    }
+
     /// The colours of a palette.
     pub fn of(palette: Palette) -> Self {
         let Some(s) = Skin::of(palette) else { return Self::NEUTRAL };

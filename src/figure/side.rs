@@ -50,7 +50,7 @@ pub fn figure(
     fonts: &Fonts,
 ) -> Result<Scene, FigureError> {
     let options = &FigureOptions { view: View::Facing, ..options.clone() };
-    let (look, baby_colours, mark_colours) = colours(options);
+    let (look, baby_colours, mark_colours) = colours(pose, options);
     let plan = plan(pose, cut, cast, options, words, fonts)?;
     let mut items = vec![paper(plan.frame, look.palette.paper)];
     items.extend(side_mother::behind(&pose.mother, &cut.womb, &look));

@@ -11,7 +11,7 @@ use super::ribbon::distance;
 use super::rounds::capsule;
 use super::scene::{Align, Colour, FillRule, Frame, Item, Path, Role, Step, Text};
 use super::smooth;
-use crate::body::cast::Cast;
+use crate::body::cast::{Cast, is_met};
 use crate::body::curves::Ink;
 use crate::body::mother::FundusKnown;
 use crate::body::pose::{Mark, Pose, Rounds};
@@ -22,6 +22,9 @@ use crate::units::FigurePoint;
 pub const FRAME: Frame = Frame { left: -17.5, bottom: -9.5, right: 17.5, top: 38.0 };
 /// How much larger the heart is than on a picture.
 pub const HEART: f32 = 1.45;
+
+/// Radius of the ring of a limb, cm.
+const LIMB: f32 = 0.85;
 
 /// Widths of lines on paper, mm: outlines, lines within the baby, broken lines.
 const OUTLINE_MM: f32 = 0.42;
@@ -69,7 +72,7 @@ pub fn draw(
             follow(cast, &chain, if chain.kind == Kind::Outline { &mut outer } else { &mut inner });
         }
         // Where the head ends, whatever hides what: without it a curled baby is a shape, not a baby.
-        if let Some(window) = Window::round(cast, |i| cast.hit(i)) {
+        if let Some(window) = Window::round(cast, &cast.depth, |z| is_met(*z)) {
             let of_head = |i: usize| if cast.hit(i) && cast.part[i].is_head() { 0.5 } else { -0.5 };
             let fill = |first: usize, row: &mut [f32]| {
                 row.iter_mut().zip(first..).for_each(|(cell, i)| *cell = of_head(i));
@@ -96,6 +99,20 @@ pub fn draw(
     for (i, lump) in pose.lumps.iter().enumerate() {
         let ring = ellipse(flat(&[*lump])[0], 1.8, 1.7);
         items.push(group(&format!("lump-{}", i + 1), "", vec![stroke(ring, cm(BROKEN_MM), ink)]));
+    }
+    if options.labels != Labels::None {
+        for mark in &pose.marks {
+            if let Mark::Limb(baby, at) = mark {
+                let middle = FigurePoint::new(at.0.x, at.0.y);
+                let white = Item::Fill {
+                    path: ellipse(middle, LIMB + 0.3, LIMB + 0.3),
+                    colour: Colour::hex(0xFFFFFF),
+                    rule: FillRule::NonZero,
+                };
+                let ring = stroke(ellipse(middle, LIMB, LIMB), cm(BROKEN_MM), ink);
+                items.push(group(&format!("limbs-felt-{baby}-{}", items.len() + 1), "", vec![white, ring]));
+            }
+        }
     }
     let level = |half: f32, y: f32| -> Path<FigurePoint> {
         vec![Step::Move(FigurePoint::new(-half, y)), Step::Line(FigurePoint::new(half, y))]

@@ -175,7 +175,7 @@ impl Tracer<'_> {
         for (number, baby) in self.babies {
             let alone = cast::cast(baby.head_surface(), self.cast.cell);
             let alone = if self.sign < 0.0 { alone.mirrored() } else { alone };
-            let Some(window) = Window::round(&alone, |i| alone.hit(i)) else { continue };
+            let Some(window) = Window::round(&alone, &alone.depth, |z| cast::is_met(*z)) else { continue };
             let inside = |i: usize| if alone.hit(i) { 0.5 } else { -0.5 };
             let contours = grid::Tracer::default().contours(&alone, window, inside);
             let Some(outline) = contours.iter().max_by(|a, b| length(a).total_cmp(&length(b))) else {

@@ -53,7 +53,7 @@ pub fn tones(cast: &Cast, heads: &[(Frame, f32)]) -> Tones {
         let hollow = ((*shade - z) / 3.0).clamp(-0.35, 1.0);
         *shade = if is_met(*z) { (1.0 - lit) * 0.8 + hollow * 0.55 } else { 0.0 };
     }
-    let head = Window::round(cast, |i| cast.part[i].is_head() && cast.hit(i));
+    let head = Window::round(cast, &cast.part, |part| part.is_head());
     let (mut hair, mut blush) = (vec![0.0; n], vec![0.0; n]);
     for (x, y, i) in head.iter().flat_map(|head| head.rows()).flat_map(|j| cast.hits_of_row(j)) {
         let part = cast.part[i];

@@ -139,6 +139,9 @@ impl Source<'_> {
     fn marks(&self, set: Labels, out: &mut Vec<Wanted>) -> Result<(), WordsError> {
         let all = matches!(set, Labels::All | Labels::Numbered);
         let family = set == Labels::Family;
+        // Keyholes lie scattered: one name for all.
+        let mut small = self.marks.iter().filter(|mark| is_small_scar(mark));
+        let (first_small, several) = (small.next().map(|mark| mark.at), small.next().is_some());
         for (number, mark) in self.marks.iter().enumerate() {
             let (text, strong) = match mark.kind {
                 MarkKind::Heart(n) => {
@@ -149,6 +152,10 @@ impl Source<'_> {
                 }
                 MarkKind::Limb(n) if all => (self.said("label-limbs-felt", n)?, false),
                 MarkKind::Lump if all || family => (self.words.say("label-lump", &[])?, false),
+                MarkKind::Scar if several && is_small_scar(mark) && first_small != Some(mark.at) => continue,
+                MarkKind::Scar if all && several && is_small_scar(mark) => {
+                    (self.words.say("label-small-scars", &[])?, false)
+                }
                 MarkKind::Scar if all => (self.words.say("label-scar", &[])?, false),
                 MarkKind::Navel if all => (self.words.say("label-navel", &[])?, false),
                 MarkKind::Limb(_) | MarkKind::Lump | MarkKind::Scar | MarkKind::Navel => continue,
@@ -187,6 +194,10 @@ impl Source<'_> {
         if !self.pose.lumps.is_empty() {
             out.push(self.words.say("told-lump", &[])?);
         }
+        if self.pose.marks.iter().any(|mark| matches!(mark, Mark::Limb(..))) {
+            out.push(self.words.say("told-limbs", &[])?);
+        }
+        out.push(self.words.say("told-brim", &[])?);
         if let Some(k) = self.pose.fifths {
             let text = self.words.say("label-fifths", &[("fifths", &format!("{k}/5"))])?;
             out.push(self.or_unsure(text, Doubt::Fifths)?);
@@ -302,6 +313,16 @@ impl Source<'_> {
         let side = lean(self.pose);
         Wanted { targets: [reach(-1.0), reach(1.0)], ..self.at(text, middle, side) }
     }
+}
+
+/// A scar this short is small, cm: a keyhole's.
+const SMALL_SCAR: f32 = 2.5;
+
+fn is_small_scar(mark: &MarkPlace) -> bool {
+    let (line, _) = &mark.covers;
+    let (Some(a), Some(b)) = (line.first(), line.last()) else { return false };
+    let (dx, dy) = (b.x - a.x, b.y - a.y);
+    mark.kind == MarkKind::Scar && dx * dx + dy * dy < SMALL_SCAR * SMALL_SCAR
 }
 
 /// A number of cm as people write it: without a useless `.0`.

@@ -7,7 +7,7 @@
 use super::Grade;
 
 /// The day of the ledger's last change; printed on every output beside the program's version.
-pub const LEDGER_VERSION: &str = "2026-11-25";
+pub const LEDGER_VERSION: &str = "2026-11-28";
 
 /// How far a rule's source can be trusted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -67,6 +67,13 @@ pub fn svg(sheet: &Sheet, text_as: TextAs, fonts: &Fonts) -> Result<String, Writ
     if let Some(style) = writer.style()? {
         root.append(style);
     }
+    if !wordless {
+        // A page is white paper, on a dark screen too; a picture alone brings its own.
+        let mut paper = new("path");
+        paper.assign("d", format!("M0 0H{width}V{height}H0Z"));
+        paper.assign("fill", "#ffffff");
+        root.append(paper);
+    }
     root.get_children_mut().append(body.get_children_mut());
     Ok(format!("{root}\n"))
 }

@@ -2,6 +2,8 @@
 
 use super::shared::baby;
 use handspan::body::cast::{Cast, cast};
+use handspan::body::eight::{self, Near, Points};
+use handspan::body::pack::Pack;
 use handspan::body::part::Part;
 use handspan::body::pose::{self, CELL};
 use handspan::body::surface::{self, Form};
@@ -71,6 +73,40 @@ fn knots_and_plain_rays_meet_the_same() {
         // The short lists of forms leave out what could still move broad blends by a little.
         assert!(deeper <= met / 50, "{position}: of {met} cells {deeper} differ in depth");
         assert!(other <= few, "{position}: of {met} cells {other} differ in part");
+    }
+}
+
+/// Eight at once, in whatever registers this processor has and with forms passed over, are the very bits of one by one.
+#[test]
+fn eight_points_at_once_give_the_bits_of_one() {
+    for position in ["LOA", "RSP", "RMA", "LADP"] {
+        let forms = forms(position);
+        let pack = Pack::of(&forms);
+        let (mut near, mut left_out) = (Near::default(), 0);
+        // From far outside to deep inside, all round the body.
+        let points: Vec<Vec3> = (0..4000)
+            .map(|i| {
+                let (u, v, w) = (i % 16, i / 16 % 25, i / 400);
+                Vec3::new(u as f32 * 1.9 - 14.3, v as f32 * 1.6 - 7.1, w as f32 * 2.3 - 10.7)
+            })
+            .collect();
+        for points in points.chunks(8) {
+            let at = Points::of(points);
+            let (distances, parts) = eight::distance_and_near(&pack, &at, &mut near, 0.12);
+            left_out += forms.len() - near.pack.forms.len();
+            assert_eq!((distances, parts), eight::distance_and_part(&pack, &at));
+            assert_eq!(distances, eight::distance(&pack, &at));
+            assert_eq!(distances, eight::distance(&near.pack, &at));
+            for (i, p) in points.iter().enumerate() {
+                let (distance, part) = surface::distance(&forms, *p);
+                assert_eq!(distances[i].to_bits(), distance.to_bits(), "{position}, at {p:?}");
+                assert_eq!(Part::from_code(parts[i]), part, "{position}, at {p:?}");
+                let by = Vec3::new(0.02, -0.02, 0.02);
+                let moved = surface::distance(&forms, *p + by).0;
+                assert_eq!(eight::distance(&near.pack, &at.moved(by))[i], moved, "{position}, near {p:?}");
+            }
+        }
+        assert!(left_out > 200 * forms.len(), "{position}: only {left_out} forms were left out");
     }
 }
 

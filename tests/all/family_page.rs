@@ -668,6 +668,11 @@ fn syllables_are_counted() {
     }
 }
 
+/// Flesch-Kincaid grade (source: FLESCH, in readability.csv).
+pub fn school_grade(words: usize, sentences: usize, syllables: usize) -> f64 {
+    0.39 * words as f64 / sentences as f64 + 11.8 * syllables as f64 / words as f64 - 15.59
+}
+
 #[test]
 fn the_page_is_easy_to_read() {
     for case in cases() {
@@ -688,10 +693,7 @@ fn the_page_is_easy_to_read() {
                 syllable_count += list.iter().map(|w| syllables(w)).sum::<usize>();
             }
         }
-        // Flesch-Kincaid grade (source: FLESCH, in readability.csv).
-        let grade = 0.39 * word_count as f64 / sentences as f64
-            + 11.8 * syllable_count as f64 / word_count as f64
-            - 15.59;
+        let grade = school_grade(word_count, sentences, syllable_count);
         assert!(grade <= 6.0, "{}: grade {grade:.1}", case.name);
     }
 }

@@ -1,6 +1,7 @@
 //! The tape over the visits: its curves, its marks, its words; what the visits call for together; and what is refused.
 
-use super::shared::{path, read, run as program, run_in, said};
+use super::shared::{Dice, path, read, run as program, run_in, said};
+use super::words::{random_exam, write};
 use handspan::body::pose::{self, Pose};
 use handspan::clinic::Thresholds;
 use handspan::commands::{Command, Format, Growth, Outcome, Paper, Request, Source, exit, run};
@@ -9,7 +10,8 @@ use handspan::figure::growth::{self, Axes, Lay, Size, TapeKind, TapeMark};
 use handspan::figure::scene::{Align, Item, Path, Scene, Step, Text};
 use handspan::fonts::Fonts;
 use handspan::reckon::curves::{sfh_at, sfh_mean};
-use handspan::reckon::{Course, NotOne, Reckoning, Visit, course, reckon};
+use handspan::reckon::ledger::RULES;
+use handspan::reckon::{Course, Grade, NotOne, Reckoning, Visit, course, reckon};
 use handspan::report::Look;
 use handspan::units::{FigurePoint, Gestation};
 use handspan::words::Words;
@@ -407,16 +409,34 @@ fn visits_that_are_not_of_one_pregnancy_are_refused() {
 }
 
 fn sheet(visits: &[(&str, &str)], format: Format, paper: Paper) -> Outcome {
-    let growth = Growth {
-        visits: visits.iter().map(|(name, text)| Source::new(*name, *text)).collect(),
+    quiet_sheet(visits, format, paper, &[])
+}
+
+/// The sheet of some of the examples.
+pub fn example_sheet(format: Format, text_as: TextAs) -> Vec<u8> {
+    let visits = EXAMPLES.map(|name| Source::new(name, example(name))).into();
+    let mut outcome =
+        run(&Request { command: Command::Growth(wanted(visits, format, text_as)), look: Look::Plain });
+    assert_eq!((outcome.code, outcome.pages.len()), (exit::DONE, 1), "{}", outcome.notes);
+    outcome.pages.remove(0)
+}
+
+fn wanted(visits: Vec<Source>, format: Format, text_as: TextAs) -> Growth {
+    Growth {
+        visits,
         format,
-        paper,
+        paper: Paper::A4,
         lang: "en".to_owned(),
         clinic: None,
         quiet: vec![],
         width: None,
-        text_as: TextAs::Text,
-    };
+        text_as,
+    }
+}
+
+fn quiet_sheet(visits: &[(&str, &str)], format: Format, paper: Paper, quiet: &[String]) -> Outcome {
+    let visits = visits.iter().map(|(name, text)| Source::new(*name, *text)).collect();
+    let growth = Growth { paper, quiet: quiet.to_vec(), ..wanted(visits, format, TextAs::Text) };
     run(&Request { command: Command::Growth(growth), look: Look::Plain })
 }
 
@@ -502,6 +522,44 @@ fn what_cannot_wait_comes_first_and_gives_the_code() {
         sheet(&[("a.toml", &at_odds), ("b.toml", &visit("34+0", "33", ""))], Format::Svg, Paper::A4);
     assert_eq!(outcome.code, exit::CANNOT_BOTH);
     assert!(svg_words(&outcome).starts_with("At 36+0: Cannot both be right [head-and-bottom-in-one-place]"));
+}
+
+/// Whether a sheet is made or refused, what cannot wait at a visit is told, with its code; and it stands on the sheet.
+#[test]
+fn what_cannot_wait_is_hidden_by_nothing() {
+    let mut dice = Dice::new(2_811);
+    let (mut alarms, mut sheets) = (0, 0);
+    for round in 0..120 {
+        let mut exams: Vec<Exam> = (0..2).map(|_| random_exam(&mut dice)).collect();
+        if round % 4 > 0 {
+            // Of one pregnancy, as far as can be told.
+            for (at, exam) in exams.iter_mut().enumerate() {
+                exam.babies.truncate(1);
+                exam.weeks = Some(weeks(30 + 4 * at as u16, 0));
+                exam.mother.earlier_tapes = Default::default();
+                exam.read = handspan::exam::say::findings(exam);
+            }
+        }
+        let texts: Vec<String> = exams.iter().map(write).collect();
+        let visits = [("first.toml", texts[0].as_str()), ("second.toml", texts[1].as_str())];
+        let lesser = RULES.iter().filter(|rule| rule.grade.is_some_and(Grade::is_lesser));
+        let quiet: Vec<String> = lesser.map(|rule| rule.id.to_owned()).collect();
+        let outcome = quiet_sheet(&visits, Format::Svg, Paper::A4, &quiet);
+        let words = if outcome.pages.is_empty() { None } else { Some(svg_words(&outcome)) };
+        sheets += usize::from(words.is_some());
+        for exam in &exams {
+            let standing = reckon(exam, &Thresholds::default()).remarks;
+            for remark in standing.iter().filter(|remark| remark.grade == Grade::ActNow) {
+                alarms += 1;
+                assert_eq!(outcome.code, exit::ACT_NOW, "{}", outcome.notes);
+                assert!(outcome.notes.contains(&format!("Act now [{}]", remark.id)), "{}", outcome.notes);
+                let shown =
+                    words.as_ref().is_none_or(|words| words.contains(&format!("ACT NOW [{}]", remark.id)));
+                assert!(shown, "{} is not on the sheet", remark.id);
+            }
+        }
+    }
+    assert!(alarms > 60 && sheets > 60, "{alarms} alarms, {sheets} sheets");
 }
 
 #[test]

@@ -47,7 +47,7 @@ fn shipped(tag: &str) -> &'static Language {
 
 /// What a page for the family may say.
 fn is_for_families(id: &str) -> bool {
-    ["family-", "colouring-", "label-", "your-", "her-", "told-lump", "decimal-sign", "language-"]
+    ["family-", "colouring-", "label-", "your-", "her-", "told-lump", "told-limbs", "told-brim", "decimal-sign", "language-"]
         .iter()
         .any(|start| id.starts_with(start))
         // Words of the cut stand on plates alone.
@@ -262,6 +262,16 @@ fn every_example_has_its_page_in_every_language() {
     }
 }
 
+/// Letters outside braces: what is said, not the names of values.
+fn letters(text: &str) -> usize {
+    let mut depth = 0;
+    let said = |c: &char| {
+        depth += i32::from(*c == '{') - i32::from(*c == '}');
+        depth == 0 && c.is_alphabetic()
+    };
+    text.chars().filter(said).count()
+}
+
 /// Accents on every vowel, and two fifths more letters.
 fn longer(text: &str) -> String {
     let accent = |c: char| match c {
@@ -283,7 +293,7 @@ fn longer(text: &str) -> String {
         }
         out.push(accent(c));
         letters += i32::from(c.is_alphabetic());
-        if c.is_alphabetic() && letters % 2 == 0 {
+        if c.is_alphabetic() && letters % 5 < 2 {
             out.push(accent(c.to_ascii_lowercase()));
         }
     }
@@ -298,12 +308,12 @@ fn a_language_two_fifths_longer_fits_or_says_which_box_is_full() {
     for (id, text) in english.iter().filter(|(id, _)| is_for_families(id)) {
         let made = if id == "decimal-sign" { ",".to_owned() } else { longer(text) };
         if id.starts_with("family-") {
-            before += text.chars().count();
-            after += made.chars().count();
+            before += letters(text);
+            after += letters(&made);
         }
         file.push_str(&format!("{id} = {made}\n"));
     }
-    assert!(after * 100 >= before * 138, "{before} letters became {after}");
+    assert!(after * 100 >= before * 139, "{before} letters became {after}");
     let words = Words::from_text("en-XA", &file).unwrap();
     let fonts = Fonts::load().unwrap();
     let mut fitted = 0;

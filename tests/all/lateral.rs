@@ -71,7 +71,7 @@ fn the_head_lies_on_the_axis_of_the_pelvis() {
     }
 }
 
-/// The baby lies under the skin of the abdomen and before the spine, to half a cm of cartilage.
+/// The baby lies under the skin of the abdomen and before the spine, as far as the drawing of the bones is good (1 cm).
 #[test]
 fn the_baby_lies_between_spine_and_wall() {
     let mut wrong = vec![];
@@ -92,11 +92,11 @@ fn the_baby_lies_between_spine_and_wall() {
                 // Above the pubic bone and below the ribs.
                 if (3.0..30.0).contains(&p.y) {
                     let room = skin_front(&pose.mother, p.y) - z;
-                    if room < 0.6 {
+                    if room < 0.4 {
                         wrong.push(format!("{weeks} {rest}: {room:.1} cm under the skin at {:.1}", p.y));
                     }
                 }
-                if p.y > SPINE[0].0 + 1.0 && z < spine_front(p.y) - 0.5 {
+                if p.y > SPINE[0].0 + 1.0 && z < spine_front(p.y) - 0.8 {
                     wrong.push(format!(
                         "{weeks} {rest}: {:.1} cm in the spine at {:.1}",
                         spine_front(p.y) - z,

@@ -43,6 +43,22 @@ fn contrast(a: Colour, b: Colour, eyes: &Matrix) -> f32 {
     (a.max(b) + 0.05) / (a.min(b) + 0.05)
 }
 
+/// A baby that is drawn paler is paler, and its lines still stand out from its skin.
+#[test]
+fn a_paler_baby_keeps_its_lines() {
+    for palette in std::iter::once(Palette::Neutral).chain((1..=Palette::DEEPEST).map(Palette::Skin)) {
+        let (full, paper) = (BabyColours::of(palette), MotherPalette::of(palette).paper);
+        let pale = full.paler(paper);
+        for (name, eyes) in &EYES {
+            let found = contrast(pale.ink, pale.skin, eyes);
+            assert!(found >= 3.0, "{palette:?} to {name} eyes: {found}");
+            for (a, b) in [(pale.skin, full.skin), (pale.shade[2], full.shade[2]), (pale.ink, full.ink)] {
+                assert!(luminance(a, eyes) > luminance(b, eyes), "{palette:?} to {name} eyes");
+            }
+        }
+    }
+}
+
 /// What a mark can lie on.
 fn grounds(baby: &BabyColours, mother: &MotherPalette) -> Vec<Colour> {
     let mut out = vec![baby.skin, baby.light, baby.hair, mother.paper, mother.skin, mother.light];

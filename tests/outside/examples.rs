@@ -2,6 +2,7 @@
 //! SVG against our PNG; `qpdf --check` and poppler's `pdffonts` and `pdftotext` for the PDF.
 
 use super::{difference, file, run};
+use crate::growth::example_sheet;
 use handspan::commands::{
     self, Command, Draw, Format, Handout, Labels, Palette, Request, Source, Style, View,
 };
@@ -97,6 +98,28 @@ fn every_example_is_a_sound_pdf_with_its_words() {
             assert!(words.contains(side), "{path}: {side} is not read back");
         }
     }
+}
+
+#[test]
+fn the_tape_over_the_visits_is_a_sound_sheet() {
+    let svg = file("growth.svg", &example_sheet(Format::Svg, TextAs::Outlines));
+    let ours = Pixmap::decode_png(&example_sheet(Format::Png, TextAs::Text)).unwrap();
+    let theirs = svg.with_extension("rsvg.png");
+    let (width, height) = (ours.width().to_string(), ours.height().to_string());
+    let (to, from) = (theirs.to_str().unwrap(), svg.to_str().unwrap());
+    run("rsvg-convert", &["--width", &width, "--height", &height, "-o", to, from]);
+    let apart = difference(&ours, &Pixmap::load_png(&theirs).unwrap());
+    assert!(apart < 2.0, "{apart} of 255 apart");
+    let pdf = file("growth.pdf", &example_sheet(Format::Pdf, TextAs::Text));
+    let path = pdf.to_str().unwrap();
+    run("qpdf", &["--check", path]);
+    let info = run("pdfinfo", &["-struct", path]);
+    for kind in ["Table", "TR", "TH", "TD", "Figure", "H1"] {
+        let named = |line: &str| line.trim().split([' ', ':']).next() == Some(kind);
+        assert!(info.lines().any(named), "{kind}\n{info}");
+    }
+    let words = run("pdftotext", &["-layout", path, "-"]);
+    assert!(words.contains("The tape over the visits") && words.contains("her left"), "{words}");
 }
 
 /// The same exam gives the same bytes, in each format.

@@ -56,11 +56,8 @@ pub fn guide(page: &Page<'_>, landmarks: &Landmarks<'_>, words: &Words) -> Resul
     add("skin-measure", vec![Block::new(Kind::Text, words.say(how, &[])?)]);
     for (number, (name, step)) in STEPS.iter().enumerate() {
         let heading = words.say(&format!("skin-{name}"), &[("number", &(number + 1).to_string())])?;
-        let mut blocks = vec![Block::new(Kind::Heading, heading)];
-        for text in step_words(page, name, *step, landmarks, words)? {
-            blocks.push(Block::new(Kind::Text, text));
-        }
-        add(&format!("skin-{name}"), blocks);
+        let told = step_words(page, name, *step, landmarks, words)?.join(" ");
+        add(&format!("skin-{name}"), vec![Block::new(Kind::Heading, heading), Block::new(Kind::Text, told)]);
     }
     let manners = words.say("skin-manners-title", &[])?;
     add(
