@@ -384,6 +384,9 @@ pub struct Cases {
     /// How hard they are
     #[arg(long, default_value = "easy")]
     pub level: Level,
+    /// Also write cases-qti.zip, a package for learning systems (QTI 2.1)
+    #[arg(long)]
+    pub package: bool,
     /// Directory for cases.pdf, key.pdf and an exam file for each case: one that is there, or one to be made
     #[arg(short, long, value_name = "DIR")]
     pub output: PathBuf,

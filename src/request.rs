@@ -266,7 +266,8 @@ fn cases(asked: cli::Cases) -> Result<Work, String> {
         cli::Level::Hard => Level::Hard,
     };
     let paper = paper(asked.paper);
-    let cases = Cases { count: asked.count, seed: asked.seed, level, paper, lang: asked.lang };
+    let (count, seed, package) = (asked.count, asked.seed, asked.package);
+    let cases = Cases { count, seed, level, package, paper, lang: asked.lang };
     Ok(Work::One(Box::new(Request { command: Command::Cases(cases), look: look(true) }), Some(directory)))
 }
 

@@ -1013,6 +1013,12 @@ case-name = Worked by
 case-found = What was found at { $weeks } weeks
 case-charted = As the chart has it:
 case-counted = Counted: { $value }.
+# Of a package for learning systems: its name, the empty picture, and choices beside positions.
+case-package = Practice cases: the abdomen by hand
+case-blank = Her abdomen from the front, empty: her left is at the right of the picture.
+case-choice-several = Several positions fit what was found.
+case-choice-none = No position fits: at least one finding has to be felt or heard again.
+case-choice-cannot-tell = The hands cannot tell.
 case-draw = Draw the baby as you think it lies. You stand facing her: her left is at your right.
 case-questions = Questions
 case-answers = Answers
