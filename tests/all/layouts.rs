@@ -257,7 +257,9 @@ fn two_slips_stand_on_one_sheet_with_a_line_between() {
 #[test]
 fn layouts_are_listed_and_printed_and_a_file_of_ones_own_is_taken() {
     let list = said(&run(&["layouts"]));
+    let page = std::fs::read_to_string(path("layouts/README.md")).unwrap();
     for shipped in SHIPPED {
+        assert!(page.contains(&format!("\n| `{}` | ", shipped.name)), "layouts/README.md: {}", shipped.name);
         assert!(list.contains(shipped.name) && list.contains(shipped.about), "{list}");
     }
     let text = said(&run(&["layouts", "family-page"]));
