@@ -311,6 +311,24 @@ grade-follow-guidance = Follow guidance
 # Before a remark or a conclusion about one of twins.
 for-baby = Baby { $baby }: { $text }
 
+## Sides read back
+# Before anything is printed. Said from her, and from someone who faces her.
+
+outline-title = Her abdomen
+outline-description = Her abdomen, seen by someone facing her: her left is at the right of the picture.
+
+read-back-back-left = Back to HER LEFT: on your right as you face her.
+read-back-back-right = Back to HER RIGHT: on your left as you face her.
+read-back-head-left = Head on HER LEFT: on your right as you face her.
+read-back-head-right = Head on HER RIGHT: on your left as you face her.
+read-back-bottom-left = Bottom on HER LEFT: on your right as you face her.
+read-back-bottom-right = Bottom on HER RIGHT: on your left as you face her.
+read-back-limbs-left = Limbs on HER LEFT: on your right as you face her.
+read-back-limbs-right = Limbs on HER RIGHT: on your left as you face her.
+read-back-limbs-both = Limbs on BOTH her sides.
+read-back-heart-left = Heart heard on HER LEFT: on your right as you face her.
+read-back-heart-right = Heart heard on HER RIGHT: on your left as you face her.
+
 ## The chart
 # The paragraph, the handover and the slip. Abdominal findings only; never a diagnosis, never comfort.
 
