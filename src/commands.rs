@@ -16,8 +16,8 @@ mod text;
 mod tidy;
 mod vocabulary;
 
-pub use crate::figure::{Labels, Palette, Style, View};
 pub use crate::exam::edit::Edit;
+pub use crate::figure::{Labels, Palette, Style, View};
 pub use check::Check;
 pub use draw::{Draw, Format};
 pub use handout::{Handout, Paper};

@@ -10,11 +10,7 @@ use crate::words::{Words, WordsError};
 const PARTS: [&str; 5] = ["back", "head", "bottom", "limbs", "heart"];
 
 /// The sentences, in the order of the babies.
-pub fn sentences(
-    exam: &Exam,
-    conclusions: &[Conclusion],
-    words: &Words,
-) -> Result<Vec<String>, WordsError> {
+pub fn sentences(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> Result<Vec<String>, WordsError> {
     let mut out = vec![];
     for (index, baby) in exam.babies.iter().enumerate() {
         let concluded = conclusions.get(index);

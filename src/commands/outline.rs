@@ -44,12 +44,9 @@ pub fn run(source: &Source, lang: &str) -> Outcome {
         Ok((text, picture)) => {
             Outcome { text, pages: vec![picture], made: "the outline", ..Outcome::default() }
         }
-        Err(why) => Outcome {
-            notes: format!("handspan: {why}\n"),
-            why,
-            code: exit::FAILED,
-            ..Outcome::default()
-        },
+        Err(why) => {
+            Outcome { notes: format!("handspan: {why}\n"), why, code: exit::FAILED, ..Outcome::default() }
+        }
     }
 }
 
@@ -88,7 +85,9 @@ fn outline(source: &Source, words: &Words) -> Result<(String, Vec<u8>), String> 
         .filter(|(place, _)| named(place.across, place.height))
         .map(|(place, at)| Spot {
             words: place.canonical(),
-            x: share(f64::from(at.0.x - figure::FRAME.left) / f64::from(figure::FRAME.right - figure::FRAME.left)),
+            x: share(
+                f64::from(at.0.x - figure::FRAME.left) / f64::from(figure::FRAME.right - figure::FRAME.left),
+            ),
             y: share(f64::from(figure::FRAME.top - at.0.y) / height),
         })
         .collect();

@@ -49,11 +49,15 @@ pub fn run(lang: &str) -> Outcome {
     let keys: Vec<Entry> = groups
         .iter()
         .flat_map(|(group, names)| {
-            names.iter().filter_map(|name| KEYS.iter().find(|key| key.name == *name)).map(|key| entry(key, group))
+            names
+                .iter()
+                .filter_map(|name| KEYS.iter().find(|key| key.name == *name))
+                .map(|key| entry(key, group))
         })
         .collect();
     let mut messages = BTreeMap::new();
-    for id in words.ids().filter(|id| ["desk-", "group-", "grade-"].iter().any(|start| id.starts_with(start))) {
+    for id in words.ids().filter(|id| ["desk-", "group-", "grade-"].iter().any(|start| id.starts_with(start)))
+    {
         let values: Vec<(&str, &str)> = HOLES.to_vec();
         match words.say(id, &values) {
             Ok(text) => messages.insert(id.to_owned(), text),
@@ -63,7 +67,9 @@ pub fn run(lang: &str) -> Outcome {
     let out = serde_json::json!({ "lang": words.lang(), "keys": keys, "messages": messages });
     match serde_json::to_string(&out) {
         Ok(text) => Outcome { text, ..Outcome::default() },
-        Err(fault) => Outcome { notes: format!("handspan: {fault}\n"), code: exit::FAILED, ..Outcome::default() },
+        Err(fault) => {
+            Outcome { notes: format!("handspan: {fault}\n"), code: exit::FAILED, ..Outcome::default() }
+        }
     }
 }
 
@@ -91,7 +97,10 @@ fn entry(key: &'static Key, group: &'static str) -> Entry {
             .into_iter()
             .map(|row| Choice {
                 word: row.word,
-                means: (key.name == "position").then(|| Position::find(row.word)).flatten().map(Position::words),
+                means: (key.name == "position")
+                    .then(|| Position::find(row.word))
+                    .flatten()
+                    .map(Position::words),
             })
             .collect(),
         form: key.form,

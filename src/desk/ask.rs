@@ -110,12 +110,9 @@ pub fn answer(question: &[u8]) -> Vec<u8> {
     let request = serde_json::from_slice(question).map_err(|fault| fault.to_string()).and_then(request);
     framed(&match request {
         Ok(request) => commands::run(&request),
-        Err(why) => Outcome {
-            notes: format!("handspan: {why}\n"),
-            why,
-            code: exit::FAILED,
-            ..Outcome::default()
-        },
+        Err(why) => {
+            Outcome { notes: format!("handspan: {why}\n"), why, code: exit::FAILED, ..Outcome::default() }
+        }
     })
 }
 
@@ -199,12 +196,8 @@ fn source(given: Given) -> Source {
 const FORMATS: [(&str, Format); 3] = [("svg", Format::Svg), ("png", Format::Png), ("pdf", Format::Pdf)];
 const STYLES: [(&str, Style); 3] = [("soft", Style::Soft), ("line", Style::Line), ("sketch", Style::Sketch)];
 const VIEWS: [(&str, View); 2] = [("facing", View::Facing), ("hers", View::Hers)];
-const LABELS: [(&str, Labels); 4] = [
-    ("none", Labels::None),
-    ("few", Labels::Few),
-    ("all", Labels::All),
-    ("numbered", Labels::Numbered),
-];
+const LABELS: [(&str, Labels); 4] =
+    [("none", Labels::None), ("few", Labels::Few), ("all", Labels::All), ("numbered", Labels::Numbered)];
 const PAPERS: [(&str, Paper); 2] = [("a4", Paper::A4), ("letter", Paper::Letter)];
 const FORMS: [(&str, Form); 4] = [
     ("text", Form::Text),

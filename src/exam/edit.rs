@@ -71,8 +71,8 @@ pub fn edit(text: &str, edits: &[Edit]) -> Result<String, String> {
 /// An exam as a file of its own.
 pub fn file_of(exam: &Exam) -> Result<String, String> {
     let dates = exam.dates;
-    let dated = dates.visit.is_some()
-        && (dates.due.is_some() || dates.last_period.is_some() || dates.scan.is_some());
+    let dated =
+        dates.visit.is_some() && (dates.due.is_some() || dates.last_period.is_some() || dates.scan.is_some());
     let mut edits: Vec<Edit> = vec![];
     let mut add = |key: &str, words: String| {
         let listed = Stands::find(key).is_ok_and(|stands| stands.key.list);
@@ -242,7 +242,8 @@ fn column(table: &Table) -> Option<usize> {
 
 /// The decor of the first heading of a file.
 fn first_heading(file: &mut DocumentMut) -> Option<&mut toml_edit::Decor> {
-    let (_, item) = file.as_table_mut().iter_mut().find(|(_, item)| item.is_table() || item.is_array_of_tables())?;
+    let (_, item) =
+        file.as_table_mut().iter_mut().find(|(_, item)| item.is_table() || item.is_array_of_tables())?;
     heading(item)
 }
 
@@ -274,7 +275,9 @@ fn open_mother(file: &mut DocumentMut) {
         decor.set_prefix("\n");
     }
     file.insert("mother", Item::Table(mother));
-    if let Some((own, baby)) = file.get("baby").is_some_and(|baby| !baby.is_value()).then(|| file.remove_entry("baby")).flatten() {
+    if let Some((own, baby)) =
+        file.get("baby").is_some_and(|baby| !baby.is_value()).then(|| file.remove_entry("baby")).flatten()
+    {
         file.insert_formatted(&own, baby);
     }
 }
@@ -435,10 +438,7 @@ mod tests {
         let text = "# A visit.\nweeks = \"37+0\"  # by scan\n\n[mother]\nmovements     = \"usual\"\n# measured twice\n\
                     fundal-height = \"35 cm\" # tape\n\n[baby]\nback = \"left\"\n";
         assert_eq!(edited(text, &[]), text);
-        assert_eq!(
-            edited(text, &[("mother.fundal-height", &["36 cm"])]),
-            text.replace("35 cm", "36 cm")
-        );
+        assert_eq!(edited(text, &[("mother.fundal-height", &["36 cm"])]), text.replace("35 cm", "36 cm"));
         assert_eq!(
             edited(text, &[("mother.pulse", &["80"])]),
             text.replace("\n# measured", "\npulse         = 80\n# measured")
@@ -448,17 +448,20 @@ mod tests {
             "# A visit.\nweeks = \"37+0\"  # by scan\n\n[mother]\nmovements     = \"usual\"\n# measured twice\n\n[baby]\n\
              back = \"left\"\n"
         );
+        assert_eq!(edited(text, &[("weeks", &[])]), text.replace("weeks = \"37+0\"  # by scan\n", ""));
         assert_eq!(
-            edited(text, &[("weeks", &[])]),
-            text.replace("weeks = \"37+0\"  # by scan\n", "")
+            edited(&text.replace('\n', "\r\n"), &[("weeks", &["38+0"])]),
+            text.replace("37+0", "38+0").replace('\n', "\r\n")
         );
-        assert_eq!(edited(&text.replace('\n', "\r\n"), &[("weeks", &["38+0"])]), text.replace("37+0", "38+0").replace('\n', "\r\n"));
     }
 
     #[test]
     fn what_opens_a_file_stays_at_its_top() {
         let text = "# A visit.\n[baby]\nback = \"left\"\n";
-        assert_eq!(edited(text, &[("weeks", &["30+0"])]), "# A visit.\nweeks = \"30+0\"\n\n[baby]\nback = \"left\"\n");
+        assert_eq!(
+            edited(text, &[("weeks", &["30+0"])]),
+            "# A visit.\nweeks = \"30+0\"\n\n[baby]\nback = \"left\"\n"
+        );
         assert_eq!(
             edited(text, &[("mother.movements", &["usual"])]),
             "# A visit.\n[mother]\nmovements = \"usual\"\n\n[baby]\nback = \"left\"\n"
@@ -470,7 +473,10 @@ mod tests {
         let two = edited("[baby]\nback = \"left\"\n", &[("baby.2.back", &["right"])]);
         assert_eq!(two, "[[baby]]\nback = \"left\"\n\n[[baby]]\nback = \"right\"\n");
         assert_eq!(edited(&two, &[("baby.2", &[])]), "[[baby]]\nback = \"left\"\n");
-        let inline = edited("baby = [{ back = \"left\" }, { head = \"fundus\" }]\n", &[("baby.2.back", &["right"]), ("baby.1.back", &[])]);
+        let inline = edited(
+            "baby = [{ back = \"left\" }, { head = \"fundus\" }]\n",
+            &[("baby.2.back", &["right"]), ("baby.1.back", &[])],
+        );
         assert_eq!(inline, "baby = [{  }, { head = \"fundus\" , back = \"right\"}]\n");
     }
 

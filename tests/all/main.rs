@@ -7,6 +7,7 @@ mod bytes;
 mod cast;
 mod check;
 mod dates;
+mod desk;
 mod documents;
 mod examples;
 mod family_page;
