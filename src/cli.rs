@@ -31,6 +31,8 @@ pub enum Command {
     Note(Note),
     /// Make a sheet of teaching figures
     Plate(Plate),
+    /// Open the page for the browser, which works offline, or write it with -o
+    Desk(Desk),
     /// List the words of an exam file, and the abbreviations of shorthand
     Words,
     /// Rewrite an exam file in the words that are printed; comments and order stay
@@ -39,6 +41,17 @@ pub enum Command {
     Schema,
     /// List the rules of the reckoning, with their sources
     Rules(Rules),
+}
+
+/// `desk`
+#[derive(Args)]
+pub struct Desk {
+    /// File to write, ending in .html; left out: the page is opened in the browser
+    #[arg(short, long, value_name = "FILE")]
+    pub output: Option<PathBuf>,
+    /// Replace a file that is there
+    #[arg(long)]
+    pub force: bool,
 }
 
 /// `rules`

@@ -8,6 +8,7 @@ mod listing;
 mod load;
 mod note;
 mod outline;
+mod page;
 mod picture;
 mod plate;
 mod read_back;
@@ -122,6 +123,8 @@ pub enum Command {
         /// Language tag.
         lang: String,
     },
+    /// The page for the browser.
+    Page,
     /// Every key with its words and states as JSON, and the words of the page.
     Vocabulary {
         /// Language tag.
@@ -185,6 +188,7 @@ pub fn run(request: &Request) -> Outcome {
         Command::File { exam } => text::file(exam, request.look),
         Command::Outline { exam, lang } => outline::run(exam, lang),
         Command::ReadBack { exam, lang } => read_back::run(exam, lang, request.look),
+        Command::Page => page::run(),
         Command::Vocabulary { lang } => vocabulary::run(lang),
         Command::Schema => match crate::exam::schema::text() {
             Ok(text) => Outcome { text, ..Outcome::default() },

@@ -748,6 +748,7 @@ desk-known-by = How it is known
 desk-by-hand = by hand
 desk-by-scan = by scan
 desk-by-vaginal = by vaginal examination
+desk-scan-weeks = Weeks at the scan
 desk-expected = Expected: { $value }.
 desk-suggested = Did you mean { $value }?
 desk-remove = Take out { $value }

@@ -227,20 +227,29 @@ function statesOf(entry, parts, write) {
     el('option', { value: 'scan' }, say('desk-by-scan')),
     el('option', { value: 'vaginal examination' }, say('desk-by-vaginal')),
   );
+  const when = el('input', {
+    type: 'text',
+    class: 'when',
+    'aria-label': say('desk-scan-weeks'),
+    placeholder: say('desk-scan-weeks'),
+    onchange: () => write({ known: `scan ${when.value.trim()}`.trim() }),
+  });
   return {
-    element: el('div', { class: 'states' }, ...buttons, reason, unsure, known, clear),
+    element: el('div', { class: 'states' }, ...buttons, reason, unsure, known, when, clear),
     show({ values, state, reason: why, unsure: doubt, known: by }) {
       names.forEach((name, at) => buttons[at].setAttribute('aria-pressed', String(state === name)));
       reason.hidden = state !== 'could not tell';
       if (document.activeElement !== reason) reason.value = why;
       unsure.hidden = known.hidden = !values.length;
       unsure.setAttribute('aria-pressed', String(doubt));
-      if (by && ![...known.options].some((option) => option.value === by)) known.append(el('option', { value: by }, by));
-      known.value = by;
+      known.value = by.startsWith('scan') ? 'scan' : by;
+      when.hidden = !values.length || known.value !== 'scan';
+      if (document.activeElement !== when) when.value = by.replace(/^scan ?/, '');
       clear.hidden = !values.length && !state;
     },
     clear() {
       reason.value = '';
+      when.value = '';
     },
   };
 }

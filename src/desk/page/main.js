@@ -60,6 +60,7 @@ async function start() {
   wire();
   document.title = say('desk-title');
   document.documentElement.classList.add('ready');
+  performance.mark('ready');
   byId('needs').remove();
 }
 
