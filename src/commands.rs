@@ -125,6 +125,8 @@ pub enum Command {
     },
     /// The page for the browser.
     Page,
+    /// The bundled letters, upright and strong, for the page.
+    Letters,
     /// Every key with its words and states as JSON, and the words of the page.
     Vocabulary {
         /// Language tag.
@@ -189,6 +191,7 @@ pub fn run(request: &Request) -> Outcome {
         Command::Outline { exam, lang } => outline::run(exam, lang),
         Command::ReadBack { exam, lang } => read_back::run(exam, lang, request.look),
         Command::Page => page::run(),
+        Command::Letters => page::letters(),
         Command::Vocabulary { lang } => vocabulary::run(lang),
         Command::Schema => match crate::exam::schema::text() {
             Ok(text) => Outcome { text, ..Outcome::default() },

@@ -1,6 +1,8 @@
-//! `desk`. In: nothing. Out: the page for the browser, when this program was built with it; else the one command that makes it.
+//! `desk`. In: nothing. Out: the page for the browser, when this program was built with it; else the one command that makes it;
+//! and the letters it is set in.
 
 use super::{Outcome, exit};
+use crate::fonts::Face;
 
 /// The page, as `src/desk/build` left it.
 #[cfg(feature = "desk")]
@@ -16,7 +18,9 @@ target/desk/handspan.html, one file for any browser; to have it in the program, 
 /// The page.
 pub fn run() -> Outcome {
     match PAGE {
-        Some(page) => Outcome { pages: vec![page.to_vec()], made: "the page for the browser", ..Outcome::default() },
+        Some(page) => {
+            Outcome { pages: vec![page.to_vec()], made: "the page for the browser", ..Outcome::default() }
+        }
         None => Outcome {
             notes: format!("handspan: {WITHOUT}\n"),
             why: WITHOUT.to_owned(),
@@ -24,4 +28,10 @@ pub fn run() -> Outcome {
             ..Outcome::default()
         },
     }
+}
+
+/// Two font files: upright, and strong.
+pub fn letters() -> Outcome {
+    let pages = [Face::Regular, Face::SemiBold].map(|face| face.bytes().to_vec()).to_vec();
+    Outcome { pages, made: "the letters", ..Outcome::default() }
 }

@@ -73,6 +73,7 @@ enum Ask {
     Vocabulary {
         lang: Option<String>,
     },
+    Letters {},
 }
 
 /// An exam: the text of a file, or a line of shorthand.
@@ -181,6 +182,7 @@ fn request(ask: Ask) -> Result<Request, String> {
         Ask::File { exam } => Command::File { exam: source(exam) },
         Ask::Outline { exam, lang: tag } => Command::Outline { exam: source(exam), lang: lang(tag) },
         Ask::ReadBack { exam, lang: tag } => Command::ReadBack { exam: source(exam), lang: lang(tag) },
+        Ask::Letters {} => Command::Letters,
         Ask::Vocabulary { lang: tag } => Command::Vocabulary { lang: lang(tag) },
     };
     Ok(Request { command, look: Look::Plain })

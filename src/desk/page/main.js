@@ -7,7 +7,7 @@ import { mishap, prepareIdle, prepareSession, prepareSettings } from './session.
 import { offer, showTaking } from './take.js';
 import { prepareTeaching } from './teach.js';
 import { showFindings, showPicture } from './view.js';
-import { el, learn, say } from './words.js';
+import { dress, el, learn, say } from './words.js';
 
 const byId = (id) => document.getElementById(id);
 
@@ -52,6 +52,7 @@ async function start() {
   if (!window.WebAssembly || !window.DecompressionStream || !window.HTMLDialogElement) return;
   await unpack();
   learn('en');
+  dress();
   build(byId('form'));
   prepareSession();
   prepareIdle();

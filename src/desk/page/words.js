@@ -13,6 +13,12 @@ export function learn(lang) {
   for (const at of document.querySelectorAll('[data-name]')) at.setAttribute('aria-label', say(at.dataset.name));
 }
 
+/** Set the page in the letters of the pictures. */
+export function dress() {
+  const [upright, strong] = ask({ command: 'letters' }).pages;
+  for (const [bytes, weight] of [[upright, '400'], [strong, '600 700']]) document.fonts.add(new FontFace('Source Sans 3', bytes, { weight }));
+}
+
 /** The message `id` with its values; a missing one is a fault of the page. */
 export function say(id, values = {}) {
   const text = vocabulary.messages[id];
