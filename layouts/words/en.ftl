@@ -738,6 +738,7 @@ desk-hint-tape = From the upper border of the pubic bone to the top of the womb,
 desk-step-wrote = In your own words
 desk-hint-wrote = What you conclude yourself. It is held against the findings; alone, it is enough for a picture.
 
+desk-steps = Steps of the examination
 desk-more = More to record
 desk-from-dates = From dates instead
 desk-not-examined = not examined
@@ -906,6 +907,7 @@ desk-palette = Skin
 desk-palette-neutral = ink wash
 
 desk-take = Take away
+desk-take-all = Everything else to take away
 desk-take-print = Print the family page
 desk-take-print-hint = the sides are read back first
 desk-take-page = Family page

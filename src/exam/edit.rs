@@ -230,14 +230,17 @@ fn put_in(table: &mut Table, key: &Key, mut value: Value) {
     }
 }
 
-/// The column at which every `=` of a table stands, if they stand in one.
+/// The column at which every `=` of a table stands, where someone has set them so: some key is followed by several spaces.
 fn column(table: &Table) -> Option<usize> {
-    let mut columns = table.iter().filter(|(_, item)| item.is_value()).filter_map(|(name, _)| {
+    let own = |name: &str| {
         let suffix = table.key(name)?.leaf_decor().suffix().and_then(|raw| raw.as_str()).unwrap_or(" ");
-        Some(name.len() + suffix.len())
-    });
-    let first = columns.next()?;
-    columns.all(|column| column == first).then_some(first)
+        Some((name.len() + suffix.len(), suffix.len()))
+    };
+    let columns: Vec<(usize, usize)> =
+        table.iter().filter(|(_, item)| item.is_value()).filter_map(|(name, _)| own(name)).collect();
+    let (first, _) = *columns.first()?;
+    let set = columns.iter().any(|(_, spaces)| *spaces > 1);
+    (set && columns.iter().all(|(column, _)| *column == first)).then_some(first)
 }
 
 /// The decor of the first heading of a file.

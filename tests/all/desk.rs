@@ -85,6 +85,14 @@ fn what_cannot_be_asked_is_refused() {
     assert!(String::from_utf8_lossy(&desk::answer(b"\xff{")).contains("\"code\":2"));
 }
 
+/// An exam without the order in which its findings were written: a file that is made has the order of the hands, and its
+/// note in a place of its own.
+fn unordered(mut exam: handspan::exam::Exam) -> handspan::exam::Exam {
+    exam.read.retain(|(key, _)| key != "note");
+    exam.read.sort();
+    exam
+}
+
 #[test]
 fn an_exam_typed_finding_by_finding_is_the_same_exam() {
     let mut dice = Dice::new(20_260_314);
@@ -94,8 +102,7 @@ fn an_exam_typed_finding_by_finding_is_the_same_exam() {
     for text in texts {
         let exam = read(&text);
         let file = handspan::exam::edit::file_of(&exam).expect("a file");
-        let again = read(&file);
-        assert_eq!(again, exam, "{text}\n{file}");
+        assert_eq!(unordered(read(&file)), unordered(exam), "{text}\n{file}");
     }
 }
 
@@ -107,7 +114,7 @@ fn lines_of_shorthand_become_files_that_read_the_same() {
         let reading = handspan::exam::shorthand::read("line", line);
         let Some(exam) = reading.exam else { continue };
         let out = run(Command::File { exam: Source::line("line", line) });
-        assert_eq!(read(&out.text), exam, "{line}\n{}", out.text);
+        assert_eq!(unordered(read(&out.text)), unordered(exam), "{line}\n{}", out.text);
         read_lines += 1;
     }
     assert!(read_lines > 100, "{read_lines} lines");

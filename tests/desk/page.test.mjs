@@ -89,7 +89,7 @@ test('printing prints the family page and nothing else', async () => {
   await page.emulateMedia({ media: 'print' });
   await page.evaluate(() => (window.print = () => (window.shown = [...document.body.children].filter((own) => getComputedStyle(own).display !== 'none').map((own) => own.id))));
   await page.emulateMedia({ media: 'screen' });
-  await page.locator('[data-take=print]').click();
+  await page.locator('#print').click();
   await page.evaluate(() => {
     const old = window.print;
     window.print = () => (old(), (window.width = document.getElementById('printed').naturalWidth));

@@ -35,9 +35,20 @@ const BACKS = [
 const fields = new Map();
 let unique = 0;
 
-/** Build the form into `root`. */
-export function build(root) {
+/** How a finding may be known otherwise than by hand: asked for these only. */
+const KNOWN = ['breech', 'head', 'back', 'limbs', 'attitude', 'legs', 'placenta', 'water', 'lumps', 'lie', 'presentation', 'position'];
+
+/** Build the form into `root`, and the way to each step into `steps`. */
+export function build(root, steps) {
   root.replaceChildren(...STEPS.map(step));
+  const links = STEPS.map(({ id }) => el('a', { href: `#at-${id}` }, say(`desk-step-${id}`)));
+  steps.replaceChildren(...links);
+  fields.set('steps', {
+    show() {
+      STEPS.forEach(({ keys, more }, at) => links[at].classList.toggle('done', [...keys, ...more].some((name) => exam.read[path(key(name))])));
+    },
+    clear() {},
+  });
 }
 
 /** Show what was read. */
@@ -240,7 +251,8 @@ function statesOf(entry, parts, write) {
       names.forEach((name, at) => buttons[at].setAttribute('aria-pressed', String(state === name)));
       reason.hidden = state !== 'could not tell';
       if (document.activeElement !== reason) reason.value = why;
-      unsure.hidden = known.hidden = !values.length;
+      unsure.hidden = !values.length;
+      known.hidden = !values.length || !(KNOWN.includes(entry.name) || by);
       unsure.setAttribute('aria-pressed', String(doubt));
       known.value = by.startsWith('scan') ? 'scan' : by;
       when.hidden = !values.length || known.value !== 'scan';
@@ -529,7 +541,10 @@ function place(entry, id, set) {
     if (extra.includes(value)) return set(chosen.includes(value) ? [] : [value]);
     return pick(side, value === level ? '' : value);
   });
-  const text = typed(entry, id, set);
+  const fossa = (value) => /^(left|right) iliac fossa$/.test(value);
+  const isPlain = (value) => fossa(value) || extra.includes(value) || value.split(', ').every((part, at, all) => (SIDES.includes(part) && at === 0) || (LEVELS.includes(part) && at === all.length - 1));
+  // What stands on the chips or the outline need not stand in the field as well.
+  const text = typed(entry, id, (values) => set(entry.list ? [...chosen.filter(isPlain), ...values] : values));
   function show() {
     for (const [own, now] of [[sides, side], [levels, level]]) {
       for (const button of own.children) {
@@ -546,10 +561,9 @@ function place(entry, id, set) {
       const last = values.at(-1) ?? '';
       const known = [...SIDES].sort((a, b) => b.length - a.length).find((own) => last === own || last.startsWith(`${own}, `) || last === `${own} iliac fossa`);
       const rest = known ? last.slice(known.length).replace(/^,? /, '') : last;
-      const plain = !rest || LEVELS.includes(rest);
-      [side, level] = plain ? [known ?? '', rest] : ['', ''];
+      [side, level] = isPlain(last) && !extra.includes(last) ? [known ?? '', rest] : ['', ''];
       field.choose(values);
-      text.show(values);
+      text.show(values.filter((value) => !isPlain(value)));
       show();
     },
     clear() {

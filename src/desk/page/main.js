@@ -53,7 +53,7 @@ async function start() {
   await unpack();
   learn('en');
   dress();
-  build(byId('form'));
+  build(byId('form'), byId('steps'));
   prepareSession();
   prepareIdle();
   prepareTeaching();

@@ -75,7 +75,7 @@ function toggle(id, is, flip) {
   dials.push({
     show() {
       button.setAttribute('aria-pressed', String(is()));
-      button.disabled = id.startsWith('desk-head') && across();
+      button.disabled = id.startsWith('desk-head-') && across();
     },
   });
   return button;
