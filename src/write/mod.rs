@@ -1,11 +1,12 @@
-//! Files. In: a finished `Sheet`. Out: the bytes of an SVG, a PNG or a PDF; the same sheet gives the same bytes.
+//! Files. In: a finished `Sheet`, or several for a PDF. Out: the bytes of an SVG, a PNG or a PDF; the same sheet gives the
+//! same bytes.
 
 mod pdf;
 mod png;
 mod svg;
 mod tags;
 
-pub use pdf::pdf;
+pub use pdf::{pdf, pdf_pages};
 pub use png::png;
 pub use svg::{TextAs, svg};
 

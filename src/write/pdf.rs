@@ -1,6 +1,6 @@
-//! PDF. In: a sheet. Out: one page with vector paths, real text in embedded subset fonts, and tags.
+//! PDF. In: sheets. Out: a page for each, with vector paths, real text in embedded subset fonts, and tags.
 //!
-//! Everything is drawn straight to page operations; ids and dates are fixed, so that the same sheet gives the
+//! Everything is drawn straight to page operations; ids and dates are fixed, so that the same sheets give the
 //! same bytes.
 
 use super::WriteError;
@@ -24,17 +24,25 @@ const PT_PER_MM: f32 = 72.0 / 25.4;
 /// How hard streams are compressed, 1 to 9.
 const STRENGTH: u32 = 4;
 
-/// The sheet as a PDF file.
+/// The sheet as a PDF file of one page.
 pub fn pdf(sheet: &Sheet, fonts: &Fonts) -> Result<Vec<u8>, WriteError> {
+    pdf_pages(std::slice::from_ref(sheet), fonts)
+}
+
+/// The sheets as one PDF file, a page each in their order; title, language and description are those of the first.
+pub fn pdf_pages(sheets: &[Sheet], fonts: &Fonts) -> Result<Vec<u8>, WriteError> {
     let refused = |reason: String| WriteError::Refused { what: "PDF", reason };
-    let shaped = Shaped::of(sheet, fonts)?;
-    let mut pdf = PdfDocument::new(&sheet.title);
+    let first = sheets.first().ok_or_else(|| refused("it has no page".to_owned()))?;
+    let shaped = Shaped::of(sheets, fonts)?;
+    let mut pdf = PdfDocument::new(&first.title);
     for (face, used) in &shaped.used {
         pdf.resources.fonts.map.insert(font_id(*face), embedded(*face, used)?);
     }
-    let mut page = Page::new(sheet, &shaped);
-    page.draw(sheet);
-    pdf.pages.push(PdfPage::new(Mm(sheet.width_mm), Mm(sheet.height_mm), page.ops));
+    for sheet in sheets {
+        let mut page = Page::new(sheet, &first.lang, &shaped);
+        page.draw(sheet);
+        pdf.pages.push(PdfPage::new(Mm(sheet.width_mm), Mm(sheet.height_mm), page.ops));
+    }
 
     let mut warnings = vec![];
     let options = PdfSaveOptions { optimize: false, image_optimization: None, ..Default::default() };
@@ -42,7 +50,7 @@ pub fn pdf(sheet: &Sheet, fonts: &Fonts) -> Result<Vec<u8>, WriteError> {
     if let Some(warning) = warnings.first() {
         return Err(refused(warning.msg.clone()));
     }
-    tags::finish(&mut doc, sheet).map_err(|e| refused(e.to_string()))?;
+    tags::finish(&mut doc, first, sheets).map_err(|e| refused(e.to_string()))?;
     compress(&mut doc).map_err(|e| refused(e.to_string()))?;
     let mut bytes = vec![];
     doc.save_to(&mut bytes).map_err(|e| refused(e.to_string()))?;
@@ -67,14 +75,14 @@ fn compress(doc: &mut lopdf::Document) -> std::io::Result<()> {
     Ok(())
 }
 
-/// Every text of a sheet as glyphs, and what is needed to embed their faces.
+/// Every text of the sheets as glyphs, and what is needed to embed their faces.
 struct Shaped {
     /// Glyphs of a face and a text.
     runs: BTreeMap<(Face, String), Vec<Glyph>>,
     used: BTreeMap<Face, Used>,
 }
 
-/// The glyphs of a face that a sheet uses.
+/// The glyphs of a face that the sheets use.
 #[derive(Default)]
 struct Used {
     /// Each glyph and the characters it is read back as.
@@ -85,9 +93,9 @@ struct Used {
 }
 
 impl Shaped {
-    fn of(sheet: &Sheet, fonts: &Fonts) -> Result<Self, WriteError> {
+    fn of(sheets: &[Sheet], fonts: &Fonts) -> Result<Self, WriteError> {
         let mut shaped = Self { runs: BTreeMap::new(), used: BTreeMap::new() };
-        for element in &sheet.elements {
+        for element in sheets.iter().flat_map(|sheet| &sheet.elements) {
             shaped.add(&element.items, fonts)?;
         }
         for (face, used) in &mut shaped.used {
@@ -158,6 +166,7 @@ fn subset_tag(bytes: &[u8]) -> String {
 /// The operations of a page, with the state that is set.
 struct Page<'a> {
     height_mm: f32,
+    /// The language of the file.
     lang: &'a str,
     shaped: &'a Shaped,
     ops: Vec<Op>,
@@ -168,8 +177,8 @@ struct Page<'a> {
 }
 
 impl<'a> Page<'a> {
-    fn new(sheet: &'a Sheet, shaped: &'a Shaped) -> Self {
-        let (height_mm, lang) = (sheet.height_mm, sheet.lang.as_str());
+    fn new(sheet: &Sheet, lang: &'a str, shaped: &'a Shaped) -> Self {
+        let height_mm = sheet.height_mm;
         Self { height_mm, lang, shaped, ops: vec![], fill: None, stroke: None, width: None, dashed: false }
     }
 

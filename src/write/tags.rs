@@ -1,4 +1,4 @@
-//! What makes a PDF readable by ear, and always the same. In: the drawn document and its sheet. Out: the same
+//! What makes a PDF readable by ear, and always the same. In: the drawn document and its sheets. Out: the same
 //! document with a structure tree, language, title, version and fixed ids.
 
 use super::pdf::utf16;
@@ -19,28 +19,33 @@ pub(super) fn mark(tag: &Tag) -> &'static str {
     }
 }
 
-/// Adds tags, language and title; sets version, information and ids.
-pub(super) fn finish(doc: &mut Document, sheet: &Sheet) -> Result<(), lopdf::Error> {
+/// Adds tags, language and title; sets version, information and ids. `first` is the first of `sheets`, the pages.
+pub(super) fn finish(doc: &mut Document, first: &Sheet, sheets: &[Sheet]) -> Result<(), lopdf::Error> {
     doc.version = "1.7".to_owned();
-    let page = doc.page_iter().next().ok_or(lopdf::Error::PageNumberNotFound(1))?;
-    let tree = structure(doc, sheet, page);
-    let metadata = doc.add_object(metadata(sheet));
-    let page_dict = doc.get_object_mut(page)?.as_dict_mut()?;
-    page_dict.set("StructParents", 0);
-    page_dict.set("Tabs", "S");
-    page_dict.remove(b"Annots");
+    let pages: Vec<ObjectId> = doc.page_iter().collect();
+    if pages.len() != sheets.len() {
+        return Err(lopdf::Error::PageNumberNotFound(sheets.len() as u32));
+    }
+    let tree = structure(doc, sheets, &pages);
+    let metadata = doc.add_object(metadata(first));
+    for (number, page) in pages.iter().enumerate() {
+        let page_dict = doc.get_object_mut(*page)?.as_dict_mut()?;
+        page_dict.set("StructParents", number as i64);
+        page_dict.set("Tabs", "S");
+        page_dict.remove(b"Annots");
+    }
     let catalog = doc.catalog_mut()?;
     catalog.set("StructTreeRoot", tree);
     catalog.set("Metadata", metadata);
     catalog.set("MarkInfo", dictionary! { "Marked" => true });
-    catalog.set("Lang", string(&sheet.lang));
+    catalog.set("Lang", string(&first.lang));
     catalog.set("ViewerPreferences", dictionary! { "DisplayDocTitle" => true });
 
     // No dates: the same exam gives the same bytes on every day.
     let program = concat!("handspan ", env!("CARGO_PKG_VERSION"));
     let info = dictionary! {
-        "Title" => string(&sheet.title),
-        "Subject" => string(&sheet.description),
+        "Title" => string(&first.title),
+        "Subject" => string(&first.description),
         "Creator" => string(program),
         "Producer" => string(program),
     };
@@ -49,18 +54,46 @@ pub(super) fn finish(doc: &mut Document, sheet: &Sheet) -> Result<(), lopdf::Err
         doc.objects.remove(&old);
     }
     doc.trailer.set("Info", info);
-    let content = doc.get_page_content(page);
-    let id = digest(&[sheet.title.as_bytes(), sheet.lang.as_bytes(), &content]).to_be_bytes().to_vec();
-    let id = Object::String(id, StringFormat::Hexadecimal);
+    let contents: Vec<Vec<u8>> = pages.iter().map(|page| doc.get_page_content(*page)).collect();
+    let mut parts: Vec<&[u8]> = vec![first.title.as_bytes(), first.lang.as_bytes()];
+    parts.extend(contents.iter().map(Vec::as_slice));
+    let id = Object::String(digest(&parts).to_be_bytes().to_vec(), StringFormat::Hexadecimal);
     doc.trailer.set("ID", Object::Array(vec![id.clone(), id]));
     Ok(())
 }
 
-/// The structure tree: a document of headings, paragraphs, lists and figures in reading order.
-fn structure(doc: &mut Document, sheet: &Sheet, page: ObjectId) -> ObjectId {
+/// The structure tree: a document of headings, paragraphs, lists and figures in reading order, page after page.
+fn structure(doc: &mut Document, sheets: &[Sheet], pages: &[ObjectId]) -> ObjectId {
     let root = doc.new_object_id();
     let document = doc.new_object_id();
     let mut kids: Vec<Object> = vec![];
+    let mut nums: Vec<Object> = vec![];
+    for (number, (sheet, page)) in sheets.iter().zip(pages).enumerate() {
+        let parents = page_structure(doc, sheet, *page, document, &mut kids);
+        let of_page = doc.add_object(Object::Array(parents));
+        nums.extend([(number as i64).into(), of_page.into()]);
+    }
+    doc.set_object(document, node("Document", root, kids));
+    doc.set_object(
+        root,
+        dictionary! {
+            "Type" => "StructTreeRoot",
+            "K" => document,
+            "ParentTree" => dictionary! { "Nums" => nums },
+            "ParentTreeNextKey" => sheets.len() as i64,
+        },
+    );
+    root
+}
+
+/// Adds the elements of a page to the `kids` of the document; the holder of each of the page's marks.
+fn page_structure(
+    doc: &mut Document,
+    sheet: &Sheet,
+    page: ObjectId,
+    document: ObjectId,
+    kids: &mut Vec<Object>,
+) -> Vec<Object> {
     let mut parents: Vec<Object> = vec![];
     // The list that is open: its number, its object, its points.
     let mut open: Option<(usize, ObjectId, Vec<Object>)> = None;
@@ -76,7 +109,7 @@ fn structure(doc: &mut Document, sheet: &Sheet, page: ObjectId) -> ObjectId {
         };
         if let Tag::Item { list } = element.tag {
             if open.as_ref().is_none_or(|(which, _, _)| *which != list) {
-                close(doc, document, open.take(), &mut kids);
+                close(doc, document, open.take(), kids);
                 open = Some((list, doc.new_object_id(), vec![]));
             }
             if let Some((_, whole, points)) = &mut open {
@@ -88,7 +121,7 @@ fn structure(doc: &mut Document, sheet: &Sheet, page: ObjectId) -> ObjectId {
             }
             continue;
         }
-        close(doc, document, open.take(), &mut kids);
+        close(doc, document, open.take(), kids);
         let mut dict = holder(mark(&element.tag), document);
         if let Tag::Figure { alt } = &element.tag {
             dict.set("Alt", string(alt));
@@ -98,19 +131,8 @@ fn structure(doc: &mut Document, sheet: &Sheet, page: ObjectId) -> ObjectId {
         kids.push(id.into());
         parents.push(id.into());
     }
-    close(doc, document, open.take(), &mut kids);
-    let of_page = doc.add_object(Object::Array(parents));
-    doc.set_object(document, node("Document", root, kids));
-    doc.set_object(
-        root,
-        dictionary! {
-            "Type" => "StructTreeRoot",
-            "K" => document,
-            "ParentTree" => dictionary! { "Nums" => vec![0.into(), of_page.into()] },
-            "ParentTreeNextKey" => 1,
-        },
-    );
-    root
+    close(doc, document, open.take(), kids);
+    parents
 }
 
 fn node(name: &str, parent: ObjectId, kids: Vec<Object>) -> Dictionary {

@@ -6,7 +6,7 @@ use handspan::figure::scene::{Align, Colour, Item, Role, Step, Text};
 use handspan::fonts::{Face, Fonts};
 use handspan::sheet::{Content, Element, Layout, PICTURE, Sheet, Tag, compose};
 use handspan::units::PagePoint;
-use handspan::write::pdf;
+use handspan::write::{pdf, pdf_pages};
 use lopdf::{Dictionary, Document, Object};
 
 fn fonts() -> Fonts {
@@ -140,6 +140,51 @@ fn every_element_is_tagged_in_reading_order() {
     let page = doc.get_dictionary(doc.page_iter().next().unwrap()).unwrap();
     assert_eq!(page.get(b"StructParents").unwrap().as_i64().unwrap(), 0);
     assert_eq!(page.get(b"Tabs").unwrap().as_name().unwrap(), b"S");
+}
+
+#[test]
+fn sheets_become_pages_each_with_its_own_marks_in_one_reading_order() {
+    let f = fonts();
+    let mut first = cases()[0].page("a4", &f);
+    let mut second = cases()[1].page("letter", &f);
+    first.elements.retain(|e| matches!(e.tag, Tag::H1 | Tag::P | Tag::Artifact));
+    second.elements.retain(|e| matches!(e.tag, Tag::H2 | Tag::Item { .. }));
+    let count = |sheet: &Sheet| sheet.elements.iter().filter(|e| e.tag != Tag::Artifact).count();
+    let counts = [count(&first), count(&second)];
+    assert!(counts[0] > 3 && counts[1] > 3 && counts[0] != counts[1], "{counts:?}");
+    let sheets = [first, second];
+    let bytes = pdf_pages(&sheets, &f).unwrap();
+    assert_eq!(bytes, pdf_pages(&sheets, &f).unwrap());
+    let doc = Document::load_mem(&bytes).unwrap();
+    let pages: Vec<_> = doc.page_iter().collect();
+    assert_eq!(pages.len(), 2);
+    let mut sizes = vec![];
+    for page in &pages {
+        let media = doc.get_dictionary(*page).unwrap().get(b"MediaBox").unwrap().as_array().unwrap();
+        sizes.push([media[2].as_float().unwrap().round(), media[3].as_float().unwrap().round()]);
+    }
+    assert_eq!(sizes, [[595.0, 842.0], [612.0, 792.0]]);
+
+    // Marks are counted anew on each page, and each leads back to an element of its own page.
+    let numbers: Vec<i64> = leaves(&doc).into_iter().map(|(_, number)| number).collect();
+    let expected: Vec<i64> = counts.iter().flat_map(|n| 0..*n as i64).collect();
+    assert_eq!(numbers, expected);
+    let root = dict(&doc, doc.catalog().unwrap(), "StructTreeRoot");
+    assert_eq!(root.get(b"ParentTreeNextKey").unwrap().as_i64().unwrap(), 2);
+    let nums = dict(&doc, root, "ParentTree").get(b"Nums").unwrap().as_array().unwrap();
+    assert_eq!(nums.len(), 4);
+    for (number, page) in pages.iter().enumerate() {
+        let page_dict = doc.get_dictionary(*page).unwrap();
+        assert_eq!(page_dict.get(b"StructParents").unwrap().as_i64().unwrap(), number as i64);
+        assert_eq!(nums[2 * number].as_i64().unwrap(), number as i64);
+        let parents = doc.dereference(&nums[2 * number + 1]).unwrap().1.as_array().unwrap();
+        assert_eq!(parents.len(), counts[number]);
+        for parent in parents {
+            let element = doc.get_dictionary(parent.as_reference().unwrap()).unwrap();
+            assert_eq!(element.get(b"Pg").unwrap().as_reference().unwrap(), *page);
+        }
+    }
+    assert!(pdf_pages(&[], &f).is_err(), "no page is no file");
 }
 
 #[test]
