@@ -414,13 +414,13 @@ function day(id, set) {
 function back(set) {
   let chosen = '';
   const buttons = new Map();
-  const head = (side) => el('span', { class: 'side', 'aria-hidden': 'true' }, say(`desk-${side}`));
+  const head = (side) => el('span', { class: 'side', 'aria-hidden': 'true' }, say(side));
   const element = el(
     'div',
     { class: 'back-grid' },
-    head('her-right'),
-    head('middle'),
-    head('her-left'),
+    head('desk-her-right'),
+    head('desk-middle'),
+    head('desk-her-left'),
     ...BACKS.flat().map((value) => {
       const button = el(
         'button',
