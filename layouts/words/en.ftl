@@ -786,7 +786,7 @@ desk-fifths = { $value } palpable above the brim
 desk-weeks = weeks
 desk-weeks-of = { $number } weeks
 desk-days = days
-desk-and-days = and { $number } days
+desk-and-days = +{ $number } days
 
 desk-count-length = How long to count
 desk-count-seconds = { $seconds } s

@@ -83,6 +83,8 @@ fn outline(source: &Source, words: &Words) -> Result<(String, Vec<u8>), String> 
     let places = touch::places(&pose.mother)
         .into_iter()
         .filter(|(place, _)| named(place.across, place.height))
+        // Where the picture marks it; hands at the fundus reach lower.
+        .map(|(place, _)| (place, pose.mother.place(&place)))
         .map(|(place, at)| Spot {
             words: place.canonical(),
             x: share(

@@ -178,6 +178,7 @@ fn places_lie_where_they_are_named_from_both_ends() {
             assert!((at(&format!("middle, {level}")).0 - 0.5).abs() < 1e-3);
         }
         assert!(at("left iliac fossa").0 > 0.5 && at("right iliac fossa").0 < 0.5);
+        assert!(at("middle, fundus").1 < at("middle, at navel").1);
         assert!(at("middle, above navel").1 < at("middle, at navel").1);
         assert!(at("middle, at navel").1 < at("middle, below navel").1);
         assert!(at("middle, below navel").1 < at("middle, above pubic bone").1);
@@ -203,7 +204,7 @@ fn places_lie_where_they_are_named_from_both_ends() {
 #[test]
 fn a_tapped_place_is_where_the_picture_puts_it() {
     let exam = "weeks = \"37+0\"\n[mother]\nfundal-height = \"35 cm\"\n";
-    for words in ["left, below navel", "right flank, at navel"] {
+    for words in ["left, below navel", "right flank, at navel", "right, fundus", "left iliac fossa"] {
         let (head, _) = asked(&json!({"command": "outline", "exam": {"text": exam}}));
         let outline: Value = serde_json::from_str(head["text"].as_str().expect("a text")).expect("JSON");
         let place = outline["places"]

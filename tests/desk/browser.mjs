@@ -47,8 +47,8 @@ export async function served() {
 /** The page from disk. */
 export const fromDisk = pathToFileURL(PAGE).href;
 
-/** Open the page: `page`, and what it `requested` and `faults`. `before` runs in it first. */
-export async function open({ address = fromDisk, before, ...options } = {}) {
+/** Open the page: `page`, and what it `requested` and `faults`. `before` runs in it first; `clock`: time is the test's. */
+export async function open({ address = fromDisk, before, clock, ...options } = {}) {
   const context = await (await browser()).newContext({ acceptDownloads: true, locale: 'en-US', viewport: { width: 1280, height: 900 }, ...options });
   const page = await context.newPage();
   const requested = [];
@@ -56,6 +56,7 @@ export async function open({ address = fromDisk, before, ...options } = {}) {
   page.on('request', (request) => requested.push(request.url()));
   page.on('pageerror', (fault) => faults.push(String(fault)));
   page.on('console', (message) => message.type() === 'error' && faults.push(message.text()));
+  if (clock) await page.clock.install();
   if (before) await page.addInitScript(before);
   await page.goto(address);
   await page.waitForSelector('html.ready');

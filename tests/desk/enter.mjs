@@ -110,23 +110,23 @@ export async function one(page, hand, name, words) {
   const states = finding.locator('.states');
   const button = (within, text) => within.getByRole('button', { name: text, exact: true });
   const state = words.match(/^(not felt|not heard|none|not listened|not asked|could not tell)(?: \((.*)\))?$/);
-  if (state && name !== 'movements' && (await states.getByRole('button', { name: state[1], exact: true }).count())) {
+  if (state && (await states.getByRole('button', { name: state[1], exact: true }).count())) {
     await hand.press(button(states, state[1]));
     if (state[2]) await hand.type(states.locator('.reason'), state[2]);
     return;
   }
-  const unsure = words.endsWith('?') && (await states.getByRole('button', { name: 'Unsure', exact: true }).count()) > 0;
+  const unsure = words.endsWith('?') && (await states.locator('button', { hasText: /^Unsure$/ }).count()) > 0;
   const sure = unsure ? words.slice(0, -1) : words;
   const known = sure.match(/ \(((?:scan|vaginal examination)[^)]*)\)$/);
   const bare = known ? sure.slice(0, known.index) : sure;
   if (name === 'weeks') {
     const [weeks, days] = bare.split('+');
     await hand.choose(finding.locator('select'), `${weeks} weeks`);
-    if (days !== '0') await hand.press(button(finding, `and ${days} days`));
+    if (days !== '0') await hand.press(button(finding, `+${days} days`));
   } else if (DAYS.includes(name)) {
     await hand.day(finding.locator('input'), bare);
   } else if (name === 'back') {
-    await hand.press(button(finding, `hers: ${bare}`));
+    await hand.press(finding.locator(`.back-grid [data-value="${bare}"]`));
   } else if (name === 'head-above-brim') {
     await hand.press(button(finding, `${bare} palpable above the brim`));
   } else if (name === 'position') {

@@ -147,7 +147,8 @@ function finding(name) {
 
   /** Write `values`; what speaks against it is shown here and the exam stays. */
   function write(next) {
-    const kept = next.values.length || next.state ? together({ ...parts, ...next }) : [];
+    const whole = { ...parts, ...next };
+    const kept = whole.values.length || whole.state ? together(whole) : [];
     const problems = change([[path(entry), kept]]);
     problem.hidden = !problems.length;
     problem.textContent = problems.map(told).join(' ');
@@ -422,10 +423,11 @@ function back(set) {
     head('desk-middle'),
     head('desk-her-left'),
     ...BACKS.flat().map((value) => {
+      const words = say(`desk-back-${value.replaceAll(',', '').replaceAll(' ', '-').replace(/^(left|right)(?=-)/, 'side').replace(/^(left|right)$/, 'side-only')}`);
       const button = el(
         'button',
-        { type: 'button', class: 'chip', onclick: () => set(chosen === value ? [] : [value]), 'aria-label': say('desk-place', { value }) },
-        say(`desk-back-${value.replaceAll(',', '').replaceAll(' ', '-').replace(/^(left|right)(?=-)/, 'side').replace(/^(left|right)$/, 'side-only')}`),
+        { type: 'button', class: 'chip', 'data-value': value, onclick: () => set(chosen === value ? [] : [value]), 'aria-label': `${words}, ${say('desk-place', { value })}` },
+        words,
       );
       buttons.set(value, button);
       return button;
@@ -481,7 +483,8 @@ function counts(entry, id, set) {
           el(
             'button',
             { type: 'button', class: 'chip', 'aria-label': say('desk-remove', { value }), onclick: () => set(values.filter((_, own) => own !== at)) },
-            `${value} \u00d7`,
+            value,
+            el('span', { 'aria-hidden': 'true' }, ' \u00d7'),
           ),
         ),
       );

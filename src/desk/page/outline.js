@@ -6,6 +6,9 @@ import { el, say } from './words.js';
 /** What of the picture is shown, as shares of it: the abdomen. */
 const CROP = { left: 0.1, right: 0.9, top: 0, bottom: 0.84 };
 
+/** Height of the field for its width, as in the style. */
+const TALL = 1 / 0.971;
+
 let places = [];
 let address = '';
 let drawnFor = null;
@@ -23,6 +26,12 @@ export function outlineFor(text, lang, shape) {
   for (const field of fields) field.redraw();
 }
 
+/** How far the nearest other place lies, as a share of the field's width. */
+function room(place) {
+  const far = (other) => Math.hypot((across(other.x) - across(place.x)) / 100, ((down(other.y) - down(place.y)) / 100) * TALL);
+  return Math.min(...places.filter((other) => other !== place).map(far));
+}
+
 const across = (x) => ((x - CROP.left) / (CROP.right - CROP.left)) * 100;
 const down = (y) => ((y - CROP.top) / (CROP.bottom - CROP.top)) * 100;
 
@@ -33,8 +42,9 @@ export function outlineField(label, choose) {
   const field = el('div', { class: 'outline', role: 'group', 'aria-label': label }, image, spots);
   let chosen = [];
 
+  // A tap chooses the nearest place, wherever it falls; a key chooses the place it stands on.
   field.addEventListener('click', (event) => {
-    if (event.target.closest('button')) return;
+    if (!event.detail) return;
     const box = field.getBoundingClientRect();
     const x = ((event.clientX - box.left) / box.width) * 100;
     const y = ((event.clientY - box.top) / box.height) * 100;
@@ -86,8 +96,9 @@ export function outlineField(label, choose) {
             'aria-pressed': 'false',
             'aria-label': say('desk-place', { value: place.words }),
             title: say('desk-place', { value: place.words }),
-            onclick: () => choose(place.words),
+            onclick: (event) => event.detail || choose(place.words),
           });
+          spot.style.setProperty('--room', room(place));
           spot.style.left = `${across(place.x)}%`;
           spot.style.top = `${down(place.y)}%`;
           return spot;
