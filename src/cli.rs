@@ -29,6 +29,8 @@ pub enum Command {
     Handout(Handout),
     /// Write an entry for the chart: a note, a handover, a FHIR bundle, or a slip to stick in
     Note(Note),
+    /// Show the tape over the visits of one pregnancy, and how the baby lay at each
+    Growth(Growth),
     /// Make a sheet of teaching figures
     Plate(Plate),
     /// Open the page for the browser, which works offline, or write it with -o
@@ -214,6 +216,47 @@ pub struct Note {
     /// Leave out this lesser remark, named by its id, and say so; once for each
     #[arg(long, value_name = "ID")]
     pub quiet_remark: Vec<String>,
+}
+
+/// `growth`
+#[derive(Args)]
+pub struct Growth {
+    /// The visits.
+    #[command(flatten)]
+    pub given: Visits,
+    /// Where it goes.
+    #[command(flatten)]
+    pub target: Target,
+    /// Paper
+    #[arg(long, default_value = "a4")]
+    pub paper: Paper,
+    /// Language of the words
+    #[arg(long, default_value = "en", value_name = "TAG")]
+    pub lang: String,
+    /// The clinic's own file, for its thresholds
+    #[arg(long, value_name = "FILE")]
+    pub clinic: Option<PathBuf>,
+    /// Leave out this lesser remark, named by its id, and say so; once for each
+    #[arg(long, value_name = "ID")]
+    pub quiet_remark: Vec<String>,
+    /// Width of a .png in pixels, 64 to 8192
+    #[arg(long, value_name = "PIXELS", value_parser = clap::value_parser!(u32).range(64..=8192))]
+    pub width: Option<u32>,
+    /// Words of an .svg as text with its font, or as outlines
+    #[arg(long, default_value = "text", value_name = "HOW")]
+    pub text: TextAs,
+}
+
+/// Visits of one pregnancy, in files or as said.
+#[derive(Args)]
+#[group(required = true, multiple = true)]
+pub struct Visits {
+    /// Exam files, one a visit, two or more, in any order; `-` is standard input
+    #[arg(value_name = "VISIT")]
+    pub exams: Vec<PathBuf>,
+    /// A visit in one line of chart shorthand, such as "34+0 LOA SFH 33"; once for each
+    #[arg(long, value_name = "LINE", allow_hyphen_values = true)]
+    pub say: Vec<String>,
 }
 
 /// Forms of an entry.

@@ -3,6 +3,7 @@
 
 mod check;
 mod draw;
+mod growth;
 mod handout;
 mod listing;
 mod load;
@@ -21,6 +22,7 @@ pub use crate::exam::edit::Edit;
 pub use crate::figure::{Labels, Palette, Style, View};
 pub use check::Check;
 pub use draw::{Draw, Format};
+pub use growth::Growth;
 pub use handout::{Handout, Paper};
 pub use note::{Form, Note};
 pub use plate::{Plate, Set};
@@ -81,6 +83,8 @@ pub enum Command {
     Handout(Handout),
     /// An entry for the chart.
     Note(Note),
+    /// The tape over the visits.
+    Growth(Growth),
     /// A sheet of teaching figures.
     Plate(Plate),
     /// The names of the sets of teaching figures.
@@ -175,6 +179,7 @@ pub fn run(request: &Request) -> Outcome {
         Command::Draw(options) => draw::run(options, request.look),
         Command::Handout(options) => handout::run(options, request.look),
         Command::Note(options) => note::run(options, request.look),
+        Command::Growth(options) => growth::run(options, request.look),
         Command::Plate(options) => plate::run(options, request.look),
         Command::PlateList => Outcome { text: plate::list(), ..Outcome::default() },
         Command::Rules { json: false } => Outcome { text: rules::text(), ..Outcome::default() },

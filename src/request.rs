@@ -5,13 +5,13 @@ use crate::batch::{Batch, Job};
 use crate::cli;
 use crate::files::{self, Given, Target, load};
 use handspan::commands::{
-    Check, Command, Draw, Form, Format, Handout, Labels, Note, Palette, Paper, Plate, Request, Set, Source,
-    Style, View,
+    Check, Command, Draw, Form, Format, Growth, Handout, Labels, Note, Palette, Paper, Plate, Request, Set,
+    Source, Style, View,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
 use std::io::IsTerminal;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 /// What the program is to do.
 pub enum Work {
@@ -46,14 +46,15 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
         cli::Command::Check(check) => {
             only_once(check.given.exams.iter().chain(&check.clinic).map(AsRef::as_ref))?;
             let several = check.given.say.len() > 1;
-            let exams = given(&check.given).iter().map(|exam| exam.load(several)).collect();
+            let exams =
+                given(&check.given.exams, &check.given.say).iter().map(|exam| exam.load(several)).collect();
             let clinic = check.clinic.as_deref().map(load);
             let (json, quiet, weight_curves) = (check.json, check.quiet_remark, check.weight_curves);
             said(Command::Check(Check { exams, json, clinic, quiet, weight_curves }))
         }
         cli::Command::Draw(draw) => {
             goes_together(&draw)?;
-            let exams = given(&draw.given);
+            let exams = given(&draw.given.exams, &draw.given.say);
             if exams.len() > 1 && !files::is_directory(&draw.target.output) {
                 return Err(one_file(exams.len(), &draw.target));
             }
@@ -78,7 +79,8 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
         cli::Command::Handout(page) => {
             only_once(page.given.exams.iter().chain(&page.clinic).chain(&page.layout).map(AsRef::as_ref))?;
             let format = format(&page.target, Format::Pdf)?;
-            let (exams, target, at_once) = (given(&page.given), page.target, page.at_once);
+            let (exams, target, at_once) =
+                (given(&page.given.exams, &page.given.say), page.target, page.at_once);
             let (clinic, layout) = (page.clinic.as_deref().map(load), page.layout.as_deref().map(load));
             let make = move |exam| {
                 Command::Handout(Handout {
@@ -94,6 +96,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             documents(&exams, &target, format, at_once, Box::new(make))
         }
         cli::Command::Note(asked) => note(asked),
+        cli::Command::Growth(asked) => growth(asked),
         cli::Command::Plate(asked) if asked.list => said(Command::PlateList),
         cli::Command::Plate(asked) => plate(asked),
     }
@@ -101,7 +104,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
 
 fn note(asked: cli::Note) -> Result<Work, String> {
     only_once(asked.given.exams.iter().chain(&asked.clinic).map(AsRef::as_ref))?;
-    let given = given(&asked.given);
+    let given = given(&asked.given.exams, &asked.given.say);
     let [exam] = &given[..] else {
         return Err(format!("an entry is of one visit, and there are {}; make one for each", given.len()));
     };
@@ -146,6 +149,29 @@ fn note(asked: cli::Note) -> Result<Work, String> {
     };
     let look = look(true);
     Ok(Work::One(Request { command: Command::Note(note), look }, file))
+}
+
+fn growth(asked: cli::Growth) -> Result<Work, String> {
+    only_once(asked.given.exams.iter().chain(&asked.clinic).map(AsRef::as_ref))?;
+    if files::is_directory(&asked.target.output) {
+        return Err(format!("{} is a directory; name a file in it", asked.target.output.display()));
+    }
+    let format = format(&asked.target, Format::Pdf)?;
+    width_fits(asked.width, format)?;
+    let visits = given(&asked.given.exams, &asked.given.say);
+    let file = Target::look(&asked.target.output, asked.target.force)?;
+    let several = asked.given.say.len() > 1;
+    let growth = Growth {
+        visits: visits.iter().map(|visit| visit.load(several)).collect(),
+        format,
+        paper: paper(asked.paper),
+        lang: asked.lang,
+        clinic: asked.clinic.as_deref().map(load),
+        quiet: asked.quiet_remark,
+        width: asked.width,
+        text_as: text_as(asked.text),
+    };
+    Ok(Work::One(Request { command: Command::Growth(growth), look: look(true) }, Some(file)))
 }
 
 fn plate(plate: cli::Plate) -> Result<Work, String> {
@@ -220,9 +246,9 @@ fn processors() -> usize {
 }
 
 /// The exams named, files first.
-fn given(exams: &cli::Exams) -> Vec<Given> {
-    let files = exams.exams.iter().cloned().map(Given::File);
-    files.chain(exams.say.iter().enumerate().map(|(at, line)| Given::Line(at + 1, line.clone()))).collect()
+fn given(exams: &[PathBuf], say: &[String]) -> Vec<Given> {
+    let files = exams.iter().cloned().map(Given::File);
+    files.chain(say.iter().enumerate().map(|(at, line)| Given::Line(at + 1, line.clone()))).collect()
 }
 
 /// Standard input can be read once.

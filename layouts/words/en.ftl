@@ -439,6 +439,70 @@ fhir-by-asking = Asked, or from her notes
 fhir-by-scan = Scan
 fhir-by-vaginal = Vaginal examination
 
+## The tape over the visits
+# A sheet of curves, small drawings and a table. What was not recorded is a dash.
+
+growth-title = The tape over the visits
+growth-span = { $visits } visits, from { $first } to { $last } weeks.{ $due ->
+    [none] {""}
+   *[other] {" "}Due { $due }.
+ }
+growth-axis-tape = Pubic bone to the top of the womb, cm
+growth-axis-weeks = weeks
+growth-curve = P{ $centile }
+growth-key-tape = tape
+growth-key-earlier = noted later as an earlier tape
+growth-key-not-read = not fit to be read
+growth-key-curves = curves: INTERGROWTH-21st
+growth-not-read = { $cm } cm: { $why }
+growth-sides = How the baby lay at each visit. In each drawing her left is at the right.
+growth-no-curves = No curve is drawn: it is made of pregnancies with one baby.
+
+growth-head-weeks = Weeks
+growth-head-tape = Tape
+growth-head-rule = Against weeks
+growth-head-curve = INTERGROWTH-21st
+growth-head-lie = How the baby lay
+growth-head-brim = Above the brim
+growth-head-heart = Heart, beats a minute
+growth-dash = –
+growth-heard = heard
+growth-dated = { $weeks } ({ $date })
+growth-rule = { $rule } cm
+growth-standard = z { $z }, centile { $centile }
+growth-outside = 16+0 to 42+6 only
+growth-why-not = not read: { $why }
+growth-palpable = { $fifths } palpable
+growth-numbered = { $baby }: { $text }
+growth-earlier = Noted later as earlier tapes: { $tapes }.
+growth-earlier-one = { $cm } cm at { $weeks } ({ $answer })
+growth-at = At { $weeks }: { $text }
+
+# Under a drawing.
+growth-lie-head-down = head down
+growth-lie-bottom-down = bottom down
+growth-lie-lengthwise = lengthwise
+growth-lie-across = across
+growth-lie-slanting = slantwise
+growth-lie-not-known = not known
+growth-probably = probably { $lie }
+
+# The figure, for someone who cannot see it.
+growth-about = Tapes on the curves P3, P10, P50, P90 and P97 of INTERGROWTH-21st; under them a drawing of how the baby lay at each visit. { $visits }
+growth-about-no-curves = Tapes over the weeks, and a drawing of how the babies lay at each visit. { $visits }
+growth-about-visit = At { $weeks }: tape { $tape }, { $answer }; { $lie }.
+
+growth-due-apart = { $days ->
+    [1] Due dates differ by 1 day
+   *[other] Due dates differ by { $days } days
+ } between the visits; each stands at its own weeks.
+growth-without-due = { $which ->
+    [all] No visit has a due date: that they are of one pregnancy could not be held against one.
+   *[some] No due date is known for the visits at { $weeks }: that they are of this pregnancy could not be held against one.
+ }
+growth-dash-means = A dash: not recorded at that visit.
+growth-caution = A tape that follows a curve rules nothing out.
+
 ## Remarks
 ## One sentence what was found, one what to do next. Never a diagnosis, never reassurance; local guidance decides.
 
@@ -559,6 +623,22 @@ remark-signs-to-weigh = She reports: { $signs }. Ask now how bad it is and how l
 remark-waters-broken = The waters have broken. Note when, and the colour and smell, listen to the heart, and follow your local guidance for waters broken today; if the head rises, or a cord is seen or felt, call for help at once.
 remark-tightenings-before-term = She reports tightenings before 37 weeks. Keep a hand on the womb and time them, and follow your local guidance for labour before term today.
 remark-itching = She reports itching. Ask where, and whether it is worse at night, look for a rash, and follow your local guidance for itching in pregnancy.
+
+# Over several visits. $before and $after: how the baby lay, at $first and at $second.
+remark-lie-changing = The baby lay { $before ->
+    [across] across
+    [slanting] slantwise
+    [bottom-down] bottom down
+    [head-down] head down
+   *[lengthwise] lengthwise
+ } at { $first } and { $after ->
+    [across] across
+    [slanting] slantwise
+    [bottom-down] bottom down
+    [head-down] head down
+   *[lengthwise] lengthwise
+ } at { $second }. Feel again at each visit, have the lie of the day confirmed by a scan, and follow your local guidance for a lie that changes from 37 weeks on: admission should be talked over, and she is to come in at once if labour starts or the waters break, for the sake of the cord.
+remark-visits-differ-in-babies = The visits tell of different numbers of babies: { $one } at { $first }, { $two } at { $second }. Look whether all of them are of this pregnancy, and have the number confirmed by a scan; until then none of their tapes is read against weeks or a curve.
 
 ## The family page
 # Plain words, short sentences (20 words at most), Flesch-Kincaid grade 6 or below. "Your left" is the mother's left.

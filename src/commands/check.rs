@@ -5,6 +5,8 @@
 mod json;
 mod numbers;
 
+pub(super) use numbers::weeks_rule;
+
 use super::load::{self, Loaded};
 use super::{Outcome, Source, exit};
 use crate::chart::paragraph::{Column, paragraph};

@@ -14,7 +14,12 @@ const SPECK: f32 = 5.0;
 
 /// Fits every long path again; no line moves farther than about `tolerance` cm.
 pub fn coarsen(scene: &mut Scene, tolerance: f32) {
-    scene.items.iter_mut().for_each(|item| coarsen_item(item, tolerance));
+    coarsen_items(&mut scene.items, tolerance);
+}
+
+/// The same for marks that are no scene yet.
+pub(super) fn coarsen_items(items: &mut [Item<FigurePoint>], tolerance: f32) {
+    items.iter_mut().for_each(|item| coarsen_item(item, tolerance));
 }
 
 fn coarsen_item(item: &mut Item<FigurePoint>, tolerance: f32) {

@@ -528,4 +528,18 @@ pub const RULES: &[Rule] = &[
     practice("tightenings-before-term", Grade::FollowGuidance, "she reports tightenings", "before 37+0"),
     practice("itching", Grade::FollowGuidance, "she reports itching", ""),
     // Growth over visits.
+    of(
+        "lie-changing",
+        Grade::FollowGuidance,
+        "the lie, or the end that is down, is another than at the visit before",
+        "one baby; the later visit at 37+0 or after",
+        CORD,
+        Trust::Seen,
+    ),
+    practice(
+        "visits-differ-in-babies",
+        Grade::LookAgain,
+        "visits that tell of different numbers of babies; their tapes are not read",
+        "",
+    ),
 ];

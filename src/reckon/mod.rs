@@ -13,6 +13,7 @@ pub mod landmarks;
 pub mod ledger;
 mod rounded;
 mod tape;
+mod visits;
 mod weight;
 
 pub use act_now::act_now;
@@ -23,7 +24,8 @@ pub use guidance::guidance;
 pub use heart::{HeartRate, against_usual, count_rate, count_step, heart, heart_rate};
 pub use ledger::Rule;
 pub use rounded::beside;
-pub use tape::{Series, Standard, Tape, WeeksRule, series, tape, unfit, word as unfit_word};
+pub use tape::{Series, Standard, Tape, WeeksRule, series, standard, tape, unfit, word as unfit_word};
+pub use visits::{Course, LaidTape, NotOne, Visit, course};
 pub use weight::{
     ByTape, Johnson, Line, WeightCurves, Weights, buchmann, dare, johnson, johnson_n, weight_curves, weights,
 };

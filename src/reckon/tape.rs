@@ -11,7 +11,7 @@ use super::landmarks;
 use super::ledger::{Rule, rule};
 use super::rounded::beside;
 use crate::clinic::Thresholds;
-use crate::exam::{Conclusion, Descent, EarlierTape, Exam, Lie, Presentation, TapeUnfit, Water};
+use crate::exam::{Conclusion, Descent, Exam, Lie, Presentation, TapeUnfit, Water};
 use crate::units::Gestation;
 
 /// From here on centimetres are set against weeks, 24+0. Source: WHO-SFH (sfh-rules table), seen.
@@ -139,12 +139,18 @@ pub fn tape(exam: &Exam, conclusions: &[Conclusion], thresholds: &Thresholds) ->
     let weeks_rule = weeks
         .filter(|weeks| *weeks >= WEEKS_RULE_FROM)
         .map(|weeks| WeeksRule { difference: measured - weeks.exact_weeks(), limit: thresholds.tape_cm });
-    let standard = weeks.filter(|weeks| SFH_DAYS.contains(&weeks.days())).map(|weeks| {
-        let (mean, sd) = (curves::sfh_mean(weeks), curves::sfh_sd(weeks));
-        let z = (measured - mean) / sd;
-        Standard { mean, sd, z, centile: curves::centile(z) }
-    });
+    let standard = weeks.and_then(|weeks| standard(measured, weeks));
     Some(Tape { measured, weeks_rule, standard, unfit })
+}
+
+/// A tape that is fit against the curve; `None` outside 16+0 to 42+6.
+pub fn standard(measured: f64, weeks: Gestation) -> Option<Standard> {
+    if !SFH_DAYS.contains(&weeks.days()) {
+        return None;
+    }
+    let (mean, sd) = (curves::sfh_mean(weeks), curves::sfh_sd(weeks));
+    let z = (measured - mean) / sd;
+    Some(Standard { mean, sd, z, centile: curves::centile(z) })
 }
 
 /// The remarks on a tape, on tapes over the visits, and on size against dates.
@@ -169,7 +175,7 @@ pub fn remarks(
 }
 
 /// Findings by which the head is low; empty when it is not, or not known to be.
-fn low_head(exam: &Exam, conclusions: &[Conclusion]) -> Vec<&'static str> {
+pub(super) fn low_head(exam: &Exam, conclusions: &[Conclusion]) -> Vec<&'static str> {
     let ([baby], [conclusion]) = (&exam.babies[..], conclusions) else { return vec![] };
     let head_down = matches!(
         conclusion.presentation,
@@ -191,11 +197,11 @@ fn low_head(exam: &Exam, conclusions: &[Conclusion]) -> Vec<&'static str> {
 }
 
 /// A remark on a tape, with what its sentence may name. `low`: a low head may have lowered the tape.
-fn remark(rule: &Rule, tape: &Tape, weeks: Gestation, low: &[&str]) -> Remark {
+fn remark(rule: &Rule, measured: f64, weeks: Gestation, low: &[&str]) -> Remark {
     Remark::new(rule)
         .on(&["mother.fundal-height"])
         .on(low)
-        .with("cm", beside(tape.measured, &[], 2))
+        .with("cm", beside(measured, &[], 2))
         .with("weeks", weeks.to_string())
         .with("head", if low.is_empty() { "" } else { "low" })
 }
@@ -213,23 +219,25 @@ fn against_curve_or_weeks(exam: &Exam, tape: &Tape, low_head: &[&str]) -> Option
             let reaches = reaches.map_or_else(|| "none".to_owned(), |reached| reached.to_string());
             let rule = const { rule("tape-four-weeks-behind") };
             return Some(
-                remark(rule, tape, weeks, low_head).with("reaches", reaches).with("centile", centile),
+                remark(rule, tape.measured, weeks, low_head)
+                    .with("reaches", reaches)
+                    .with("centile", centile),
             );
         }
         let z_of = |wanted: u8| CENTILE_Z.iter().find(|(c, _)| *c == wanted).map_or(0.0, |(_, z)| *z);
         if standard.z < z_of(10) {
             let rule = const { rule("tape-below-p10") };
-            return Some(remark(rule, tape, weeks, low_head).with("centile", centile));
+            return Some(remark(rule, tape.measured, weeks, low_head).with("centile", centile));
         }
         if standard.z > z_of(90) {
             let rule = const { rule("tape-above-p90") };
-            return Some(remark(rule, tape, weeks, &[]).with("centile", centile));
+            return Some(remark(rule, tape.measured, weeks, &[]).with("centile", centile));
         }
     }
     let outside = tape.weeks_rule.filter(|weeks_rule| !weeks_rule.within())?;
     let low: &[&str] = if outside.difference < 0.0 { low_head } else { &[] };
     Some(
-        remark(const { rule("tape-outside-weeks") }, tape, weeks, low)
+        remark(const { rule("tape-outside-weeks") }, tape.measured, weeks, low)
             .with("difference", outside.apart())
             .with("direction", outside.direction())
             .with("limit", outside.limit.to_string()),
@@ -238,24 +246,32 @@ fn against_curve_or_weeks(exam: &Exam, tape: &Tape, low_head: &[&str]) -> Option
 
 /// Today's tape against the earlier ones. `before`: whether another remark on the tape stands, and then whether it names the head.
 fn against_earlier(exam: &Exam, tape: &Tape, low_head: &[&str], before: Option<bool>) -> Option<Remark> {
-    let weeks = exam.weeks?;
-    let mut earlier: Vec<EarlierTape> = exam.mother.earlier_tapes.value()?.clone();
-    earlier.retain(|before| before.at >= SERIES_FROM);
-    earlier.sort_by_key(|before| before.at);
-    let mut heights: Vec<f64> = earlier.iter().map(|before| before.height.get()).collect();
-    heights.push(tape.measured);
+    let earlier = exam.mother.earlier_tapes.value()?.iter();
+    let mut tapes: Vec<(Gestation, f64)> = earlier.map(|tape| (tape.at, tape.height.get())).collect();
+    tapes.sort_by_key(|(at, _)| *at);
+    tapes.push((exam.weeks?, tape.measured));
+    Some(serial(&tapes, low_head, before)?.on(&["mother.earlier-tapes"]))
+}
+
+/// What tapes, oldest first, say together: of one baby, fit to be read. `low_head`: findings by which the head is low at the
+/// last of them. `before`: as above.
+pub(super) fn serial(tapes: &[(Gestation, f64)], low_head: &[&str], before: Option<bool>) -> Option<Remark> {
+    let (&(weeks, measured), earlier) = tapes.split_last()?;
+    let mut earlier = earlier.to_vec();
+    earlier.retain(|(at, _)| *at >= SERIES_FROM);
+    let mut heights: Vec<f64> = earlier.iter().map(|(_, cm)| *cm).collect();
+    heights.push(measured);
     let rule = match series(&heights)? {
         Series::Static => const { rule("tape-static") },
         Series::Falling => const { rule("tape-falling") },
     };
     let said: Vec<String> = earlier[earlier.len() - 2..]
         .iter()
-        .map(|before| format!("{} cm at {}", beside(before.height.get(), &[], 2), before.at))
+        .map(|(at, cm)| format!("{} cm at {at}", beside(*cm, &[], 2)))
         .collect();
     let low_head = if before == Some(true) { &[] } else { low_head };
     Some(
-        remark(rule, tape, weeks, low_head)
-            .on(&["mother.earlier-tapes"])
+        remark(rule, measured, weeks, low_head)
             .with("earlier", said.join(", "))
             .with("again", if before.is_some() { "" } else { "yes" }),
     )

@@ -1,7 +1,7 @@
 //! Putting a page together. In: a layout, figures, words. Out: the finished `Sheet`.
 
 use super::content::{Block, Content, Kind};
-use super::layout::{Edge, Holds, Layout, MM_PER_PT, Paper, Place};
+use super::layout::{Edge, Holds, Layout, MM_PER_PT, Place};
 use super::place::{Placed, place};
 use super::set::{SetBlock, Setter, Setting};
 use super::{Element, Sheet, SheetError, Tag};
@@ -55,7 +55,7 @@ pub fn compose(
     let page = Page::lay_out(layout, &frames, content, words, fonts)?;
     let mut pictures = scenes.iter().enumerate();
     let mut elements = vec![];
-    let mut list = 0;
+    let mut groups = 0;
     for (b, placed) in layout.boxes.iter().zip(&page.placed) {
         let corner = PagePoint::new(layout.margin_mm + placed.x, layout.margin_mm + placed.y);
         elements.extend(edge(b.edge, corner, placed));
@@ -63,7 +63,7 @@ pub fn compose(
             let (number, scene) = pictures.next().ok_or_else(|| layout.wrong_pictures(scenes.len()))?;
             elements.push(picture(scene, number, corner, placed));
         } else {
-            words_of(b, corner, placed, words.lang(), &mut list, &mut elements);
+            words_of(b, corner, placed, words.lang(), &mut groups, &mut elements);
         }
     }
     if pictures.next().is_some() {
@@ -95,11 +95,9 @@ impl Page {
         fonts: &Fonts,
     ) -> Result<Self, SheetError> {
         let margins = 2.0 * layout.margin_mm;
-        let (width, height) = match layout.paper {
-            Paper::A4 => (210.0, 297.0),
-            Paper::Letter => (215.9, 279.4),
-            Paper::Size(w, h) => (w, h),
-            Paper::AsPicture(scale) => {
+        let (width, height) = match layout.paper.size() {
+            Ok(size) => size,
+            Err(scale) => {
                 let frame = frames.first().ok_or_else(|| layout.wrong_pictures(0))?;
                 (width_of(frame) * scale + margins, height_of(frame) * scale + margins)
             }
@@ -199,17 +197,24 @@ fn words_of(
     corner: PagePoint,
     placed: &Placed,
     lang: &str,
-    list: &mut usize,
+    groups: &mut usize,
     elements: &mut Vec<Element>,
 ) {
     let setting: &Setting = &placed.words;
     let origin = PagePoint::new(corner.x + b.padding_mm, corner.y + b.padding_mm);
-    let mut in_list = false;
+    // Points that follow one another are a list, cells a table; each has a number of its own.
+    let group = |kind: Kind| match kind {
+        Kind::Item => 1,
+        Kind::Cell(_) => 2,
+        Kind::Title | Kind::Part | Kind::Heading | Kind::Lead => 0,
+        Kind::Text | Kind::Strong | Kind::Number | Kind::Blank => 0,
+    };
+    let mut inside = 0;
     for block in &setting.blocks {
-        if block.kind == Kind::Item && !in_list {
-            *list += 1;
+        if inside != group(block.kind) {
+            inside = group(block.kind);
+            *groups += usize::from(inside > 0);
         }
-        in_list = block.kind == Kind::Item;
         let drawn = decoration(block, origin);
         if !drawn.is_empty() {
             elements.push(Element { tag: Tag::Artifact, items: drawn });
@@ -221,7 +226,8 @@ fn words_of(
             Kind::Title => Tag::H1,
             Kind::Part | Kind::Heading => Tag::H2,
             Kind::Lead | Kind::Text | Kind::Strong | Kind::Number | Kind::Blank => Tag::P,
-            Kind::Item => Tag::Item { list: *list },
+            Kind::Item => Tag::Item { list: *groups },
+            Kind::Cell(cell) => Tag::Cell { table: *groups, row: cell.row, head: cell.head },
         };
         elements.push(Element { tag, items: lines_of(block, origin, lang) });
     }

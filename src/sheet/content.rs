@@ -24,6 +24,19 @@ pub enum Kind {
     Item,
     /// A label with a line to write on beside it.
     Blank,
+    /// A cell of a table; cells of one row follow one another.
+    Cell(Cell),
+}
+
+/// Where a cell stands in its table.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Cell {
+    /// Its row, from 0.
+    pub row: u16,
+    /// Its left and right edge, in thousandths of the table's width.
+    pub across: (u16, u16),
+    /// Whether it names its column or its row.
+    pub head: bool,
 }
 
 /// A paragraph, a heading, a point of a list or a line to write on.

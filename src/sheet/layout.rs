@@ -9,6 +9,8 @@ pub const PICTURE: (&str, &str) = ("picture.toml", include_str!("../../layouts/p
 pub const SKETCH: (&str, &str) = ("sketch.toml", include_str!("../../layouts/sketch.toml"));
 /// The slip for the chart: file name and text.
 pub const CHART_SLIP: (&str, &str) = ("chart-slip.toml", include_str!("../../layouts/chart-slip.toml"));
+/// The tape over the visits: file name and text.
+pub const GROWTH: (&str, &str) = ("growth.toml", include_str!("../../layouts/growth.toml"));
 /// The family page: file name and text.
 pub const FAMILY_PAGE: (&str, &str) = ("family-page.toml", include_str!("../../layouts/family-page.toml"));
 
@@ -51,6 +53,16 @@ pub enum Paper {
 }
 
 impl Paper {
+    /// Width and height in mm; where the picture decides, its scale.
+    pub(super) fn size(self) -> Result<(f32, f32), f32> {
+        match self {
+            Paper::A4 => Ok((210.0, 297.0)),
+            Paper::Letter => Ok((215.9, 279.4)),
+            Paper::Size(width, height) => Ok((width, height)),
+            Paper::AsPicture(scale) => Err(scale),
+        }
+    }
+
     /// From `a4`, `letter` or a size such as `120 x 80 mm`.
     pub fn named(word: &str) -> Result<Self, String> {
         match word {
@@ -123,6 +135,11 @@ impl Layout {
     /// The smallest type it may use, in points.
     pub fn smallest_type_pt(&self) -> f32 {
         self.smallest_pt
+    }
+
+    /// What lies between its margins across, in mm; `None` where the paper follows the picture.
+    pub fn width_mm(&self) -> Option<f32> {
+        self.paper.size().ok().map(|(width, _)| width - 2.0 * self.margin_mm)
     }
 
     /// The same layout on another paper: `a4`, `letter`, or a size in mm.

@@ -13,8 +13,8 @@ mod place;
 mod set;
 
 pub use compose::compose;
-pub use content::{Block, Content, Kind};
-pub use layout::{CHART_SLIP, FAMILY_PAGE, Layout, LayoutError, PICTURE, Paper, SKETCH};
+pub use content::{Block, Cell, Content, Kind};
+pub use layout::{CHART_SLIP, FAMILY_PAGE, GROWTH, Layout, LayoutError, PICTURE, Paper, SKETCH};
 
 use crate::figure::scene::Item;
 use crate::fonts::FontError;
@@ -35,6 +35,15 @@ pub enum Tag {
     Item {
         /// Which list of the sheet.
         list: usize,
+    },
+    /// A cell of a table; neighbours with the same number are one table.
+    Cell {
+        /// Which table of the sheet.
+        table: usize,
+        /// Its row, from 0.
+        row: u16,
+        /// Whether it names its column (in row 0) or its row.
+        head: bool,
     },
     /// A picture.
     Figure {

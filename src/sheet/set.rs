@@ -1,7 +1,7 @@
 //! Setting words into lines. In: blocks, a width and a type size. Out: lines with their places, from the top
 //! left corner of the box, in mm.
 
-use super::content::{Block, Kind};
+use super::content::{Block, Cell, Kind};
 use super::layout::MM_PER_PT;
 use crate::fonts::{Face, FontError, Fonts};
 use std::cell::RefCell;
@@ -18,6 +18,8 @@ const SHORTEST_BLANK_MM: f32 = 15.0;
 const SHORTEST_LAST_LINE: f32 = 0.2;
 /// The same for headings and leads.
 const SHORTEST_LAST_LINE_LARGE: f32 = 0.3;
+/// Between the edge of a cell and its words, and between its words and the next cell, as a share of the type size.
+const CELL_SPACE: f32 = 0.45;
 /// Between words and a line to write on, in mm.
 const BLANK_GAP_MM: f32 = 1.6;
 
@@ -86,6 +88,8 @@ fn manner(kind: Kind) -> Manner {
         Kind::Number => m(Face::SemiBold, 1.6, 1.8, 0.05, 0.0),
         Kind::Item => m(Face::Regular, 1.0, 1.25, 0.13, 0.95),
         Kind::Blank => m(Face::Regular, 1.0, 1.27, 0.0, 0.0),
+        Kind::Cell(Cell { head: true, .. }) => m(Face::SemiBold, 1.0, 1.2, 0.0, 0.0),
+        Kind::Cell(Cell { head: false, .. }) => m(Face::Regular, 1.0, 1.2, 0.0, 0.0),
     }
 }
 
@@ -104,8 +108,22 @@ impl<'a> Setter<'a> {
     pub fn set(&self, blocks: &[Block], width_mm: f32, type_pt: f32) -> Result<Setting, SetError> {
         let em = type_pt * MM_PER_PT;
         let mut out = Setting::default();
+        // The row of a table that is open: its number, its top, its lowest line so far.
+        let mut open: Option<(u16, f32, f32)> = None;
         for block in blocks {
             let m = manner(block.kind);
+            if let Kind::Cell(cell) = block.kind {
+                let (row, top, lowest) = open.get_or_insert((cell.row, out.height_mm, out.height_mm));
+                if *row != cell.row {
+                    (*row, *top) = (cell.row, *lowest);
+                }
+                let mut bottom = *top;
+                out.blocks.push(self.cell(cell, &block.text, width_mm, m, em, &mut bottom)?);
+                *lowest = lowest.max(bottom);
+                out.height_mm = *lowest;
+                continue;
+            }
+            open = None;
             if !out.blocks.is_empty() {
                 out.height_mm += m.before * em;
             }
@@ -143,6 +161,28 @@ impl<'a> Setter<'a> {
             _ => None,
         };
         Ok(SetBlock { kind, lines, rule: None, dot })
+    }
+
+    /// A cell from its left to its right edge, under a thin rule.
+    fn cell(
+        &self,
+        cell: Cell,
+        text: &str,
+        width_mm: f32,
+        m: Manner,
+        em: f32,
+        y: &mut f32,
+    ) -> Result<SetBlock, SetError> {
+        let (left, right) = cell.across;
+        let edge = |thousandths: u16| width_mm * f32::from(thousandths) / 1000.0;
+        let (left, right, space) = (edge(left), edge(right), CELL_SPACE * em);
+        let rule = (cell.row > 0).then_some((left, right, *y));
+        *y += space * 0.6;
+        let mut set = self.running(Kind::Cell(cell), text, right - left - space, m, em, y)?;
+        *y += space * 0.6;
+        set.lines.iter_mut().for_each(|line| line.x += left);
+        set.rule = rule;
+        Ok(set)
     }
 
     fn blank(
@@ -187,7 +227,9 @@ impl<'a> Setter<'a> {
     ) -> Result<Vec<&'t str>, SetError> {
         let shortest = match kind {
             Kind::Title | Kind::Part | Kind::Heading | Kind::Lead => SHORTEST_LAST_LINE_LARGE,
-            Kind::Text | Kind::Strong | Kind::Number | Kind::Item | Kind::Blank => SHORTEST_LAST_LINE,
+            Kind::Text | Kind::Strong | Kind::Number | Kind::Item | Kind::Blank | Kind::Cell(_) => {
+                SHORTEST_LAST_LINE
+            }
         };
         let mut best = self.broken(text, face, width)?;
         let mut narrower = width;

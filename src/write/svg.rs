@@ -43,7 +43,7 @@ pub fn svg(sheet: &Sheet, text_as: TextAs, fonts: &Fonts) -> Result<String, Writ
                 writer.items(&element.items, &mut group)?;
                 body.append(group);
             }
-            Tag::H1 | Tag::H2 | Tag::P | Tag::Item { .. } | Tag::Artifact => {
+            Tag::H1 | Tag::H2 | Tag::P | Tag::Item { .. } | Tag::Cell { .. } | Tag::Artifact => {
                 writer.items(&element.items, &mut body)?;
             }
         }

@@ -14,6 +14,8 @@ pub(super) fn mark(tag: &Tag) -> &'static str {
         Tag::H2 => "H2",
         Tag::P => "P",
         Tag::Item { .. } => "LBody",
+        Tag::Cell { head: true, .. } => "TH",
+        Tag::Cell { head: false, .. } => "TD",
         Tag::Figure { .. } => "Figure",
         Tag::Artifact => "Artifact",
     }
@@ -62,7 +64,18 @@ pub(super) fn finish(doc: &mut Document, first: &Sheet, sheets: &[Sheet]) -> Res
     Ok(())
 }
 
-/// The structure tree: a document of headings, paragraphs, lists and figures in reading order, page after page.
+/// A list or a table that is open: its object, and what hangs on it so far.
+struct Open {
+    /// The number of the list or table; they are counted together.
+    number: usize,
+    id: ObjectId,
+    kids: Vec<Object>,
+    /// The row of a table that is open: which, its object, its cells.
+    row: Option<(u16, ObjectId, Vec<Object>)>,
+    is_table: bool,
+}
+
+/// The structure tree: a document of headings, paragraphs, lists, tables and figures in reading order, page after page.
 fn structure(doc: &mut Document, sheets: &[Sheet], pages: &[ObjectId]) -> ObjectId {
     let root = doc.new_object_id();
     let document = doc.new_object_id();
@@ -95,40 +108,64 @@ fn page_structure(
     kids: &mut Vec<Object>,
 ) -> Vec<Object> {
     let mut parents: Vec<Object> = vec![];
-    // The list that is open: its number, its object, its points.
-    let mut open: Option<(usize, ObjectId, Vec<Object>)> = None;
+    let mut open: Option<Open> = None;
     for element in sheet.elements.iter() {
         if element.tag == Tag::Artifact {
             continue;
         }
         let number = parents.len() as i64;
-        let holder = |name: &str, parent: ObjectId| {
+        let holder = |parent: ObjectId| {
             dictionary! {
-                "Type" => "StructElem", "S" => name, "P" => parent, "Pg" => page, "K" => number,
+                "Type" => "StructElem", "S" => mark(&element.tag), "P" => parent, "Pg" => page, "K" => number,
             }
         };
-        if let Tag::Item { list } = element.tag {
-            if open.as_ref().is_none_or(|(which, _, _)| *which != list) {
-                close(doc, document, open.take(), kids);
-                open = Some((list, doc.new_object_id(), vec![]));
-            }
-            if let Some((_, whole, points)) = &mut open {
+        let group = match element.tag {
+            Tag::Item { list } => Some((list, false)),
+            Tag::Cell { table, .. } => Some((table, true)),
+            Tag::H1 | Tag::H2 | Tag::P | Tag::Figure { .. } | Tag::Artifact => None,
+        };
+        if open.as_ref().map(|open| open.number) != group.map(|(number, _)| number) {
+            close(doc, document, open.take(), kids);
+            open = group.map(|(number, is_table)| {
+                let id = doc.new_object_id();
+                Open { number, id, kids: vec![], row: None, is_table }
+            });
+        }
+        let id = match (&element.tag, &mut open) {
+            (Tag::Item { .. }, Some(list)) => {
                 let point = doc.new_object_id();
-                let body = doc.add_object(holder(mark(&element.tag), point));
-                doc.set_object(point, node("LI", *whole, vec![body.into()]));
-                points.push(point.into());
-                parents.push(body.into());
+                let body = doc.add_object(holder(point));
+                doc.set_object(point, node("LI", list.id, vec![body.into()]));
+                list.kids.push(point.into());
+                body
             }
-            continue;
-        }
-        close(doc, document, open.take(), kids);
-        let mut dict = holder(mark(&element.tag), document);
-        if let Tag::Figure { alt } = &element.tag {
-            dict.set("Alt", string(alt));
-            dict.set("A", figure_box(sheet, &element.items));
-        }
-        let id = doc.add_object(dict);
-        kids.push(id.into());
+            (Tag::Cell { row, head, .. }, Some(table)) => {
+                if table.row.as_ref().is_none_or(|(which, ..)| which != row) {
+                    close_row(doc, table);
+                    table.row = Some((*row, doc.new_object_id(), vec![]));
+                }
+                let mut cell = holder(table.row.as_ref().map_or(table.id, |(_, id, _)| *id));
+                if *head {
+                    let scope = if *row == 0 { "Column" } else { "Row" };
+                    cell.set("A", dictionary! { "O" => "Table", "Scope" => scope });
+                }
+                let cell = doc.add_object(cell);
+                if let Some((_, _, cells)) = &mut table.row {
+                    cells.push(cell.into());
+                }
+                cell
+            }
+            (tag, _) => {
+                let mut dict = holder(document);
+                if let Tag::Figure { alt } = tag {
+                    dict.set("Alt", string(alt));
+                    dict.set("A", figure_box(sheet, &element.items));
+                }
+                let id = doc.add_object(dict);
+                kids.push(id.into());
+                id
+            }
+        };
         parents.push(id.into());
     }
     close(doc, document, open.take(), kids);
@@ -139,18 +176,25 @@ fn node(name: &str, parent: ObjectId, kids: Vec<Object>) -> Dictionary {
     dictionary! { "Type" => "StructElem", "S" => name, "P" => parent, "K" => kids }
 }
 
-fn close(
-    doc: &mut Document,
-    document: ObjectId,
-    list: Option<(usize, ObjectId, Vec<Object>)>,
-    kids: &mut Vec<Object>,
-) {
-    if let Some((_, id, points)) = list {
-        let mut whole = node("L", document, points);
-        whole.set("A", dictionary! { "O" => "List", "ListNumbering" => "Disc" });
-        doc.set_object(id, whole);
-        kids.push(id.into());
+fn close_row(doc: &mut Document, table: &mut Open) {
+    if let Some((_, id, cells)) = table.row.take() {
+        doc.set_object(id, node("TR", table.id, cells));
+        table.kids.push(id.into());
     }
+}
+
+fn close(doc: &mut Document, document: ObjectId, open: Option<Open>, kids: &mut Vec<Object>) {
+    let Some(mut open) = open else { return };
+    close_row(doc, &mut open);
+    let whole = if open.is_table {
+        node("Table", document, open.kids)
+    } else {
+        let mut list = node("L", document, open.kids);
+        list.set("A", dictionary! { "O" => "List", "ListNumbering" => "Disc" });
+        list
+    };
+    doc.set_object(open.id, whole);
+    kids.push(open.id.into());
 }
 
 /// Where a figure stands on the page, in points.

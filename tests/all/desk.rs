@@ -178,7 +178,8 @@ fn places_lie_where_they_are_named_from_both_ends() {
             assert!((at(&format!("middle, {level}")).0 - 0.5).abs() < 1e-3);
         }
         assert!(at("left iliac fossa").0 > 0.5 && at("right iliac fossa").0 < 0.5);
-        assert!(at("middle, fundus").1 < at("middle, at navel").1);
+        // An early womb ends under the navel.
+        assert_eq!(at("middle, fundus").1 < at("middle, at navel").1, !text.contains("16+0"));
         assert!(at("middle, above navel").1 < at("middle, at navel").1);
         assert!(at("middle, at navel").1 < at("middle, below navel").1);
         assert!(at("middle, below navel").1 < at("middle, above pubic bone").1);

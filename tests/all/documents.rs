@@ -21,15 +21,28 @@ fn bless() -> bool {
 /// A temporary directory with a copy of the examples.
 fn examples() -> tempfile::TempDir {
     let here = tempfile::tempdir().expect("a directory");
-    fs::create_dir(here.path().join("examples")).expect("a directory");
-    for entry in fs::read_dir(path("examples")).expect("examples") {
-        let from = entry.expect("an entry").path();
-        if from.is_file() {
-            let name = from.file_name().expect("a name");
-            fs::copy(&from, here.path().join("examples").join(name)).expect("a copy");
+    for folder in ["examples", "examples/growth"] {
+        fs::create_dir(here.path().join(folder)).expect("a directory");
+        for entry in fs::read_dir(path(folder)).expect("examples") {
+            let from = entry.expect("an entry").path();
+            if from.is_file() {
+                let name = from.file_name().expect("a name");
+                fs::copy(&from, here.path().join(folder).join(name)).expect("a copy");
+            }
         }
     }
     here
+}
+
+/// `examples/growth/*.toml` as a shell would give it; any other argument as it is.
+fn expanded(here: &Path, argument: &str) -> Vec<String> {
+    let Some(folder) = argument.strip_suffix("*.toml") else { return vec![argument.to_owned()] };
+    let entries = fs::read_dir(here.join(folder)).expect("a directory");
+    let name = |entry: std::io::Result<fs::DirEntry>| entry.expect("an entry").file_name().into_string();
+    let mut names: Vec<String> =
+        entries.map(|entry| format!("{folder}{}", name(entry).expect("a name"))).collect();
+    names.sort();
+    names
 }
 
 /// The fenced blocks of a document in this language: the lines between the fences.
@@ -69,6 +82,8 @@ fn run_line(here: &Path, line: &str) -> (i32, String) {
         .enumerate()
         .flat_map(|(at, part)| if at % 2 == 1 { vec![part] } else { part.split_whitespace().collect() })
         .collect();
+    let arguments: Vec<String> = arguments.iter().flat_map(|argument| expanded(here, argument)).collect();
+    let arguments: Vec<&str> = arguments.iter().map(String::as_str).collect();
     let output = run_in(here, &arguments, input.as_bytes());
     (output.status.code().expect("an exit code"), said(&output))
 }
@@ -137,20 +152,23 @@ fn the_first_commands_of_the_readme_work() {
 }
 
 #[test]
-fn the_picture_of_the_readme_is_made_by_the_command_beside_it() {
+fn the_pictures_of_the_readme_are_made_by_the_commands_beside_them() {
     let text = read("README.md");
-    let picture = "examples/pictures/head-down-left.svg";
-    assert!(text.contains(&format!("]({picture})")));
-    let command = text.split('`').find(|piece| piece.starts_with("handspan draw")).expect("its command");
-    let here = examples();
-    assert_eq!(run_line(here.path(), command).0, 0);
-    let drawn = fs::read(here.path().join("head-down-left.svg")).expect("the picture");
-    assert!(drawn.len() <= 120 << 10, "the picture is too large to keep: {} bytes", drawn.len());
-    if bless() {
-        fs::write(path(picture), &drawn).expect("the picture is written");
+    for (name, begins) in [("head-down-left.svg", "handspan draw"), ("growth.svg", "handspan growth")] {
+        let picture = format!("examples/pictures/{name}");
+        assert!(text.contains(&format!("]({picture})")));
+        let made = |piece: &&str| piece.starts_with(begins) && piece.contains(&format!("-o {name}"));
+        let command = text.split('`').find(made).expect("its command");
+        let here = examples();
+        assert_eq!(run_line(here.path(), command).0, 0);
+        let drawn = fs::read(here.path().join(name)).expect("the picture");
+        assert!(drawn.len() <= 200 << 10, "the picture is too large to keep: {} bytes", drawn.len());
+        if bless() {
+            fs::write(path(&picture), &drawn).expect("the picture is written");
+        }
+        let kept = fs::read(path(&picture)).expect("the kept picture");
+        assert!(drawn == kept, "{picture} has changed: look, then BLESS=1");
     }
-    let kept = fs::read(path(picture)).expect("the kept picture");
-    assert!(drawn == kept, "{picture} has changed: look, then BLESS=1");
 }
 
 #[test]

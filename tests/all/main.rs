@@ -14,6 +14,7 @@ mod family_page;
 mod fhir;
 mod fonts;
 mod gauge;
+mod growth;
 mod handbook;
 mod labels;
 mod limbs;

@@ -95,6 +95,8 @@ fn every_element_is_tagged_in_reading_order() {
             Tag::H2 => Some("H2"),
             Tag::P => Some("P"),
             Tag::Item { .. } => Some("LBody"),
+            Tag::Cell { head: true, .. } => Some("TH"),
+            Tag::Cell { head: false, .. } => Some("TD"),
             Tag::Figure { .. } => Some("Figure"),
             Tag::Artifact => None,
         })
