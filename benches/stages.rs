@@ -15,7 +15,7 @@ use handspan::figure::{self, FigureOptions};
 use handspan::fonts::Fonts;
 use handspan::reckon;
 use handspan::report::Look;
-use handspan::sheet::{Content, Layout, PICTURE, compose};
+use handspan::sheet::{Content, PICTURE, compose};
 use handspan::words::Words;
 use handspan::write::{self, TextAs};
 use std::hint::black_box;
@@ -60,7 +60,7 @@ fn main() {
     let fonts = Fonts::load().expect("the bundled faces");
     let exam = exam::read(NAME, EXAM).exam.expect("an exam without errors");
     let conclusions = reckon::conclusions(&exam);
-    let layout = Layout::read(PICTURE.0, PICTURE.1).expect("the layout of the picture");
+    let layout = PICTURE.read().expect("the layout of the picture");
     let content = Content { title: "How the baby lies".to_owned(), ..Content::default() };
     let mm_per_cm =
         layout.mm_per_cm(&figure::FRAME, &content, &words, &fonts).expect("the scale of the picture");
@@ -135,6 +135,10 @@ fn main() {
         clinic: Some(Source::new(CLINIC.0, CLINIC.1)),
         layout: None,
         despite: vec![],
+        emergency: None,
+        draft: false,
+        invite_listening: false,
+        numbers: false,
     }));
     for (name, request) in [("draw to SVG, whole", &draw), ("handout to PDF, whole", &page)] {
         let outcome = commands::run(request);

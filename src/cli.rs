@@ -27,6 +27,8 @@ pub enum Command {
     Draw(Draw),
     /// Make the family page
     Handout(Handout),
+    /// Make the guide for drawing on her skin: strokes in order, and a tracing sheet at true size
+    SkinGuide(SkinGuide),
     /// Write an entry for the chart: a note, a handover, a FHIR bundle, or a slip to stick in
     Note(Note),
     /// Show the tape over the visits of one pregnancy, and how the baby lay at each
@@ -35,6 +37,10 @@ pub enum Command {
     Plate(Plate),
     /// Open the page for the browser, which works offline, or write it with -o
     Desk(Desk),
+    /// Make practice cases with a key
+    Cases(Cases),
+    /// List the layouts, or print one to start from
+    Layouts(Layouts),
     /// List the words of an exam file, and the abbreviations of shorthand
     Words,
     /// Rewrite an exam file in the words that are printed; comments and order stay
@@ -54,6 +60,14 @@ pub struct Desk {
     /// Replace a file that is there
     #[arg(long)]
     pub force: bool,
+}
+
+/// `layouts`
+#[derive(Args)]
+pub struct Layouts {
+    /// The layout to print
+    #[arg(value_name = "NAME")]
+    pub name: Option<String>,
 }
 
 /// `rules`
@@ -169,24 +183,74 @@ pub struct Handout {
     /// Where it goes.
     #[command(flatten)]
     pub target: Target,
-    /// Language of the page
-    #[arg(long, default_value = "en", value_name = "TAG")]
+    /// Language of the page: en, en-US, es or fr; two with a comma between stand side by side, such as fr,en
+    #[arg(long, default_value = "en", value_name = "TAG[,TAG]")]
     pub lang: String,
+    /// Print a language that no native clinician has signed, marked as a draft, with the English beside it
+    #[arg(long)]
+    pub draft: bool,
     /// Paper
     #[arg(long)]
     pub paper: Option<Paper>,
     /// The clinic's own file, for its name and telephone numbers
     #[arg(long, value_name = "FILE")]
     pub clinic: Option<PathBuf>,
-    /// A layout of one's own
-    #[arg(long, value_name = "FILE")]
+    /// A shipped layout, by its name (handspan layouts lists them), or a file of one's own, ending in .toml
+    #[arg(long, value_name = "NAME|FILE")]
     pub layout: Option<PathBuf>,
+    /// The same words in large type, on several sides; short for --layout large-print
+    #[arg(long, conflicts_with = "layout")]
+    pub large_print: bool,
     /// Make the page despite this act-now remark, named by its id; once for each
     #[arg(long, value_name = "ID")]
     pub despite: Vec<String>,
+    /// The emergency number to print, such as 999 or 112; else the one of the clinic's file
+    #[arg(long, value_name = "NUMBER")]
+    pub emergency: Option<String>,
+    /// Invite the family to lay an ear where the heart was heard; left out when something stands against it
+    #[arg(long)]
+    pub invite_listening: bool,
+    /// Print the tape and the heart's rate
+    #[arg(long)]
+    pub numbers: bool,
     /// How many pages are made at the same time, 1 to 256; as a rule one for each processor
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=256))]
     pub at_once: Option<u16>,
+}
+
+/// `skin-guide`
+#[derive(Args)]
+pub struct SkinGuide {
+    /// The exams.
+    #[command(flatten)]
+    pub given: Exams,
+    /// Where it goes.
+    #[command(flatten)]
+    pub target: Target,
+    /// Language of the words
+    #[arg(long, default_value = "en", value_name = "TAG")]
+    pub lang: String,
+    /// Paper; on a3 the tracing sheet is in one piece where it can be
+    #[arg(long, default_value = "a4")]
+    pub paper: SkinPaper,
+    /// The clinic's own file, for its thresholds
+    #[arg(long, value_name = "FILE")]
+    pub clinic: Option<PathBuf>,
+    /// Make the guide despite this act-now remark, named by its id; once for each
+    #[arg(long, value_name = "ID")]
+    pub despite: Vec<String>,
+    /// How many guides are made at the same time, 1 to 256; as a rule one for each processor
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=256))]
+    pub at_once: Option<u16>,
+}
+
+/// Papers of a skin guide.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum SkinPaper {
+    A4,
+    Letter,
+    A3,
 }
 
 /// `note`
@@ -204,6 +268,9 @@ pub struct Note {
     /// File to write; one ending in .svg, .png or .pdf is a slip to stick in. Left out: standard output
     #[arg(short, long, value_name = "FILE")]
     pub output: Option<PathBuf>,
+    /// The layout of the slip: chart-slip, chart-slips for two on a sheet, or a file of one's own, ending in .toml
+    #[arg(long, value_name = "NAME|FILE")]
+    pub layout: Option<PathBuf>,
     /// Replace a file that is there
     #[arg(long)]
     pub force: bool,
@@ -272,8 +339,23 @@ pub enum NoteForm {
 #[derive(Args)]
 pub struct Plate {
     /// The figures; --list says what each set shows
-    #[arg(value_name = "SET", required_unless_present = "list")]
+    #[arg(value_name = "SET", required_unless_present_any = ["list", "exam", "say"])]
     pub set: Option<Set>,
+    /// Instead of a set: exam files of your own, side by side; once for each
+    #[arg(long, value_name = "FILE", conflicts_with = "set")]
+    pub exam: Vec<PathBuf>,
+    /// Instead of a set: exams in one line of shorthand each; once for each
+    #[arg(long, value_name = "LINE", allow_hyphen_values = true, conflicts_with = "set")]
+    pub say: Vec<String>,
+    /// `turning`: the position it begins at
+    #[arg(long, value_name = "POSITION", default_value = "LOT")]
+    pub from: String,
+    /// `turning`: the position it ends at
+    #[arg(long, value_name = "POSITION", default_value = "OA")]
+    pub to: String,
+    /// `turning`: how many pictures, both ends among them
+    #[arg(long, value_name = "NUMBER", default_value = "6", value_parser = clap::value_parser!(u8).range(3..=12))]
+    pub frames: u8,
     /// List the sets
     #[arg(long, exclusive = true)]
     pub list: bool,
@@ -283,12 +365,15 @@ pub struct Plate {
     /// Style of drawing
     #[arg(long, default_value = "soft")]
     pub style: Style,
+    /// Colours of skin: neutral, or 1 (lightest) to 6 (deepest)
+    #[arg(long, value_name = "SKIN")]
+    pub palette: Option<Palette>,
     /// How many labels on each figure
     #[arg(long, default_value = "none")]
     pub labels: Labels,
-    /// Paper, on its long side
-    #[arg(long, default_value = "a4")]
-    pub paper: Paper,
+    /// Paper on its long side, or a slide of 16:9; left out: a4, for `wall` a3
+    #[arg(long)]
+    pub paper: Option<Size>,
     /// Language of the words
     #[arg(long, default_value = "en", value_name = "TAG")]
     pub lang: String,
@@ -300,18 +385,70 @@ pub struct Plate {
     pub text: TextAs,
 }
 
+/// `cases`
+#[derive(Args)]
+pub struct Cases {
+    /// How many cases, 1 to 99
+    #[arg(long, default_value = "5", value_name = "N", value_parser = clap::value_parser!(u16).range(1..=99))]
+    pub count: u16,
+    /// The same number gives the same cases; another number, others
+    #[arg(long, default_value = "1", value_name = "NUMBER")]
+    pub seed: u64,
+    /// How hard they are
+    #[arg(long, default_value = "easy")]
+    pub level: Level,
+    /// Directory for cases.pdf, key.pdf and an exam file for each case: one that is there, or one to be made
+    #[arg(short, long, value_name = "DIR")]
+    pub output: PathBuf,
+    /// Replace files that are there
+    #[arg(long)]
+    pub force: bool,
+    /// Paper
+    #[arg(long, default_value = "a4")]
+    pub paper: Paper,
+    /// Language of the words
+    #[arg(long, default_value = "en", value_name = "TAG")]
+    pub lang: String,
+}
+
+/// How hard cases are.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum Level {
+    Easy,
+    Fair,
+    Hard,
+}
+
 /// Sets of teaching figures.
 #[derive(Clone, Copy, ValueEnum)]
 #[allow(missing_docs)]
 pub enum Set {
-    Positions,
-    Weeks,
-    Attitudes,
+    Occiput,
+    Sacrum,
+    Chin,
+    Brow,
     Breeches,
     Crosswise,
-    Twins,
+    Attitudes,
     Fifths,
+    Levels,
+    Grips,
+    Listening,
+    Turning,
+    Wall,
+    Twins,
     Palettes,
+}
+
+/// Sizes of a sheet of figures.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum Size {
+    A3,
+    A4,
+    Letter,
+    Slide,
 }
 
 /// Kinds of file.
@@ -383,4 +520,5 @@ pub enum Labels {
 pub enum Paper {
     A4,
     Letter,
+    A3,
 }

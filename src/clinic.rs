@@ -20,6 +20,8 @@ pub struct Clinic {
     pub night: Option<String>,
     /// The emergency number of the country.
     pub emergency: Option<String>,
+    /// Whether its family pages invite to lay an ear where the heart was heard.
+    pub invite_listening: bool,
     /// Its own thresholds.
     pub thresholds: Thresholds,
 }
@@ -60,8 +62,9 @@ const LONGEST_NAME: usize = 80;
 /// Longest telephone number, in characters.
 const LONGEST_NUMBER: usize = 30;
 /// Keys at the top and under `[telephone]`.
-const TOP_KEYS: [&str; 3] = ["name", "telephone", "thresholds"];
+const TOP_KEYS: [&str; 4] = ["name", "telephone", "family-page", "thresholds"];
 const TELEPHONE_KEYS: [&str; 4] = ["labour-ward", "day", "night", "emergency"];
+const FAMILY_KEYS: [&str; 1] = ["invite-listening"];
 const THRESHOLD_KEYS: [&str; 3] = ["tape-cm", "heart-low", "heart-high"];
 /// What a threshold may be: tape in cm, limits of the heart in beats a minute. The heart's limits may only be moved to where
 /// more calls for action, or back: never under 100 and never over 180.
@@ -70,12 +73,22 @@ const HEART_LOW: std::ops::RangeInclusive<i64> = 100..=120;
 const HEART_HIGH: std::ops::RangeInclusive<i64> = 160..=180;
 
 #[derive(Deserialize, Default)]
+#[serde(rename_all = "kebab-case")]
 struct File {
     name: Option<Spanned<String>>,
     #[serde(default)]
     telephone: Telephone,
     #[serde(default)]
+    family_page: FamilyPage,
+    #[serde(default)]
     thresholds: OwnThresholds,
+}
+
+#[derive(Deserialize, Default)]
+#[serde(rename_all = "kebab-case")]
+struct FamilyPage {
+    #[serde(default)]
+    invite_listening: bool,
 }
 
 #[derive(Deserialize, Default)]
@@ -114,7 +127,10 @@ pub fn read(file: &str, bytes: &[u8]) -> ClinicReading {
             let span = fault.span().unwrap_or(0..0);
             problems.push(
                 Problem::at("clinic-value", file, span, fault.message().replace('\n', " "))
-                    .expecting("a name and telephone numbers between quotes; thresholds as whole numbers"),
+                    .expecting(
+                        "a name and telephone numbers between quotes; thresholds as whole numbers; invite-listening as \
+                         true or false",
+                    ),
             );
             File::default()
         }
@@ -132,9 +148,18 @@ pub fn read(file: &str, bytes: &[u8]) -> ClinicReading {
         heart_low: threshold(own.heart_low, HEART_LOW, "beats a minute", usual.heart_low),
         heart_high: threshold(own.heart_high, HEART_HIGH, "beats a minute", usual.heart_high),
     };
+    let invite_listening = parsed.family_page.invite_listening;
     let errors = any_error(&problems);
     let problems = placed(problems, source, MOST_PROBLEMS);
-    let clinic = (!errors).then_some(Clinic { name, labour_ward, day, night, emergency, thresholds });
+    let clinic = (!errors).then_some(Clinic {
+        name,
+        labour_ward,
+        day,
+        night,
+        emergency,
+        invite_listening,
+        thresholds,
+    });
     ClinicReading { clinic, problems }
 }
 
@@ -178,7 +203,8 @@ fn number_in(
     usual
 }
 
-fn is_number(text: &str) -> Result<(), &'static str> {
+/// Whether `text` can be printed as a telephone number; if not, what is expected.
+pub fn is_number(text: &str) -> Result<(), &'static str> {
     let right = text.chars().all(|c| c.is_ascii_digit() || " +-()/.".contains(c))
         && text.chars().filter(char::is_ascii_digit).count() >= 3
         && text.chars().count() <= LONGEST_NUMBER;
@@ -229,6 +255,7 @@ fn unknown_keys(file: &str, source: &str) -> Vec<Problem> {
     for (key, value) in table.get_ref() {
         match (key.get_ref().as_ref(), value.get_ref()) {
             ("telephone", DeValue::Table(numbers)) => check(numbers, &TELEPHONE_KEYS),
+            ("family-page", DeValue::Table(own)) => check(own, &FAMILY_KEYS),
             ("thresholds", DeValue::Table(own)) => check(own, &THRESHOLD_KEYS),
             _ => {}
         }

@@ -1,10 +1,13 @@
 //! The one door. In: a request that names a command, its options and the *texts* of files. Out: an outcome: what to print,
 //! what to write, and the exit code. Nothing here touches a file or prints.
 
+mod against;
+mod cases;
 mod check;
 mod draw;
 mod growth;
 mod handout;
+mod layouts;
 mod listing;
 mod load;
 mod note;
@@ -14,18 +17,23 @@ mod picture;
 mod plate;
 mod read_back;
 mod rules;
+mod skin_guide;
 mod text;
 mod tidy;
 mod vocabulary;
 
 pub use crate::exam::edit::Edit;
 pub use crate::figure::{Labels, Palette, Style, View};
+pub use crate::teach::Level;
+pub use cases::Cases;
 pub use check::Check;
 pub use draw::{Draw, Format};
 pub use growth::Growth;
 pub use handout::{Handout, Paper};
+pub use layouts::Chosen;
 pub use note::{Form, Note};
-pub use plate::{Plate, Set};
+pub use plate::{Plate, Set, Size, Way, What};
+pub use skin_guide::{SkinGuide, SkinPaper, skin_sheets};
 
 use crate::report::Look;
 
@@ -81,14 +89,23 @@ pub enum Command {
     Draw(Draw),
     /// The family page.
     Handout(Handout),
+    /// The guide for drawing on skin.
+    SkinGuide(SkinGuide),
     /// An entry for the chart.
     Note(Note),
+    /// Practice cases with a key.
+    Cases(Cases),
     /// The tape over the visits.
     Growth(Growth),
     /// A sheet of teaching figures.
     Plate(Plate),
     /// The names of the sets of teaching figures.
     PlateList,
+    /// The shipped layouts, or the text of one of them.
+    Layouts {
+        /// Which.
+        name: Option<String>,
+    },
     /// The vocabulary.
     Words,
     /// An exam file in canonical words.
@@ -164,6 +181,8 @@ pub struct Outcome {
     /// The finished document: one entry for a file, several for a picture file a page (`name-2.svg`).
     /// Empty: nothing is to be written.
     pub pages: Vec<Vec<u8>>,
+    /// The names of `pages` when each is a file of its own in a directory; else empty.
+    pub names: Vec<String>,
     /// What `pages` hold, for the line that says what was written: "the picture", "the family page".
     pub made: &'static str,
     /// Why there are no pages, in a few words, for a list of many exams.
@@ -178,9 +197,12 @@ pub fn run(request: &Request) -> Outcome {
         Command::Check(options) => check::run(options, request.look),
         Command::Draw(options) => draw::run(options, request.look),
         Command::Handout(options) => handout::run(options, request.look),
+        Command::SkinGuide(options) => skin_guide::run(options, request.look),
         Command::Note(options) => note::run(options, request.look),
+        Command::Cases(options) => cases::run(options),
         Command::Growth(options) => growth::run(options, request.look),
         Command::Plate(options) => plate::run(options, request.look),
+        Command::Layouts { name } => layouts::run(name.as_deref()),
         Command::PlateList => Outcome { text: plate::list(), ..Outcome::default() },
         Command::Rules { json: false } => Outcome { text: rules::text(), ..Outcome::default() },
         Command::Rules { json: true } => match rules::json() {

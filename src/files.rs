@@ -139,6 +139,52 @@ impl Target {
         Ok(Self { path: path.to_owned(), force })
     }
 
+    /// A directory for files whose names are not known yet; it is made when they are.
+    pub fn directory(path: &Path, force: bool) -> Result<Self, String> {
+        if !path.is_dir() {
+            // Without the `/` at its end, a file of that name is found.
+            let bare: PathBuf = path.components().collect();
+            if bare.exists() {
+                return Err(format!("{} is a file; choose another name for the directory", bare.display()));
+            }
+            new_file(path)?;
+        }
+        Ok(Self { path: path.to_owned(), force })
+    }
+
+    /// Write each page into this directory under its name, all or none; the names written.
+    pub fn put_named(&self, pages: &[Vec<u8>], names: &[String]) -> Result<Vec<String>, Fault> {
+        let mut there = vec![];
+        for name in names {
+            let path = self.path.join(name);
+            if !self.force && path.exists() {
+                there.push(path.display().to_string());
+            }
+        }
+        if let Some(first) = there.first() {
+            return Err(Fault::Failed(format!(
+                "{first} is there already; add --force to replace what is there, or choose another directory"
+            )));
+        }
+        make_directory(&self.path).map_err(Fault::Failed)?;
+        let (mut ready, mut written) = (vec![], vec![]);
+        for (page, name) in pages.iter().zip(names) {
+            let path = self.path.join(name);
+            match kind(&path, self.force).map_err(Fault::Failed)? {
+                Kind::Regular(real) => ready.push((beside(&real, page)?, real, true)),
+                Kind::New | Kind::StandardOutput | Kind::Device => {
+                    ready.push((beside(&path, page)?, path.clone(), false));
+                }
+            }
+            written.push(path.display().to_string());
+        }
+        for (file, path, replace) in ready {
+            let renamed = if replace { file.persist(&path) } else { file.persist_noclobber(&path) };
+            renamed.map_err(|fault| told(&path.display().to_string(), &fault.error))?;
+        }
+        Ok(written)
+    }
+
     /// A file in a directory that is not made yet.
     fn in_new_directory(path: PathBuf, force: bool) -> Self {
         Self { path, force }

@@ -22,6 +22,7 @@ pub mod fonts;
 pub mod reckon;
 pub mod report;
 pub mod sheet;
+pub mod teach;
 pub mod units;
 pub mod words;
 pub mod write;

@@ -36,7 +36,12 @@ fn show(outcome: &Outcome, target: Option<files::Target>) -> u8 {
     if let Some(target) = target
         && !outcome.pages.is_empty()
     {
-        return match target.put(&outcome.pages) {
+        let written = if outcome.names.is_empty() {
+            target.put(&outcome.pages)
+        } else {
+            target.put_named(&outcome.pages, &outcome.names)
+        };
+        return match written {
             Ok(written) => {
                 for name in written {
                     tell(&format!("wrote {name}: {}\n", outcome.made));

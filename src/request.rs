@@ -5,8 +5,8 @@ use crate::batch::{Batch, Job};
 use crate::cli;
 use crate::files::{self, Given, Target, load};
 use handspan::commands::{
-    Check, Command, Draw, Form, Format, Growth, Handout, Labels, Note, Palette, Paper, Plate, Request, Set,
-    Source, Style, View,
+    Cases, Check, Chosen, Command, Draw, Form, Format, Growth, Handout, Labels, Level, Note, Palette, Paper,
+    Plate, Request, Set, Size, SkinGuide, SkinPaper, Source, Style, View, Way, What,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -78,25 +78,51 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
         }
         cli::Command::Handout(page) => {
             only_once(page.given.exams.iter().chain(&page.clinic).chain(&page.layout).map(AsRef::as_ref))?;
+            let large = page.large_print.then(|| Chosen::Named("large-print".to_owned()));
             let format = format(&page.target, Format::Pdf)?;
             let (exams, target, at_once) =
                 (given(&page.given.exams, &page.given.say), page.target, page.at_once);
-            let (clinic, layout) = (page.clinic.as_deref().map(load), page.layout.as_deref().map(load));
+            let (clinic, layout) =
+                (page.clinic.as_deref().map(load), page.layout.as_deref().map(chosen).or(large));
             let make = move |exam| {
                 Command::Handout(Handout {
                     exam,
                     format,
                     lang: page.lang.clone(),
+                    draft: page.draft,
                     paper: page.paper.map(paper),
                     clinic: clinic.clone(),
                     layout: layout.clone(),
                     despite: page.despite.clone(),
+                    emergency: page.emergency.clone(),
+                    invite_listening: page.invite_listening,
+                    numbers: page.numbers,
+                })
+            };
+            documents(&exams, &target, format, at_once, Box::new(make))
+        }
+        cli::Command::SkinGuide(guide) => {
+            only_once(guide.given.exams.iter().chain(&guide.clinic).map(AsRef::as_ref))?;
+            let format = format(&guide.target, Format::Pdf)?;
+            let (exams, target, at_once) =
+                (given(&guide.given.exams, &guide.given.say), guide.target, guide.at_once);
+            let clinic = guide.clinic.as_deref().map(load);
+            let make = move |exam| {
+                Command::SkinGuide(SkinGuide {
+                    exam,
+                    format,
+                    lang: guide.lang.clone(),
+                    paper: skin_paper(guide.paper),
+                    clinic: clinic.clone(),
+                    despite: guide.despite.clone(),
                 })
             };
             documents(&exams, &target, format, at_once, Box::new(make))
         }
         cli::Command::Note(asked) => note(asked),
+        cli::Command::Cases(asked) => cases(asked),
         cli::Command::Growth(asked) => growth(asked),
+        cli::Command::Layouts(layouts) => said(Command::Layouts { name: layouts.name }),
         cli::Command::Plate(asked) if asked.list => said(Command::PlateList),
         cli::Command::Plate(asked) => plate(asked),
     }
@@ -132,6 +158,11 @@ fn note(asked: cli::Note) -> Result<Work, String> {
             ));
         }
     };
+    if asked.layout.is_some() && !matches!(form, Form::Slip(_)) {
+        return Err(
+            "a layout is for a slip; end the file in .svg, .png or .pdf, or leave --layout out".to_owned()
+        );
+    }
     let file = output.as_deref().map(|path| Target::look(path, asked.force)).transpose()?;
     let mut seed = [0; 16];
     if form == Form::Fhir {
@@ -144,6 +175,7 @@ fn note(asked: cli::Note) -> Result<Work, String> {
         lang: asked.lang,
         clinic: asked.clinic.as_deref().map(load),
         quiet: asked.quiet_remark,
+        layout: asked.layout.as_deref().map(chosen),
         seed,
         to_file: file.is_some(),
     };
@@ -175,13 +207,12 @@ fn growth(asked: cli::Growth) -> Result<Work, String> {
 }
 
 fn plate(plate: cli::Plate) -> Result<Work, String> {
-    let (Some(wanted), Some(target)) = (plate.set, plate.target) else {
+    let Some(target) = plate.target else {
         return Err("a plate is a file: say where it goes, such as -o plate.pdf".to_owned());
     };
-    if files::is_directory(&target.output) {
-        return Err(format!("{} is a directory; name a file in it", target.output.display()));
-    }
-    if matches!(wanted, cli::Set::Palettes) && matches!(plate.style, cli::Style::Line) {
+    only_once(plate.exam.iter().map(AsRef::as_ref))?;
+    let plain = matches!(plate.style, cli::Style::Line);
+    if plain && (plate.palette.is_some() || matches!(plate.set, Some(cli::Set::Palettes))) {
         return Err("palettes colour the style soft; leave --style out".to_owned());
     }
     if matches!(plate.style, cli::Style::Sketch) {
@@ -189,20 +220,72 @@ fn plate(plate: cli::Plate) -> Result<Work, String> {
             "a plate is drawn in soft or line; a sketch is a stamp by itself: handspan draw".to_owned()
         );
     }
+    let wall = matches!(plate.set, Some(cli::Set::Wall));
+    let paper = match plate.paper.map(size) {
+        Some(Size::A3) | None if wall => Size::A3,
+        Some(_) if wall => {
+            return Err("the wall sheet is a page of A3; leave --paper out".to_owned());
+        }
+        paper => paper.unwrap_or(Size::A4),
+    };
+    if wall && files::is_directory(&target.output) {
+        return Err("the wall sheet is one page; name a file, such as -o wall.pdf".to_owned());
+    }
+    let what = match plate.set {
+        Some(wanted) => What::Set(set(wanted), Way::between(&plate.from, &plate.to, plate.frames)?),
+        None => {
+            let files = plate.exam.iter().map(|path| load(path));
+            let several = plate.say.len() > 1;
+            let lines = plate.say.iter().enumerate();
+            let lines = lines.map(|(at, line)| Given::Line(at + 1, line.clone()).load(several));
+            What::Exams(files.chain(lines).collect())
+        }
+    };
     let format = format(&target, Format::Svg)?;
     width_fits(plate.width, format)?;
-    let file = Target::look(&target.output, target.force)?;
+    let singly = files::is_directory(&target.output);
+    let file = if singly {
+        Target::directory(&target.output, target.force)?
+    } else {
+        Target::look(&target.output, target.force)?
+    };
     let plate = Plate {
-        set: set(wanted),
+        what,
         format,
         style: style(plate.style),
+        palette: plate.palette.map_or(Palette::Neutral, palette),
         labels: labels(plate.labels),
-        paper: paper(plate.paper),
+        size: paper,
+        singly,
         lang: plate.lang,
         width: plate.width,
         text_as: text_as(plate.text),
     };
     Ok(Work::One(Request { command: Command::Plate(plate), look: look(true) }, Some(file)))
+}
+
+fn cases(asked: cli::Cases) -> Result<Work, String> {
+    if asked.output.as_os_str() == "-" {
+        return Err("these are several files; name a directory, such as -o cases/".to_owned());
+    }
+    let directory = Target::directory(&asked.output, asked.force)?;
+    let level = match asked.level {
+        cli::Level::Easy => Level::Easy,
+        cli::Level::Fair => Level::Fair,
+        cli::Level::Hard => Level::Hard,
+    };
+    let paper = paper(asked.paper);
+    let cases = Cases { count: asked.count, seed: asked.seed, level, paper, lang: asked.lang };
+    Ok(Work::One(Request { command: Command::Cases(cases), look: look(true) }, Some(directory)))
+}
+
+fn size(size: cli::Size) -> Size {
+    match size {
+        cli::Size::A3 => Size::A3,
+        cli::Size::A4 => Size::A4,
+        cli::Size::Letter => Size::Letter,
+        cli::Size::Slide => Size::Slide,
+    }
 }
 
 fn width_fits(width: Option<u32>, format: Format) -> Result<(), String> {
@@ -243,6 +326,16 @@ fn documents(
 /// How many processors this program may use.
 fn processors() -> usize {
     std::thread::available_parallelism().map_or(1, usize::from)
+}
+
+/// A layout: a file when it looks like one, else the name of a shipped one.
+fn chosen(given: &Path) -> Chosen {
+    match given.to_str() {
+        Some(name) if !name.contains(['.', '/', '\\']) && name != "-" && !given.is_file() => {
+            Chosen::Named(name.to_owned())
+        }
+        _ => Chosen::Own(load(given)),
+    }
 }
 
 /// The exams named, files first.
@@ -317,13 +410,20 @@ fn one_file(exams: usize, target: &cli::Target) -> String {
 
 fn set(set: cli::Set) -> Set {
     match set {
-        cli::Set::Positions => Set::Positions,
-        cli::Set::Weeks => Set::Weeks,
-        cli::Set::Attitudes => Set::Attitudes,
+        cli::Set::Occiput => Set::Occiput,
+        cli::Set::Sacrum => Set::Sacrum,
+        cli::Set::Chin => Set::Chin,
+        cli::Set::Brow => Set::Brow,
         cli::Set::Breeches => Set::Breeches,
         cli::Set::Crosswise => Set::Crosswise,
-        cli::Set::Twins => Set::Twins,
+        cli::Set::Attitudes => Set::Attitudes,
         cli::Set::Fifths => Set::Fifths,
+        cli::Set::Levels => Set::Levels,
+        cli::Set::Grips => Set::Grips,
+        cli::Set::Listening => Set::Listening,
+        cli::Set::Turning => Set::Turning,
+        cli::Set::Wall => Set::Wall,
+        cli::Set::Twins => Set::Twins,
         cli::Set::Palettes => Set::Palettes,
     }
 }
@@ -392,5 +492,14 @@ fn paper(paper: cli::Paper) -> Paper {
     match paper {
         cli::Paper::A4 => Paper::A4,
         cli::Paper::Letter => Paper::Letter,
+        cli::Paper::A3 => Paper::A3,
+    }
+}
+
+fn skin_paper(paper: cli::SkinPaper) -> SkinPaper {
+    match paper {
+        cli::SkinPaper::A4 => SkinPaper::A4,
+        cli::SkinPaper::Letter => SkinPaper::Letter,
+        cli::SkinPaper::A3 => SkinPaper::A3,
     }
 }

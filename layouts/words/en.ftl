@@ -1,12 +1,24 @@
 # English (British spelling). Every sentence handspan prints about an exam.
 # Sides are the mother's. Write "your left" to the family, "her left" to the midwife.
 
+# The language that the others are held against: it is never a draft.
+language-signed = yes
+language-name = English
+# Said on the page that stands beside a draft. $language is that language's own name.
+draft-beside = The page beside this is a draft in { $language }: nobody trained has checked it. This page counts.
+
+# Between whole and broken part of a number on the family page.
+decimal-sign = .
+
 ## Sides and parts
 
 her-left = Her left
 her-right = Her right
 your-left = Your left
 your-right = Your right
+# On a cut in the midline, seen from her left.
+her-front = Her front
+her-back = Her back
 
 ## On the picture
 
@@ -32,6 +44,10 @@ label-fundus-level = top of the womb
 label-fifths = { $fifths } palpable above the brim
 label-brim = brim
 label-pubic-bone = pubic bone
+label-axis = axis of the pelvis
+label-spine = spine
+label-sacrum = sacrum
+label-wall = wall of the abdomen
 label-navel = navel
 label-navel-level = level of the navel
 label-womb = womb
@@ -54,23 +70,56 @@ drawing-unsure = The findings are unsure.
 drawing-disagree = The findings disagree: the drawing follows head, bottom and back.
 drawing-second-is-lower = Baby 2 lies lower than baby 1: numbered as in the file.
 
-# Telephone lines of the clinic's file. $number is printed as it was written.
-phone-labour-ward = Labour ward: { $number }
-phone-day = By day: { $number }
-phone-night = At night: { $number }
-phone-emergency = Emergency: { $number }
-
 ## Teaching plates
 
-plate-positions = The named positions of a baby that lies lengthwise
-plate-weeks = Left occipito-anterior, week by week
-plate-attitudes = How the head is held
-plate-breeches = How the legs of a breech lie
-plate-crosswise = Lying across and slantwise
-plate-twins = Two babies
-plate-fifths = How much of the head is above the brim
-plate-foot = For teaching, by handspan { $version }: no real person. Sides are the mother's: her left is at the right of each picture. Face, arms and legs are the artist's.
-plate-palettes = The palettes
+# Titles of the sheets.
+plate-set-occiput = The eight positions of a head bent forward
+plate-set-sacrum = The eight positions of a baby lying bottom down
+plate-set-chin = The eight positions of a face
+plate-set-brow = The eight positions of a brow
+plate-set-breeches = How the legs of a breech lie
+plate-set-crosswise = Lying across and slantwise
+plate-set-attitudes = How the head is held, and what presents
+plate-set-fifths = How much of the head is above the brim
+plate-set-levels = The top of the womb, from 12 to 40 weeks
+plate-set-grips = What each grip feels
+plate-set-listening = Where to listen
+plate-set-turning = From { $from } to { $to }
+plate-set-wall = The abdomen by hand, step by step
+plate-set-twins = Two babies
+plate-set-palettes = The palettes
+plate-own = Side by side
+# One of several sheets.
+plate-part = { $title } ({ $number } of { $count })
+plate-foot = For teaching, by handspan { $version }: no real person. Sides are the mother's: her left is at the right of each picture from the front. Face, arms and legs are the artist's.
+plate-cut = Cut in the midline and seen from her left: her left side faces you, her back is at the right.
+plate-fifths-cut = { $fifths } palpable above the brim, cut in the midline
+plate-frame = { $number }
+plate-frame-end = { $number }: { $position }
+plate-grip-1 = First grip: both hands round the top of the womb
+plate-grip-2 = Second grip: a hand on each side
+plate-grip-3 = Third grip: one hand above the pubic bone
+plate-grip-4 = Fourth grip: fingertips down both sides of the head
+# What a hand feels under a ring, on the sheet of the grips.
+feel-head = hard and round: the head
+feel-head-above-brim = the head, down to the brim
+feel-back = broad and firm: the back
+feel-side = the side of the trunk
+feel-front = the front of the trunk
+feel-bottom = wide and softer: the bottom
+feel-limbs = small parts that move: the limbs
+feel-trunk = the trunk
+feel-nothing = no part of the baby
+shown-listen = listen here
+shown-listen-faint = listen here: fainter, the back is turned away
+shown-cm = { $cm } cm
+shown-tape = { $cm } cm, laid over the curve
+# A diameter, measured over the skin of the drawn baby. $handbook is bone, at term.
+told-diameter = From { $name }: { $cm } cm over the skin; handbooks print { $handbook } cm at term, of bone
+diameter-suboccipitobregmatic = below the occiput to the large fontanelle (suboccipitobregmatic)
+diameter-occipitofrontal = the occiput to between the brows (occipitofrontal)
+diameter-mentovertical = the chin to the vertex (mentovertical)
+diameter-submentobregmatic = under the chin to the large fontanelle (submentobregmatic)
 plate-palette-neutral = neutral
 plate-palette = palette { $number }
 plate-week = { $weeks } weeks
@@ -89,6 +138,47 @@ plate-twins-bottom-head = the first bottom down, the second head down
 plate-twins-bottom-bottom = both bottom down
 plate-twins-head-across = the first head down, the second across
 plate-twins-bottom-across = the first bottom down, the second across
+
+# The wall sheet. Points without a source at its foot are common practice.
+wall-before = Ask how she is and how the baby moves. Her bladder is empty, she lies tilted a little to her left, your hands are warm. Say what you do, and stop when she asks. Left and right are hers.
+wall-look = 1 Look
+wall-look-shape = The shape: long, wide or slanting. A wide womb: think of a baby that lies across.
+wall-look-scars = Scars: ask what each is from. A scar on the skin does not tell how the womb was cut.
+wall-look-moves = Movements that you can see.
+wall-grip-1 = 2 First grip: the top of the womb
+wall-grip-1-how = Both hands round the top: what lies there?
+wall-grip-1-head = Hard, round, and it nods by itself: a head.
+wall-grip-1-bottom = Wider, softer, and the body moves with it: a bottom.
+wall-grip-2 = 3 Second grip: the sides
+wall-grip-2-how = A hand on each side: one holds still, the other feels. Then change.
+wall-grip-2-what = Broad and firm: the back. Small parts that move: the limbs.
+wall-grip-2-both = Limbs on both sides: the back may lie towards her spine.
+wall-grip-3 = 4 Third grip: above the pubic bone
+wall-grip-3-how = One hand, thumb on one side, fingers on the other. Gently: this grip can hurt.
+wall-grip-3-what = What lies there? Does it move freely, or is it held?
+wall-grip-3-again = The same end as in the first grip: feel both again.
+wall-grip-4 = 5 Fourth grip: into the pelvis
+wall-grip-4-how = Face her feet. Fingertips slide down both sides of the head, as far as the brim.
+wall-grip-4-fifths = How many fifths are palpable above the brim? 2/5 or less: engaged. Said of a head only.
+wall-grip-4-out = Where the fingers stop first, the head stands out.
+wall-listen = 6 Listen
+wall-listen-where = Where the back comes nearest to the skin. A place supports a position; it does not prove one.
+wall-listen-pulse = Feel her pulse at the same time.
+wall-listen-count = Count for a whole minute. Usual from 20 weeks: 110 to 160.
+wall-measure = 7 Measure
+wall-measure-top = Find the top of the womb, working down from the breastbone.
+wall-measure-tape = From the upper border of the pubic bone over the curve to the top, numbers underneath.
+wall-measure-weeks = From 24 weeks: about as many cm as weeks, 2 more or less; and set it beside her earlier tapes. No tape counts when the baby lies across, with twins, fibroids or much water.
+wall-now = Act now, whatever the hands find
+wall-now-movements = Movements fewer, changed or none.
+wall-now-not-heard = From 24 weeks: the heart is not heard.
+wall-now-rate = A rate under 100 or over 180.
+wall-now-pulse = Her own pulse within 15 of the rate heard: it may be hers.
+wall-now-bleeding = Bleeding.
+wall-now-pain = Constant pain; a womb hard and tender; pain over a womb's scar.
+wall-now-waters = Waters broken, and the baby is not head down or the head is free.
+wall-now-help = Do not finish the examination first: get help, as your local guidance says.
+wall-sources = Sources: fifths, pulse and tape: Theron, Maternal Care (Bettercare). Grips and levels: Klein, Miller, Thomson, A Book for Midwives (Hesperian). Weeks and tape: WHO. Rates: NICHD 2008; WHO. The rest is common practice. From the hands, not a scan; it does not diagnose, and does not replace local guidance, a clinician's judgement or a scan.
 
 ## What was understood
 ## `handspan check` says back what it read. $value is in the words of the exam language.
@@ -640,19 +730,95 @@ remark-lie-changing = The baby lay { $before ->
  } at { $second }. Feel again at each visit, have the lie of the day confirmed by a scan, and follow your local guidance for a lie that changes from 37 weeks on: admission should be talked over, and she is to come in at once if labour starts or the waters break, for the sake of the cord.
 remark-visits-differ-in-babies = The visits tell of different numbers of babies: { $one } at { $first }, { $two } at { $second }. Look whether all of them are of this pregnancy, and have the number confirmed by a scan; until then none of their tapes is read against weeks or a curve.
 
+## The guide for drawing on skin
+# For the midwife who draws. Where a stroke starts and ends is measured along the skin; what was not found is said to be so.
+
+skin-title = Drawing the baby on her skin
+skin-title-baby = Drawing baby { $number } on her skin
+skin-measure = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, and the side is along the skin from the midline; in brackets, finger-breadths of 2 cm. Start at the dot, end at the arrow. Broken lines were not found: leave them out, or tell her that they are a guess. Dots lie in the pelvis.
+skin-measure-navel = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone; near the navel, from the navel. The side is along the skin from the midline; in brackets, finger-breadths of 2 cm. Start at the dot, end at the arrow. Broken lines were not found: leave them out, or tell her that they are a guess. Dots lie in the pelvis.
+
+# A place: $level is one of the next five, $side one of the three after them. $cm in whole cm, $fingers in finger-breadths.
+skin-place = { $level }, { $side }
+skin-up = { $cm } cm ({ $fingers }) up
+skin-at-pubic-bone = level with the pubic bone
+skin-above-navel = { $cm } cm ({ $fingers }) above the navel
+skin-at-navel = at the navel
+skin-below-navel = { $cm } cm ({ $fingers }) below the navel
+skin-her-left = { $cm } cm ({ $fingers }) to her left, your right
+skin-her-right = { $cm } cm ({ $fingers }) to her right, your left
+skin-midline = in the midline
+
+# $number is the number of the step.
+skin-head = { $number } Head
+skin-back = { $number } Back
+skin-bottom = { $number } Bottom
+skin-legs = { $number } Thigh, leg, foot
+skin-arms = { $number } Arm and hand
+skin-belly = { $number } Neck and belly
+skin-heart = { $number } Heart
+skin-head-how = Hold it in both hands and draw in their crook.
+skin-back-how = One long line.
+skin-bottom-how = Round it off.
+skin-legs-how = Thigh, leg, then the foot.
+skin-arms-how = Arm, then a hand with five fingers.
+skin-belly-how = Close the shape.
+skin-from = Start { $place }.
+skin-to = End { $place }.
+skin-other-side = The other side: start { $from }, end { $to }.
+# A line that goes all the way round.
+skin-round = Round: its top { $top }; its lowest point { $low }.
+skin-below = The rest lies in the pelvis: stop at the bone.
+skin-all-below = It lies in the pelvis, below the pubic bone: nothing to draw.
+skin-hidden = Nothing of it is seen from the front: nothing to draw.
+skin-back-behind = It lies towards her spine, behind the baby: no back to draw.
+skin-not-felt = Not felt: leave it out, or feel again.
+skin-guess = Not felt, a guess: leave it out, or feel again.
+skin-follows = Not felt by itself: feel for it, or leave it out.
+skin-unsure = Unsure: feel again first.
+skin-written = By the position that was written; feel before you draw.
+skin-heart-at = Heard { $place }. Draw it there.
+skin-heart-none = No place where it was heard: none to draw.
+
+# All common practice.
+skin-manners-title = With her
+skin-manners = Ask before you touch, before you draw, and before you photograph; stop as soon as she says so. Bladder empty, head of the bed a little raised, a slight tilt to her left, flat only for a short time. Warm hands. A washable pen that is safe for skin and shows on hers; one for each person. Not on broken, sore or allergic skin. It washes off in a few baths.
+skin-foot = A drawing of what was found, not a scan; hands can be wrong. Face, fingers and toes are the artist's. handspan { $version }
+
+## The tracing sheet
+# At true size: unrolled along the curve of the abdomen.
+
+trace-title = Tracing sheet, at true size
+trace-about = The lines of the drawing, at true size, unrolled along the curve of the abdomen. { $lie }
+trace-sheet = Sheet { $number } of { $count }: row { $row }, column { $column }.
+trace-one-sheet = One sheet.
+trace-join = Join on the crosses, cut along the broken frame.
+trace-use = Cut round it. Cut each slit and close it, the broken line on the cut. Prick the lines. Print outward, the thick mark on the bone, the long line on her midline: dot the pen through.
+# With several babies.
+trace-numbers = Numbers: baby, then step.
+trace-bar = 5 cm. If it is not, print at 100 %.
+trace-pubic = upper edge of the pubic bone
+trace-navel = navel, { $cm } cm up
+trace-navel-expected = navel: not measured
+trace-fundus = top of the womb, { $cm } cm
+trace-left = her left, your right
+trace-right = her right, your left
+
 ## The family page
 # Plain words, short sentences (20 words at most), Flesch-Kincaid grade 6 or below. "Your left" is the mother's left.
-# A message about safety names its source ids (the table is in tests/published/family-safety.csv); only facts
-# that were seen in the source are used. Nothing here says that all is well, or that anything is not.
+# A message about safety names its source ids (the table is in tests/published/family-safety.csv); facts that were not seen
+# in a source say `common practice`. Nothing here says that all is well, or that anything is not.
 # `____` is a line to write on.
 
-# $n is how many babies there are.
 family-title-one = How your baby is lying
 family-title-more = How your babies are lying
 family-name = Name ____
 family-felt-on = Felt by hand on ____
 # $age is one of the family-weeks messages.
 family-felt-on-at = Felt by hand on ____ at { $age }
+# Where it was not, or not only, felt by hand.
+family-noted-on = Noted on ____
+family-noted-on-at = Noted on ____ at { $age }
 family-weeks = { $weeks } weeks
 family-weeks-day = { $weeks } weeks and 1 day
 family-weeks-days = { $weeks } weeks and { $days } days
@@ -671,6 +837,9 @@ family-lie-slanting = { $baby } is lying on a slant.
 family-lie-slanting-probably = { $baby } is probably lying on a slant.
 family-lie-not-told = Hands could not tell how your baby lies.
 family-lie-not-told-number = Hands could not tell how baby { $number } lies.
+# Nobody felt for it, and nothing was written down.
+family-lie-not-felt = How your baby lies was not felt for.
+family-lie-not-felt-number = How baby { $number } lies was not felt for.
 family-lie-early = It is too soon to feel how your baby lies.
 family-early-picture = The picture shows how high your womb has grown.
 
@@ -704,27 +873,77 @@ family-back-feet = The back is towards your feet.
 family-back-feet-probably = The back is probably towards your feet.
 family-back-not-told = Hands could not tell where the back is.
 family-back-not-felt = The back was not felt for.
+family-back-not-noted = Where the back is was not noted.
 
-family-about-title = About this page
+# What she may notice: common practice. Never an invitation to feel for it.
+family-notice-legs-right = You may notice the legs high up, on your right.
+family-notice-legs-left = You may notice the legs high up, on your left.
+family-notice-legs-high = You may notice the legs high up.
+family-notice-limbs-front = You may notice arms and legs at your front.
+family-notice-head-high = You may notice the head: a hard, round shape near your ribs.
+family-notice-head-left = You may notice the head: a hard, round shape on your left.
+family-notice-head-right = You may notice the head: a hard, round shape on your right.
+
+# Before 36 weeks, or where the weeks are not known.
+family-today = This is for today only. It may be different next time.
+# From 36 weeks.
+family-next-title = To talk over with your midwife
+# Source: RCOG-BREECH; NASSAR
+family-next-scan = A scan, to be more sure
+# Source: RCOG-BREECH
+family-next-turn = Turning your baby, by trained hands
+# Source: RCOG-BREECH
+family-next-operation = A planned operation (caesarean)
+# Source: RCOG-BREECH
+family-next-bottom-first = A planned birth, bottom first
+# Source: RCOG-50
+family-next-stay = A stay in hospital until the birth
+# Source: RCOG-50
+family-next-stay-later = A stay in hospital, from 37 weeks on
+# Source: NASSAR
+family-next-not-told = Ask your midwife about a scan.
+# Source: common practice
+family-next-twins = Ask your midwife what this may mean for the birth.
+
 family-hold = Hold this page on your bump with the picture facing out. Then the sides match.
 family-hands = This was felt by hand. It is not a scan, and hands can be wrong.
 family-hands-scan = Some of this was felt by hand and some seen on a scan. The picture is not a scan, and hands can be wrong.
+family-scan = This was seen on a scan. The picture is a drawing, not a scan, and it can be wrong.
+# How it was found is not recorded.
+family-written = This is what was written down that day. The picture is not a scan, and it can be wrong.
 family-turn = Babies turn. This page shows one day. When you get a new page, put this one away.
-family-heart = The small heart shows where the heartbeat was heard that day.
-family-artist = Face, arms and legs are the artist's: only what was felt is known.
-# Where hands could not tell how the baby lies.
-family-none-drawn = No baby is drawn, as hands could not tell. Ask your midwife what comes next.
+family-artist = Face, arms and legs are the artist’s guess.
+# Where it is not known how the baby lies.
+family-none-drawn = No baby is drawn, as it is not known how your baby lies.
 
-family-call-title = When to call
+# The mark on the picture.
+family-heart = The small heart shows where your midwife heard the heartbeat that day.
+# Only where it is asked for, and in one paragraph with the limits that follow: common practice.
+family-listen = Someone may lay an ear there and listen.
+# Source: RCM-DOP
+family-listen-limits = Hearing a heartbeat does not tell you how your baby is. Not hearing it is common. If you are worried, call.
+
+# Only where they are asked for.
+family-numbers-title = Numbers from that day
+family-number-tape = From the bone low in your front to the top of your womb: { $cm } cm.
+family-number-rate = Heartbeats in one minute: { $rate }.
+family-number-rate-of = Heartbeats of baby { $number } in one minute: { $rate }.
+
 # Source: CDC-HH
-family-worried = If you are worried, call, even if it is not on this list. Say that you are pregnant.
+family-worried = If you are worried, call, even if it is not on this page. Say that you are pregnant.
 family-clinic-blank = Call ____
 family-number-blank = Number ____
+# Telephone numbers of the clinic's file. $number is printed as it was written, or is empty: then it stands below, large.
+family-phone-always = Day or night: { $number }
+family-phone-day = By day: { $number }
+family-phone-night = At night: { $number }
+family-emergency = Emergency: { $number }
+family-emergency-blank = Emergency ____
 
-family-moves-title-one = Your baby’s movements
-family-moves-title-more = Your babies’ movements
 # Source: NHS-MOVE; HEY-NHS
-family-moves-fewer = Are they fewer, or not as usual?
+family-moves-title-one = Is your baby moving less, or not as usual?
+# Source: NHS-MOVE; HEY-NHS
+family-moves-title-more = Are your babies moving less, or not as usual?
 # Source: NHS-MOVE; HEY-NHS
 family-moves-call = Call now, day or night.
 # Source: NHS-MOVE; HEY-NHS
@@ -736,27 +955,42 @@ family-moves-early = None felt by 24 weeks? Call for a check.
 # Source: RCM-DOP
 family-moves-monitor = Do not use a heart monitor to check. You may hear your own pulse.
 
-family-go-title = Go in now
+# For a baby that is not head down, or whose head is high.
 # Source: RCOG-50
-family-go-waters = Your waters break, fluid leaks or labour starts: call and come in at once
+family-urgent-waters = If your waters break (fluid leaks) or labour starts: call and come in at once.
+# Source: RCOG-50
+family-cord = If you feel the cord, like a soft rope, between your legs: call the emergency number.
+# $number is the emergency number of the clinic's file.
+# Source: RCOG-50
+family-cord-number = If you feel the cord, like a soft rope, between your legs: call { $number }.
+
+family-go-title = Go in now, or call the emergency number
+# $number is the emergency number of the clinic's file.
+family-go-title-number = Go in now, or call { $number }
 # Source: CDC-HH; WHO-DS; HEAT
 family-go-bleeding = Bleeding from the vagina
 # Source: CDC-HH; WHO-DS
 family-go-pain = Strong belly pain that stays
 # Source: CDC-HH; WHO-DS
-family-go-breath = Trouble breathing, or chest pain
+family-go-breath = Chest pain, or trouble breathing
+# Source: WHO-DS; HEAT
+family-go-fits = Fits: shaking that you cannot stop
+# Source: RCOG-50
+family-go-cord = The cord, like a soft rope, felt between your legs
 # Source: CDC-HH; WHO-DS
 family-go-head = A bad headache with blurred sight
 # Source: WHO-DS; HEAT
-family-go-fits = Fits, or a fever that makes you weak
+family-go-fever = A fever that makes you weak
 
-family-call-list-title = Call now, day or night
+family-call-title = Call today, day or night
 # Source: CDC-HH; HEAT
-family-call-fluid = Your waters break, or fluid leaks
+family-call-waters = Your waters break: fluid leaks from the vagina
+# Source: common practice
+family-call-tightenings = Tightenings again and again before 37 weeks
+# Source: common practice
+family-call-itching = Itching, most of all of hands or feet
 # Source: CDC-HH; WHO-DS
-family-call-head = A bad or lasting headache
-# Source: CDC-HH; WHO-DS
-family-call-sight = Changes in how you see
+family-call-head = A bad or lasting headache, or changes in sight
 # Source: CDC-HH; WHO-DS
 family-call-fever = A fever of 38 °C (100.4 °F) or more
 # Source: CDC-HH
@@ -764,16 +998,196 @@ family-call-swelling = A very swollen face or hands
 # Source: CDC-HH
 family-call-vomit = Being sick and not able to stop
 # Source: CDC-HH; WHO-DS
-family-call-faint = Fainting, or a racing heart
+family-call-faint = Fainting, a racing heart, or feeling far too tired
 # Source: CDC-HH
 family-call-leg = Pain or swelling in a leg
-# Source: CDC-HH
-family-call-tired = Feeling far too tired
 # Source: CDC-HH
 family-call-harm = Thoughts of hurting yourself
 
 # $version is the program's.
-family-use = A drawing of what was felt. It does not take the place of a check by your midwife or doctor. handspan { $version }
+family-use = A drawing of what was found. It does not take the place of a check by your midwife or doctor. handspan { $version }
+
+# A page to colour in, for sisters and brothers.
+colouring-title = A picture to colour in
+colouring-by = Coloured by ____
+
+## Practice cases. `handspan cases`: a sheet for the student, and its key. All are invented.
+
+case-title = Case { $number }
+case-key-title = Key to case { $number }
+case-level-easy = easy
+case-level-fair = fair
+case-level-hard = hard
+case-description = A practice case, number { $number }: her abdomen, empty, to draw on; what was found; questions with lines for the answers.
+case-about = An invented case, { $level }. No real woman, no real baby. Sides are always HER left and right.
+case-key-about = An invented case. Sides are always HER left and right. The picture follows the findings of the exam file.
+case-name = Worked by
+case-found = What was found at { $weeks } weeks
+case-charted = As the chart has it:
+case-counted = Counted: { $value }.
+case-draw = Draw the baby as you think it lies. You stand facing her: her left is at your right.
+case-questions = Questions
+case-answers = Answers
+case-reasoning = Finding by finding
+case-sums = Sums
+case-sources = Sums and remarks are those of handspan check for the exam file of this case; handspan rules prints their sources.
+case-lesson = What this case teaches
+case-foot = Practice material for trained people and those in training. From the hands, not a scan. It does not replace local guidance, a clinician's judgement or a scan. handspan { $version }, rules of { $ledger }.
+
+case-ask-lie = How does the baby lie? Give the lie, what leads, and the position.
+case-ask-engaged = Is the head engaged? What tells you?
+case-ask-listen = Where would you listen first, and why there?
+case-ask-tape = What does the tape say at these weeks, by the weeks rule and by the curve?
+case-ask-sure = Which positions fit everything that was found? How sure can you be?
+case-ask-tell = What do you tell her about how her baby lies?
+case-ask-next = What do you do next?
+
+case-answer-engaged-heads-only = Engaged is said of a head only. Here no head lies over the brim.
+case-answer-engaged-unknown = It cannot be told: fifths of the head above the brim were not felt.
+case-answer-engaged-conflict = It cannot be told while the findings speak against one another.
+# $place: in the words of an exam file. $through: what the sound passes.
+case-answer-listen =
+    On her abdomen: { $place }. { $through ->
+        [faint] The side that carries the sound is turned towards her spine, so it may be faint there, or best heard further out in the flank.
+        [chest] The baby is bent back, and its chest lies nearest to the skin there.
+       *[back] The baby's upper back lies nearest to the skin there.
+    } A place where a heart is heard supports a position; it never proves one.
+case-answer-listen-side =
+    Begin { $side ->
+        [left] on her left, where the back was felt
+        [right] on her right, where the back was felt
+       *[none] near the midline, where the back was felt
+    }, and go on towards the flank until it is clearest. Where it is heard supports a position; it never proves one.
+case-answer-listen-unknown = The hands do not say where to begin: listen on both sides, above and below the navel, and chart where it is clearest.
+case-answer-sure-one = One position fits everything that was found: { $positions }. Hands can be wrong; a scan tells.
+case-answer-sure-several = { $count } positions fit: { $positions }. The findings do not decide between them; say so, and feel on.
+case-answer-sure-none = No position fits everything that was found. At least one finding has to be felt or heard again before a position is charted.
+case-answer-sure-cannot-tell = The hands cannot tell how this baby lies. That is an answer: chart it as it is, and ask for a scan.
+case-answer-tell =
+    { $lie ->
+        [head-down] “Your baby lies head down today{ $back ->
+            [left] , its back on your left side
+            [right] , its back on your right side
+           *[none] { "" }
+        }.
+        [bottom-down] “Your baby lies bottom down today{ $back ->
+            [left] , its back on your left side
+            [right] , its back on your right side
+           *[none] { "" }
+        }.
+        [across] “Your baby lies across today{ $head ->
+            [left] , its head on your left side
+            [right] , its head on your right side
+           *[none] { "" }
+        }.
+       *[not-told] “My hands cannot tell for certain how your baby lies today.
+    } This is what hands found, not a scan: hands can be wrong, and babies turn.”
+case-answer-next-none = No remark stands on these findings, and that rules nothing out. Chart what was found and what was not, and go on by local guidance.
+
+# After a finding: what is left of the positions, with the findings before it.
+case-leaves = Leaves: { $positions }.
+case-leaves-many = Leaves { $count } positions.
+case-leaves-same = Leaves the same.
+case-leaves-still-none = Still none.
+case-leaves-none = No position is left.
+case-leaves-untold = By itself it names no position.
+
+# Each lesson: a story (optional), a question, its answer, and what the case teaches.
+case-her-sides-story = You stand at the foot of the couch, facing her. In the second grip your { $hand } hand meets something long and firm, { $turn ->
+        [front] well forward towards the midline
+       *[lateral] square in the flank
+    }; your other hand meets small parts that move.
+case-her-sides-ask = On which of HER sides does the back lie? Which position is that?
+case-her-sides-answer = On her { $side }. You face one another: your { $hand } hand lies on her { $side }.
+case-her-sides-lesson = Left and right are always hers. Facing her, your right hand is on her left. Say "her left" aloud before you write it.
+case-head-or-bottom-story =
+    { $down ->
+        [head] First grip: at the top of the womb lies something broad and softer, and it moves only together with the trunk. Third grip: above the pubic bone lies something hard and round that can be moved by itself.
+       *[bottom] First grip: at the top of the womb lies something hard and round that can be moved by itself. Third grip: above the pubic bone lies something broad and softer, and it moves only together with the trunk.
+    }
+case-head-or-bottom-ask = Which end is up, and which is down? What tells them apart?
+case-head-or-bottom-answer =
+    { $down ->
+        [head] The head is down, the bottom up.
+       *[bottom] The bottom is down, the head up.
+    } A head is hard, round, and moves by itself on the neck; a bottom is broader and softer, and moves only with the trunk.
+case-head-or-bottom-lesson = Feel both ends before you name either. When the two feel alike, say so and ask for a scan.
+case-fifths-story = A student charts: "{ $above }/5, so { $above } fifths have gone down."
+case-fifths-ask = Is that right? How much of the head is still above the brim, and is it engaged?
+case-fifths-answer =
+    No. { $above }/5 palpable: { $above } fifths are still felt above the brim, and { $below } have gone below it. { $engaged ->
+        [yes] With 2/5 or less still felt above, the head is engaged.
+       *[no] With more than 2/5 still felt above, the head is not engaged.
+    }
+case-fifths-lesson = Fifths count what is still felt above the brim. Always write "palpable" beside them.
+case-lie-or-position-story = A colleague says: "This one is transverse."
+case-lie-or-position-ask = What is transverse here: the lie, or the position?
+case-lie-or-position-answer =
+    { $lie ->
+        [across] The lie: the baby lies across, and neither end is over the brim.
+       *[lengthwise] The position: the baby lies lengthwise, head down, with its back square to one side. The lie is longitudinal.
+    }
+case-lie-or-position-lesson = "Transverse" alone can be read two ways. Say "transverse lie", or name the position in full.
+case-short-count-story = In a hurry the heart was counted once: { $beats } beats in 6 seconds.
+case-short-count-ask = Which steady rates can give that count? What would you do?
+case-short-count-answer = { $beats } × 10 = { $rate }, but one beat more or less is ten a minute: the count leaves everything between { $low } and { $high } open. Count again for 60 seconds.
+case-short-count-lesson = The shorter the count, the coarser the rate: 6 seconds step by 10, 15 seconds by 4, 60 seconds by 1.
+
+case-limbs-both-sides-story = A student writes: "Limbs everywhere, no back to be found."
+case-limbs-both-sides-ask = What do small parts on both her sides, and a dip at the navel, say of the back?
+case-limbs-both-sides-answer = It lies towards her spine: the baby's front, with its arms and legs, is turned to you, and the dip lies between them. Whether it lies straight behind or a little to one side, these findings do not say.
+case-limbs-both-sides-lesson = A back that is not found is a finding. Feel far out in both flanks, and think of a baby that lies back to back with her.
+case-deep-head-story = Third grip: above the pubic bone hardly anything is felt. A student says: "No head there, so it is a breech."
+case-deep-head-ask = What do you answer? Which grips settle it?
+case-deep-head-answer = The first grip found the bottom at the top of the womb, and the fourth grip finds the last fifth of a head above the brim: the head is deep. It was looked for too high.
+case-deep-head-lesson = A deep head is easily missed. Before you call a breech, find the head, at the top or with the fourth grip; when you find neither, ask for a scan.
+case-low-tape-story = A colleague says: "The head is down in the pelvis. That explains the low tape."
+case-low-tape-ask = Is that explanation enough?
+case-low-tape-answer = No. A low head can lower the tape, but it cannot rule out a small baby. { $cm } cm stays a low tape: measure again, compare earlier tapes, and follow local guidance on scanning.
+case-low-tape-lesson = An explanation is not an answer. A low head never silences a low tape.
+case-full-bladder-story = She has been waiting, and last passed water { $hours } hours ago.
+case-full-bladder-ask = The tape says { $cm } cm. What comes before any conclusion from it?
+case-full-bladder-answer = Ask her to empty her bladder, feel for the top of the womb again, and measure again with the blank side of the tape up. A full bladder lifts the womb and the tape.
+case-full-bladder-lesson = Bladder empty, then tape. A tape over a full bladder is not worth charting.
+case-fibroid-ask = What can the tape tell here, set against the weeks or a curve?
+case-fibroid-answer = Nothing: a womb with a fibroid, felt on her { $side }, is not read against weeks or a curve. Growth is followed by local guidance on scanning.
+case-fibroid-lesson = Some tapes are not fit to be read. Write the number if you must, never a centile, and say why.
+case-tape-edge-story = The student laid the tape from the lower border of the pubic bone.
+case-tape-edge-ask = The tape says { $cm } cm. Where should it have begun, and what do you do with this number?
+case-tape-edge-answer = At the upper border of the pubic bone. The number is not mended by a sum: measure again, blank side of the tape up, from the top of the womb down to the upper border.
+case-tape-edge-lesson = A tape is worth as much as its two ends. Say both when you chart it: top of the womb, upper border of the pubic bone.
+case-whose-heart-story = The Doppler gives a clear, regular beat. Her pulse at the wrist is { $pulse }.
+case-whose-heart-ask = Whose heart was counted?
+case-whose-heart-answer = That cannot be told: the two rates lie too close together. Feel her pulse while you listen, find a rate that differs from it, and treat the baby's heart as not yet heard until you have.
+case-whose-heart-lesson = Always feel her pulse while you listen. A Doppler plays back any vessel it meets.
+case-fewer-movements-story = She says that the baby has moved less since yesterday. The Doppler finds a rate within the usual range.
+case-fewer-movements-ask = May she go home with that?
+case-fewer-movements-answer = No. Fewer movements are assessed now, by local guidance, whatever the rate: a heart that is heard does not settle it.
+case-fewer-movements-lesson = A Doppler does not answer fewer movements. What she feels comes first.
+
+case-one-grip-story = After two grips a student already writes { $code }.
+case-one-grip-ask = Which positions do these findings leave? What would you feel for next to tell them apart?
+case-one-grip-answer = Only the side of the back is known: it may lie to her { $side } front, square to her { $side }, or to her { $side } towards her spine. Feel how far from the midline the back begins, where the limbs are, on which side the head stands out in the fourth grip, and listen.
+case-one-grip-lesson = One grip names a side, not a position. Write what you felt, and no more.
+case-limbs-against-ask = Which finding does not go with the others? What would you feel again?
+case-limbs-against-answer = The limbs: they were felt on her { $side }, where the back lies as well, and nowhere else. Feel back and limbs again with one hand steady on the other side.
+case-limbs-against-lesson = Back and limbs lie on opposite sides. When both are on one side, one of the two was something else.
+case-heart-against-ask = Which finding does not go with the others? What would you do again?
+case-heart-against-answer = The place of the heart: the back lies on her { $side }, and the horn heard it best on the other side. Feel the back again, and listen again on her { $side }.
+case-heart-against-lesson = The heart is heard best over the back. When ear and hands differ, both are asked again; neither proves the other wrong.
+case-heart-too-high-ask = Which finding does not go with the others? What would you do again?
+case-heart-too-high-answer = The height of the heart: of a baby that lies head down it is heard below the navel, as a rule; here it was heard above. Feel both ends again, and listen again below the navel on her { $side }.
+case-heart-too-high-lesson = A heart above the navel asks for a second look at which end is down.
+case-dip-against-ask = Which finding does not go with the others? What would you feel again?
+case-dip-against-answer = The dip at the navel: under it lies the space between arms and legs of a baby that faces you, but here the back was felt to her { $side } front. Look at the abdomen from the side again, and feel the back again.
+case-dip-against-lesson = Looking comes before feeling, and what you see has to go with what you feel.
+case-engaged-across-ask = Which finding cannot be right beside the others? What would you feel again?
+case-engaged-across-answer = The 2/5 palpable: the head was felt in her { $side } flank, so no head can be deep in the pelvis. Feel head, bottom and the brim again; ask for a scan when it stays unclear.
+case-engaged-across-lesson = Fifths belong to a head over the brim. One head cannot lie in two places.
+case-cannot-tell-ask = What do you chart about how the baby lies?
+case-cannot-tell-answer = That it could not be told by hand, and why. No position, no lie; the place of the heart names none. Ask for a scan to tell which end is down, by local guidance.
+case-cannot-tell-lesson = "Could not tell" is a finding, and a good one. A guess in a chart is worse than a gap.
+case-file = An invented case for practice, number { $number }: no real woman, no real baby. Made by handspan cases.
 
 ## The desk
 # The words of the page in the browser. `desk-key-` names a finding in plain words, `desk-formal-` in the words of a chart, where
@@ -991,6 +1405,11 @@ desk-take-all = Everything else to take away
 desk-take-print = Print the family page
 desk-take-print-hint = the sides are read back first
 desk-take-page = Family page
+desk-take-guide = Guide for drawing on her skin
+desk-growth = The tape over the visits
+desk-growth-hint = Several visits saved as files:
+desk-page-language = Family page in
+desk-page-language-same = the same language
 desk-take-slip = Slip for the chart
 desk-take-note = Chart note
 desk-take-handover = Handover

@@ -10,6 +10,9 @@ pub type Drawn = [Option<Vec3>; 4];
 /// A place is reached when a limb is seen this near to it, cm.
 const NEAR: f32 = 0.3;
 
+/// A limb that was drawn to a place is seen this near to it, cm: its end, not its skin, was led there.
+const SEEN: f32 = 1.2;
+
 /// Gives each place that no limb lies under to the limb that reaches it most easily. Places that no free limb can
 /// reach are left alone: what was felt there is a matter for the reckoning, not for the artist. `top`: no end is drawn
 /// higher, cm.
@@ -54,6 +57,13 @@ pub fn drawn_to(baby: &PosedBaby, places: &[MotherPoint], top: f32) -> Drawn {
         }
     }
     out
+}
+
+/// Which limb of a drawn baby is seen at a place where limbs were felt: arms, then legs, left first; `None` when none is.
+pub fn limb_at(baby: &PosedBaby, place: MotherPoint) -> Option<usize> {
+    let seen = |form: &&Form| form.distance_seen(place.0.x, place.0.y, 0.0);
+    let near = baby.limb_forms().iter().min_by(|a, b| seen(a).total_cmp(&seen(b)))?;
+    (seen(&near) < SEEN).then(|| limb_of(near))
 }
 
 /// Which limb a form belongs to; groups alternate between arm and leg, left first.

@@ -80,15 +80,20 @@ fn tip(form: &Form, direction: Vec3) -> Vec3 {
 
 /// Points on the outline of a baby's hull seen from the front, all round, 0.15 cm out for the bulge of the blends.
 pub fn hull(baby: &PosedBaby) -> Vec<FigurePoint> {
+    hull_across(&baby.forms, LEFT)
+}
+
+/// The same of forms, with x along `across`, a unit direction at right angles to y.
+pub fn hull_across(forms: &[Form], across: Vec3) -> Vec<FigurePoint> {
     const AROUND: usize = 48;
     (0..AROUND)
         .filter_map(|i| {
             // Half a step off the axes: a mirrored baby has the mirrored hull.
             let (sin, cos) = libm::sincosf((i as f32 + 0.5) / AROUND as f32 * std::f32::consts::TAU);
-            let outward = Vec3::new(cos, sin, 0.0);
-            let tips = baby.forms.iter().filter(|f| !f.carve).map(|f| tip(f, outward));
+            let outward = across * cos + UP * sin;
+            let tips = forms.iter().filter(|f| !f.carve).map(|f| tip(f, outward));
             let p = tips.max_by(|p, q| p.dot(outward).total_cmp(&q.dot(outward)))? + outward * 0.15;
-            Some(FigurePoint::new(p.x, p.y))
+            Some(FigurePoint::new(p.dot(across), p.y))
         })
         .collect()
 }

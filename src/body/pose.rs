@@ -8,7 +8,7 @@ use super::mother::{HandbookLevels, MotherShape, handbook_levels};
 use super::place::{ABOVE_BABY, hull, lowest, place, top};
 use super::plan::{Lying, Plan, plan};
 use super::surface::Form;
-use super::{twins, womb};
+use super::{turning, twins, womb};
 use crate::exam::{Back, Conclusion, Exam, Finding, HeartHeard, Legs, Lie, Place, SkinMark};
 use crate::units::{FigurePoint, Gestation, MotherPoint, MotherSide, Vec3};
 
@@ -134,16 +134,31 @@ pub struct Pose {
 
 /// The pose for an exam; `conclusions`, one for each baby.
 pub fn from_exam(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
-    assemble(exam, conclusions, true)
+    assemble(exam, conclusions, true, None)
+}
+
+/// The pose of an exam of one baby, `share` of the way (0 to 1) to the position of another exam's baby; the same as
+/// `from_exam` when either position is not known.
+pub fn on_the_way(
+    exam: &Exam,
+    conclusions: &[Conclusion],
+    (to, concluded): (&Exam, &[Conclusion]),
+    share: f32,
+) -> Pose {
+    let goal = match (&to.babies[..], concluded) {
+        ([baby], [conclusion]) => Some((plan(baby, conclusion), share)),
+        _ => None,
+    };
+    assemble(exam, conclusions, true, goal.as_ref())
 }
 
 /// The same for the hands alone: without the fine lines of the babies and the outline of the womb.
 pub fn for_hands(exam: &Exam, conclusions: &[Conclusion]) -> Pose {
-    assemble(exam, conclusions, false)
+    assemble(exam, conclusions, false, None)
 }
 
-/// `drawn`: with all that only a drawing needs.
-fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool) -> Pose {
+/// `drawn`: with all that only a drawing needs. `goal`: what the baby is on its way to, and how far.
+fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&(Plan, f32)>) -> Pose {
     let m = &exam.mother;
     let mut notes = vec![];
     if exam.weeks.is_none() {
@@ -184,6 +199,9 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool) -> Pose {
                 notes.push(DrawingNote::BackSideOnly(number));
             }
             let mut plan = plan(baby, conclusion);
+            if let Some((goal, share)) = goal {
+                plan = turning::between(&plan, goal, *share).unwrap_or(plan);
+            }
             if let Plan::Rounds(lying) | Plan::Baby(lying, _) = &mut plan {
                 lying.level = level(baby, lying.lie, &mother);
             }
@@ -224,7 +242,12 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool) -> Pose {
     }
     let points = hull_points(&babies);
     // A crosswise womb is lower than the weeks, but no lower than the baby.
-    let crosswise = conclusions.iter().any(|c| matches!(c.lie, Some(Lie::Transverse)));
+    let turned_over = |(_, drawn): &(usize, Drawn)| match drawn {
+        Drawn::Baby(baby) => goal.is_some() && baby.posture.up.y.abs() < 0.93,
+        Drawn::Rounds(_) => false,
+    };
+    let crosswise =
+        conclusions.iter().any(|c| matches!(c.lie, Some(Lie::Transverse))) || babies.iter().any(turned_over);
     if crosswise && cm(&m.fundal_height).is_none() && !points.is_empty() {
         let top = points.iter().fold(0.0f32, |t, p| t.max(p.y)) + ABOVE_BABY;
         let low = mother.fundus_y * CROSSWISE_FUNDUS;
@@ -407,6 +430,11 @@ fn marks(exam: &Exam, mother: &MotherShape) -> Vec<Mark> {
     out
 }
 
+/// Side of a cell for a picture of this scale (mm on paper for a cm of the body): no finer than can be seen, cm.
+pub fn cell_for(mm_per_cm: f32) -> f32 {
+    (FINEST_MM / mm_per_cm).clamp(CELL, 3.0 * CELL)
+}
+
 impl Pose {
     /// The picture of depths of all posed babies; `None` when there is none.
     pub fn cast(&self) -> Option<Cast> {
@@ -415,7 +443,7 @@ impl Pose {
 
     /// The same for a picture of this scale (mm on paper for a cm of the body): no finer than can be seen.
     pub fn cast_for(&self, mm_per_cm: f32) -> Option<Cast> {
-        self.cast_with((FINEST_MM / mm_per_cm).clamp(CELL, 3.0 * CELL))
+        self.cast_with(cell_for(mm_per_cm))
     }
 
     fn cast_with(&self, cell: f32) -> Option<Cast> {

@@ -3,7 +3,7 @@
 //! or the same as one JSON object a line.
 
 mod json;
-mod numbers;
+pub(super) mod numbers;
 
 pub(super) use numbers::weeks_rule;
 

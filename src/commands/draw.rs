@@ -8,7 +8,7 @@ use crate::exam::Exam;
 use crate::figure::{Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
-use crate::sheet::{Content, Layout, PICTURE, SKETCH};
+use crate::sheet::{Content, PICTURE, SKETCH};
 use crate::words::{Words, WordsError};
 use crate::write::TextAs;
 
@@ -75,7 +75,7 @@ pub fn run(options: &Draw, look: Look) -> Outcome {
     let loaded = load::exam(&options.exam, None);
     let exam = match loaded.exam(look) {
         Ok(exam) => exam,
-        Err(outcome) => return outcome,
+        Err(outcome) => return *outcome,
     };
     let mut notes = loaded.problems(look);
     match load::pressing(&loaded, &words) {
@@ -113,7 +113,7 @@ pub(super) fn pictures(
     let pose = picture::pose(exam, loaded);
     let sketch = options.style == Style::Sketch;
     let shipped = if sketch { SKETCH } else { PICTURE };
-    let layout = Layout::read(shipped.0, shipped.1).map_err(|e| e.to_string())?;
+    let layout = shipped.read().map_err(|e| e.to_string())?;
     let captions = picture::notes(&pose, words).map_err(|e| e.to_string())?;
     let content = content(exam, loaded, &captions, words).map_err(|e| e.to_string())?;
     let wanted = Wanted {
@@ -124,8 +124,12 @@ pub(super) fn pictures(
         type_pt: if sketch { SKETCH_TYPE_PT } else { TYPE_PT },
         captions,
     };
-    let sheet = maker.sheet(&pose, &wanted, &layout, &content)?;
-    formats.iter().map(|format| maker.bytes(&sheet, *format, options.text_as, options.width)).collect()
+    let sheets = maker.sheets(&pose, &wanted, &layout, &content)?;
+    let mut out = vec![];
+    for format in formats {
+        out.extend(maker.files(&sheets, *format, options.text_as, options.width)?);
+    }
+    Ok(out)
 }
 
 /// Title and description of the picture: what follows from the findings, and `notes` on the drawing, in words.

@@ -15,7 +15,7 @@ use crate::figure::scene::Scene;
 use crate::fonts::Fonts;
 use crate::reckon::{self, Course, NotOne, Visit, beside, ledger};
 use crate::report::Look;
-use crate::sheet::{GROWTH, Layout, SheetError, compose};
+use crate::sheet::{GROWTH, SheetError, compose};
 use crate::words::Words;
 use crate::write::TextAs;
 use content::Told;
@@ -160,12 +160,8 @@ const TRUE_SIZE: f32 = 10.0;
 fn page(options: &Growth, told: &Told<'_>) -> Result<Vec<Vec<u8>>, String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
     let maker = Maker { words: told.words, fonts: &fonts };
-    let layout = Layout::read(GROWTH.0, GROWTH.1).map_err(|e| e.to_string())?;
-    let layout = match options.paper {
-        Paper::A4 => layout.on_paper("a4"),
-        Paper::Letter => layout.on_paper("letter"),
-    }
-    .map_err(|e| e.to_string())?;
+    let layout =
+        GROWTH.read().and_then(|layout| layout.on_paper(options.paper.name())).map_err(|e| e.to_string())?;
     let content = told.content().map_err(|e| e.to_string())?;
     let tapes = marks::tapes(told.course, told.words).map_err(|e| e.to_string())?;
     let curves = told.curves();
@@ -204,12 +200,7 @@ fn page(options: &Growth, told: &Told<'_>) -> Result<Vec<Vec<u8>>, String> {
         }
         other => other.to_string(),
     })?;
-    Ok(vec![maker.bytes(
-        &sheet,
-        options.format,
-        options.text_as,
-        Some(options.width.unwrap_or(PNG_WIDTH)),
-    )?])
+    maker.files(&[sheet], options.format, options.text_as, Some(options.width.unwrap_or(PNG_WIDTH)))
 }
 
 /// The scale of a small drawing, mm for a cm of the body, for which its baby is cast.

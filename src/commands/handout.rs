@@ -3,17 +3,20 @@
 //! While anything stands that cannot wait, no page is made that could comfort. Someone who must have the page all the
 //! same names each such remark (`--despite bleeding`); the exit code still tells of it.
 
+use super::against;
+use super::layouts::{self, Chosen};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
 use super::{Format, Outcome, Source, exit};
-use crate::clinic::Clinic;
+use crate::clinic::{self, Clinic};
 use crate::exam::Exam;
-use crate::figure::{Labels, Palette, Style, View};
+use crate::figure::{self, Labels, Palette, Style, View};
 use crate::fonts::Fonts;
-use crate::reckon::{Grade, Remark};
 use crate::report::Look;
-use crate::sheet::family::{self, ClinicLines};
-use crate::sheet::{FAMILY_PAGE, Layout};
+use crate::sheet::family::{self, Asked, Invitation};
+use crate::sheet::{
+    Block, Content, FAMILY_PAGE, FAMILY_PAGE_LONG, Kind, Layout, Sheet, SheetError, beside, mark_as_draft,
+};
 use crate::words::{Words, WordsError};
 use crate::write::TextAs;
 
@@ -24,6 +27,19 @@ pub enum Paper {
     A4,
     /// 8.5 × 11 in.
     Letter,
+    /// 297 × 420 mm.
+    A3,
+}
+
+impl Paper {
+    /// Its name in a layout.
+    pub fn name(self) -> &'static str {
+        match self {
+            Paper::A4 => "a4",
+            Paper::Letter => "letter",
+            Paper::A3 => "a3",
+        }
+    }
 }
 
 /// The page to make.
@@ -33,56 +49,78 @@ pub struct Handout {
     pub exam: Source,
     /// The kind of file.
     pub format: Format,
-    /// Language tag.
+    /// Language tag; two with a comma between stand side by side.
     pub lang: String,
+    /// Print a language that nobody has signed, as a draft with the English beside it.
+    pub draft: bool,
     /// Paper; `None` for the layout's own.
     pub paper: Option<Paper>,
     /// The clinic's file.
     pub clinic: Option<Source>,
-    /// A layout file of one's own.
-    pub layout: Option<Source>,
+    /// Which layout; `None` for the family page.
+    pub layout: Option<Chosen>,
     /// Ids of act-now remarks despite which the page is made.
     pub despite: Vec<String>,
+    /// The emergency number to print, whatever the clinic's file says.
+    pub emergency: Option<String>,
+    /// Invite to lay an ear where the heart was heard.
+    pub invite_listening: bool,
+    /// Print the tape and the heart's rate.
+    pub numbers: bool,
 }
 
 /// Make the family page, unless something stands against it.
 pub fn run(options: &Handout, look: Look) -> Outcome {
-    let words = match Words::load(&options.lang) {
+    let languages = match languages(options) {
+        Ok(languages) => languages,
+        Err(fault) => return load::wordless(&fault),
+    };
+    // What is said to who makes the page is English.
+    let words = match Words::load("en") {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };
+    if let Some(Err(expected)) = options.emergency.as_deref().map(clinic::is_number) {
+        let number = options.emergency.as_deref().unwrap_or_default();
+        let why = format!("--emergency {number}: expected {expected}");
+        let notes = format!("handspan: {why}\n");
+        return Outcome { notes, why, code: exit::FAILED, ..Outcome::default() };
+    }
     let (clinic, clinic_problems, clinic_failed) = load::clinic(options.clinic.as_ref(), look);
     let loaded = load::exam(&options.exam, clinic.as_ref());
     let exam = match loaded.exam(look) {
         Ok(exam) => exam,
-        Err(outcome) => return outcome,
+        Err(outcome) => return *outcome,
     };
-    let mut notes = loaded.problems(look);
-    if let Some(wrong) = named_wrongly(&loaded, options) {
-        notes.push_str(&wrong);
-        let why = "--despite names a remark that does not stand".to_owned();
-        return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
-    }
-    match refusal(&loaded, options, &words) {
-        Err(fault) => return load::wordless(&fault),
-        Ok(Some(reason)) => {
-            notes.push_str(&reason);
-            let ids: Vec<&str> = standing(&loaded, options).iter().map(|remark| remark.id).collect();
-            let why = format!("against it stands {}", ids.join(", "));
-            return Outcome { notes, why, code: loaded.code(), ..Outcome::default() };
-        }
-        Ok(None) => match despite(&loaded, &words) {
-            Err(fault) => return load::wordless(&fault),
-            Ok(told) => notes.push_str(&told),
-        },
-    }
+    let against = against::Asked { document: "family page", despite: &options.despite };
+    let mut notes = match against::look(&loaded, &against, look, &words) {
+        Ok(notes) => notes,
+        Err(outcome) => return *outcome,
+    };
     notes.push_str(&clinic_problems);
     if clinic_failed {
         let why = "the clinic's file has a fault".to_owned();
         return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
     }
-    match page(exam, &loaded, clinic.as_ref(), options, &words) {
-        Ok(pages) => {
+    let missing = blank_lines(clinic.as_ref(), options);
+    let mut clinic = clinic.unwrap_or_default();
+    clinic.emergency = options.emergency.clone().or(clinic.emergency);
+    let invite_listening = options.invite_listening || clinic.invite_listening;
+    let asked = Asked { invite_listening, numbers: options.numbers };
+    let layout = match layout(options, look) {
+        Ok(layout) => layout,
+        Err(fault) => {
+            notes.push_str(&fault);
+            let why = "the layout has a fault".to_owned();
+            return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
+        }
+    };
+    let job = Job { exam, loaded: &loaded, clinic: &clinic, asked, options };
+    match job.files(layout, &languages) {
+        Ok((pages, told)) => {
+            notes.push_str(&told);
+            notes.push_str(&missing);
+            notes.push_str(&left_out(exam, &loaded, asked));
             Outcome { notes, pages, made: "the family page", code: loaded.code(), ..Outcome::default() }
         }
         Err(why) => {
@@ -92,128 +130,174 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
     }
 }
 
-/// Why no page is made, with what to do; `None` when nothing stands against it.
-fn refusal(loaded: &Loaded<'_>, options: &Handout, words: &Words) -> Result<Option<String>, WordsError> {
-    let stands = standing(loaded, options);
-    if stands.is_empty() {
-        return Ok(None);
-    }
-    let mut reason = format!("{}: no family page is made\n", loaded.name);
-    for remark in &stands {
-        let grade = words.say(&format!("grade-{}", remark.grade.name()), &[])?;
-        let text = load::sentence(remark, loaded.reckoning.conclusions.len(), words)?;
-        reason.push_str(&format!("  {grade} [{}]: {text}\n", remark.id));
-    }
-    if stands.iter().all(|remark| remark.grade == Grade::ActNow) {
-        reason.push_str(
-            "If this is in hand and she is to have the page all the same, name each of these with --despite.\n",
-        );
-    }
-    Ok(Some(reason))
-}
-
-/// The remarks that stand against a page.
-fn standing<'a>(loaded: &'a Loaded<'_>, options: &Handout) -> Vec<&'a Remark> {
-    let against = |remark: &&Remark| match remark.grade {
-        Grade::ActNow => !options.despite.iter().any(|id| id == remark.id),
-        Grade::CannotBoth => true,
-        Grade::LookAgain | Grade::FollowGuidance => false,
-    };
-    loaded.reckoning.remarks.iter().filter(against).collect()
-}
-
-/// What stands all the same.
-fn despite(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
-    let mut told = String::new();
-    for remark in loaded.graded(Grade::ActNow) {
-        let text = load::sentence(remark, loaded.reckoning.conclusions.len(), words)?;
-        told.push_str(&format!("{}: made despite [{}]: {text}\n", loaded.name, remark.id));
-    }
-    Ok(told)
-}
-
-/// Names after `--despite` that name nothing that stands.
-fn named_wrongly(loaded: &Loaded<'_>, options: &Handout) -> Option<String> {
-    let stands: Vec<&str> = loaded.graded(Grade::ActNow).map(|remark| remark.id).collect();
-    let wrong = options.despite.iter().find(|id| !stands.contains(&id.as_str()))?;
-    let known = if stands.is_empty() {
-        "no act-now remark stands; leave --despite out".to_owned()
-    } else {
-        format!("what stands: {}", stands.join(", "))
-    };
-    Some(format!("handspan: --despite {wrong}: no such remark stands ({known}); no family page is made\n"))
-}
-
 /// No words for families are smaller, points (source: CDC Simply Put, CMS Toolkit, in readability.csv).
 const FAMILY_TYPE_PT: f32 = 12.0;
 /// Type of the labels on the picture, points.
 const TYPE_PT: f32 = 12.0;
 
-/// The finished files, one a page.
-fn page(
-    exam: &Exam,
-    loaded: &Loaded<'_>,
-    clinic: Option<&Clinic>,
-    options: &Handout,
-    words: &Words,
-) -> Result<Vec<Vec<u8>>, String> {
-    let fonts = Fonts::load().map_err(|e| e.to_string())?;
-    let maker = Maker { words, fonts: &fonts };
-    let layout = layout(options)?;
-    let lines = clinic_lines(clinic, words).map_err(|e| e.to_string())?;
-    let content =
-        family::content(exam, &loaded.reckoning.conclusions, &lines, words).map_err(|e| e.to_string())?;
-    let pose = picture::pose(exam, loaded);
-    let wanted = Wanted {
-        style: Style::Soft,
-        palette: Palette::Neutral,
-        view: View::Facing,
-        labels: Labels::Family,
-        type_pt: TYPE_PT,
-        captions: vec![],
+/// The languages of the page: one, or two side by side. A draft is printed only when asked for, with the English beside it.
+fn languages(options: &Handout) -> Result<Vec<Words>, WordsError> {
+    let tags: Vec<&str> = options.lang.split(',').map(str::trim).collect();
+    let mut languages =
+        tags.iter().map(|tag| Words::load_for_families(tag)).collect::<Result<Vec<_>, _>>()?;
+    let drafts: Vec<&str> = languages.iter().filter(|l| !l.is_signed()).map(Words::lang).collect();
+    let fault = match (tags.as_slice(), drafts.as_slice(), options.draft) {
+        ([one, other], _, _) if one == other => format!("--lang {one},{other}: name two languages, or one"),
+        ([_, _, _, ..], _, _) => format!("--lang {}: two languages stand side by side at most", options.lang),
+        (_, [draft, ..], false) => format!(
+            "language `{draft}` is a draft: no native clinician has signed it; --draft prints it marked as one, with \
+             the English beside it"
+        ),
+        (_, [draft, other], true) => {
+            format!(
+                "--lang {draft},{other}: both are drafts; name one of them, and the English stands beside it"
+            )
+        }
+        (_, [], true) => format!("--draft: language `{}` is no draft; leave it out", options.lang),
+        _ => String::new(),
     };
-    let sheet = maker.sheet(&pose, &wanted, &layout, &content)?;
-    Ok(vec![maker.bytes(&sheet, options.format, TextAs::Text, None)?])
+    if !fault.is_empty() {
+        return Err(WordsError(fault));
+    }
+    if let ([_], [_]) = (tags.as_slice(), drafts.as_slice()) {
+        languages.push(Words::load("en")?);
+    }
+    Ok(languages)
 }
 
-/// The layout asked for, or the shipped one, on the paper asked for.
-fn layout(options: &Handout) -> Result<Layout, String> {
-    let layout = match &options.layout {
-        None => Layout::read(FAMILY_PAGE.0, FAMILY_PAGE.1),
-        Some(source) => {
-            let bytes =
-                source.bytes.as_ref().map_err(|why| format!("{}: cannot be read: {why}", source.name))?;
-            let text = std::str::from_utf8(bytes)
-                .map_err(|_| format!("{}: is not UTF-8 text; save it as UTF-8", source.name))?;
-            Layout::read(&source.name, text)
+/// What the page is made of.
+struct Job<'a> {
+    exam: &'a Exam,
+    loaded: &'a Loaded<'a>,
+    clinic: &'a Clinic,
+    asked: Asked,
+    options: &'a Handout,
+}
+
+impl Job<'_> {
+    /// The finished files, one a side or one for all, and what is to be said of them.
+    fn files(&self, layout: Layout, languages: &[Words]) -> Result<(Vec<Vec<u8>>, String), String> {
+        let told = |fault: &dyn std::fmt::Display| fault.to_string();
+        let fonts = Fonts::load().map_err(|e| told(&e))?;
+        let contents =
+            languages.iter().map(|words| self.content(words, languages)).collect::<Result<Vec<_>, _>>();
+        let contents = contents.map_err(|e| told(&e))?;
+        let (mut layout, mut notes) = (layout, String::new());
+        // The family page is one side, where its words have room on it.
+        if self.options.layout.is_none() {
+            let full = |(words, content): (&Words, &Content)| {
+                let frame = figure::frame(Style::Soft);
+                let scale = layout.mm_per_cm(&frame, content, words, &fonts);
+                matches!(scale, Err(SheetError::DoesNotFit { .. }))
+            };
+            if languages.iter().zip(&contents).any(full) {
+                layout = on_paper(FAMILY_PAGE_LONG.read().map_err(|e| told(&e))?, self.options)?;
+                notes = format!("{}: the words need both sides of the sheet\n", self.loaded.name);
+            }
         }
+        let pose = picture::pose(self.exam, self.loaded);
+        let mut sides: Option<Vec<Sheet>> = None;
+        for (words, content) in languages.iter().zip(&contents) {
+            let maker = Maker { words, fonts: &fonts };
+            let wanted = Wanted {
+                style: Style::Soft,
+                palette: Palette::Neutral,
+                view: View::Facing,
+                labels: Labels::Family,
+                type_pt: TYPE_PT,
+                // A picture without a page still says how far it is to be trusted.
+                captions: if layout.is_without_words() { content.texts("family-about") } else { vec![] },
+            };
+            let mut sheets = maker.sheets(&pose, &wanted, &layout, content)?;
+            if !words.is_signed() {
+                let word = words.say("draft-mark", &[]).map_err(|e| told(&e))?;
+                for sheet in &mut sheets {
+                    mark_as_draft(sheet, &word, &fonts).map_err(|e| told(&e))?;
+                }
+            }
+            sides = Some(match sides {
+                None => sheets,
+                Some(first) => beside(first, sheets),
+            });
+        }
+        let sides = sides.unwrap_or_default();
+        let words = languages.first().ok_or("no language is named")?;
+        let maker = Maker { words, fonts: &fonts };
+        Ok((maker.files(&sides, self.options.format, TextAs::Text, None)?, notes))
     }
-    .map_err(|e| e.to_string())?;
+
+    /// The words of the page in one language; a draft, and the page beside it, say so.
+    fn content(&self, words: &Words, languages: &[Words]) -> Result<Content, WordsError> {
+        let mut content = family::content(self.exam, &self.loaded.reckoning, self.clinic, self.asked, words)?;
+        let draft = languages.iter().find(|other| !other.is_signed());
+        let said = match draft {
+            None => return Ok(content),
+            Some(draft) if draft.lang() == words.lang() => words.say("draft-note", &[])?,
+            Some(draft) => {
+                let name = draft.say("language-name", &[])?;
+                words.say("draft-beside", &[("language", &name)])?
+            }
+        };
+        content
+            .blocks
+            .entry("family-use".to_owned())
+            .or_default()
+            .insert(0, Block::new(Kind::Emphasis, said));
+        Ok(content)
+    }
+}
+
+/// The layout asked for, or the family page, on the paper asked for; else why not, as it is to be printed.
+fn layout(options: &Handout, look: Look) -> Result<Layout, String> {
+    let layout = layouts::layout(options.layout.as_ref(), FAMILY_PAGE, look)?;
     if layout.smallest_type_pt() < FAMILY_TYPE_PT {
         return Err(format!(
-            "a family page has no type under {FAMILY_TYPE_PT} pt; leave smallest-type out of the layout"
+            "handspan: a family page has no type under {FAMILY_TYPE_PT} pt; leave smallest-type out of the layout\n"
         ));
     }
+    on_paper(layout, options).map_err(|fault| format!("handspan: {fault}\n"))
+}
+
+fn on_paper(layout: Layout, options: &Handout) -> Result<Layout, String> {
     match options.paper {
         None => Ok(layout),
-        Some(Paper::A4) => layout.on_paper("a4").map_err(|e| e.to_string()),
-        Some(Paper::Letter) => layout.on_paper("letter").map_err(|e| e.to_string()),
+        Some(paper) => layout.on_paper(paper.name()).map_err(|fault| fault.to_string()),
     }
 }
 
-/// The clinic's name and numbers as the page prints them.
-fn clinic_lines(clinic: Option<&Clinic>, words: &Words) -> Result<ClinicLines, WordsError> {
-    let Some(clinic) = clinic else { return Ok(ClinicLines::default()) };
-    let mut phones = vec![];
-    for (id, number) in [
-        ("phone-labour-ward", &clinic.labour_ward),
-        ("phone-day", &clinic.day),
-        ("phone-night", &clinic.night),
-        ("phone-emergency", &clinic.emergency),
-    ] {
-        if let Some(number) = number {
-            phones.push(words.say(id, &[("number", number)])?);
-        }
+/// What the page leaves to be written in by hand, as a warning; empty when nothing.
+fn blank_lines(clinic: Option<&Clinic>, options: &Handout) -> String {
+    let none = Clinic::default();
+    let given = clinic.unwrap_or(&none);
+    let round_the_clock = given.labour_ward.is_some() || given.night.is_some();
+    let lines: Vec<&str> = [
+        (given.name.is_none(), "the clinic's name"),
+        (!round_the_clock, "a telephone number that is answered at night"),
+        (given.emergency.is_none() && options.emergency.is_none(), "the emergency number"),
+    ]
+    .into_iter()
+    .filter_map(|(missing, what)| missing.then_some(what))
+    .collect();
+    let (what, from) = match (lines.as_slice(), clinic) {
+        ([], _) => return String::new(),
+        (lines, Some(_)) => (lines.join(", "), "the clinic's file does not give it"),
+        (lines, None) => (lines.join(", "), "no --clinic file is given"),
+    };
+    format!("handspan: write in by hand before the page goes home: {what} ({from})\n")
+}
+
+/// Why the invitation to listen is not on the page although it was asked for; empty when it is, or was not asked for.
+fn left_out(exam: &Exam, loaded: &Loaded<'_>, asked: Asked) -> String {
+    if !asked.invite_listening {
+        return String::new();
     }
-    Ok(ClinicLines { name: clinic.name.clone(), phones })
+    let why = match family::may_invite(exam, &loaded.reckoning) {
+        Invitation::May => return String::new(),
+        Invitation::NoMark => "the place where the heart was heard is not recorded",
+        Invitation::Twins => "there is more than one baby",
+        Invitation::Movements => "the movements are not recorded as usual",
+        Invitation::Rate => "the rate or the rhythm of the heart is to be looked at",
+        Invitation::Weeks => "it is for 28 weeks and later",
+    };
+    format!("{}: the invitation to listen is left out: {why}\n", loaded.name)
 }

@@ -36,12 +36,14 @@ impl Loaded<'_> {
         self.reckoning.remarks.iter().filter(move |remark| remark.grade == grade)
     }
     /// The exam, or an outcome that reports why there is none.
-    pub fn exam(&self, look: Look) -> Result<&Exam, Outcome> {
-        self.reading.exam.as_ref().ok_or_else(|| Outcome {
-            notes: self.problems(look),
-            why: self.first_error(),
-            code: exit::FAILED,
-            ..Outcome::default()
+    pub fn exam(&self, look: Look) -> Result<&Exam, Box<Outcome>> {
+        self.reading.exam.as_ref().ok_or_else(|| {
+            Box::new(Outcome {
+                notes: self.problems(look),
+                why: self.first_error(),
+                code: exit::FAILED,
+                ..Outcome::default()
+            })
         })
     }
     /// The first error in its file, with its line.

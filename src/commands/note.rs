@@ -3,6 +3,7 @@
 //! It is made whatever stands against the findings: what cannot wait comes first in it, and in the exit code.
 
 use super::draw::{self, Draw};
+use super::layouts::{self, Chosen};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
 use super::{Format, Labels, Outcome, Palette, Source, Style, View, exit};
@@ -44,6 +45,8 @@ pub struct Note {
     pub clinic: Option<Source>,
     /// Lesser remarks to be left out, by id; the entry says so.
     pub quiet: Vec<String>,
+    /// Which layout a slip has; `None` for half a sheet.
+    pub layout: Option<Chosen>,
     /// Random bytes, fresh for each request: the ids of a bundle come from them.
     pub seed: Seed,
     /// Whether the entry goes into a file; else it is printed.
@@ -59,7 +62,7 @@ pub fn run(options: &Note, look: Look) -> Outcome {
     let (clinic, clinic_problems, clinic_failed) = load::clinic(options.clinic.as_ref(), look);
     let mut loaded = load::exam(&options.exam, clinic.as_ref());
     if let Err(outcome) = loaded.exam(look) {
-        return outcome;
+        return *outcome;
     }
     let unquietable = load::unquietable(&options.quiet);
     let mut notes = loaded.problems(look) + &clinic_problems + &unquietable;
@@ -77,45 +80,64 @@ pub fn run(options: &Note, look: Look) -> Outcome {
     }
     loaded.reckoning.quiet(&options.quiet);
     let Some(exam) = &loaded.reading.exam else { return Outcome { notes, ..Outcome::default() } };
-    match make(exam, &loaded, options, &words) {
-        Ok((bytes, made)) => {
+    match make(exam, &loaded, options, &words, look) {
+        Ok((Made::Text(text), made)) => {
             let code = loaded.code();
-            match String::from_utf8(bytes) {
-                Ok(text) if !options.to_file => Outcome { text, notes, code, ..Outcome::default() },
-                Ok(text) => {
+            match options.to_file {
+                false => Outcome { text, notes, code, ..Outcome::default() },
+                true => Outcome { notes, pages: vec![text.into_bytes()], made, code, ..Outcome::default() },
+            }
+        }
+        Ok((Made::Pages(pages), made)) => {
+            let code = loaded.code();
+            match <[Vec<u8>; 1]>::try_from(pages).map(|[page]| String::from_utf8(page)) {
+                Ok(Ok(text)) if !options.to_file => Outcome { text, notes, code, ..Outcome::default() },
+                Ok(Ok(text)) => {
                     Outcome { notes, pages: vec![text.into_bytes()], made, code, ..Outcome::default() }
                 }
-                Err(other) => {
+                Ok(Err(other)) => {
                     Outcome { notes, pages: vec![other.into_bytes()], made, code, ..Outcome::default() }
                 }
+                Err(pages) => Outcome { notes, pages, made, code, ..Outcome::default() },
             }
         }
         Err(why) => {
-            notes.push_str(&format!("handspan: {why}\n"));
+            notes.push_str(&format!("handspan: {}\n", why.trim_end().trim_start_matches("handspan: ")));
             Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() }
         }
     }
 }
 
-/// The bytes, and what they are.
+/// What was made.
+enum Made {
+    Text(String),
+    /// A file, or a picture file a side.
+    Pages(Vec<Vec<u8>>),
+}
+
+/// The entry, and what it is.
 fn make(
     exam: &Exam,
     loaded: &Loaded<'_>,
     options: &Note,
     words: &Words,
-) -> Result<(Vec<u8>, &'static str), String> {
+    look: Look,
+) -> Result<(Made, &'static str), String> {
     let told = |fault: crate::words::WordsError| fault.to_string();
     let entry = Entry { exam, reckoning: &loaded.reckoning, words };
     match options.form {
-        Form::Text => Ok((note::text(&entry).map_err(told)?.into_bytes(), "the note")),
-        Form::Handover => Ok((handover::text(&entry).map_err(told)?.into_bytes(), "the handover")),
+        Form::Text => Ok((Made::Text(note::text(&entry).map_err(told)?), "the note")),
+        Form::Handover => Ok((Made::Text(handover::text(&entry).map_err(told)?), "the handover")),
         Form::Fhir => {
             let pictures = pictures(exam, loaded, options, words)?;
             let used = if options.share { Use::Share } else { Use::Chart };
             let bundle = fhir::bundle(&entry, &pictures, used, &options.seed).map_err(told)?;
-            Ok((bundle.into_bytes(), "the FHIR bundle"))
+            Ok((Made::Text(bundle), "the FHIR bundle"))
         }
-        Form::Slip(format) => Ok((slip_page(&entry, loaded, format)?, "the slip")),
+        Form::Slip(format) => {
+            let layout = layouts::layout(options.layout.as_ref(), CHART_SLIP, look)?;
+            Ok((Made::Pages(slip_pages(&entry, loaded, format, layout)?), "the slip"))
+        }
     }
 }
 
@@ -148,10 +170,14 @@ const TYPE_PT: f32 = 6.5;
 /// Width of a PNG in pixels: 300 to the inch.
 const PNG_WIDTH: u32 = 2480;
 
-fn slip_page(entry: &Entry<'_>, loaded: &Loaded<'_>, format: Format) -> Result<Vec<u8>, String> {
+fn slip_pages(
+    entry: &Entry<'_>,
+    loaded: &Loaded<'_>,
+    format: Format,
+    layout: Layout,
+) -> Result<Vec<Vec<u8>>, String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
     let maker = Maker { words: entry.words, fonts: &fonts };
-    let layout = Layout::read(CHART_SLIP.0, CHART_SLIP.1).map_err(|e| e.to_string())?;
     let pose = picture::pose(entry.exam, loaded);
     let notes = picture::notes(&pose, entry.words).map_err(|e| e.to_string())?;
     let content = slip::content(entry, &notes).map_err(|e| e.to_string())?;
@@ -164,9 +190,9 @@ fn slip_page(entry: &Entry<'_>, loaded: &Loaded<'_>, format: Format) -> Result<V
         captions: vec![],
     };
     // What does not fit on half a sheet stands on a whole one: nothing is left out, and no type is too small.
-    let sheet = maker.sheet(&pose, &wanted, &layout, &content).or_else(|_| {
+    let sheets = maker.sheets(&pose, &wanted, &layout, &content).or_else(|_| {
         let whole = layout.clone().on_paper("a4").map_err(|e| e.to_string())?;
-        maker.sheet(&pose, &wanted, &whole, &content)
+        maker.sheets(&pose, &wanted, &whole, &content)
     })?;
-    maker.bytes(&sheet, format, TextAs::Text, Some(PNG_WIDTH))
+    maker.files(&sheets, format, TextAs::Text, Some(PNG_WIDTH))
 }

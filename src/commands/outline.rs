@@ -11,7 +11,7 @@ use crate::exam::say::Canonical;
 use crate::exam::{Across, Baby, Exam, Height, Mother, Reading};
 use crate::figure;
 use crate::fonts::Fonts;
-use crate::sheet::{Content, Layout, PICTURE};
+use crate::sheet::{Content, PICTURE};
 use crate::words::Words;
 use crate::write::TextAs;
 use serde::Serialize;
@@ -62,7 +62,7 @@ fn outline(source: &Source, words: &Words) -> Result<(String, Vec<u8>), String> 
     let pose = picture::pose(&bare, &loaded);
     let fonts = Fonts::load().map_err(|e| told(&e))?;
     let maker = Maker { words, fonts: &fonts };
-    let layout = Layout::read(PICTURE.0, PICTURE.1).map_err(|e| told(&e))?;
+    let layout = PICTURE.read().map_err(|e| told(&e))?;
     let content = Content {
         title: words.say("outline-title", &[]).map_err(|e| told(&e))?,
         description: words.say("outline-description", &[]).map_err(|e| told(&e))?,
@@ -76,7 +76,8 @@ fn outline(source: &Source, words: &Words) -> Result<(String, Vec<u8>), String> 
         type_pt: TYPE_PT,
         captions: vec![],
     };
-    let sheet = maker.sheet(&pose, &wanted, &layout, &content)?;
+    let sheets = maker.sheets(&pose, &wanted, &layout, &content)?;
+    let sheet = sheets.first().ok_or("the layout has no sheet")?;
     let scale = f64::from(sheet.width_mm) / f64::from(figure::FRAME.right - figure::FRAME.left);
     let height = f64::from(sheet.height_mm) / scale;
     let share = |value: f64| (value * 10_000.0).round() / 10_000.0;
@@ -95,7 +96,8 @@ fn outline(source: &Source, words: &Words) -> Result<(String, Vec<u8>), String> 
         .collect();
     let text = serde_json::to_string(&Outline { description: content.description.clone(), places })
         .map_err(|e| told(&e))?;
-    Ok((text, maker.bytes(&sheet, Format::Svg, TextAs::Text, None)?))
+    let picture = maker.files(&sheets, Format::Svg, TextAs::Text, None)?.into_iter().next();
+    Ok((text, picture.unwrap_or_default()))
 }
 
 /// What of an exam shapes her abdomen.

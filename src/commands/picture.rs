@@ -5,11 +5,12 @@ use super::draw::Format;
 use super::load::{self, Loaded};
 use crate::body::pose::{self, DrawingNote, Pose};
 use crate::exam::Exam;
+use crate::figure::scene::Frame;
 use crate::figure::{self, FigureOptions, Labels, Palette, Style, View};
 use crate::fonts::Fonts;
-use crate::sheet::{Content, Layout, Sheet, compose};
+use crate::sheet::{Content, Layout, PictureLook, Sheet, compose_all};
 use crate::words::{Words, WordsError};
-use crate::write::{self, TextAs};
+use crate::write::{self, TextAs, WriteError};
 
 /// Width of a PNG in pixels when none is asked for.
 const PNG_WIDTH: u32 = 1200;
@@ -39,49 +40,56 @@ pub struct Maker<'a> {
 }
 
 impl Maker<'_> {
-    /// A sheet with the picture of an exam and `content`, laid out by `layout`.
-    pub fn sheet(
+    /// The sheets with the picture of an exam and `content`, laid out by `layout`, one a side. What the layout says of its
+    /// pictures goes before what is `wanted`.
+    pub fn sheets(
         &self,
         pose: &Pose,
         wanted: &Wanted,
         layout: &Layout,
         content: &Content,
-    ) -> Result<Sheet, String> {
+    ) -> Result<Vec<Sheet>, String> {
         let told = |e: &dyn std::fmt::Display| e.to_string();
-        let mm_per_cm = layout
-            .mm_per_cm(&figure::frame(wanted.style), content, self.words, self.fonts)
-            .map_err(|e| told(&e))?;
-        let options = FigureOptions {
-            style: wanted.style,
-            palette: wanted.palette,
-            view: wanted.view,
-            labels: wanted.labels,
-            mm_per_cm,
-            type_pt: wanted.type_pt,
-            title: content.title.clone(),
-            description: content.description.clone(),
-            captions: wanted.captions.clone(),
-        };
+        let looks = layout.pictures();
+        let style = |look: &PictureLook| look.style.unwrap_or(wanted.style);
+        let frames: Vec<Frame> = looks.iter().map(|(_, look)| figure::frame(style(look))).collect();
+        let scales = layout.scales(&frames, content, self.words, self.fonts).map_err(|e| told(&e))?;
         let cast = pose.cast();
-        let scene =
-            figure::figure(pose, cast.as_ref(), &options, self.words, self.fonts).map_err(|e| told(&e))?;
-        compose(layout, &[scene], content, self.words, self.fonts).map_err(|e| told(&e))
+        let mut scenes = vec![];
+        for ((name, look), mm_per_cm) in looks.iter().zip(scales) {
+            let options = FigureOptions {
+                style: style(look),
+                palette: wanted.palette,
+                view: wanted.view,
+                labels: look.labels.unwrap_or(wanted.labels),
+                mm_per_cm,
+                type_pt: look.type_pt.unwrap_or(wanted.type_pt),
+                title: content.title.clone(),
+                description: content.description.clone(),
+                captions: wanted.captions.clone(),
+            };
+            let scene = figure::figure(pose, cast.as_ref(), &options, self.words, self.fonts)
+                .map_err(|e| format!("{}: box `{name}`: {e}", layout.file()))?;
+            scenes.push(scene);
+        }
+        compose_all(layout, &scenes, content, self.words, self.fonts).map_err(|e| told(&e))
     }
 
-    /// The bytes of a file of this format.
-    pub fn bytes(
+    /// The files of this format: a PDF of all sheets, or a picture of each.
+    pub fn files(
         &self,
-        sheet: &Sheet,
+        sheets: &[Sheet],
         format: Format,
         text_as: TextAs,
         width: Option<u32>,
-    ) -> Result<Vec<u8>, String> {
+    ) -> Result<Vec<Vec<u8>>, String> {
+        let each = |one: &dyn Fn(&Sheet) -> Result<Vec<u8>, WriteError>| sheets.iter().map(one).collect();
         match format {
-            Format::Svg => write::svg(sheet, text_as, self.fonts).map(String::into_bytes),
-            Format::Png => write::png(sheet, width.unwrap_or(PNG_WIDTH), self.fonts),
-            Format::Pdf => write::pdf(sheet, self.fonts),
+            Format::Svg => each(&|sheet| write::svg(sheet, text_as, self.fonts).map(String::into_bytes)),
+            Format::Png => each(&|sheet| write::png(sheet, width.unwrap_or(PNG_WIDTH), self.fonts)),
+            Format::Pdf => write::pdf_pages(sheets, self.fonts).map(|file| vec![file]),
         }
-        .map_err(|e| e.to_string())
+        .map_err(|e: WriteError| e.to_string())
     }
 }
 

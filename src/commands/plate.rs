@@ -1,39 +1,59 @@
-//! `plate`. In: the name of a set and options. Out: one sheet with a grid of small figures, each with its name.
+//! `plate`. In: the name of a set, or exams of one's own, and options. Out: sheets with a grid of figures, each with its
+//! name; or each figure as a file of its own.
 //!
-//! The size of a figure is known before it is cast, so that small figures are cast with few cells and stay small files.
+//! Words are never set smaller than the size of the sheet's paper asks for: what does not fit goes to another sheet.
 
+mod lesson;
+mod pages;
 mod sets;
+mod wall;
 
-pub use sets::Set;
+pub use pages::Size;
+pub use sets::{Set, Way};
 
 use super::load::{self, Loaded};
 use super::picture::{self, Maker};
-use super::{Format, Outcome, Paper, Source, exit};
-use crate::body::pose::Pose;
+use super::{Format, Outcome, Source, exit};
+use crate::body::lateral::lateral;
+use crate::body::pose::{self, Pose, cell_for};
 use crate::chart::said;
-use crate::exam::Conclusion;
+use crate::exam::{self, Conclusion};
 use crate::figure::scene::Scene;
+use crate::figure::shown::Shown;
 use crate::figure::{self, FigureOptions, Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
-use crate::sheet::{Block, Content, Kind, Layout, compose};
+use crate::sheet::{Content, PICTURE, compose};
 use crate::words::{Words, WordsError};
 use crate::write::TextAs;
-use sets::{Caption, Figure};
+use sets::{Caption, Figure, Lesson};
 
-/// The sheet to make.
+/// What is on the sheets.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum What {
+    /// A set of figures; the series is that of the set `turning`.
+    Set(Set, Way),
+    /// Exams of one's own, side by side.
+    Exams(Vec<Source>),
+}
+
+/// The sheets to make.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Plate {
-    /// The figures.
-    pub set: Set,
+    /// What is on them.
+    pub what: What,
     /// The kind of file.
     pub format: Format,
     /// The style.
     pub style: Style,
+    /// The colours of skin.
+    pub palette: Palette,
     /// The labels on each figure.
     pub labels: Labels,
-    /// Paper; it lies on its long side.
-    pub paper: Paper,
+    /// The size of the sheets.
+    pub size: Size,
+    /// Each figure as a file of its own, in a directory.
+    pub singly: bool,
     /// Language tag.
     pub lang: String,
     /// Width of a PNG in pixels; `None` for the default.
@@ -51,16 +71,34 @@ pub fn list() -> String {
     Set::ALL.iter().map(line).collect()
 }
 
-/// Make the sheet.
+/// Make the sheets.
 pub fn run(options: &Plate, look: Look) -> Outcome {
     let words = match Words::load(&options.lang) {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };
-    match sheet(options, look, &words) {
-        Ok(pages) => Outcome { pages, made: "the plate", ..Outcome::default() },
+    let (groups, own) = match &options.what {
+        What::Set(set, way) => (set.groups(way), vec![]),
+        What::Exams(sources) => (vec![], sources.iter().map(|source| load::exam(source, None)).collect()),
+    };
+    let mut notes = String::new();
+    let mut code = exit::DONE;
+    for loaded in &own {
+        if let Err(outcome) = loaded.exam(look) {
+            return *outcome;
+        }
+        notes.push_str(&loaded.problems(look));
+        match load::pressing(loaded, &words) {
+            Ok(told) => notes.push_str(&told),
+            Err(fault) => return load::wordless(&fault),
+        }
+        code = code.max(loaded.code());
+    }
+    match made(options, &groups, &own, &words) {
+        Ok((pages, names)) => Outcome { pages, names, notes, made: "the plate", code, ..Outcome::default() },
         Err(why) => {
-            Outcome { notes: format!("handspan: {why}\n"), why, code: exit::FAILED, ..Outcome::default() }
+            notes.push_str(&format!("handspan: {why}\n"));
+            Outcome { notes, why, code: code.max(exit::FAILED), ..Outcome::default() }
         }
     }
 }
@@ -68,68 +106,219 @@ pub fn run(options: &Plate, look: Look) -> Outcome {
 /// A PNG of a whole sheet needs more pixels than one picture.
 const PNG_WIDTH: u32 = 2400;
 
-fn sheet(options: &Plate, look: Look, words: &Words) -> Result<Vec<Vec<u8>>, String> {
+/// The finished files, and their names when each figure is a file of its own.
+fn made(
+    options: &Plate,
+    groups: &[Vec<Figure>],
+    own: &[Loaded<'_>],
+    words: &Words,
+) -> Result<(Vec<Vec<u8>>, Vec<String>), String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
     let maker = Maker { words, fonts: &fonts };
-    let figures = options.set.figures();
-    let sources: Vec<Source> =
-        figures.iter().map(|figure| Source::new("figure", figure.exam.as_str())).collect();
-    let loaded: Vec<Loaded<'_>> = sources.iter().map(|source| load::exam(source, None)).collect();
-    let mut captions = vec![];
-    for (figure, loaded) in figures.iter().zip(&loaded) {
-        captions.push(caption(figure, loaded, words).map_err(|e| e.to_string())?);
+    let mut ready: Vec<Vec<Ready>> = vec![];
+    for group in groups {
+        ready.push(group.iter().map(|figure| Ready::of(figure, options, words)).collect::<Result<_, _>>()?);
     }
-    let mut poses = vec![];
-    for loaded in &loaded {
-        let exam = loaded.exam(look).map_err(|outcome| outcome.why)?;
-        poses.push(picture::pose(exam, loaded));
+    for loaded in own {
+        ready.push(vec![Ready::own(loaded, options, words)?]);
     }
-    let content = content(options.set, &captions, &poses, words).map_err(|e| e.to_string())?;
-    let (layout, mm_per_cm) = grid(options.paper, figures.len(), &content, &maker)?;
-    let mut scenes = vec![];
-    for (((loaded, pose), caption), figure) in loaded.iter().zip(&poses).zip(&captions).zip(&figures) {
-        let mut about = vec![format!("{caption}.")];
-        for conclusion in &loaded.reckoning.conclusions {
-            about.push(said::lie_and_back(conclusion, words).map_err(|e| e.to_string())?);
+    if options.singly {
+        return singly(options, &ready, &maker);
+    }
+    let title = match &options.what {
+        What::Set(set, way) => lesson::title(*set, way, words),
+        What::Exams(_) => words.say("plate-own", &[]),
+    };
+    let title = title.map_err(|e| e.to_string())?;
+    let sheets = match &options.what {
+        What::Set(Set::Wall, _) => {
+            let figures: Vec<&Ready> = ready.iter().flatten().collect();
+            vec![wall::sheet(options, &title, &figures, &maker)?]
         }
-        scenes.push(scene(options, (pose, figure.palette), mm_per_cm, (caption, about.join(" ")), &maker)?);
-    }
-    let sheet = compose(&layout, &scenes, &content, words, &fonts).map_err(|e| e.to_string())?;
+        What::Set(..) | What::Exams(_) => pages::sheets(options, &title, &ready, &maker)?,
+    };
     let width = options.width.unwrap_or(PNG_WIDTH);
-    Ok(vec![maker.bytes(&sheet, options.format, options.text_as, Some(width))?])
+    Ok((maker.files(&sheets, options.format, options.text_as, Some(width))?, vec![]))
 }
 
-/// One figure, cast no finer than its size asks for.
-fn scene(
+/// Each figure as a picture with its name under it.
+fn singly(
     options: &Plate,
-    (pose, palette): (&Pose, Palette),
-    mm_per_cm: f32,
-    (title, description): (&str, String),
+    ready: &[Vec<Ready>],
     maker: &Maker<'_>,
-) -> Result<Scene, String> {
-    // The names of the sides stand in the corners of even the smallest figure.
-    let width_mm = (figure::FRAME.right - figure::FRAME.left) * mm_per_cm;
-    let wanted = FigureOptions {
-        style: options.style,
-        palette,
-        view: View::Facing,
-        // Without its scale the lesson of this plate is not seen.
-        labels: if options.set == Set::Fifths && options.labels == Labels::None {
-            Labels::Few
-        } else {
-            options.labels
-        },
-        mm_per_cm,
-        type_pt: (10.0 * width_mm / 60.0).clamp(7.0, 10.0),
-        title: title.to_owned(),
-        description,
-        captions: vec![],
+) -> Result<(Vec<Vec<u8>>, Vec<String>), String> {
+    let told = |e: &dyn std::fmt::Display| e.to_string();
+    let layout = PICTURE.read().map_err(|e| told(&e))?;
+    let foot = lesson::foot(maker.words).map_err(|e| told(&e))?;
+    let set = match &options.what {
+        What::Set(set, _) => set.named().0,
+        What::Exams(_) => "exam",
     };
-    let cast = pose.cast_for(mm_per_cm);
-    let mut scene =
-        figure::figure(pose, cast.as_ref(), &wanted, maker.words, maker.fonts).map_err(|e| e.to_string())?;
-    figure::coarse::coarsen(&mut scene, COARSE_MM / mm_per_cm);
-    Ok(scene)
+    let (mut pages, mut names) = (vec![], vec![]);
+    for (number, group) in ready.iter().enumerate() {
+        for one in group {
+            let content = Content {
+                title: one.caption.clone(),
+                description: format!("{} {foot}", one.about),
+                ..Content::default()
+            };
+            let mm_per_cm =
+                layout.mm_per_cm(&figure::FRAME, &content, maker.words, maker.fonts).map_err(|e| told(&e))?;
+            let mut captions = vec![format!("{}.", one.caption)];
+            captions.extend(one.notes.iter().cloned());
+            captions.push(foot.clone());
+            let scene = one.scene(options, mm_per_cm, captions, maker)?;
+            let sheet =
+                compose(&layout, &[scene], &content, maker.words, maker.fonts).map_err(|e| told(&e))?;
+            pages.extend(maker.files(&[sheet], options.format, options.text_as, options.width)?);
+            let mut name = format!("{set}-{:02}-{}", number + 1, in_a_file_name(&one.caption));
+            if one.cut {
+                name.push_str("-cut");
+            }
+            names.push(format!("{name}.{}", options.format.ending()));
+        }
+    }
+    Ok((pages, names))
+}
+
+/// Words as a part of a file's name: small letters, digits, hyphens.
+fn in_a_file_name(words: &str) -> String {
+    let mut out = String::new();
+    for c in words.split([':', '(']).next().unwrap_or_default().chars() {
+        match c.to_ascii_lowercase() {
+            c if c.is_ascii_alphanumeric() => out.push(c),
+            _ if out.is_empty() || out.ends_with('-') => {}
+            _ => out.push('-'),
+        }
+    }
+    out.trim_end_matches('-').to_owned()
+}
+
+/// A figure whose body is posed, with its words.
+struct Ready {
+    pose: Pose,
+    caption: String,
+    /// The figure in words.
+    about: String,
+    /// What is to be said of the drawing itself.
+    notes: Vec<String>,
+    shown: Vec<Shown>,
+    cut: bool,
+    palette: Palette,
+    needs_labels: bool,
+}
+
+impl Ready {
+    /// A figure of a set.
+    fn of(figure: &Figure, options: &Plate, words: &Words) -> Result<Self, String> {
+        let told = |e: &dyn std::fmt::Display| e.to_string();
+        let source = Source::new("figure", figure.exam.as_str());
+        let loaded = load::exam(&source, None);
+        let exam = loaded.exam(Look::Plain).map_err(|outcome| outcome.why)?;
+        let conclusions = &loaded.reckoning.conclusions;
+        let pose = match &figure.lesson {
+            Lesson::Way(hundredths, to) => {
+                let source = Source::new("figure", to.as_str());
+                let goal = load::exam(&source, None);
+                let exam_to = goal.exam(Look::Plain).map_err(|outcome| outcome.why)?;
+                let share = f32::from(*hundredths) / 100.0;
+                pose::on_the_way(exam, conclusions, (exam_to, &goal.reckoning.conclusions), share)
+            }
+            Lesson::None | Lesson::Diameter | Lesson::Grip(_) | Lesson::Listening | Lesson::Tape => {
+                picture::pose(exam, &loaded)
+            }
+        };
+        let mut caption = caption(figure, &loaded, words).map_err(|e| told(&e))?;
+        if figure.lesson == Lesson::Diameter {
+            caption = format!("{caption}. {}", lesson::diameter_told(&pose, words).map_err(|e| told(&e))?);
+        }
+        let shown = lesson::shown(&figure.lesson, &pose, words).map_err(|e| told(&e))?;
+        let mut about = vec![format!("{caption}.")];
+        if !matches!(figure.lesson, Lesson::Way(..)) {
+            for conclusion in conclusions {
+                about.push(said::lie_and_back(conclusion, words).map_err(|e| told(&e))?);
+            }
+        }
+        if figure.cut {
+            about.push(words.say("plate-cut", &[]).map_err(|e| told(&e))?);
+        }
+        about.extend(shown.iter().map(|shown| format!("{}.", shown.text())));
+        let set = match &options.what {
+            What::Set(set, _) => Some(*set),
+            What::Exams(_) => None,
+        };
+        Ok(Ready {
+            notes: picture::notes(&pose, words).map_err(|e| told(&e))?,
+            pose,
+            caption,
+            about: about.join(" "),
+            shown,
+            cut: figure.cut,
+            palette: figure.palette.unwrap_or(options.palette),
+            needs_labels: set.is_some_and(Set::needs_labels),
+        })
+    }
+
+    /// An exam of one's own.
+    fn own(loaded: &Loaded<'_>, options: &Plate, words: &Words) -> Result<Self, String> {
+        let told = |e: WordsError| e.to_string();
+        let exam = loaded.exam(Look::Plain).map_err(|outcome| outcome.why)?;
+        let pose = picture::pose(exam, loaded);
+        let mut about = vec![];
+        for (index, conclusion) in loaded.reckoning.conclusions.iter().enumerate() {
+            let sentence = said::lie_and_back(conclusion, words).map_err(told)?;
+            about.push(load::of_baby(sentence, index, exam.babies.len(), words).map_err(told)?);
+        }
+        let about = about.join(" ");
+        Ok(Ready {
+            notes: picture::notes(&pose, words).map_err(told)?,
+            pose,
+            caption: about.trim_end_matches('.').to_owned(),
+            about,
+            shown: vec![],
+            cut: false,
+            palette: options.palette,
+            needs_labels: false,
+        })
+    }
+
+    /// The figure, cast no finer than its size asks for.
+    fn scene(
+        &self,
+        options: &Plate,
+        mm_per_cm: f32,
+        captions: Vec<String>,
+        maker: &Maker<'_>,
+    ) -> Result<Scene, String> {
+        let wanted = FigureOptions {
+            style: options.style,
+            palette: self.palette,
+            view: View::Facing,
+            // Without its scale the lesson of some sets is not seen.
+            labels: if self.needs_labels && options.labels == Labels::None {
+                Labels::Few
+            } else {
+                options.labels
+            },
+            mm_per_cm,
+            type_pt: options.size.type_pt(),
+            title: self.caption.clone(),
+            description: self.about.clone(),
+            captions,
+        };
+        let (pose, words, fonts) = (&self.pose, maker.words, maker.fonts);
+        let mut scene = if self.cut {
+            let cut = lateral(pose);
+            let cast = cut.cast(cell_for(mm_per_cm));
+            figure::side::figure(pose, &cut, cast.as_ref(), &wanted, words, fonts)
+        } else {
+            let cast = pose.cast_for(mm_per_cm);
+            figure::figure_showing(pose, cast.as_ref(), &wanted, &self.shown, words, fonts)
+        }
+        .map_err(|e| e.to_string())?;
+        figure::coarse::coarsen(&mut scene, COARSE_MM / mm_per_cm);
+        Ok(scene)
+    }
 }
 
 /// How far a line of a figure may move on paper, mm: a printer's dot.
@@ -138,8 +327,10 @@ const COARSE_MM: f32 = 0.07;
 /// What stands under a figure.
 fn caption(figure: &Figure, loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
     let conclusion = loaded.reckoning.conclusions.first();
-    match figure.caption {
-        Caption::Position => Ok(conclusion.and_then(|c| c.position).map(|p| p.words()).unwrap_or_default()),
+    match &figure.caption {
+        Caption::Position => {
+            Ok(conclusion.and_then(|c| c.position).map(exam::Position::words).unwrap_or_default())
+        }
         Caption::Lie => match conclusion {
             Some(Conclusion { position: Some(position), .. }) => Ok(position.words()),
             Some(conclusion) => Ok(said::lie_and_back(conclusion, words)?.trim_end_matches('.').to_owned()),
@@ -147,77 +338,23 @@ fn caption(figure: &Figure, loaded: &Loaded<'_>, words: &Words) -> Result<String
         },
         Caption::Message(id) => words.say(id, &[]),
         Caption::Weeks(weeks) => words.say("plate-week", &[("weeks", &weeks.to_string())]),
-        Caption::Palette => match figure.palette {
+        Caption::Palette => match figure.palette.unwrap_or_default() {
             Palette::Neutral => words.say("plate-palette-neutral", &[]),
             Palette::Skin(number) => words.say("plate-palette", &[("number", &number.to_string())]),
         },
+        Caption::Fifths(fifths) if figure.cut => {
+            words.say("plate-fifths-cut", &[("fifths", &format!("{fifths}/5"))])
+        }
         Caption::Fifths(fifths) => words.say("label-fifths", &[("fifths", &format!("{fifths}/5"))]),
-    }
-}
-
-/// The words of the sheet: its title, what stands under each figure, and what is to be said of all.
-fn content(set: Set, captions: &[String], poses: &[Pose], words: &Words) -> Result<Content, WordsError> {
-    let title = words.say(&format!("plate-{}", set.named().0), &[])?;
-    let mut foot = vec![words.say("plate-foot", &[("version", env!("CARGO_PKG_VERSION"))])?];
-    for pose in poses {
-        for note in picture::notes(pose, words)? {
-            if !foot.contains(&note) {
-                foot.push(note);
+        Caption::Frame(number) => {
+            let ends = conclusion.and_then(|c| c.position).map(exam::Position::words);
+            let number = number.to_string();
+            match (&figure.lesson, ends) {
+                (Lesson::None, Some(position)) => {
+                    words.say("plate-frame-end", &[("number", &number), ("position", &position)])
+                }
+                _ => words.say("plate-frame", &[("number", &number)]),
             }
         }
     }
-    let mut content = Content {
-        description: format!("{title}: {}.", captions.join("; ")),
-        title: title.clone(),
-        ..Content::default()
-    };
-    content.blocks.insert("title".to_owned(), vec![Block::new(Kind::Title, title)]);
-    content.blocks.insert("foot".to_owned(), vec![Block::new(Kind::Text, foot.join(" "))]);
-    for (number, caption) in captions.iter().enumerate() {
-        content.blocks.insert(format!("caption-{number}"), vec![Block::new(Kind::Text, caption)]);
-    }
-    Ok(content)
-}
-
-/// The grid in which the figures are largest, and their mm for a cm.
-fn grid(paper: Paper, count: usize, content: &Content, maker: &Maker<'_>) -> Result<(Layout, f32), String> {
-    let mut best: Option<(Layout, f32)> = None;
-    let mut refused = String::new();
-    // A layout has 24 rows: two for each row of figures, one over and one under all.
-    for columns in count.div_ceil(11)..=count.min(8) {
-        let layout = Layout::read("plate", &layout(paper, columns, count)).map_err(|e| e.to_string())?;
-        match layout.mm_per_cm(&figure::FRAME, content, maker.words, maker.fonts) {
-            Ok(scale) if best.as_ref().is_none_or(|(_, largest)| scale > *largest) => {
-                best = Some((layout, scale))
-            }
-            Ok(_) => {}
-            Err(why) => refused = why.to_string(),
-        }
-    }
-    best.ok_or(refused)
-}
-
-/// A layout with so many figures a row, each over its caption.
-fn layout(paper: Paper, columns: usize, count: usize) -> String {
-    let paper = match paper {
-        Paper::A4 => "297 x 210 mm",
-        Paper::Letter => "279.4 x 215.9 mm",
-    };
-    let mut text = format!(
-        "[page]\npaper = \"{paper}\"\nmargin = \"8 mm\"\ncolumns = {columns}\ncolumn-gap = \"2 mm\"\nrow-gap = \"1 mm\"\n"
-    );
-    let mut lay = |name: &str, holds: &str, row: usize, columns: &str| {
-        text.push_str(&format!(
-            "[[box]]\nname = \"{name}\"\nholds = \"{holds}\"\nrow = \"{row}\"\ncolumns = \"{columns}\"\n"
-        ));
-    };
-    let across = format!("1-{columns}");
-    lay("title", "words:title", 1, &across);
-    for number in 0..count {
-        let (row, column) = (2 + 2 * (number / columns), (number % columns + 1).to_string());
-        lay(&format!("picture-{number}"), "picture", row, &column);
-        lay(&format!("caption-{number}"), &format!("words:caption-{number}"), row + 1, &column);
-    }
-    lay("foot", "words:foot", 2 + 2 * count.div_ceil(columns), &across);
-    text
 }

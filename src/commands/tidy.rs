@@ -9,7 +9,7 @@ use crate::report::Look;
 pub fn run(exam: &Source, look: Look) -> Outcome {
     let loaded = load::exam(exam, None);
     if let Err(refused) = loaded.exam(look) {
-        return refused;
+        return *refused;
     }
     match tidy(loaded.source) {
         Ok(text) => Outcome {

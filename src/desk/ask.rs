@@ -4,8 +4,8 @@
 //! Commands and options are named as on the command line; an unknown one is refused.
 
 use crate::commands::{
-    self, Check, Command, Draw, Edit, Form, Format, Handout, Labels, Note, Outcome, Palette, Paper, Request,
-    Source, Style, View, exit,
+    self, Check, Chosen, Command, Draw, Edit, Form, Format, Growth, Handout, Labels, Note, Outcome, Palette,
+    Paper, Request, SkinGuide, SkinPaper, Source, Style, View, exit,
 };
 use crate::report::Look;
 use crate::write::TextAs;
@@ -40,7 +40,27 @@ enum Ask {
         lang: Option<String>,
         clinic: Option<String>,
         #[serde(default)]
+        draft: bool,
+        /// The name of a layout that is shipped.
+        layout: Option<String>,
+        #[serde(default)]
         despite: Vec<String>,
+    },
+    SkinGuide {
+        exam: Given,
+        format: String,
+        paper: Option<String>,
+        lang: Option<String>,
+        clinic: Option<String>,
+        #[serde(default)]
+        despite: Vec<String>,
+    },
+    Growth {
+        visits: Vec<Given>,
+        format: String,
+        paper: Option<String>,
+        lang: Option<String>,
+        clinic: Option<String>,
     },
     Note {
         exam: Given,
@@ -155,14 +175,40 @@ fn request(ask: Ask) -> Result<Request, String> {
             width,
             text_as: TextAs::Text,
         }),
-        Ask::Handout { exam, format, paper, lang: tag, clinic: of, despite } => Command::Handout(Handout {
-            exam: source(exam),
+        Ask::Handout { exam, format, paper, lang: tag, clinic: of, draft, layout, despite } => {
+            Command::Handout(Handout {
+                exam: source(exam),
+                format: one_of(&format, &FORMATS)?,
+                lang: lang(tag),
+                draft,
+                paper: paper.map(|paper| one_of(&paper, &PAPERS)).transpose()?,
+                clinic: clinic(of),
+                layout: layout.map(Chosen::Named),
+                despite,
+                emergency: None,
+                invite_listening: false,
+                numbers: false,
+            })
+        }
+        Ask::SkinGuide { exam, format, paper, lang: tag, clinic: of, despite } => {
+            Command::SkinGuide(SkinGuide {
+                exam: source(exam),
+                format: one_of(&format, &FORMATS)?,
+                lang: lang(tag),
+                paper: optional(paper, &SKIN_PAPERS, SkinPaper::A4)?,
+                clinic: clinic(of),
+                despite,
+            })
+        }
+        Ask::Growth { visits, format, paper, lang: tag, clinic: of } => Command::Growth(Growth {
+            visits: visits.into_iter().map(source).collect(),
             format: one_of(&format, &FORMATS)?,
+            paper: optional(paper, &PAPERS, Paper::A4)?,
             lang: lang(tag),
-            paper: paper.map(|paper| one_of(&paper, &PAPERS)).transpose()?,
             clinic: clinic(of),
-            layout: None,
-            despite,
+            quiet: vec![],
+            width: None,
+            text_as: TextAs::Text,
         }),
         Ask::Note { exam, form, share, lang: tag, clinic: of, seed: digits } => Command::Note(Note {
             exam: source(exam),
@@ -171,6 +217,7 @@ fn request(ask: Ask) -> Result<Request, String> {
             lang: lang(tag),
             clinic: clinic(of),
             quiet: vec![],
+            layout: None,
             seed: digits.map_or(Ok([0; 16]), |digits| seed(&digits))?,
             to_file: true,
         }),
@@ -200,6 +247,8 @@ const STYLES: [(&str, Style); 3] = [("soft", Style::Soft), ("line", Style::Line)
 const VIEWS: [(&str, View); 2] = [("facing", View::Facing), ("hers", View::Hers)];
 const LABELS: [(&str, Labels); 4] =
     [("none", Labels::None), ("few", Labels::Few), ("all", Labels::All), ("numbered", Labels::Numbered)];
+const SKIN_PAPERS: [(&str, SkinPaper); 3] =
+    [("a4", SkinPaper::A4), ("letter", SkinPaper::Letter), ("a3", SkinPaper::A3)];
 const PAPERS: [(&str, Paper); 2] = [("a4", Paper::A4), ("letter", Paper::Letter)];
 const FORMS: [(&str, Form); 4] = [
     ("text", Form::Text),

@@ -3,8 +3,7 @@
 //! place become numbers with a key under the picture.
 
 use super::FigureError;
-use super::marks::{self, MarkColours, MarkPlace};
-use super::mother::MotherAnchor;
+use super::marks::{self, MarkColours};
 use super::mother_ink::ellipse;
 use super::numbers::{self, Number};
 use super::options::{FigureOptions, Labels, Style};
@@ -12,8 +11,6 @@ use super::scene::{Align, FillRule, Frame, Item, Path, Role, Step, Text};
 use super::solve::{Ask, Columns, Spot, solve};
 use super::terrain::{Round, Segment, Terrain};
 use super::wanted::{Source, Wanted};
-use crate::body::cast::Cast;
-use crate::body::pose::Pose;
 use crate::fonts::{Face, FontError, Fonts, OutlineStep};
 use crate::units::FigurePoint;
 use crate::words::Words;
@@ -59,17 +56,43 @@ pub struct Plan {
 /// Space between the edge of the picture and words, cm.
 const EDGE: f32 = 0.7;
 
-/// Everything words are planned from.
+/// How words are planned.
 pub(super) struct Planner<'a> {
-    pub pose: &'a Pose,
-    pub cast: Option<&'a Cast>,
     pub options: &'a FigureOptions,
     /// The frame before a band is added, turned with the picture.
     pub frame: Frame,
-    pub marks: &'a [MarkPlace],
-    pub anchors: &'a [(MotherAnchor, FigurePoint)],
     pub words: &'a Words,
     pub fonts: &'a Fonts,
+}
+
+/// What words are planned for.
+pub(super) struct Asked<'a> {
+    /// What they keep off.
+    pub terrain: Terrain<'a>,
+    /// What is pointed at, as someone in front of her sees it.
+    pub wanted: Vec<Wanted>,
+    /// What is told at the foot instead: a stamp has no room for pointers.
+    pub told: Vec<String>,
+    /// The messages that name what lies at the right and at the left of an unturned picture.
+    pub sides: (&'static str, &'static str),
+    /// -1 for a picture turned by half a turn, else 1.
+    pub turn: f32,
+}
+
+impl<'a> Asked<'a> {
+    /// For a picture seen from the front.
+    pub fn of(source: &Source<'a>, options: &FigureOptions) -> Result<Self, FigureError> {
+        let turn = marks::turn(options.view);
+        let sketch = options.style == Style::Sketch;
+        let family = options.labels == Labels::Family;
+        Ok(Asked {
+            terrain: Terrain::new(source.pose, source.cast, turn, marks::rounds(source.marks)),
+            wanted: if sketch { vec![] } else { source.collect(options.labels)? },
+            told: if sketch { source.told(options.labels)? } else { vec![] },
+            sides: if family { ("your-left", "your-right") } else { ("her-left", "her-right") },
+            turn,
+        })
+    }
 }
 
 impl Planner<'_> {
@@ -79,9 +102,8 @@ impl Planner<'_> {
     }
 
     /// The plan.
-    pub fn plan(&self) -> Result<Plan, FigureError> {
-        let turn = marks::turn(self.options.view);
-        let mut terrain = Terrain::new(self.pose, self.cast, turn, marks::rounds(self.marks));
+    pub fn plan(&self, asked: Asked<'_>) -> Result<Plan, FigureError> {
+        let Asked { mut terrain, wanted, told, sides, turn } = asked;
         let mut plan = Plan {
             frame: self.frame,
             placed: vec![],
@@ -94,22 +116,13 @@ impl Planner<'_> {
         };
         let mut band = Band::below(self.frame, self.size());
         let sketch = self.options.style == Style::Sketch;
-        self.sides(turn, sketch.then_some(&mut band), &terrain, &mut plan)?;
+        self.sides(sides, turn, sketch.then_some(&mut band), &terrain, &mut plan)?;
         terrain.fixed.extend(plan.placed.iter().map(|p| p.area.grown(0.1)));
-
-        let source = Source {
-            pose: self.pose,
-            cast: self.cast,
-            marks: self.marks,
-            anchors: self.anchors,
-            words: self.words,
-        };
-        let wanted = if sketch { vec![] } else { source.collect(self.options.labels)? };
-        if sketch {
-            // A stamp has no room for pointers: its numbers are told at its foot.
-            for text in source.told(self.options.labels)? {
-                self.sentence(&text, "told", &mut band, &mut plan)?;
-            }
+        for text in told {
+            self.sentence(&text, "told", &mut band, &mut plan)?;
+        }
+        if wanted.is_empty() {
+            // Nothing is named.
         } else if self.options.labels == Labels::Numbered {
             self.numbered(&wanted, turn, &terrain, &mut band, &mut plan)?;
         } else if !self.pointed(&wanted, turn, &terrain, &mut plan)? {
@@ -129,13 +142,12 @@ impl Planner<'_> {
     /// The names of the sides, on every picture, at its foot.
     fn sides(
         &self,
+        (left, right): (&str, &str),
         turn: f32,
         band: Option<&mut Band>,
         terrain: &Terrain<'_>,
         plan: &mut Plan,
     ) -> Result<(), FigureError> {
-        let family = self.options.labels == Labels::Family;
-        let (left, right) = if family { ("your-left", "your-right") } else { ("her-left", "her-right") };
         let size = self.size();
         let on_body = band.is_none();
         let y = match band {

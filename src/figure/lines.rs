@@ -34,6 +34,8 @@ pub struct Chain {
     pub kind: Kind,
     /// The region of the body that each point bounds.
     pub regions: Vec<Region>,
+    /// The part of the body that each point bounds.
+    pub parts: Vec<Part>,
     /// Where each end meets another line: the number of its chain, and the point of it.
     pub meets: [Option<(usize, usize)>; 2],
 }
@@ -404,12 +406,13 @@ impl<'a> Cracks<'a> {
             points.push(self.corner_point(corner));
             weights.push(weights[weights.len() - 1]);
         }
-        let mut regions: Vec<Region> = cracks.iter().map(|c| c.part.region()).collect();
+        let mut parts: Vec<Part> = cracks.iter().map(|c| c.part).collect();
         if !closed {
-            regions.insert(0, regions[0]);
-            regions.push(regions[regions.len() - 1]);
+            parts.insert(0, parts[0]);
+            parts.push(parts[parts.len() - 1]);
         }
-        (Chain { points, weights, closed, kind, regions, meets: [None; 2] }, corner)
+        let regions = parts.iter().map(|part| part.region()).collect();
+        (Chain { points, weights, closed, kind, regions, parts, meets: [None; 2] }, corner)
     }
 }
 

@@ -13,19 +13,24 @@ mod marks;
 pub mod mother;
 mod mother_body;
 mod mother_bones;
-mod mother_ink;
+pub mod mother_ink;
 mod mother_palette;
 mod mother_words;
 mod numbers;
 mod options;
 pub mod palette;
+pub mod panel;
 mod ribbon;
 mod rounds;
 pub mod scene;
+pub mod shown;
+pub mod side;
+mod side_mother;
 mod sketch;
 pub mod smooth;
 mod solve;
 mod spread;
+pub mod strokes;
 pub mod terrain;
 mod tone;
 mod turn;
@@ -38,11 +43,13 @@ use crate::body::pose::Pose;
 use crate::fonts::{FontError, Fonts};
 use crate::units::FigurePoint;
 use crate::words::{Words, WordsError};
-use labels::{Plan, Planner};
+use labels::{Asked, Plan, Planner};
 use mother::{FrontMarks, Handbooks, InFront, MotherLook, MotherPalette, MotherStyle, SkinMarks};
 use palette::BabyColours;
 use scene::{Colour, FillRule, Frame, Item, Scene};
+use shown::Shown;
 use std::fmt;
+use wanted::Source;
 
 /// What lies inside every picture, cm.
 pub const FRAME: Frame = Frame { left: -25.5, bottom: -12.5, right: 25.5, top: 37.5 };
@@ -147,21 +154,28 @@ pub fn plan(
 ) -> Result<Plan, FigureError> {
     let (look, ..) = colours(options);
     let front = in_front(pose, cast, options, &look);
-    plan_with(pose, cast, options, &front, words, fonts)
+    plan_with(pose, cast, options, (&front, &[]), words, fonts)
 }
 
 fn plan_with(
     pose: &Pose,
     cast: Option<&Cast>,
     options: &FigureOptions,
-    front: &InFront,
+    (front, shown): (&InFront, &[Shown]),
     words: &Words,
     fonts: &Fonts,
 ) -> Result<Plan, FigureError> {
     let frame = if options.style == Style::Sketch { sketch::frame(pose) } else { FRAME };
     let frame = if options.view == View::Hers { turn::turned_frame(frame) } else { frame };
     let marks = marks::places(pose, cast, options.labels, &front.anchors);
-    Planner { pose, cast, options, frame, marks: &marks, anchors: &front.anchors, words, fonts }.plan()
+    let source = Source { pose, cast, marks: &marks, anchors: &front.anchors, words };
+    let mut asked = Asked::of(&source, options)?;
+    for (i, shown) in shown.iter().enumerate() {
+        let owner = marks.len() + i;
+        asked.terrain.marks.extend(shown.covers(owner));
+        asked.wanted.push(shown.wanted(owner));
+    }
+    Planner { options, frame, words, fonts }.plan(asked)
 }
 
 /// Draws a pose.
@@ -172,9 +186,21 @@ pub fn figure(
     words: &Words,
     fonts: &Fonts,
 ) -> Result<Scene, FigureError> {
+    figure_showing(pose, cast, options, &[], words, fonts)
+}
+
+/// Draws a pose as someone in front of her sees it, with what a lesson shows beside what was found.
+pub fn figure_showing(
+    pose: &Pose,
+    cast: Option<&Cast>,
+    options: &FigureOptions,
+    shown: &[Shown],
+    words: &Words,
+    fonts: &Fonts,
+) -> Result<Scene, FigureError> {
     let (look, colours, mark_colours) = colours(options);
     let front = in_front(pose, cast, options, &look);
-    let plan = plan_with(pose, cast, options, &front, words, fonts)?;
+    let plan = plan_with(pose, cast, options, (&front, shown), words, fonts)?;
     let sketch = options.style == Style::Sketch;
     let mut scene = Scene {
         frame: frame(options.style),
@@ -196,6 +222,7 @@ pub fn figure(
             scene.items.extend(marks::limbs(pose, &mark_colours));
         }
     }
+    scene.items.extend(shown.iter().enumerate().map(|(i, shown)| shown.draw(i + 1, &mark_colours)));
     if options.view == View::Hers {
         turn::half_turn(&mut scene);
     }

@@ -2,8 +2,8 @@
 //! the space of the finished picture, and what it costs to lie on them.
 
 use super::scene::Frame;
+use crate::body::baby::PosedBaby;
 use crate::body::cast::Cast;
-use crate::body::mother::MotherShape;
 use crate::body::pose::Pose;
 use crate::units::{FigurePoint, Vec3};
 
@@ -98,7 +98,8 @@ impl Round {
 /// What there is on the finished picture.
 pub struct Terrain<'a> {
     cast: Option<&'a Cast>,
-    mother: &'a MotherShape,
+    /// How far her outline reaches from x = 0 at a height, to the side of that sign, before any half turn; cm.
+    outline: Box<dyn Fn(f32, f32) -> f32 + 'a>,
     /// -1 when the picture is turned by half a turn, else 1.
     turn: f32,
     /// Hearts, rings of limbs, lumps, scars, the navel, the scale of fifths.
@@ -113,14 +114,26 @@ impl<'a> Terrain<'a> {
     /// Of a pose; `marks` in mother space seen from the front.
     pub fn new(pose: &'a Pose, cast: Option<&'a Cast>, turn: f32, marks: Vec<Round>) -> Self {
         let turned = |r: Round| Round { at: FigurePoint::new(r.at.x * turn, r.at.y * turn), ..r };
+        let babies: Vec<&PosedBaby> = pose.posed().map(|(_, baby)| baby).collect();
         Terrain {
             cast,
-            mother: &pose.mother,
+            outline: Box::new(|y, _| pose.mother.half_width(f64::from(y)) as f32),
             turn,
             marks: marks.into_iter().map(turned).collect(),
-            faces: faces(pose, cast).into_iter().map(turned).collect(),
+            faces: faces(&babies, cast).into_iter().map(turned).collect(),
             fixed: vec![],
         }
+    }
+
+    /// Of a cut: babies in its space, their cast, and how far her outline reaches to a side at a height.
+    pub fn of_cut(
+        babies: &[&PosedBaby],
+        cast: Option<&'a Cast>,
+        marks: Vec<Round>,
+        outline: impl Fn(f32, f32) -> f32 + 'a,
+    ) -> Self {
+        let faces = faces(babies, cast);
+        Terrain { cast, outline: Box::new(outline), turn: 1.0, marks, faces, fixed: vec![] }
     }
 
     /// Whether a baby is seen at a point of the finished picture.
@@ -130,10 +143,10 @@ impl<'a> Terrain<'a> {
 
     /// How far a box at an edge of the picture reaches over her outline, cm; not above 0 when it keeps off.
     fn beyond_outline(&self, area: Frame) -> f32 {
-        let inner = if area.left > 0.0 { area.left } else { -area.right };
+        let (inner, sign) = if area.left > 0.0 { (area.left, self.turn) } else { (-area.right, -self.turn) };
         let widest = [0.0, 0.5, 1.0]
             .map(|share| (area.bottom + (area.top - area.bottom) * share) * self.turn)
-            .map(|y| self.mother.half_width(f64::from(y)) as f32)
+            .map(|y| (self.outline)(y, sign))
             .into_iter()
             .fold(0.0, f32::max);
         widest + 0.2 - inner
@@ -194,13 +207,14 @@ impl<'a> Terrain<'a> {
 }
 
 /// The face of each baby that is seen, as a round over brow, eyes, mouth and chin; it belongs to no mark.
-fn faces(pose: &Pose, cast: Option<&Cast>) -> Vec<Round> {
+fn faces(babies: &[&PosedBaby], cast: Option<&Cast>) -> Vec<Round> {
     let Some(cast) = cast else { return vec![] };
     // Nose, mouth and both eyes in the frame of the term head.
     const FEATURES: [(f32, f32, f32); 4] =
         [(0.0, -1.6, 5.9), (0.0, -3.2, 5.2), (1.75, -1.0, 4.9), (-1.75, -1.0, 4.9)];
-    pose.posed()
-        .filter_map(|(_, baby)| {
+    babies
+        .iter()
+        .filter_map(|baby| {
             let k = baby.posture.measures.head;
             let seen = FEATURES.iter().any(|(x, y, z)| {
                 let p = baby.head.point(Vec3::new(*x, *y, *z) * k);

@@ -1,7 +1,7 @@
 //! Putting a page together. In: a layout, figures, words. Out: the finished `Sheet`.
 
 use super::content::{Block, Content, Kind};
-use super::layout::{Edge, Holds, Layout, MM_PER_PT, Place};
+use super::layout::{Edge, Holds, Layout, MM_PER_PT, Place, nearest};
 use super::place::{Placed, place};
 use super::set::{SetBlock, Setter, Setting};
 use super::{Element, Sheet, SheetError, Tag};
@@ -16,6 +16,10 @@ const INK: Colour = Colour::hex(0x221C19);
 const RULE: Colour = Colour::hex(0x7D746D);
 /// Width of frames and of lines to write on, in mm.
 const RULE_MM: f32 = 0.3;
+/// A picture that is narrower shows nothing, in mm.
+const SMALLEST_PICTURE_MM: f32 = 20.0;
+/// Width of the frame round what matters most, in mm.
+const BOLD_MM: f32 = 0.9;
 
 impl Layout {
     /// The scale at which a figure of this frame fills its box: mm on the page for a cm of the body.
@@ -28,22 +32,35 @@ impl Layout {
         words: &Words,
         fonts: &Fonts,
     ) -> Result<f32, SheetError> {
-        let page = Page::lay_out(self, &[*frame], content, words, fonts)?;
-        let boxes = self.boxes.iter().zip(&page.placed);
-        boxes
-            .filter(|(b, _)| b.holds.contains(&Holds::Picture))
-            .map(|(_, p)| fit(p, frame))
-            .next()
-            .ok_or_else(|| self.wrong_pictures(1))
+        let scales = self.scales(&[*frame], content, words, fonts)?;
+        scales.first().copied().ok_or_else(|| self.wrong_pictures(1))
+    }
+
+    /// The same for each figure, in the order of [`Layout::pictures`].
+    pub fn scales(
+        &self,
+        frames: &[Frame],
+        content: &Content,
+        words: &Words,
+        fonts: &Fonts,
+    ) -> Result<Vec<f32>, SheetError> {
+        let mut out = vec![];
+        for layout in self.pages() {
+            let frames = frames.get(out.len()..).unwrap_or_default();
+            let page = Page::lay_out(&layout, frames, content, words, fonts)?;
+            let pictures = layout.boxes.iter().zip(&page.placed).filter(|(b, _)| b.is_picture());
+            out.extend(pictures.zip(frames).map(|((_, placed), frame)| fit(placed, frame)));
+        }
+        Ok(out)
     }
 
     fn wrong_pictures(&self, given: usize) -> SheetError {
-        let boxes = self.boxes.iter().filter(|b| b.holds.contains(&Holds::Picture)).count();
+        let boxes = self.boxes.iter().filter(|b| b.is_picture()).count();
         SheetError::Pictures { layout: self.file.clone(), boxes, given }
     }
 }
 
-/// Puts figures and words on a page as the layout says. The figures stand in its picture boxes in turn.
+/// Puts figures and words on the one side of a layout. The figures stand in its picture boxes in turn.
 pub fn compose(
     layout: &Layout,
     scenes: &[Scene],
@@ -51,32 +68,125 @@ pub fn compose(
     words: &Words,
     fonts: &Fonts,
 ) -> Result<Sheet, SheetError> {
+    let mut sheets = compose_all(layout, scenes, content, words, fonts)?;
+    match (sheets.pop(), sheets.len()) {
+        (Some(sheet), 0) => Ok(sheet),
+        (_, others) => Err(SheetError::Sides { layout: layout.file.clone(), sides: others + 1 }),
+    }
+}
+
+/// Puts figures and words on the sides of a layout: a sheet for each that holds anything.
+pub fn compose_all(
+    layout: &Layout,
+    scenes: &[Scene],
+    content: &Content,
+    words: &Words,
+    fonts: &Fonts,
+) -> Result<Vec<Sheet>, SheetError> {
+    let mut rest = scenes;
+    let mut sheets = vec![];
+    for side in layout.pages() {
+        let wanted = side.boxes.iter().filter(|b| b.is_picture()).count();
+        let (here, later) =
+            rest.split_at_checked(wanted).ok_or_else(|| layout.wrong_pictures(scenes.len()))?;
+        rest = later;
+        sheets.extend(compose_side(&side, here, content, words, fonts)?);
+    }
+    if !rest.is_empty() {
+        return Err(layout.wrong_pictures(scenes.len()));
+    }
+    Ok(sheets)
+}
+
+/// One side; nothing when all its boxes are empty.
+fn compose_side(
+    layout: &Layout,
+    scenes: &[Scene],
+    content: &Content,
+    words: &Words,
+    fonts: &Fonts,
+) -> Result<Option<Sheet>, SheetError> {
     let frames: Vec<Frame> = scenes.iter().map(|s| s.frame).collect();
     let page = Page::lay_out(layout, &frames, content, words, fonts)?;
     let mut pictures = scenes.iter().enumerate();
     let mut elements = vec![];
     let mut groups = 0;
     for (b, placed) in layout.boxes.iter().zip(&page.placed) {
+        if placed.is_left_out {
+            continue;
+        }
         let corner = PagePoint::new(layout.margin_mm + placed.x, layout.margin_mm + placed.y);
         elements.extend(edge(b.edge, corner, placed));
-        if b.holds.contains(&Holds::Picture) {
-            let (number, scene) = pictures.next().ok_or_else(|| layout.wrong_pictures(scenes.len()))?;
-            elements.push(picture(scene, number, corner, placed));
-        } else {
+        if !b.is_picture() {
             words_of(b, corner, placed, words.lang(), &mut groups, &mut elements);
+        } else if let Some((number, scene)) = pictures.next() {
+            elements.push(picture(scene, number, corner, placed));
         }
     }
-    if pictures.next().is_some() {
-        return Err(layout.wrong_pictures(scenes.len()));
+    if elements.is_empty() {
+        return Ok(None);
     }
-    Ok(Sheet {
+    let sheet = Sheet {
         width_mm: page.width,
         height_mm: page.height,
         title: content.title.clone(),
         lang: words.lang().to_owned(),
         description: content.description.clone(),
         elements,
-    })
+    };
+    Ok(Some(copies(sheet, layout)))
+}
+
+/// The sheet with as many copies of the page as the layout asks for, and lines to cut along.
+fn copies(page: Sheet, layout: &Layout) -> Sheet {
+    let (across, down) = layout.copies;
+    if (across, down) == (1, 1) {
+        return page;
+    }
+    let (width, height) = (page.width_mm, page.height_mm);
+    let mut elements = vec![];
+    for row in 0..down {
+        for column in 0..across {
+            let by = (f32::from(column) * width, f32::from(row) * height);
+            let number = row * across + column;
+            let moved = |p: PagePoint| PagePoint::new(p.x + by.0, p.y + by.1);
+            elements.extend(page.elements.iter().map(|element| {
+                let mut items: Vec<Item<PagePoint>> =
+                    element.items.iter().map(|item| item.map(&moved, 1.0)).collect();
+                if number > 0 {
+                    items.iter_mut().for_each(|i| rename(i, &format!("copy-{}-", number + 1)));
+                }
+                Element { tag: of_copy(&element.tag, usize::from(number)), items }
+            }));
+        }
+    }
+    let (whole_width, whole_height) = (width * f32::from(across), height * f32::from(down));
+    let margin = layout.margin_mm;
+    let cut = |from: PagePoint, to: PagePoint| Item::Stroke {
+        path: vec![Step::Move(from), Step::Line(to)],
+        colour: RULE,
+        width: RULE_MM,
+        dash: Some((1.5, 1.5)),
+    };
+    let mut lines = vec![];
+    for column in 1..across {
+        let x = f32::from(column) * width;
+        lines.push(cut(PagePoint::new(x, margin), PagePoint::new(x, whole_height - margin)));
+    }
+    for row in 1..down {
+        let y = f32::from(row) * height;
+        lines.push(cut(PagePoint::new(margin, y), PagePoint::new(whole_width - margin, y)));
+    }
+    elements.push(Element { tag: Tag::Artifact, items: lines });
+    Sheet { width_mm: whole_width, height_mm: whole_height, elements, ..page }
+}
+
+/// Lists of different copies stay apart.
+fn of_copy(tag: &Tag, number: usize) -> Tag {
+    match tag {
+        Tag::Item { list } => Tag::Item { list: list + 1000 * number },
+        other => other.clone(),
+    }
 }
 
 /// A page with its boxes placed.
@@ -102,17 +212,32 @@ impl Page {
                 (width_of(frame) * scale + margins, height_of(frame) * scale + margins)
             }
         };
-        let blocks =
-            layout.boxes.iter().map(|b| blocks_of(b, content, words)).collect::<Result<Vec<_>, _>>()?;
+        let (width, height) = (width / f32::from(layout.copies.0), height / f32::from(layout.copies.1));
+        let blocks = layout
+            .boxes
+            .iter()
+            .map(|b| blocks_of(layout, b, content, words))
+            .collect::<Result<Vec<_>, _>>()?;
         let shapes: Vec<f32> = frames.iter().map(|f| height_of(f) / width_of(f)).collect();
         let setter = Setter::new(fonts);
         let placed = place(layout, &blocks, &shapes, &setter, width - margins, height - margins)?;
+        let pictures = layout.boxes.iter().zip(&placed).filter(|(b, _)| b.is_picture());
+        for ((b, placed), frame) in pictures.zip(frames) {
+            let wide = fit(placed, frame) * width_of(frame);
+            if wide < SMALLEST_PICTURE_MM {
+                return Err(SheetError::DoesNotFit {
+                    layout: layout.file.clone(),
+                    name: b.name.clone(),
+                    detail: format!("the picture would be {wide:.0} mm wide; give it more room"),
+                });
+            }
+        }
         Ok(Self { width, height, placed })
     }
 }
 
 /// The words a box holds: blocks that were prepared, else the message of that name.
-fn blocks_of(b: &Place, content: &Content, words: &Words) -> Result<Vec<Block>, SheetError> {
+fn blocks_of(layout: &Layout, b: &Place, content: &Content, words: &Words) -> Result<Vec<Block>, SheetError> {
     let mut out = vec![];
     for held in &b.holds {
         match held {
@@ -120,7 +245,16 @@ fn blocks_of(b: &Place, content: &Content, words: &Words) -> Result<Vec<Block>, 
             Holds::Lines(n) => out.extend((0..*n).map(|_| Block::new(Kind::Blank, ""))),
             Holds::Words(id) => match content.blocks.get(id) {
                 Some(blocks) => out.extend(blocks.iter().cloned()),
-                None => out.push(Block::new(Kind::Text, words.say(id, &[])?)),
+                None if words.has(id) => out.push(Block::new(Kind::Text, words.say(id, &[])?)),
+                None => {
+                    let prepared: Vec<&str> = content.blocks.keys().map(String::as_str).collect();
+                    return Err(SheetError::NoWords {
+                        layout: layout.file.clone(),
+                        name: b.name.clone(),
+                        id: id.clone(),
+                        near: nearest(id, &prepared),
+                    });
+                }
             },
         }
     }
@@ -160,7 +294,8 @@ fn picture(scene: &Scene, number: usize, corner: PagePoint, placed: &Placed) -> 
     Element { tag: Tag::Figure { alt: scene.description.clone() }, items }
 }
 
-fn rename(item: &mut Item<PagePoint>, prefix: &str) {
+/// Puts `prefix` before every name, so that names stay unique on a sheet.
+pub(super) fn rename(item: &mut Item<PagePoint>, prefix: &str) {
     match item {
         Item::Group { name, items, .. } => {
             name.insert_str(0, prefix);
@@ -201,13 +336,14 @@ fn words_of(
     elements: &mut Vec<Element>,
 ) {
     let setting: &Setting = &placed.words;
-    let origin = PagePoint::new(corner.x + b.padding_mm, corner.y + b.padding_mm);
+    let origin = PagePoint::new(corner.x + b.padding_mm, corner.y + b.padding_top_mm);
     // Points that follow one another are a list, cells a table; each has a number of its own.
     let group = |kind: Kind| match kind {
         Kind::Item => 1,
         Kind::Cell(_) => 2,
         Kind::Title | Kind::Part | Kind::Heading | Kind::Lead => 0,
-        Kind::Text | Kind::Strong | Kind::Number | Kind::Blank => 0,
+        Kind::Text | Kind::Emphasis | Kind::Strong | Kind::Number | Kind::Blank => 0,
+        Kind::Question | Kind::Answer => 0,
     };
     let mut inside = 0;
     for block in &setting.blocks {
@@ -225,7 +361,14 @@ fn words_of(
         let tag = match block.kind {
             Kind::Title => Tag::H1,
             Kind::Part | Kind::Heading => Tag::H2,
-            Kind::Lead | Kind::Text | Kind::Strong | Kind::Number | Kind::Blank => Tag::P,
+            Kind::Lead
+            | Kind::Text
+            | Kind::Emphasis
+            | Kind::Strong
+            | Kind::Number
+            | Kind::Question
+            | Kind::Answer
+            | Kind::Blank => Tag::P,
             Kind::Item => Tag::Item { list: *groups },
             Kind::Cell(cell) => Tag::Cell { table: *groups, row: cell.row, head: cell.head },
         };
@@ -265,11 +408,13 @@ fn decoration(block: &SetBlock, origin: PagePoint) -> Vec<Item<PagePoint>> {
 }
 
 fn edge(edge: Edge, corner: PagePoint, placed: &Placed) -> Option<Element> {
-    let path = match edge {
+    let (colour, width) = match edge {
         Edge::None => return None,
-        Edge::Line => rounded(corner.x, corner.y, placed.width, placed.height, 8.0 * MM_PER_PT),
+        Edge::Line => (RULE, RULE_MM),
+        Edge::Bold => (INK, BOLD_MM),
     };
-    let items = vec![Item::Stroke { path, colour: RULE, width: RULE_MM, dash: None }];
+    let path = rounded(corner.x, corner.y, placed.width, placed.height, 8.0 * MM_PER_PT);
+    let items = vec![Item::Stroke { path, colour, width, dash: None }];
     Some(Element { tag: Tag::Artifact, items })
 }
 

@@ -16,12 +16,18 @@ pub enum Kind {
     Lead,
     /// Running text.
     Text,
-    /// Running text in strong type.
+    /// A paragraph in strong type.
+    Emphasis,
+    /// Lines in strong type that belong together.
     Strong,
     /// A telephone number, large.
     Number,
     /// A point of a list.
     Item,
+    /// A question that is answered below it.
+    Question,
+    /// The answer to a question.
+    Answer,
     /// A label with a line to write on beside it.
     Blank,
     /// A cell of a table; cells of one row follow one another.
@@ -67,6 +73,11 @@ pub struct Content {
 }
 
 impl Content {
+    /// The words under a name.
+    pub fn texts(&self, name: &str) -> Vec<String> {
+        self.blocks.get(name).into_iter().flatten().map(|block| block.text.clone()).collect()
+    }
+
     /// Of a sheet that holds this figure alone: its title and its description, no words.
     pub fn of_figure(scene: &Scene) -> Self {
         Self { title: scene.title.clone(), description: scene.description.clone(), blocks: BTreeMap::new() }

@@ -1,39 +1,112 @@
 //! What a layout is: paper, margins and boxes. In: the text of a layout file, read by `layout_file`. Out: `Layout`.
 
 use super::layout_file;
+use crate::figure::{Labels, Style};
+use crate::report::Problem;
 use std::fmt;
 
-/// The picture alone: file name and text.
-pub const PICTURE: (&str, &str) = ("picture.toml", include_str!("../../layouts/picture.toml"));
-/// The stamp for the chart: file name and text.
-pub const SKETCH: (&str, &str) = ("sketch.toml", include_str!("../../layouts/sketch.toml"));
-/// The slip for the chart: file name and text.
-pub const CHART_SLIP: (&str, &str) = ("chart-slip.toml", include_str!("../../layouts/chart-slip.toml"));
-/// The tape over the visits: file name and text.
-pub const GROWTH: (&str, &str) = ("growth.toml", include_str!("../../layouts/growth.toml"));
-/// The family page: file name and text.
-pub const FAMILY_PAGE: (&str, &str) = ("family-page.toml", include_str!("../../layouts/family-page.toml"));
+/// A layout that is shipped: its name, what it is for, the text of its file.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Shipped {
+    /// The name to ask for it by, which is its file's without the ending.
+    pub name: &'static str,
+    /// What it is, in a few words.
+    pub about: &'static str,
+    /// The file.
+    pub text: &'static str,
+}
+
+impl Shipped {
+    /// The layout.
+    pub fn read(&self) -> Result<Layout, LayoutError> {
+        Layout::read(&format!("{}.toml", self.name), self.text)
+    }
+}
+
+macro_rules! shipped {
+    ($name:literal, $about:literal) => {
+        Shipped { name: $name, about: $about, text: include_str!(concat!("../../layouts/", $name, ".toml")) }
+    };
+}
+
+/// The family page.
+pub const FAMILY_PAGE: Shipped = shipped!("family-page", "the page for the fridge, one side");
+/// The family page in large type.
+pub const LARGE_PRINT: Shipped = shipped!("large-print", "the same words in large type, three sides");
+/// The family page where its words need more room than one side.
+pub const FAMILY_PAGE_LONG: Shipped =
+    shipped!("family-page-long", "the same over two sides, for longer words");
+/// For people who read little.
+pub const PICTURE_FIRST: Shipped = shipped!("picture-first", "a large picture and few words; lists overleaf");
+/// The picture alone.
+pub const PICTURE: Shipped = shipped!("picture", "the picture alone");
+/// For sisters and brothers.
+pub const COLOURING: Shipped = shipped!("colouring", "the picture in lines, to colour in");
+/// The slip for the chart.
+pub const CHART_SLIP: Shipped = shipped!("chart-slip", "a slip for the chart, half a sheet");
+/// Two slips on a sheet.
+pub const CHART_SLIPS: Shipped = shipped!("chart-slips", "two slips for the chart, on one sheet to cut");
+/// The tape over the visits.
+pub const GROWTH: Shipped = shipped!("growth", "the tape over the visits");
+/// The stamp for the chart.
+pub const SKETCH: Shipped = shipped!("sketch", "a stamp for the chart, 4 cm wide");
+/// The guide for drawing on skin.
+pub const SKIN_GUIDE: Shipped = shipped!("skin-guide", "the guide for drawing on skin");
+/// The sheet of a practice case.
+pub const CASE: Shipped = shipped!("case", "a practice case");
+/// The key of a practice case.
+pub const CASE_KEY: Shipped = shipped!("case-key", "the key of a practice case");
+
+/// Every layout that is shipped.
+pub const SHIPPED: [Shipped; 10] = [
+    FAMILY_PAGE,
+    FAMILY_PAGE_LONG,
+    LARGE_PRINT,
+    PICTURE_FIRST,
+    PICTURE,
+    COLOURING,
+    CHART_SLIP,
+    CHART_SLIPS,
+    GROWTH,
+    SKETCH,
+];
 
 /// Millimetres in a point.
 pub(super) const MM_PER_PT: f32 = 25.4 / 72.0;
 
-/// A problem in a layout file.
+/// The problems of a layout file, one at least.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct LayoutError {
-    /// The file.
-    pub file: String,
-    /// Line and column, from 1, where known.
-    pub place: Option<(usize, usize)>,
-    /// What is wrong and what would be right.
-    pub message: String,
+    /// What is wrong, sorted by place.
+    pub problems: Vec<Problem>,
 }
 
+impl LayoutError {
+    pub(super) fn one(problem: Problem) -> Self {
+        Self { problems: vec![problem] }
+    }
+}
+
+/// A line for each problem.
 impl fmt::Display for LayoutError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self.place {
-            Some((line, column)) => write!(f, "{}:{line}:{column}: {}", self.file, self.message),
-            None => write!(f, "{}: {}", self.file, self.message),
+        for (at, problem) in self.problems.iter().enumerate() {
+            if at > 0 {
+                f.write_str("\n")?;
+            }
+            f.write_str(&problem.file)?;
+            if let Some(place) = &problem.place {
+                write!(f, ":{}:{}", place.line, place.column)?;
+            }
+            write!(f, ": {}", problem.message)?;
+            if let Some(expected) = &problem.expected {
+                write!(f, "; expected {expected}")?;
+            }
+            if let Some(near) = &problem.suggestion {
+                write!(f, "; did you mean {near}?")?;
+            }
         }
+        Ok(())
     }
 }
 
@@ -46,11 +119,19 @@ pub enum Paper {
     A4,
     /// 8.5 x 11 inches.
     Letter,
+    /// 297 x 420 mm.
+    A3,
     /// Width and height in mm.
     Size(f32, f32),
     /// As large as the picture, at so many mm for each cm of the body.
     AsPicture(f32),
 }
+
+/// Papers by their names.
+pub(super) const PAPERS: [(&str, Paper); 3] =
+    [("a4", Paper::A4), ("letter", Paper::Letter), ("a3", Paper::A3)];
+/// What a paper may be, for messages.
+pub(super) const PAPER_EXPECTED: &str = "a4, letter, a3, or a size such as \"120 x 80 mm\"";
 
 impl Paper {
     /// Width and height in mm; where the picture decides, its scale.
@@ -58,24 +139,16 @@ impl Paper {
         match self {
             Paper::A4 => Ok((210.0, 297.0)),
             Paper::Letter => Ok((215.9, 279.4)),
+            Paper::A3 => Ok((297.0, 420.0)),
             Paper::Size(width, height) => Ok((width, height)),
             Paper::AsPicture(scale) => Err(scale),
         }
     }
 
-    /// From `a4`, `letter` or a size such as `120 x 80 mm`.
-    pub fn named(word: &str) -> Result<Self, String> {
-        match word {
-            "a4" => Ok(Paper::A4),
-            "letter" => Ok(Paper::Letter),
-            _ => match size_in_mm(word) {
-                Some((w, h)) => Ok(Paper::Size(w, h)),
-                None => Err(format!(
-                    "paper `{word}` is not known{}; write a4, letter, or a size such as \"120 x 80 mm\"",
-                    nearest(word, &["a4", "letter"])
-                )),
-            },
-        }
+    /// From `a4`, `letter`, `a3` or a size such as `120 x 80 mm`.
+    pub fn named(word: &str) -> Option<Self> {
+        let known = PAPERS.iter().find(|(name, _)| *name == word).map(|(_, paper)| *paper);
+        known.or_else(|| size_in_mm(word).map(|(w, h)| Paper::Size(w, h)))
     }
 }
 
@@ -92,6 +165,19 @@ pub(super) enum Holds {
 pub(super) enum Edge {
     None,
     Line,
+    /// For what matters most.
+    Bold,
+}
+
+/// How a layout wants a picture; what it leaves open is the command's.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct PictureLook {
+    /// How it is painted.
+    pub style: Option<Style>,
+    /// What is named.
+    pub labels: Option<Labels>,
+    /// Type of the labels, points.
+    pub type_pt: Option<f32>,
 }
 
 /// A box of the page's grid.
@@ -99,6 +185,8 @@ pub(super) enum Edge {
 pub(super) struct Place {
     pub name: String,
     pub holds: Vec<Holds>,
+    /// The side it stands on, from 1.
+    pub page: u16,
     /// First and last row, from 1.
     pub rows: (u16, u16),
     /// First and last column, from 1.
@@ -110,6 +198,20 @@ pub(super) struct Place {
     pub at_least_mm: f32,
     pub edge: Edge,
     pub padding_mm: f32,
+    /// Over the words, and under them.
+    pub padding_top_mm: f32,
+    pub padding_bottom_mm: f32,
+    pub picture: PictureLook,
+}
+
+impl Place {
+    pub fn is_picture(&self) -> bool {
+        self.holds.contains(&Holds::Picture)
+    }
+    /// Over and under the words together, in mm.
+    pub fn padding_height_mm(&self) -> f32 {
+        self.padding_top_mm + self.padding_bottom_mm
+    }
 }
 
 /// A layout: paper, margins and boxes.
@@ -123,6 +225,8 @@ pub struct Layout {
     pub(super) columns: u16,
     pub(super) column_gap_mm: f32,
     pub(super) row_gap_mm: f32,
+    /// How many copies stand on a sheet, side by side and one under the other.
+    pub(super) copies: (u16, u16),
     pub(super) boxes: Vec<Place>,
 }
 
@@ -142,14 +246,45 @@ impl Layout {
         self.paper.size().ok().map(|(width, _)| width - 2.0 * self.margin_mm)
     }
 
-    /// The same layout on another paper: `a4`, `letter`, or a size in mm.
+    /// The same layout on another paper: `a4`, `letter`, `a3`, or a size in mm.
     pub fn on_paper(mut self, word: &str) -> Result<Self, LayoutError> {
-        self.paper = Paper::named(word).map_err(|message| LayoutError {
-            file: self.file.clone(),
-            place: None,
-            message,
+        self.paper = Paper::named(word).ok_or_else(|| {
+            LayoutError::one(
+                Problem::of_file("layout-value", &self.file, format!("paper `{word}` is not known"))
+                    .expecting(PAPER_EXPECTED)
+                    .suggesting(nearest(word, &PAPERS.map(|(name, _)| name))),
+            )
         })?;
         Ok(self)
+    }
+
+    /// Its file, as it is named in messages.
+    pub fn file(&self) -> &str {
+        &self.file
+    }
+
+    /// How its pictures are wanted, each with the name of its box, in the order in which they are given to be composed.
+    pub fn pictures(&self) -> Vec<(String, PictureLook)> {
+        let pages = self.pages();
+        let boxes = pages.iter().flat_map(|page| &page.boxes);
+        boxes.filter(|b| b.is_picture()).map(|b| (b.name.clone(), b.picture)).collect()
+    }
+
+    /// Whether it holds pictures alone.
+    pub fn is_without_words(&self) -> bool {
+        self.boxes.iter().all(|b| b.is_picture() || b.holds.is_empty())
+    }
+
+    /// A layout for each side, in their order.
+    pub(super) fn pages(&self) -> Vec<Layout> {
+        let mut numbers: Vec<u16> = self.boxes.iter().map(|b| b.page).collect();
+        numbers.sort_unstable();
+        numbers.dedup();
+        let of = |number: u16| {
+            let boxes = self.boxes.iter().filter(|b| b.page == number).cloned().collect();
+            Layout { boxes, ..self.clone() }
+        };
+        numbers.into_iter().map(of).collect()
     }
 }
 
@@ -160,13 +295,12 @@ fn size_in_mm(word: &str) -> Option<(f32, f32)> {
     Some((side(w)?, side(h)?))
 }
 
-/// `; did you mean ...?` when a known word is close.
-pub(super) fn nearest(word: &str, known: &[&str]) -> String {
+/// The known word that is close, between backticks.
+pub fn nearest(word: &str, known: &[&str]) -> Option<String> {
     known
         .iter()
         .map(|k| (strsim::damerau_levenshtein(word, k), *k))
         .min()
         .filter(|(distance, k)| *distance <= 1 + k.len() / 3)
-        .map(|(_, k)| format!(", did you mean `{k}`?"))
-        .unwrap_or_default()
+        .map(|(_, k)| format!("`{k}`"))
 }

@@ -4,17 +4,26 @@
 //! The picture's scale comes first ([`Layout::mm_per_cm`]), so that a figure is drawn knowing its real
 //! type sizes; then [`compose`] puts everything on the page. The y axis is turned down here and nowhere else.
 
+mod beside;
 mod compose;
 mod content;
+mod draft;
 pub mod family;
 mod layout;
 mod layout_file;
 mod place;
 mod set;
+pub mod skin;
 
-pub use compose::compose;
+pub use beside::beside;
+pub use compose::{compose, compose_all};
 pub use content::{Block, Cell, Content, Kind};
-pub use layout::{CHART_SLIP, FAMILY_PAGE, GROWTH, Layout, LayoutError, PICTURE, Paper, SKETCH};
+pub use draft::mark as mark_as_draft;
+pub use layout::{
+    CASE, CASE_KEY, CHART_SLIP, CHART_SLIPS, COLOURING, FAMILY_PAGE, FAMILY_PAGE_LONG, GROWTH, LARGE_PRINT,
+    Layout, LayoutError, PICTURE, PICTURE_FIRST, Paper, PictureLook, SHIPPED, SKETCH, SKIN_GUIDE, Shipped,
+    nearest,
+};
 
 use crate::figure::scene::Item;
 use crate::fonts::FontError;
@@ -98,6 +107,24 @@ pub enum SheetError {
         /// What is too large, and by how much.
         detail: String,
     },
+    /// A layout names words that there are none of.
+    NoWords {
+        /// The layout file.
+        layout: String,
+        /// The box.
+        name: String,
+        /// What it names.
+        id: String,
+        /// The nearest that there are, between backticks.
+        near: Option<String>,
+    },
+    /// The layout has several sides where one is wanted, or none that holds anything.
+    Sides {
+        /// The layout file.
+        layout: String,
+        /// Its sides.
+        sides: usize,
+    },
     /// The layout has room for another number of pictures than there are.
     Pictures {
         /// The layout file.
@@ -117,6 +144,16 @@ impl fmt::Display for SheetError {
             SheetError::Font(e) => e.fmt(f),
             SheetError::DoesNotFit { layout, name, detail } => {
                 write!(f, "{layout}: box `{name}`: {detail}")
+            }
+            SheetError::NoWords { layout, name, id, near } => {
+                write!(f, "{layout}: box `{name}`: there is no message `{id}`")?;
+                match near {
+                    Some(near) => write!(f, "; did you mean {near}?"),
+                    None => Ok(()),
+                }
+            }
+            SheetError::Sides { layout, sides } => {
+                write!(f, "{layout}: the layout has {sides} sides with something on them; one is wanted here")
             }
             SheetError::Pictures { layout, boxes, given } => {
                 write!(f, "{layout}: the layout holds {boxes} pictures, but {given} were given")

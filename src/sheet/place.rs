@@ -3,7 +3,7 @@
 
 use super::SheetError;
 use super::content::Block;
-use super::layout::{Holds, Layout, Place};
+use super::layout::{Layout, Place};
 use super::set::{SetError, Setter, Setting};
 use std::collections::BTreeMap;
 use taffy::prelude::*;
@@ -22,6 +22,8 @@ pub(super) struct Placed {
     pub width: f32,
     pub height: f32,
     pub words: Setting,
+    /// There is nothing in it: it is not drawn.
+    pub is_left_out: bool,
 }
 
 /// Places every box of `layout` within `width` x `height` mm; `words` are the blocks of each box, `shapes` the
@@ -55,7 +57,7 @@ pub(super) fn place(
         (lowest, fault) => Err(does_not_fit(
             layout,
             fault,
-            format!("it ends {lowest:.1} mm below the margin; the page holds too much"),
+            format!("its words need {lowest:.1} mm more than there is; the page holds too much"),
         )),
     }
 }
@@ -76,21 +78,24 @@ struct Tries<'a> {
 }
 
 impl Tries<'_> {
-    /// How far the lowest box ends below the margin (negative: above it), and which box that is.
+    /// How far the words of the fullest box end below its place or the margin (negative: above), and which box that is.
     fn overflow(&self, placed: &[Placed]) -> (f32, &Place) {
         self.layout
             .boxes
             .iter()
             .zip(placed)
-            .filter(|(b, _)| !b.holds.is_empty())
-            .map(|(b, p)| (p.y + p.height - self.height, b))
+            .filter(|(b, p)| !b.holds.is_empty() && !p.is_left_out)
+            .map(|(b, p)| {
+                let needed = (p.words.height_mm + b.padding_height_mm()).max(b.at_least_mm);
+                // A box over several rows does not always stretch them.
+                ((p.y + p.height - self.height).max(needed - p.height), b)
+            })
             .fold((f32::MIN, &self.layout.boxes[0]), |worst, one| if one.0 > worst.0 { one } else { worst })
     }
 
     /// Whether a picture cannot fill the width of its box.
     fn narrow(&self, placed: &[Placed], shapes: &[f32]) -> bool {
-        let pictures =
-            self.layout.boxes.iter().zip(placed).filter(|(b, _)| b.holds.contains(&Holds::Picture));
+        let pictures = self.layout.boxes.iter().zip(placed).filter(|(b, _)| b.is_picture());
         pictures.zip(shapes).any(|((_, p), shape)| p.height + SLACK_MM < p.width * shape)
     }
 
@@ -116,10 +121,13 @@ fn try_place(
     tree.disable_rounding();
     let lib = |e: taffy::TaffyError| does_not_fit(layout, &layout.boxes[0], e.to_string());
 
+    let empty: Vec<bool> = layout.boxes.iter().zip(words).map(|(b, words)| is_empty(b, words)).collect();
+    let tracks = Tracks::of(layout, &empty);
     let mut nodes = vec![];
     for (i, b) in layout.boxes.iter().enumerate() {
         let style = Style {
-            grid_row: lines(b.rows),
+            display: if empty[i] || !tracks.has(b.rows) { Display::None } else { Display::Grid },
+            grid_row: lines(tracks.within(b.rows)),
             grid_column: lines(b.columns),
             min_size: Size {
                 width: auto(),
@@ -129,9 +137,8 @@ fn try_place(
         };
         nodes.push(tree.new_leaf_with_context(style, i).map_err(lib)?);
     }
-    let last_row = layout.boxes.iter().map(|b| b.rows.1).max().unwrap_or(1);
-    let row = |row: u16| -> GridTemplateComponent<String> {
-        let picture = |b: &Place| b.holds.contains(&Holds::Picture) && (b.rows.0..=b.rows.1).contains(&row);
+    let row = |row: &u16| -> GridTemplateComponent<String> {
+        let picture = |b: &Place| b.is_picture() && (b.rows.0..=b.rows.1).contains(row);
         // The picture takes what the words leave.
         if layout.boxes.iter().any(picture) { fr(1.0) } else { auto() }
     };
@@ -142,7 +149,7 @@ fn try_place(
         gap: Size { width: length(layout.column_gap_mm), height: length(layout.row_gap_mm) },
         align_content: AlignContent::START,
         grid_template_columns: vec![equal; usize::from(layout.columns)].into_iter().collect(),
-        grid_template_rows: (1..=last_row).map(row).collect(),
+        grid_template_rows: tracks.0.iter().map(row).collect(),
         ..Default::default()
     };
     let root = tree.new_with_children(root_style, &nodes).map_err(lib)?;
@@ -174,7 +181,7 @@ fn try_place(
                 let wide = known.width.or(available.width.into_option());
                 match (context, wide) {
                     (Some(&mut i), Some(wide)) if !words[i].is_empty() => {
-                        let padding = 2.0 * layout.boxes[i].padding_mm;
+                        let padding = layout.boxes[i].padding_height_mm();
                         Size { width: wide, height: set(i, wide).height_mm + padding }
                     }
                     _ => Size::ZERO,
@@ -192,7 +199,8 @@ fn try_place(
             y: at.location.y,
             width: at.size.width,
             height: at.size.height,
-            words: set(i, at.size.width),
+            words: if empty[i] { Setting::default() } else { set(i, at.size.width) },
+            is_left_out: empty[i] || !tracks.has(layout.boxes[i].rows),
         });
     }
     match fault {
@@ -201,6 +209,34 @@ fn try_place(
         Some((i, SetError::TooWide(words))) => {
             Err(does_not_fit(layout, &layout.boxes[i], format!("`{words}` is wider than the box")))
         }
+    }
+}
+
+/// A box for words that has none.
+fn is_empty(b: &Place, words: &[Block]) -> bool {
+    !b.holds.is_empty() && !b.is_picture() && words.is_empty()
+}
+
+/// The rows in which anything stands, as the layout numbers them: what is left out leaves no gap.
+struct Tracks(Vec<u16>);
+
+impl Tracks {
+    fn of(layout: &Layout, empty: &[bool]) -> Self {
+        let filled = |row: &u16| {
+            let here = layout.boxes.iter().zip(empty).filter(|(b, _)| (b.rows.0..=b.rows.1).contains(row));
+            here.filter(|(b, _)| !b.holds.is_empty()).any(|(_, empty)| !empty)
+        };
+        let last = layout.boxes.iter().map(|b| b.rows.1).max().unwrap_or(1);
+        Self((1..=last).filter(filled).collect())
+    }
+    fn has(&self, (first, last): (u16, u16)) -> bool {
+        self.0.iter().any(|row| (first..=last).contains(row))
+    }
+    /// The same rows, counted without those that are left out.
+    fn within(&self, (first, last): (u16, u16)) -> (u16, u16) {
+        let before = self.0.iter().filter(|row| **row < first).count() as u16;
+        let upto = self.0.iter().filter(|row| **row <= last).count() as u16;
+        (before + 1, upto.max(before + 1))
     }
 }
 

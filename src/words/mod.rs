@@ -5,8 +5,33 @@
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use std::fmt;
 
-/// The message files that are shipped: language tag and text.
-pub const LANGUAGES: [(&str, &str); 1] = [("en", include_str!("../../layouts/words/en.ftl"))];
+/// A language that is shipped.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Language {
+    /// Its tag.
+    pub tag: &'static str,
+    /// Its message file.
+    pub text: &'static str,
+    /// The messages under it: what its own file does not say is said as there.
+    pub under: Option<&'static str>,
+    /// Whether it has every message; else those of the family page.
+    pub is_whole: bool,
+}
+
+const ENGLISH: &str = include_str!("../../layouts/words/en.ftl");
+
+/// The languages that are shipped, the one that the others are held against first.
+pub const LANGUAGES: [Language; 4] = [
+    Language { tag: "en", text: ENGLISH, under: None, is_whole: true },
+    Language {
+        tag: "en-US",
+        text: include_str!("../../layouts/words/en-US.ftl"),
+        under: Some(ENGLISH),
+        is_whole: true,
+    },
+    Language { tag: "es", text: include_str!("../../layouts/words/es.ftl"), under: None, is_whole: false },
+    Language { tag: "fr", text: include_str!("../../layouts/words/fr.ftl"), under: None, is_whole: false },
+];
 
 /// A language that was not found, or a message that could not be said.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -28,20 +53,36 @@ pub struct Words {
 }
 
 impl Words {
-    /// The words of a shipped language.
+    /// The words of a shipped language that has every message.
     pub fn load(lang: &str) -> Result<Self, WordsError> {
-        let known: Vec<&str> = LANGUAGES.iter().map(|(tag, _)| *tag).collect();
-        let (tag, text) = LANGUAGES.iter().find(|(tag, _)| *tag == lang).ok_or_else(|| {
-            WordsError(format!("language `{lang}` is not shipped; there is {}", known.join(", ")))
-        })?;
-        Self::from_text(tag, text)
+        let language = shipped(lang)?;
+        if !language.is_whole {
+            let whole: Vec<&str> = LANGUAGES.iter().filter(|l| l.is_whole).map(|l| l.tag).collect();
+            return Err(WordsError(format!(
+                "language `{lang}` has the words of the family page only; here there is {}",
+                whole.join(", ")
+            )));
+        }
+        Self::of(language)
+    }
+
+    /// The words of a shipped language, for the family page.
+    pub fn load_for_families(lang: &str) -> Result<Self, WordsError> {
+        Self::of(shipped(lang)?)
+    }
+
+    fn of(language: &Language) -> Result<Self, WordsError> {
+        let mut words = Self::from_text(language.tag, language.under.unwrap_or(language.text))?;
+        if language.under.is_some() {
+            words.bundle.add_resource_overriding(resource(language.tag, language.text)?);
+        }
+        Ok(words)
     }
 
     /// The words in `text`, a Fluent file.
     pub fn from_text(lang: &str, text: &str) -> Result<Self, WordsError> {
         let id = lang.parse().map_err(|_| WordsError(format!("`{lang}` is not a language tag")))?;
-        let resource = FluentResource::try_new(text.to_owned())
-            .map_err(|(_, faults)| WordsError(format!("words `{lang}`: {}", faults[0])))?;
+        let resource = resource(lang, text)?;
         let mut bundle = FluentBundle::new(vec![id]);
         // Isolation marks would stand in the printed text as stray characters.
         bundle.set_use_isolating(false);
@@ -53,6 +94,11 @@ impl Words {
         let starts = |line: &&str| line.starts_with(|c: char| c.is_ascii_lowercase());
         let ids = text.lines().filter(starts).filter_map(named).collect();
         Ok(Self { lang: lang.to_owned(), ids, bundle })
+    }
+
+    /// Whether a native clinician has signed the language; what is not signed is printed as a draft.
+    pub fn is_signed(&self) -> bool {
+        self.say("language-signed", &[]).is_ok_and(|said| said == "yes")
     }
 
     /// The language tag.
@@ -68,6 +114,15 @@ impl Words {
     /// The names of all messages, in the order of the file.
     pub fn ids(&self) -> impl Iterator<Item = &str> {
         self.ids.iter().map(String::as_str)
+    }
+
+    /// A number with this many decimals at most, with the decimal sign of the language; trailing zeros are left out.
+    pub fn number(&self, value: f64, decimals: usize) -> Result<String, WordsError> {
+        let mut text = format!("{value:.decimals$}");
+        if decimals > 0 {
+            text.truncate(text.trim_end_matches('0').trim_end_matches('.').len());
+        }
+        Ok(text.replace('.', &self.say("decimal-sign", &[])?))
     }
 
     /// The message `id` with its values filled in.
@@ -88,4 +143,16 @@ impl Words {
             Some(fault) => Err(WordsError(format!("words `{}`, message `{id}`: {fault}", self.lang))),
         }
     }
+}
+
+fn shipped(lang: &str) -> Result<&'static Language, WordsError> {
+    LANGUAGES.iter().find(|language| language.tag == lang).ok_or_else(|| {
+        let known: Vec<&str> = LANGUAGES.iter().map(|language| language.tag).collect();
+        WordsError(format!("language `{lang}` is not shipped; there is {}", known.join(", ")))
+    })
+}
+
+fn resource(lang: &str, text: &str) -> Result<FluentResource, WordsError> {
+    FluentResource::try_new(text.to_owned())
+        .map_err(|(_, faults)| WordsError(format!("words `{lang}`: {}", faults[0])))
 }

@@ -1,6 +1,7 @@
 //! Files. In: a finished `Sheet`, or several for a PDF. Out: the bytes of an SVG, a PNG or a PDF; the same sheet gives the
 //! same bytes.
 
+mod outline;
 mod pdf;
 mod png;
 mod svg;

@@ -1,6 +1,7 @@
 //! What makes a PDF readable by ear, and always the same. In: the drawn document and its sheets. Out: the same
 //! document with a structure tree, language, title, version and fixed ids.
 
+use super::outline;
 use super::pdf::utf16;
 use crate::figure::scene::{Item, Step};
 use crate::sheet::{Sheet, Tag};
@@ -30,6 +31,7 @@ pub(super) fn finish(doc: &mut Document, first: &Sheet, sheets: &[Sheet]) -> Res
     }
     let tree = structure(doc, sheets, &pages);
     let metadata = doc.add_object(metadata(first));
+    outline::add(doc, sheets, &pages)?;
     for (number, page) in pages.iter().enumerate() {
         let page_dict = doc.get_object_mut(*page)?.as_dict_mut()?;
         page_dict.set("StructParents", number as i64);
@@ -81,8 +83,9 @@ fn structure(doc: &mut Document, sheets: &[Sheet], pages: &[ObjectId]) -> Object
     let document = doc.new_object_id();
     let mut kids: Vec<Object> = vec![];
     let mut nums: Vec<Object> = vec![];
+    let lang = sheets.first().map(|sheet| sheet.lang.as_str()).unwrap_or_default();
     for (number, (sheet, page)) in sheets.iter().zip(pages).enumerate() {
-        let parents = page_structure(doc, sheet, *page, document, &mut kids);
+        let parents = page_structure(doc, sheet, *page, document, lang, &mut kids);
         let of_page = doc.add_object(Object::Array(parents));
         nums.extend([(number as i64).into(), of_page.into()]);
     }
@@ -105,6 +108,7 @@ fn page_structure(
     sheet: &Sheet,
     page: ObjectId,
     document: ObjectId,
+    lang: &str,
     kids: &mut Vec<Object>,
 ) -> Vec<Object> {
     let mut parents: Vec<Object> = vec![];
@@ -115,9 +119,13 @@ fn page_structure(
         }
         let number = parents.len() as i64;
         let holder = |parent: ObjectId| {
-            dictionary! {
+            let mut dict = dictionary! {
                 "Type" => "StructElem", "S" => mark(&element.tag), "P" => parent, "Pg" => page, "K" => number,
+            };
+            if let Some(other) = element.items.iter().find_map(lang_of).filter(|other| *other != lang) {
+                dict.set("Lang", string(other));
             }
+            dict
         };
         let group = match element.tag {
             Tag::Item { list } => Some((list, false)),
@@ -170,6 +178,15 @@ fn page_structure(
     }
     close(doc, document, open.take(), kids);
     parents
+}
+
+/// The language of the first words of a mark.
+fn lang_of(item: &Item<PagePoint>) -> Option<&str> {
+    match item {
+        Item::Group { items, .. } | Item::Clip { items, .. } => items.iter().find_map(lang_of),
+        Item::Text(text) => Some(&text.lang),
+        Item::Fill { .. } | Item::Stroke { .. } => None,
+    }
 }
 
 fn node(name: &str, parent: ObjectId, kids: Vec<Object>) -> Dictionary {
@@ -247,7 +264,8 @@ fn metadata(sheet: &Sheet) -> Stream {
     Stream::new(dict, xmp.into_bytes()).with_compression(false)
 }
 
-fn string(text: &str) -> Object {
+/// A text as PDF writes it.
+pub(super) fn string(text: &str) -> Object {
     if text.is_ascii() {
         Object::String(text.as_bytes().to_vec(), StringFormat::Literal)
     } else {

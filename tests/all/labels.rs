@@ -1,16 +1,18 @@
 //! Labels: over all positions, views, sets, papers and longer words, no word lies on another, on a mark or on a face, no
 //! pointer crosses another, nothing leaves the sheet, and nothing vanishes.
 
+use crate::pages;
 use crate::shared::read;
 use handspan::body::cast::Cast;
 use handspan::body::pose::{self, Pose};
+use handspan::clinic::Clinic;
 use handspan::exam;
 use handspan::figure::labels::Plan;
 use handspan::figure::scene::{Frame, Role};
 use handspan::figure::terrain::{Round, Segment, cross};
 use handspan::figure::{self, FRAME, FigureOptions, Labels, Palette, Style, View};
 use handspan::fonts::Fonts;
-use handspan::sheet::{Content, FAMILY_PAGE, Layout, PICTURE, family};
+use handspan::sheet::{Content, FAMILY_PAGE, PICTURE};
 use handspan::words::{LANGUAGES, Words};
 use std::collections::BTreeMap;
 
@@ -40,7 +42,7 @@ fn long_words() -> Words {
         let extra: String = letters.iter().take(letters.len() / 2).collect();
         format!("{id} = {text} {}", extra.trim())
     };
-    let english: Vec<String> = LANGUAGES[0].1.lines().map(stretch).collect();
+    let english: Vec<String> = LANGUAGES[0].text.lines().map(stretch).collect();
     Words::from_text("en", &english.join("\n")).expect("longer words")
 }
 
@@ -117,7 +119,7 @@ fn visits() -> Vec<(String, String)> {
 
 /// A paper: mm for a cm of the body, and type size in points.
 fn papers(words: &Words, fonts: &Fonts) -> Vec<(&'static str, f32, f32, bool)> {
-    let picture = Layout::read(PICTURE.0, PICTURE.1).unwrap();
+    let picture = PICTURE.read().unwrap();
     let mut out = vec![];
     let content = Content::default();
     out.push(("picture", picture.clone().mm_per_cm(&FRAME, &content, words, fonts).unwrap(), 10.0, false));
@@ -128,10 +130,9 @@ fn papers(words: &Words, fonts: &Fonts) -> Vec<(&'static str, f32, f32, bool)> {
         out.push((name, on.mm_per_cm(&FRAME, &content, words, fonts).unwrap(), 10.0, false));
     }
     let exam = read("weeks = \"37+0\"\n[baby]\nposition = \"LOA\"\n");
-    let lines = family::ClinicLines::default();
-    let content = family::content(&exam, &[exam::conclude(&exam, 0)], &lines, words).unwrap();
+    let content = pages::content(&exam, &[exam::conclude(&exam, 0)], &Clinic::default());
     for (name, paper) in [("family page on A4", "a4"), ("family page on Letter", "letter")] {
-        let on = Layout::read(FAMILY_PAGE.0, FAMILY_PAGE.1).unwrap().on_paper(paper).unwrap();
+        let on = FAMILY_PAGE.read().unwrap().on_paper(paper).unwrap();
         out.push((name, on.mm_per_cm(&FRAME, &content, words, fonts).unwrap(), 12.0, true));
     }
     out

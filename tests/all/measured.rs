@@ -6,6 +6,7 @@
 use crate::gauge;
 use crate::shared::rows;
 use handspan::body::baby::{PosedBaby, Posture, pose};
+use handspan::body::diameter;
 use handspan::body::measures::{Measures, biparietal_mm};
 use handspan::exam::{Attitude, Legs};
 use handspan::units::{BabySide, MotherSide, Vec3};
@@ -105,6 +106,15 @@ fn each_attitude_presents_its_own_diameter() {
             // Scaling by the breadth of the head is common practice, not a sourced rule.
             let table = term * (biparietal_mm(f64::from(weeks)) / biparietal_mm(40.0)) as f32;
             let (surface, wanted) = ((to - from).length(), table + SKIN);
+            // What the plates draw and print, against the gauge: 1 mm.
+            let drawn = diameter::presenting(&baby).expect("a diameter");
+            assert_eq!(drawn.name.id(), name);
+            assert_eq!(drawn.name.handbook_cm(), term, "{name}");
+            assert!(
+                (drawn.cm() - surface).abs() < 0.1,
+                "{name} at {weeks}: drawn {}, measured {surface}",
+                drawn.cm()
+            );
             let off = (surface / wanted - 1.0) * 100.0;
             let along = baby.head.direction(to - from).normalized().dot(baby.body.y);
             let square = libm::asinf(along.abs()).to_degrees();

@@ -15,6 +15,7 @@ pub fn note(text: &str, form: Form, share: bool) -> Outcome {
         lang: "en".to_owned(),
         clinic: None,
         quiet: vec![],
+        layout: None,
         seed: [7; 16],
         to_file: false,
     };

@@ -2,9 +2,9 @@
 
 use super::shared::{path, rust_files};
 
-const STAGES: [&str; 12] = [
+const STAGES: [&str; 13] = [
     "units", "report", "words", "fonts", "clinic", "exam", "body", "reckon", "figure", "sheet", "write",
-    "chart",
+    "chart", "teach",
 ];
 
 fn files_of_stage(stage: &str) -> Vec<(String, String)> {

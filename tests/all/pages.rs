@@ -1,14 +1,16 @@
 //! Family pages of every kind, for tests: lies, backs, doubts, twins, early weeks, with and without a clinic.
 
 use crate::stand_in::{baby, conclusion, exam, found, scene, unsure};
+use handspan::clinic::Clinic;
 use handspan::exam::{
     Across, Back, BackTurn, Conclusion, Descent, Exam, Fifths, Finding, Found, HeartHeard, Height, KnownBy,
     Lie, Place, Presentation,
 };
 use handspan::figure::scene::{Item, Text};
 use handspan::fonts::Fonts;
-use handspan::sheet::family::{self, ClinicLines};
-use handspan::sheet::{Content, FAMILY_PAGE, Layout, Sheet, compose};
+use handspan::reckon::Reckoning;
+use handspan::sheet::family::{self, Asked};
+use handspan::sheet::{Content, FAMILY_PAGE, Sheet, compose};
 use handspan::units::{MotherSide, PagePoint};
 use handspan::words::Words;
 
@@ -21,19 +23,18 @@ pub struct Case {
     /// One conclusion a baby.
     pub conclusions: Vec<Conclusion>,
     /// The clinic.
-    pub clinic: ClinicLines,
+    pub clinic: Clinic,
 }
 
 impl Case {
     /// Its content in English.
     pub fn content(&self) -> Content {
-        family::content(&self.exam, &self.conclusions, &self.clinic, &words())
-            .expect("the page has its words")
+        content(&self.exam, &self.conclusions, &self.clinic)
     }
 
     /// Its page on a paper, with the stand-in figure.
     pub fn page(&self, paper: &str, fonts: &Fonts) -> Sheet {
-        let layout = Layout::read(FAMILY_PAGE.0, FAMILY_PAGE.1).unwrap().on_paper(paper).unwrap();
+        let layout = FAMILY_PAGE.read().unwrap().on_paper(paper).unwrap();
         compose(&layout, &[scene()], &self.content(), &words(), fonts)
             .unwrap_or_else(|e| panic!("{} on {paper}: {e}", self.name))
     }
@@ -45,8 +46,35 @@ pub fn words() -> Words {
 }
 
 /// An invented clinic.
-pub fn clinic() -> ClinicLines {
-    ClinicLines { name: Some("Willow Lane Midwives".into()), phones: vec!["01632 960 417".into()] }
+pub fn clinic() -> Clinic {
+    Clinic {
+        name: Some("Willow Lane Midwives".into()),
+        labour_ward: Some("01632 960 417".into()),
+        emergency: Some("999".into()),
+        ..Clinic::default()
+    }
+}
+
+/// The words of the family page in English, without what has to be asked for.
+pub fn content(exam: &Exam, conclusions: &[Conclusion], clinic: &Clinic) -> Content {
+    content_with(exam, conclusions, clinic, Asked::default())
+}
+
+/// The same with what was asked for. Nothing is reckoned but the conclusions given.
+pub fn content_with(exam: &Exam, conclusions: &[Conclusion], clinic: &Clinic, asked: Asked) -> Content {
+    content_in(exam, conclusions, clinic, asked, &words())
+}
+
+/// The same in these words.
+pub fn content_in(
+    exam: &Exam,
+    conclusions: &[Conclusion],
+    clinic: &Clinic,
+    asked: Asked,
+    words: &Words,
+) -> Content {
+    let reckoning = Reckoning { conclusions: conclusions.to_vec(), ..Reckoning::default() };
+    family::content(exam, &reckoning, clinic, asked, words).expect("the page has its words")
 }
 
 /// A conclusion with this lie and what lies lowest.
@@ -77,7 +105,7 @@ pub fn backs() -> Vec<Back> {
 pub fn cases() -> Vec<Case> {
     use MotherSide::{Left, Right};
     let mut out = vec![];
-    let mut add = |name: &str, exam: Exam, conclusions: Vec<Conclusion>, clinic: ClinicLines| {
+    let mut add = |name: &str, exam: Exam, conclusions: Vec<Conclusion>, clinic: Clinic| {
         out.push(Case { name: name.to_owned(), exam, conclusions, clinic });
     };
     for presentation in [Presentation::Cephalic, Presentation::Breech] {
@@ -101,11 +129,11 @@ pub fn cases() -> Vec<Case> {
                 unsure: true,
                 ..lying(Lie::Transverse, Some(Presentation::Shoulder))
             };
-            add("crosswise", e, vec![c], ClinicLines::default());
+            add("crosswise", e, vec![c], Clinic::default());
         }
         for head_up in [None, Some(true), Some(false)] {
             let c = Conclusion { head_side: Some(side), head_up, ..lying(Lie::Oblique, None) };
-            add("slanting", exam(None), vec![c], ClinicLines::default());
+            add("slanting", exam(None), vec![c], Clinic::default());
         }
     }
     let mut tried = exam(Some((36, 0)));
@@ -139,7 +167,7 @@ pub fn cases() -> Vec<Case> {
         ..lying(Lie::Oblique, None)
     };
     let mut many = clinic();
-    many.phones.push("01632 960 500".into());
+    many.night = Some("01632 960 500".into());
     add("twins", twins, vec![one, two], many);
 
     let mut crowded = exam(Some((36, 5)));
@@ -154,24 +182,20 @@ pub fn cases() -> Vec<Case> {
         unsure: true,
         ..lying(Lie::Longitudinal, Some(Presentation::Breech))
     };
-    let long = ClinicLines {
-        name: Some("The Community Midwives of Willow Lane and Upper Harrow".into()),
-        phones: [
-            "Labour ward: 01632 960 417",
-            "By day: 01632 960 500",
-            "At night: 01632 960 501",
-            "Emergency: 999",
-        ]
-        .map(String::from)
-        .to_vec(),
+    let long = Clinic {
+        name: Some("The Community Midwives of Willow Lane and Upper Harrow Hill".into()),
+        labour_ward: Some("01632 960 417".into()),
+        day: Some("01632 960 500".into()),
+        night: Some("01632 960 501".into()),
+        emergency: Some("999".into()),
+        ..Clinic::default()
     };
-    let digits =
-        ClinicLines { name: None, phones: vec!["Labour ward: 00 44 1632 960 417 960 500 960".into()] };
+    let digits = Clinic { labour_ward: Some("00 44 1632 960 417 960 500 960".into()), ..Clinic::default() };
     add("long number", exam(None), vec![conclusion()], digits);
     add("crowded", crowded, vec![c], long);
 
     add("early", exam(Some((12, 4))), vec![conclusion()], clinic());
-    add("before movements", exam(Some((23, 6))), vec![conclusion()], ClinicLines::default());
+    add("before movements", exam(Some((23, 6))), vec![conclusion()], Clinic::default());
     out
 }
 

@@ -142,7 +142,7 @@ fn targets_that_cannot_be_written() {
         ("page", "end it in .svg, .png or .pdf"),
         ("-", "say --as"),
     ] {
-        for command in ["draw", "handout"] {
+        for command in ["draw", "handout", "skin-guide"] {
             let output = run_in(here.path(), &[command, "exam.toml", "-o", target], b"");
             let said = said(&output);
             assert_eq!(code(&output), 2, "{said}");

@@ -6,7 +6,7 @@ use handspan::exam;
 use handspan::figure::scene::{Colour, Item, Role, Text};
 use handspan::figure::{self, FigureOptions, Labels, Palette, Style, View};
 use handspan::fonts::Fonts;
-use handspan::sheet::{Content, Layout, SKETCH};
+use handspan::sheet::{Content, SKETCH};
 use handspan::units::FigurePoint;
 use handspan::words::Words;
 
@@ -23,7 +23,7 @@ fn scene(text: &str, view: View) -> (figure::scene::Scene, f32) {
     let conclusions: Vec<_> = (0..exam.babies.len()).map(|i| exam::conclude(&exam, i)).collect();
     let pose = pose::from_exam(&exam, &conclusions);
     let (words, fonts) = (Words::load("en").unwrap(), Fonts::load().unwrap());
-    let layout = Layout::read(SKETCH.0, SKETCH.1).unwrap();
+    let layout = SKETCH.read().unwrap();
     let mm = layout.mm_per_cm(&figure::frame(Style::Sketch), &Content::default(), &words, &fonts).unwrap();
     let options = FigureOptions {
         style: Style::Sketch,

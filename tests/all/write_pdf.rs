@@ -4,7 +4,7 @@ use crate::pages::{cases, words};
 use crate::stand_in::scene;
 use handspan::figure::scene::{Align, Colour, Item, Role, Step, Text};
 use handspan::fonts::{Face, Fonts};
-use handspan::sheet::{Content, Element, Layout, PICTURE, Sheet, Tag, compose};
+use handspan::sheet::{Content, Element, PICTURE, Sheet, Tag, compose};
 use handspan::units::PagePoint;
 use handspan::write::{pdf, pdf_pages};
 use lopdf::{Dictionary, Document, Object};
@@ -298,7 +298,7 @@ fn text_starts_where_its_alignment_says_and_is_kerned() {
 fn the_same_page_without_words_has_no_fonts() {
     let mut bare = scene();
     bare.items.retain(|i| !matches!(i, Item::Group { name, .. } if name == "labels"));
-    let layout = Layout::read(PICTURE.0, PICTURE.1).unwrap();
+    let layout = PICTURE.read().unwrap();
     let sheet = compose(&layout, &[bare], &Content::default(), &words(), &fonts()).unwrap();
     let doc = Document::load_mem(&pdf(&sheet, &fonts()).unwrap()).unwrap();
     assert!(!doc.objects.values().any(|o| {
@@ -328,7 +328,7 @@ fn a_picture_of_three_hundred_paths_stays_small() {
         });
     }
     let case = &cases()[0];
-    let layout = Layout::read(handspan::sheet::FAMILY_PAGE.0, handspan::sheet::FAMILY_PAGE.1).unwrap();
+    let layout = handspan::sheet::FAMILY_PAGE.read().unwrap();
     let sheet = compose(&layout, &[heavy], &case.content(), &words(), &fonts()).unwrap();
     let bytes = pdf(&sheet, &fonts()).unwrap();
     assert!(bytes.len() < 150_000, "{} bytes", bytes.len());

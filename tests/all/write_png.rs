@@ -3,12 +3,12 @@
 use crate::pages::words;
 use crate::stand_in::scene;
 use handspan::fonts::Fonts;
-use handspan::sheet::{Content, Layout, PICTURE, Sheet, compose};
+use handspan::sheet::{Content, PICTURE, Sheet, compose};
 use handspan::write::{WriteError, png};
 use resvg::tiny_skia::Pixmap;
 
 fn sheet() -> Sheet {
-    let layout = Layout::read(PICTURE.0, PICTURE.1).unwrap();
+    let layout = PICTURE.read().unwrap();
     compose(&layout, &[scene()], &Content::default(), &words(), &Fonts::load().unwrap()).unwrap()
 }
 

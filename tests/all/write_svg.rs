@@ -7,7 +7,7 @@ use handspan::commands::{self, Command, Draw, Format, Labels, Palette, Request, 
 use handspan::figure::scene::{Align, Colour, FillRule, Item, Role, Scene, Step, Text};
 use handspan::fonts::{Face, Fonts};
 use handspan::report::Look;
-use handspan::sheet::{Content, Element, Layout, PICTURE, Sheet, Tag, compose};
+use handspan::sheet::{Content, Element, PICTURE, Sheet, Tag, compose};
 use handspan::units::PagePoint;
 use handspan::write::{TextAs, WriteError, svg};
 use std::collections::BTreeSet;
@@ -20,7 +20,7 @@ fn fonts() -> Fonts {
 }
 
 fn picture(scene: &Scene) -> Sheet {
-    let layout = Layout::read(PICTURE.0, PICTURE.1).unwrap();
+    let layout = PICTURE.read().unwrap();
     let content =
         Content { title: "A & B <1>".into(), description: "\"quoted\"".into(), ..Content::default() };
     compose(&layout, std::slice::from_ref(scene), &content, &words(), &fonts()).unwrap()

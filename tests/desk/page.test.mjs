@@ -60,6 +60,7 @@ test('everything that can be taken away is what the program writes', async () =>
   await openFile(page, example('head-down-left.toml'));
   for (const [kind, ending, ...words] of [
     ['page', 'pdf', 'handout'],
+    ['guide', 'pdf', 'skin-guide'],
     ['slip', 'pdf', 'note'],
   ]) {
     const made = await downloaded(page, async () => {
@@ -84,18 +85,28 @@ test('everything that can be taken away is what the program writes', async () =>
 });
 
 test('printing prints the family page and nothing else', async () => {
-  const { page, context } = await open({ before: () => (window.print = () => (window.printed = document.getElementById('printed').naturalWidth)) });
-  await openFile(page, example('head-down-left.toml'));
-  await page.emulateMedia({ media: 'print' });
-  await page.evaluate(() => (window.print = () => (window.shown = [...document.body.children].filter((own) => getComputedStyle(own).display !== 'none').map((own) => own.id))));
-  await page.emulateMedia({ media: 'screen' });
-  await page.locator('#print').click();
-  await page.evaluate(() => {
-    const old = window.print;
-    window.print = () => (old(), (window.width = document.getElementById('printed').naturalWidth));
+  const { page, context } = await open({
+    before: () => {
+      window.print = () => {
+        window.printed = [...document.querySelectorAll('#printed img')].map((image) => image.naturalWidth);
+      };
+    },
   });
+  await openFile(page, example('head-down-left.toml'));
+  await page.locator('#print').click();
   await page.locator('#read-back-so').click();
-  await page.waitForFunction(() => window.width > 0);
+  await page.waitForFunction(() => window.printed?.length > 0 && window.printed.every((width) => width > 0));
+  await page.emulateMedia({ media: 'print' });
+  const shown = await page.evaluate(() => [...document.body.children].filter((own) => getComputedStyle(own).display !== 'none').map((own) => own.id));
+  assert.deepEqual(shown, ['printed']);
+  await context.close();
+});
+
+test('several visits in files become the tape over the visits', async () => {
+  const { page, context } = await open();
+  const files = ['28-weeks', '31-weeks', '34-weeks', '36-weeks'].map((name) => `examples/growth/${name}.toml`);
+  const made = await downloaded(page, () => page.locator('#growth-files').setInputFiles(files.map((file) => join(ROOT, file))));
+  assert.ok(made.bytes.equals(written('pdf', 'growth', ...files)));
   await context.close();
 });
 

@@ -74,6 +74,10 @@ fn every_example_is_a_sound_pdf_with_its_words() {
             clinic: None,
             layout: None,
             despite: vec![],
+            emergency: None,
+            draft: false,
+            invite_listening: false,
+            numbers: false,
         };
         let outcome = commands::run(&Request { command: Command::Handout(page), look: Look::Plain });
         let mut files = vec![(picture, "Her left")];

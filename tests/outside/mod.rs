@@ -4,12 +4,14 @@
 mod examples;
 mod fhir;
 mod numbers;
+mod pages;
 mod schema;
 
-use crate::pages::{cases, clinic, texts, words};
+use crate::pages::{cases, clinic, content, texts, words};
 use crate::stand_in::{conclusion, exam, scene};
+use handspan::clinic::Clinic;
 use handspan::fonts::Fonts;
-use handspan::sheet::{Content, Layout, PICTURE, Sheet, compose, family};
+use handspan::sheet::{Content, PICTURE, Sheet, compose};
 use handspan::write::{TextAs, pdf, png, svg};
 use resvg::tiny_skia::Pixmap;
 use std::path::{Path, PathBuf};
@@ -22,7 +24,7 @@ fn fonts() -> Fonts {
 /// The sheets that are judged: the picture alone, and a page of every kind on both papers.
 fn sheets() -> Vec<(String, Sheet)> {
     let f = fonts();
-    let layout = Layout::read(PICTURE.0, PICTURE.1).unwrap();
+    let layout = PICTURE.read().unwrap();
     let content = Content::of_figure(&scene());
     let mut out = vec![("picture".to_owned(), compose(&layout, &[scene()], &content, &words(), &f).unwrap())];
     for (number, case) in cases().iter().enumerate() {
@@ -109,13 +111,13 @@ fn pdftotext_reads_every_word_back() {
     let f = fonts();
     let mut all = sheets();
     // Characters that share a glyph, and accents.
-    let mut odd = family::ClinicLines {
+    let odd = Clinic {
         name: Some("Ch\u{e9}rie\u{a0}Vi\u{1ec7}t \u{2010} - \u{2011}".into()),
+        labour_ward: Some("+44\u{a0}1632\u{a0}960\u{a0}417".into()),
         ..clinic()
     };
-    odd.phones = vec!["+44\u{a0}1632\u{a0}960\u{a0}417".into()];
-    let content = family::content(&exam(None), &[conclusion()], &odd, &words()).unwrap();
-    let layout = Layout::read(handspan::sheet::FAMILY_PAGE.0, handspan::sheet::FAMILY_PAGE.1).unwrap();
+    let content = content(&exam(None), &[conclusion()], &odd);
+    let layout = handspan::sheet::FAMILY_PAGE.read().unwrap();
     all.push(("odd".into(), compose(&layout, &[scene()], &content, &words(), &f).unwrap()));
     for (name, sheet) in all {
         let path = file(&format!("{name}-text.pdf"), &pdf(&sheet, &f).unwrap());

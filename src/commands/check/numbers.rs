@@ -16,10 +16,26 @@ type Said = Result<String, WordsError>;
 /// The lines, under a heading of their own; empty when nothing was reckoned. `curves`: reference weights are asked for.
 pub fn lines(exam: &Exam, reckoning: &Reckoning, curves: bool, words: &Words) -> Said {
     let mut text = String::new();
+    for (heading, said) in sentences(exam, reckoning, curves, words)? {
+        text.push_str(&paragraph(&said, Column::Beside(&heading)));
+    }
+    if text.is_empty() {
+        return Ok(text);
+    }
+    Ok(format!("{}\n{text}", words.say("check-reckoned", &[])?))
+}
+
+/// Headings, and what was reckoned under each, in sentences.
+pub fn sentences(
+    exam: &Exam,
+    reckoning: &Reckoning,
+    curves: bool,
+    words: &Words,
+) -> Result<Vec<(String, String)>, WordsError> {
+    let mut all = vec![];
     let mut line = |heading: &str, sentences: Vec<String>| -> Result<(), WordsError> {
         if !sentences.is_empty() {
-            let heading = words.say(heading, &[])?;
-            text.push_str(&paragraph(&sentences.join(" "), Column::Beside(&heading)));
+            all.push((words.say(heading, &[])?, sentences.join(" ")));
         }
         Ok(())
     };
@@ -39,10 +55,7 @@ pub fn lines(exam: &Exam, reckoning: &Reckoning, curves: bool, words: &Words) ->
     if curves {
         line("numbers-curves", of_curves(exam.weeks, words)?)?;
     }
-    if text.is_empty() {
-        return Ok(text);
-    }
-    Ok(format!("{}\n{text}", words.say("check-reckoned", &[])?))
+    Ok(all)
 }
 
 /// Sentences about one baby, with its number when there are several.

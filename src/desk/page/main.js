@@ -35,7 +35,15 @@ function wire() {
     byId('remarks').scrollIntoView({ behavior: calm() ? 'auto' : 'smooth', block: 'center' });
     byId('remarks').focus({ preventScroll: true });
   });
-  prepareSettings(() => showPicture());
+  let spoken = 'en';
+  prepareSettings(() => {
+    // Another language: all words anew; the findings stay.
+    if (byId('lang').value !== spoken) {
+      spoken = byId('lang').value;
+      learn(spoken);
+    }
+    showPicture();
+  });
   all();
 }
 

@@ -7,7 +7,7 @@ import { el, say } from './words.js';
 
 const at = (id) => document.getElementById(id);
 const KEPT = 'handspan-desk';
-const SETTINGS = ['style', 'from', 'labels', 'palette', 'paper', 'lang', 'theme'];
+const SETTINGS = ['style', 'from', 'labels', 'palette', 'paper', 'lang', 'page-lang', 'theme'];
 const CLINIC = ['clinic-name', 'clinic-labour-ward', 'clinic-day', 'clinic-night', 'clinic-emergency'];
 const IDLE = 20 * 60 * 1000;
 

@@ -12,6 +12,7 @@ const at = (id) => document.getElementById(id);
 const TAKEN = {
   print: { sided: true, run: printPage },
   page: { sided: true, run: (despite) => save(familyPage('pdf', despite), 'handspan-family-page.pdf', 'application/pdf') },
+  guide: { sided: true, run: (despite) => save(ask({ command: 'skin-guide', exam: asText(), format: 'pdf', paper: at('paper').value, lang: at('lang').value, despite: [...new Set(despite)], ...clinic() }), 'handspan-skin-guide.pdf', 'application/pdf') },
   slip: { sided: true, run: () => save(note('slip'), 'handspan-slip.pdf', 'application/pdf') },
   svg: { sided: true, run: () => save(draw('svg'), 'handspan-picture.svg', 'image/svg+xml') },
   png: { sided: true, run: () => save(draw('png'), 'handspan-picture.png', 'image/png') },
@@ -33,6 +34,18 @@ export function offer() {
     if (at('read-back').returnValue === 'so') TAKEN[wanted].run(despite());
   });
   at('copy').addEventListener('click', copy);
+  at('growth').addEventListener('click', () => at('growth-files').click());
+  at('growth-files').addEventListener('change', growth);
+}
+
+/** The tape over the visits: those in files, and the one at hand. */
+async function growth() {
+  const files = [...at('growth-files').files];
+  at('growth-files').value = '';
+  if (!files.length) return;
+  const texts = await Promise.all(files.map((file) => file.text()));
+  const visits = [...texts, ...(Object.keys(exam.read).length ? [exam.text] : [])].map((text) => ({ text }));
+  save(ask({ command: 'growth', visits, format: 'pdf', paper: at('paper').value, lang: at('lang').value, ...clinic() }), 'handspan-growth.pdf', 'application/pdf');
 }
 
 /** Nothing can be taken of an empty visit. */
@@ -49,7 +62,7 @@ function begin(kind) {
 
 function readBack(kind) {
   wanted = kind;
-  const family = kind === 'print' || kind === 'page';
+  const family = ['print', 'page', 'guide'].includes(kind);
   const lines = ask({ command: 'read-back', exam: asText(), lang: at('lang').value }).text.split('\n').filter(Boolean);
   const said = exam.babies.flatMap(({ said }) => said);
   const pressing = exam.remarks.filter((remark) => remark.grade === 'act-now');
@@ -88,7 +101,9 @@ function clinic() {
 }
 
 function familyPage(format, despite = []) {
-  return ask({ command: 'handout', exam: asText(), format, paper: at('paper').value, lang: at('lang').value, despite: [...new Set(despite)], ...clinic() });
+  // A language that nobody has signed is a draft, with the English beside it.
+  const draft = at('page-lang').value;
+  return ask({ command: 'handout', exam: asText(), format, paper: at('paper').value, lang: draft || at('lang').value, draft: Boolean(draft), despite: [...new Set(despite)], ...clinic() });
 }
 
 function draw(format) {
@@ -122,14 +137,14 @@ function refused(answer) {
 async function printPage(despite) {
   const answer = familyPage('svg', despite);
   if (!answer.pages.length) return refused(answer);
-  const image = at('printed');
-  const address = URL.createObjectURL(new Blob([answer.pages[0]], { type: 'image/svg+xml' }));
-  image.src = address;
-  await image.decode();
+  const addresses = answer.pages.map((page) => URL.createObjectURL(new Blob([page], { type: 'image/svg+xml' })));
+  const images = addresses.map((address) => el('img', { src: address, alt: '' }));
+  at('printed').replaceChildren(...images);
+  await Promise.all(images.map((image) => image.decode()));
   at('paper-size').textContent = `@page { size: ${at('paper').value === 'letter' ? 'letter' : 'A4'} portrait; margin: 0 }`;
   window.print();
-  image.removeAttribute('src');
-  URL.revokeObjectURL(address);
+  at('printed').replaceChildren();
+  for (const address of addresses) URL.revokeObjectURL(address);
   return undefined;
 }
 

@@ -1,8 +1,9 @@
 //! When to call, and whom. In: the clinic, the weeks, whether waters that break are urgent. Out: the lists and
-//! sentences, each resting on a source (`tests/published/family-safety.csv`).
+//! sentences, each resting on a source (`tests/published/family-safety.csv`) or marked as common practice.
 
-use super::ClinicLines;
+use super::Told;
 use super::lie::{Way, which_way};
+use crate::clinic::Clinic;
 use crate::exam::{Baby, Conclusion, Descent, Fifths};
 use crate::sheet::content::{Block, Kind};
 use crate::units::Gestation;
@@ -12,20 +13,43 @@ use crate::words::{Words, WordsError};
 const MOVEMENTS_FELT_BY: Option<Gestation> = Gestation::new(24, 0);
 /// From this on the page says that movements stay the same to the end (source: NHS-MOVE; RCOG-57).
 const LATE_FROM: Option<Gestation> = Gestation::new(28, 0);
+/// Tightenings before this are a reason to call.
+const TERM: Option<Gestation> = Gestation::new(37, 0);
 
-pub(super) fn phone(clinic: &ClinicLines, words: &Words) -> Result<Vec<Block>, WordsError> {
+/// Whom to call: the number that is answered day and night first. What the clinic's file leaves out is a line to write on.
+pub(super) fn phone(clinic: &Clinic, words: &Words) -> Result<Vec<Block>, WordsError> {
     let mut out = vec![match &clinic.name {
-        Some(name) => Block::new(Kind::Strong, name.clone()),
+        Some(name) => Block::new(Kind::Emphasis, name.clone()),
         None => Block::new(Kind::Blank, words.say("family-clinic-blank", &[])?),
     }];
+    let numbers: Vec<(&str, &String)> = [
+        ("family-phone-always", &clinic.labour_ward),
+        ("family-phone-day", &clinic.day),
+        ("family-phone-night", &clinic.night),
+    ]
+    .into_iter()
+    .filter_map(|(id, number)| Some((id, number.as_ref()?)))
+    .collect();
     // One or two numbers stand large; of more, the first does, so that it is the one that is found.
-    let large = if clinic.phones.len() <= 2 { 2 } else { 1 };
-    for (i, phone) in clinic.phones.iter().enumerate() {
-        out.push(Block::new(if i < large { Kind::Number } else { Kind::Strong }, unbroken(phone)));
+    let large = if numbers.len() <= 2 { 2 } else { 1 };
+    for (at, (id, number)) in numbers.iter().enumerate() {
+        if at < large {
+            let label = words.say(id, &[("number", "")])?;
+            out.push(Block::new(Kind::Text, label.trim_end()));
+            out.push(Block::new(Kind::Number, unbroken(number)));
+        } else {
+            out.push(Block::new(Kind::Strong, words.say(id, &[("number", &unbroken(number))])?));
+        }
     }
-    if clinic.phones.is_empty() {
+    if numbers.is_empty() {
         out.push(Block::new(Kind::Blank, words.say("family-number-blank", &[])?));
     }
+    out.push(match &clinic.emergency {
+        Some(number) => {
+            Block::new(Kind::Strong, words.say("family-emergency", &[("number", &unbroken(number))])?)
+        }
+        None => Block::new(Kind::Blank, words.say("family-emergency-blank", &[])?),
+    });
     Ok(out)
 }
 
@@ -33,89 +57,94 @@ pub(super) fn phone(clinic: &ClinicLines, words: &Words) -> Result<Vec<Block>, W
 const ONE_LINE: usize = 20;
 
 /// Spaces between digits no longer break: a number stays on one line, unless it is too long for one.
-fn unbroken(phone: &str) -> String {
-    if phone.rsplit(": ").next().unwrap_or_default().chars().count() > ONE_LINE {
-        return phone.to_owned();
-    }
-    let digit = |c: Option<char>| c.is_some_and(|c| c.is_ascii_digit());
-    let mut out = String::with_capacity(phone.len() + 4);
-    let mut rest = phone.chars().peekable();
-    while let Some(c) = rest.next() {
-        let inside = c == ' ' && digit(out.chars().last()) && digit(rest.peek().copied());
-        out.push(if inside { '\u{a0}' } else { c });
-    }
-    out
+fn unbroken(number: &str) -> String {
+    if number.chars().count() > ONE_LINE { number.to_owned() } else { number.replace(' ', "\u{a0}") }
 }
 
-pub(super) fn moves(
-    weeks: Option<Gestation>,
-    several: bool,
-    words: &Words,
-) -> Result<Vec<Block>, WordsError> {
-    let title = if several { "family-moves-title-more" } else { "family-moves-title-one" };
-    let mut strong = vec!["family-moves-fewer", "family-moves-call"];
-    if weeks.is_some() && weeks < MOVEMENTS_FELT_BY {
-        strong.insert(0, "family-moves-early");
-    }
+/// The question about movements.
+pub(super) fn moves_title(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
+    let title = if told.several { "family-moves-title-more" } else { "family-moves-title-one" };
+    Ok(vec![told.block(Kind::Part, title)?])
+}
+
+/// What to do then.
+pub(super) fn moves(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
+    let weeks = told.exam.weeks;
+    let early = weeks.is_some() && weeks < MOVEMENTS_FELT_BY;
     let mut text = vec!["family-moves-wait"];
     if weeks.is_none() || weeks >= LATE_FROM {
         text.push("family-moves-late");
     }
     text.push("family-moves-monitor");
-    let said = |ids: Vec<&str>| ids.into_iter().map(|id| words.say(id, &[])).collect::<Result<Vec<_>, _>>();
-    let mut out = vec![Block::new(Kind::Heading, words.say(title, &[])?)];
-    out.extend(said(strong)?.into_iter().map(|s| Block::new(Kind::Strong, s)));
-    out.push(Block::new(Kind::Text, said(text)?.join(" ")));
+    let text: Vec<String> = text.into_iter().map(|id| told.say(id)).collect::<Result<_, _>>()?;
+    let mut out = vec![told.block(Kind::Lead, "family-moves-call")?];
+    if early {
+        out.push(told.block(Kind::Emphasis, "family-moves-early")?);
+    }
+    out.push(Block::new(Kind::Text, text.join(" ")));
     Ok(out)
 }
 
-/// `waters`: broken waters are a reason to come in, not only to call.
-pub(super) fn go(waters: bool, words: &Words) -> Result<Vec<Block>, WordsError> {
-    let mut ids = vec![];
-    if waters {
-        ids.push("family-go-waters");
-    }
-    ids.extend([
-        "family-go-bleeding",
-        "family-go-pain",
-        "family-go-breath",
-        "family-go-head",
-        "family-go-fits",
-    ]);
-    list("family-go-title", &ids, words)
-}
-
 /// Not known to be head down, or a head still high above the brim: waters that break are urgent (RCOG-50).
-pub(super) fn waters_are_urgent(baby: &Baby, conclusion: &Conclusion) -> bool {
+fn waters_are_urgent(baby: &Baby, conclusion: &Conclusion) -> bool {
     // 4/5: "can be lifted out" (BETTER, in engagement-fifths.csv).
     let high = baby.head_above_brim.value().is_some_and(|f| Some(*f) >= Fifths::new(4))
         || baby.descent.value() == Some(&Descent::Free);
     high || which_way(conclusion) != Some(Way::HeadDown)
 }
 
-pub(super) fn call(waters: bool, words: &Words) -> Result<Vec<Block>, WordsError> {
+fn urgent_waters(told: &Told<'_>) -> bool {
+    !told.early && told.babies().any(|(baby, conclusion)| waters_are_urgent(baby, conclusion))
+}
+
+fn cord(told: &Told<'_>, clinic: &Clinic) -> Result<String, WordsError> {
+    match &clinic.emergency {
+        Some(number) => told.words.say("family-cord-number", &[("number", &unbroken(number))]),
+        None => told.say("family-cord"),
+    }
+}
+
+/// What cannot wait; first, for a baby that is not head down or whose head is high, waters and labour, and the cord.
+pub(super) fn go(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsError> {
+    let title = match &clinic.emergency {
+        Some(number) => told.words.say("family-go-title-number", &[("number", &unbroken(number))])?,
+        None => told.say("family-go-title")?,
+    };
+    let mut out = vec![Block::new(Kind::Heading, title)];
+    let urgent = urgent_waters(told);
+    if urgent {
+        out.push(told.block(Kind::Emphasis, "family-urgent-waters")?);
+        out.push(Block::new(Kind::Emphasis, cord(told, clinic)?));
+    }
+    let mut ids = vec!["family-go-bleeding", "family-go-pain", "family-go-breath", "family-go-fits"];
+    if !told.early && !urgent {
+        ids.push("family-go-cord");
+    }
+    ids.extend(["family-go-head", "family-go-fever"]);
+    for id in ids {
+        out.push(told.block(Kind::Item, id)?);
+    }
+    Ok(out)
+}
+
+/// What calls for a call on the same day, at any hour.
+pub(super) fn call(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     let mut ids = vec![];
-    if !waters {
-        ids.push("family-call-fluid");
+    if !urgent_waters(told) {
+        ids.push("family-call-waters");
+    }
+    if told.exam.weeks < TERM {
+        ids.push("family-call-tightenings");
     }
     ids.extend([
+        "family-call-itching",
         "family-call-head",
-        "family-call-sight",
         "family-call-fever",
         "family-call-swelling",
         "family-call-vomit",
         "family-call-faint",
         "family-call-leg",
-        "family-call-tired",
         "family-call-harm",
     ]);
-    list("family-call-list-title", &ids, words)
-}
-
-fn list(title: &str, ids: &[&str], words: &Words) -> Result<Vec<Block>, WordsError> {
-    let mut out = vec![Block::new(Kind::Heading, words.say(title, &[])?)];
-    for id in ids {
-        out.push(Block::new(Kind::Item, words.say(id, &[])?));
-    }
-    Ok(out)
+    told.list("family-call-title", &ids)
 }

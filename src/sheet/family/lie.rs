@@ -1,47 +1,46 @@
 //! How the baby lies, as a family is told. In: exam and conclusions. Out: sentences; a side is the mother's own.
 
-use crate::exam::{Baby, Back, BackTurn, Conclusion, Exam, Finding, Lie, Presentation};
+use super::Told;
+use super::known::Known;
+use super::notice::notice;
+use crate::exam::{Baby, Back, BackTurn, Conclusion, Finding, Lie, Presentation};
 use crate::sheet::content::{Block, Kind};
 use crate::units::MotherSide;
-use crate::words::{Words, WordsError};
+use crate::words::WordsError;
 
 /// How each baby lies: one strong sentence, then where head and back are.
-pub(super) fn found(
-    exam: &Exam,
-    conclusions: &[Conclusion],
-    early: bool,
-    words: &Words,
-) -> Result<Vec<Block>, WordsError> {
-    let several = exam.babies.len() > 1;
+pub(super) fn found(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
+    let words = told.words;
     let mut out = vec![];
-    for (number, (baby, conclusion)) in exam.babies.iter().zip(conclusions).enumerate() {
-        if early && which_way(conclusion).is_none() {
+    for (number, (baby, conclusion)) in told.babies().enumerate() {
+        if told.early && which_way(conclusion).is_none() {
             continue;
         }
         let number = (number + 1).to_string();
-        let name = if several {
+        let name = if told.several {
             words.say("family-baby-number", &[("number", &number)])?
         } else {
-            words.say("family-baby-one", &[])?
+            told.say("family-baby-one")?
         };
         let probably = Probably::of(baby, conclusion);
-        let lie = lie_message(conclusion, probably.lie, several);
+        let lie = lie_message(conclusion, probably.lie, told);
         out.push(Block::new(Kind::Lead, words.say(&lie, &[("baby", &name), ("number", &number)])?));
         let mut rest = vec![];
         if let Some(id) = head_message(conclusion) {
-            rest.push(words.say(id, &[])?);
+            rest.push(told.say(id)?);
         }
         // A lie that could not be told says nothing of the back unless the back was felt.
         if which_way(conclusion).is_some() || conclusion.back.is_some() {
-            rest.push(back_sentence(baby, conclusion, probably.back, words)?);
+            rest.push(back_sentence(baby, conclusion, probably.back, told)?);
         }
+        rest.extend(notice(told)?);
         if !rest.is_empty() {
             out.push(Block::new(Kind::Text, rest.join(" ")));
         }
     }
     if out.is_empty() {
-        out.push(Block::new(Kind::Lead, words.say("family-lie-early", &[])?));
-        out.push(Block::new(Kind::Text, words.say("family-early-picture", &[])?));
+        out.push(told.block(Kind::Lead, "family-lie-early")?);
+        out.push(told.block(Kind::Text, "family-early-picture")?);
     }
     Ok(out)
 }
@@ -70,14 +69,20 @@ pub(super) fn which_way(c: &Conclusion) -> Option<Way> {
     }
 }
 
-fn lie_message(c: &Conclusion, probably: bool, several: bool) -> String {
+fn lie_message(c: &Conclusion, probably: bool, told: &Told<'_>) -> String {
     let id = match which_way(c) {
         Some(Way::HeadDown) => "family-lie-head-down",
         Some(Way::BottomDown) => "family-lie-bottom-down",
         Some(Way::Across) => "family-lie-across",
         Some(Way::Slanting) => "family-lie-slanting",
-        None if several => return "family-lie-not-told-number".to_owned(),
-        None => return "family-lie-not-told".to_owned(),
+        None => {
+            let id = match told.known {
+                // Nobody tried.
+                Known::Nothing => "family-lie-not-felt",
+                Known::Hands | Known::HandsAndScan | Known::Scan | Known::Written => "family-lie-not-told",
+            };
+            return if told.several { format!("{id}-number") } else { id.to_owned() };
+        }
     };
     with_doubt(id, probably)
 }
@@ -106,16 +111,19 @@ fn back_sentence(
     baby: &Baby,
     conclusion: &Conclusion,
     probably: bool,
-    words: &Words,
+    told: &Told<'_>,
 ) -> Result<String, WordsError> {
+    let words = told.words;
     let Some(Back { side, turn }) = conclusion.back else {
-        return words.say(
-            match baby.back {
-                Finding::CouldNotTell { .. } | Finding::Absent | Finding::Found(_) => "family-back-not-told",
-                Finding::NotExamined | Finding::NotTried => "family-back-not-felt",
-            },
-            &[],
-        );
+        return told.say(match (&baby.back, told.known) {
+            (Finding::CouldNotTell { .. } | Finding::Absent | Finding::Found(_), _) => "family-back-not-told",
+            (Finding::NotExamined | Finding::NotTried, Known::Hands | Known::HandsAndScan) => {
+                "family-back-not-felt"
+            }
+            (Finding::NotExamined | Finding::NotTried, Known::Scan | Known::Written | Known::Nothing) => {
+                "family-back-not-noted"
+            }
+        });
     };
     let id = match (side.is_some(), turn) {
         (_, Some(BackTurn::Ribs)) => "family-back-ribs",

@@ -1,61 +1,114 @@
-//! The words of the family page. In: the exam, what follows from it, the clinic. Out: `Content` for the layout
-//! `family-page.toml`, in plain words: no codes, no numbers about the baby, no verdict.
+//! The words of the family page. In: the exam, what is reckoned of it, the clinic, what is asked for. Out: `Content` for
+//! the layouts of the family, in plain words: no codes, no verdict, and no numbers about the baby unless asked for.
 
 mod call;
+mod heart;
+mod known;
 mod lie;
+mod next;
+mod notice;
+mod numbers;
+
+pub use heart::Invitation;
 
 use super::content::{Block, Content, Kind};
-use crate::exam::{Baby, Conclusion, Exam, Finding, HeartHeard, KnownBy};
+use crate::clinic::Clinic;
+use crate::exam::{Conclusion, Exam};
+use crate::reckon::Reckoning;
 use crate::units::Gestation;
 use crate::words::{Words, WordsError};
+use known::Known;
 
 /// Under this the womb and its level alone are drawn.
 const BABY_DRAWN_FROM: Option<Gestation> = Gestation::new(26, 0);
 
-/// The clinic as the page names it; what is missing becomes a line to write on.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct ClinicLines {
-    /// Its name.
-    pub name: Option<String>,
-    /// Its telephone numbers, each as it is to be printed.
-    pub phones: Vec<String>,
+/// What may stand on the page or not; as a rule it does not.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Asked {
+    /// The invitation to lay an ear where the heart was heard.
+    pub invite_listening: bool,
+    /// The tape and the heart's rate.
+    pub numbers: bool,
 }
 
-/// The words of the family page. `conclusions` has one entry for each baby of `exam`, in the same order.
+/// What the parts of the page are made from.
+struct Told<'a> {
+    exam: &'a Exam,
+    /// One for each baby of the exam, in the same order.
+    conclusions: &'a [Conclusion],
+    words: &'a Words,
+    known: Known,
+    several: bool,
+    /// Too early for a baby to be drawn.
+    early: bool,
+}
+
+impl Told<'_> {
+    fn say(&self, id: &str) -> Result<String, WordsError> {
+        self.words.say(id, &[])
+    }
+    fn block(&self, kind: Kind, id: &str) -> Result<Block, WordsError> {
+        Ok(Block::new(kind, self.say(id)?))
+    }
+    /// A heading and its points.
+    fn list(&self, title: &str, ids: &[&str]) -> Result<Vec<Block>, WordsError> {
+        let mut out = vec![self.block(Kind::Heading, title)?];
+        for id in ids {
+            out.push(self.block(Kind::Item, id)?);
+        }
+        Ok(out)
+    }
+    fn babies(&self) -> impl Iterator<Item = (&crate::exam::Baby, &Conclusion)> {
+        self.exam.babies.iter().zip(self.conclusions)
+    }
+}
+
+/// The words of the family page. `reckoning` has one conclusion for each baby of `exam`, in the same order.
 ///
 /// The caller has made sure that nothing stands that must stop the page (an act-now, findings that cannot
 /// both be right).
 pub fn content(
     exam: &Exam,
-    conclusions: &[Conclusion],
-    clinic: &ClinicLines,
+    reckoning: &Reckoning,
+    clinic: &Clinic,
+    asked: Asked,
     words: &Words,
 ) -> Result<Content, WordsError> {
-    let say = |id: &str| words.say(id, &[]);
-    let several = exam.babies.len() > 1;
-    let early = exam.weeks < BABY_DRAWN_FROM && exam.weeks.is_some();
+    let told = &Told {
+        exam,
+        conclusions: &reckoning.conclusions,
+        words,
+        known: Known::of(exam),
+        several: exam.babies.len() > 1,
+        early: exam.weeks < BABY_DRAWN_FROM && exam.weeks.is_some(),
+    };
     let mut out = Content::default();
     let mut put = |name: &str, blocks: Vec<Block>| {
         out.blocks.insert(name.to_owned(), blocks);
     };
 
-    let title = say(if several { "family-title-more" } else { "family-title-one" })?;
+    let title = told.say(if told.several { "family-title-more" } else { "family-title-one" })?;
     put("family-title", vec![Block::new(Kind::Title, title.clone())]);
-    put("family-name", vec![Block::new(Kind::Blank, say("family-name")?)]);
-    put("family-felt-on", vec![Block::new(Kind::Blank, felt_on(exam.weeks, words)?)]);
+    put("family-name", vec![told.block(Kind::Blank, "family-name")?]);
+    put("family-felt-on", vec![Block::new(Kind::Blank, known::day(told)?)]);
 
-    let found = lie::found(exam, conclusions, early, words)?;
+    let found = lie::found(told)?;
     let description = found.iter().map(|b| b.text.as_str()).collect::<Vec<_>>().join(" ");
     put("family-found", found);
-    put("family-about", about(exam, conclusions, early, words)?);
+    put("family-next", next::next(told)?);
+    put("family-about", about(told)?);
+    put("family-picture", picture(told)?);
+    put("family-heart", heart::heart(told, reckoning, asked)?);
+    put("family-numbers", if asked.numbers { numbers::numbers(told)? } else { vec![] });
 
-    put("family-call-title", vec![Block::new(Kind::Part, say("family-call-title")?)]);
-    put("family-worried", vec![Block::new(Kind::Text, say("family-worried")?)]);
+    put("family-moves-title", call::moves_title(told)?);
+    put("family-moves", call::moves(told)?);
     put("family-phone", call::phone(clinic, words)?);
-    put("family-moves", call::moves(exam.weeks, several, words)?);
-    let waters = !early && exam.babies.iter().zip(conclusions).any(|(b, c)| call::waters_are_urgent(b, c));
-    put("family-go", call::go(waters, words)?);
-    put("family-call", call::call(waters, words)?);
+    put("family-go", call::go(told, clinic)?);
+    put("family-call", call::call(told)?);
+    put("family-worried", vec![told.block(Kind::Emphasis, "family-worried")?]);
+    put("colouring-title", vec![told.block(Kind::Title, "colouring-title")?]);
+    put("colouring-by", vec![told.block(Kind::Blank, "colouring-by")?]);
     let version = [("version", env!("CARGO_PKG_VERSION"))];
     put("family-use", vec![Block::new(Kind::Text, words.say("family-use", &version)?)]);
 
@@ -64,59 +117,32 @@ pub fn content(
     Ok(out)
 }
 
-fn felt_on(weeks: Option<Gestation>, words: &Words) -> Result<String, WordsError> {
-    let Some(age) = weeks else { return words.say("family-felt-on", &[]) };
-    let (weeks, days) = ((age.days() / 7).to_string(), (age.days() % 7).to_string());
-    let id = match age.days() % 7 {
-        0 => "family-weeks",
-        1 => "family-weeks-day",
-        _ => "family-weeks-days",
-    };
-    let age = words.say(id, &[("weeks", &weeks), ("days", &days)])?;
-    words.say("family-felt-on-at", &[("age", &age)])
+/// Whether the invitation to listen would stand on the page, were it asked for; if not, why.
+pub fn may_invite(exam: &Exam, reckoning: &Reckoning) -> Invitation {
+    heart::may_invite(exam, reckoning)
 }
 
-/// What the page is and is not.
-fn about(
-    exam: &Exam,
-    conclusions: &[Conclusion],
-    early: bool,
-    words: &Words,
-) -> Result<Vec<Block>, WordsError> {
-    let scan = exam.babies.iter().any(seen_on_scan);
-    let mut ids = vec![if scan { "family-hands-scan" } else { "family-hands" }];
-    ids.push("family-turn");
-    ids.push("family-hold");
-    let heard = |b: &Baby| matches!(b.heart.value(), Some(HeartHeard::At(_)));
-    if exam.babies.iter().any(heard) {
-        ids.push("family-heart");
+/// How far to trust the page, for how long, and how to hold it.
+fn about(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
+    let mut out = vec![];
+    if let Some(id) = known::message(told.known) {
+        out.push(told.block(Kind::Emphasis, id)?);
     }
-    if !early {
-        // What the picture shows: a whole baby, rounds for head and bottom, or nothing.
-        if conclusions.iter().any(|c| c.lie.is_some() && c.back.is_some()) {
-            ids.push("family-artist");
-        } else if conclusions.iter().all(|c| c.lie.is_none()) {
-            ids.push("family-none-drawn");
-        }
-    }
-    let mut out = vec![Block::new(Kind::Heading, words.say("family-about-title", &[])?)];
-    for id in ids {
-        out.push(Block::new(Kind::Text, words.say(id, &[])?));
-    }
+    out.push(told.block(Kind::Text, "family-turn")?);
+    out.push(told.block(Kind::Text, "family-hold")?);
     Ok(out)
 }
 
-fn seen_on_scan(baby: &Baby) -> bool {
-    fn by_scan<T>(finding: &Finding<T>) -> bool {
-        matches!(finding, Finding::Found(f) if matches!(f.known_by, KnownBy::Scan(_)))
-    }
-    by_scan(&baby.head)
-        || by_scan(&baby.breech)
-        || by_scan(&baby.back)
-        || by_scan(&baby.limbs)
-        || by_scan(&baby.attitude)
-        || by_scan(&baby.legs)
-        || by_scan(&baby.lie)
-        || by_scan(&baby.presentation)
-        || by_scan(&baby.position)
+/// What of the picture is known: a whole baby, rounds for head and bottom, or nothing.
+fn picture(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
+    let id = if told.early {
+        return Ok(vec![]);
+    } else if told.conclusions.iter().any(|c| c.lie.is_some() && c.back.is_some()) {
+        "family-artist"
+    } else if told.conclusions.iter().all(|c| c.lie.is_none()) {
+        "family-none-drawn"
+    } else {
+        return Ok(vec![]);
+    };
+    Ok(vec![told.block(Kind::Text, id)?])
 }

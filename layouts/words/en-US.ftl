@@ -1,0 +1,38 @@
+# English (American). What differs from en.ftl; all the rest is said as there.
+
+# Spelling and words of the same language: signed with it.
+language-signed = yes
+language-name = English (US)
+
+back-ribs = back toward her ribs
+back-feet = back toward her feet
+
+family-lie-across = { $baby } is lying across your belly.
+family-lie-across-probably = { $baby } is probably lying across your belly.
+family-back-side-front = The back is to your { $side }, toward your front.
+family-back-side-front-probably = The back is probably to your { $side }, toward your front.
+family-back-side-spine = The back is to your { $side }, toward your spine.
+family-back-side-spine-probably = The back is probably to your { $side }, toward your spine.
+family-back-front = The back is toward your front.
+family-back-front-probably = The back is probably toward your front.
+family-back-spine = The back is toward your spine.
+family-back-spine-probably = The back is probably toward your spine.
+family-back-ribs = The back is toward your ribs.
+family-back-ribs-probably = The back is probably toward your ribs.
+family-back-feet = The back is toward your feet.
+family-back-feet-probably = The back is probably toward your feet.
+# Source: RCOG-BREECH
+family-next-operation = A planned operation (C-section)
+family-hold = Hold this page on your belly with the picture facing out. Then the sides match.
+# Source: RCOG-50
+family-urgent-waters = If your water breaks (fluid leaks) or labor starts: call and come in at once.
+# Source: CDC-HH; HEAT
+family-call-waters = Your water breaks: fluid leaks from the vagina
+# Source: WHO-DS; HEAT
+family-go-fits = Seizures: shaking that you cannot stop
+# Source: CDC-HH
+family-call-vomit = Throwing up and not able to stop
+# Source: CDC-HH; WHO-DS
+family-call-fever = A fever of 100.4 °F (38 °C) or more
+colouring-title = A picture to color in
+colouring-by = Colored by ____

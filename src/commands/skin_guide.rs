@@ -1,0 +1,290 @@
+//! `skin-guide`. In: an exam and options. Out: a page of strokes in order for each baby and a tracing sheet at true size;
+//! or the reason why there is none.
+//!
+//! As for the family page, nothing is made while anything stands that cannot wait or cannot be right; what cannot wait may
+//! be named with `--despite`.
+
+use super::against::{self, Asked};
+use super::load;
+use super::picture::Maker;
+use super::{Format, Outcome, Source, exit};
+use crate::body::pose::{self, DrawingNote, Pose};
+use crate::chart::said;
+use crate::exam::{Conclusion, Exam};
+use crate::figure::panel::{self, Line, PanelOptions, Shown};
+use crate::figure::scene::{Frame, Scene};
+use crate::figure::strokes::{Step, Stroke, strokes};
+use crate::fonts::Fonts;
+use crate::report::Look;
+use crate::sheet::skin::{self, Grounds, Landmarks, STEPS};
+use crate::sheet::{Content, Layout, SKIN_GUIDE, Sheet, SheetError, compose};
+use crate::words::{Words, WordsError};
+use crate::write::TextAs;
+
+/// Paper of the guide and of the tracing sheet.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum SkinPaper {
+    /// 210 × 297 mm.
+    A4,
+    /// 8.5 × 11 in.
+    Letter,
+    /// 297 × 420 mm.
+    A3,
+}
+
+impl SkinPaper {
+    /// Width and height on its short side, mm.
+    pub fn size_mm(self) -> (f32, f32) {
+        match self {
+            SkinPaper::A4 => (210.0, 297.0),
+            SkinPaper::Letter => (215.9, 279.4),
+            SkinPaper::A3 => (297.0, 420.0),
+        }
+    }
+
+    /// As a layout names it.
+    fn word(self) -> &'static str {
+        match self {
+            SkinPaper::A4 => "a4",
+            SkinPaper::Letter => "letter",
+            SkinPaper::A3 => "297 x 420 mm",
+        }
+    }
+}
+
+/// The guide to make.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct SkinGuide {
+    /// The exam.
+    pub exam: Source,
+    /// The kind of file.
+    pub format: Format,
+    /// Language tag.
+    pub lang: String,
+    /// Paper.
+    pub paper: SkinPaper,
+    /// The clinic's file, for its thresholds.
+    pub clinic: Option<Source>,
+    /// Ids of act-now remarks despite which the guide is made.
+    pub despite: Vec<String>,
+}
+
+/// Make the guide, unless something stands against it.
+pub fn run(options: &SkinGuide, look: Look) -> Outcome {
+    let words = match Words::load(&options.lang) {
+        Ok(words) => words,
+        Err(fault) => return load::wordless(&fault),
+    };
+    let (clinic, clinic_problems, clinic_failed) = load::clinic(options.clinic.as_ref(), look);
+    let loaded = load::exam(&options.exam, clinic.as_ref());
+    let exam = match loaded.exam(look) {
+        Ok(exam) => exam,
+        Err(outcome) => return *outcome,
+    };
+    let asked = Asked { document: "skin guide", despite: &options.despite };
+    let mut notes = match against::look(&loaded, &asked, look, &words) {
+        Ok(notes) => notes,
+        Err(outcome) => return *outcome,
+    };
+    notes.push_str(&clinic_problems);
+    if clinic_failed {
+        let why = "the clinic's file has a fault".to_owned();
+        return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
+    }
+    match files(exam, &loaded.reckoning.conclusions, options, &words) {
+        Ok(pages) => {
+            Outcome { notes, pages, made: "the skin guide", code: loaded.code(), ..Outcome::default() }
+        }
+        Err(why) => {
+            notes.push_str(&format!("{}: no skin guide is made: {why}\n", loaded.name));
+            Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() }
+        }
+    }
+}
+
+/// The finished files: one PDF, or a file a page.
+fn files(
+    exam: &Exam,
+    conclusions: &[Conclusion],
+    options: &SkinGuide,
+    words: &Words,
+) -> Result<Vec<Vec<u8>>, String> {
+    let fonts = Fonts::load().map_err(|e| e.to_string())?;
+    let sheets = skin_sheets(exam, conclusions, options.paper, words, &fonts)?;
+    let maker = Maker { words, fonts: &fonts };
+    maker.files(&sheets, options.format, TextAs::Text, None)
+}
+
+/// The sheets: a page for each baby, then the tracing sheet; or why there is none.
+pub fn skin_sheets(
+    exam: &Exam,
+    conclusions: &[Conclusion],
+    paper: SkinPaper,
+    words: &Words,
+    fonts: &Fonts,
+) -> Result<Vec<Sheet>, String> {
+    let pose = pose::from_exam(exam, conclusions);
+    if pose.babies.is_empty() {
+        return Err(words.say(nothing(&pose), &[]).map_err(|e| e.to_string())?);
+    }
+    let cast = pose.cast();
+    let strokes = strokes(&pose, cast.as_ref());
+    let guide = Guide { exam, conclusions, paper, pose: &pose, strokes: &strokes, words, fonts };
+    let mut sheets = vec![];
+    for (number, _) in &pose.babies {
+        sheets.push(guide.page(*number)?);
+    }
+    sheets.extend(guide.tracing()?);
+    Ok(sheets)
+}
+
+/// Why there is no baby to draw.
+fn nothing(pose: &Pose) -> &'static str {
+    if pose.notes.contains(&DrawingNote::WombOnly) { "drawing-womb-only" } else { "drawing-baby-not-told" }
+}
+
+struct Guide<'a> {
+    exam: &'a Exam,
+    conclusions: &'a [Conclusion],
+    paper: SkinPaper,
+    pose: &'a Pose,
+    strokes: &'a [Stroke],
+    words: &'a Words,
+    fonts: &'a Fonts,
+}
+
+/// Type of the sides in the small pictures, points.
+const TYPE_PT: f32 = 12.0;
+
+impl Guide<'_> {
+    /// The page of one baby.
+    fn page(&self, number: usize) -> Result<Sheet, String> {
+        let told = |e: &dyn std::fmt::Display| e.to_string();
+        let grounds = Grounds::of(&self.exam.babies[number - 1], self.pose, number);
+        let content = self.content(number, &grounds).map_err(|e| told(&e))?;
+        let layout =
+            SKIN_GUIDE.read().and_then(|layout| layout.on_paper(self.paper.word())).map_err(|e| told(&e))?;
+        let (frame, mm_per_cm) = self.frame(&layout, &content).map_err(|e| told(&e))?;
+        let mut scenes = vec![];
+        for index in 0..STEPS.len() {
+            scenes.push(self.panel(number, index, &grounds, (frame, mm_per_cm))?);
+        }
+        compose(&layout, &scenes, &content, self.words, self.fonts).map_err(|e| told(&e))
+    }
+
+    /// What all small pictures show, and their one scale in mm for a cm. The type of the sides keeps its size on paper, so
+    /// that frame and scale depend on each other.
+    fn frame(&self, layout: &Layout, content: &Content) -> Result<(Frame, f32), SheetError> {
+        let pictures = layout.pictures().len();
+        let scales = |frame: &Frame| layout.scales(&vec![*frame; pictures], content, self.words, self.fonts);
+        let least = |scales: &[f32]| scales.iter().copied().fold(f32::MAX, f32::min);
+        let framed = |mm_per_cm: f32, half| panel::frame(self.pose, TYPE_PT * 25.4 / 72.0 / mm_per_cm, half);
+        let mut mm_per_cm = 1.2;
+        for _ in 0..6 {
+            mm_per_cm = least(&scales(&framed(mm_per_cm, 0.0))?);
+        }
+        // In the higher boxes the picture would be larger: so broad that its breadth decides, it is alike in all.
+        let narrow = framed(mm_per_cm, 0.0);
+        let high = 0.01;
+        let flat = Frame { bottom: 0.0, top: high, ..narrow };
+        let box_mm = least(&scales(&flat)?) * (narrow.right - narrow.left);
+        let half = 0.5 * box_mm / mm_per_cm;
+        let frame = framed(mm_per_cm, half);
+        Ok((frame, least(&scales(&frame)?)))
+    }
+
+    /// The tracing sheet of all babies.
+    fn tracing(&self) -> Result<Vec<Sheet>, String> {
+        let numbers = self.pose.babies.iter().map(|(number, _)| *number);
+        let grounds: Vec<(usize, Grounds)> = numbers
+            .map(|number| (number, Grounds::of(&self.exam.babies[number - 1], self.pose, number)))
+            .collect();
+        let lie: Result<Vec<String>, WordsError> = grounds
+            .iter()
+            .map(|(number, _)| {
+                let lie = said::lie_and_back(&self.conclusions[number - 1], self.words)?;
+                load::of_baby(lie, number - 1, self.pose.baby_count, self.words)
+            })
+            .collect();
+        let lie = lie.map_err(|e| e.to_string())?.join(" ");
+        let pattern = skin::Pattern {
+            pose: self.pose,
+            strokes: self.strokes,
+            grounds: &grounds,
+            landmarks: self.landmarks(),
+            lie: &lie,
+        };
+        skin::tracing(&pattern, self.paper.size_mm(), self.words, self.fonts).map_err(|e| e.to_string())
+    }
+
+    fn content(&self, number: usize, grounds: &Grounds) -> Result<Content, WordsError> {
+        let conclusion = &self.conclusions[number - 1];
+        let lie = said::lie_and_back(conclusion, self.words)?;
+        let notes = self.notes(number)?;
+        let page =
+            skin::Page { pose: self.pose, number, strokes: self.strokes, grounds, lie: &lie, notes: &notes };
+        skin::guide(&page, &self.landmarks(), self.words)
+    }
+
+    /// What of the drawing has to be said of this baby.
+    fn notes(&self, number: usize) -> Result<Vec<String>, WordsError> {
+        let mut out = vec![];
+        for note in &self.pose.notes {
+            let id = match note {
+                DrawingNote::WeeksNotGiven => "drawing-weeks-not-given",
+                DrawingNote::BackNotFelt(n) if *n == number => "drawing-back-not-felt",
+                DrawingNote::Unsure(n) if *n == number => "drawing-unsure",
+                DrawingNote::BackSideOnly(n) if *n == number => "drawing-back-side-only",
+                _ => continue,
+            };
+            out.push(self.words.say(id, &[])?);
+        }
+        Ok(out)
+    }
+
+    fn landmarks(&self) -> Landmarks<'_> {
+        Landmarks { mother: &self.pose.mother, navel_measured: self.exam.mother.navel.value().is_some() }
+    }
+
+    /// The small picture of one step.
+    fn panel(
+        &self,
+        number: usize,
+        index: usize,
+        grounds: &Grounds,
+        (frame, mm_per_cm): (Frame, f32),
+    ) -> Result<Scene, String> {
+        let told = |e: &dyn std::fmt::Display| e.to_string();
+        let (name, step) = STEPS[index];
+        let said = |id: &str, values: &[(&str, &str)]| self.words.say(id, values).map_err(|e| told(&e));
+        let of_step = |step: Step| STEPS.iter().position(|(_, s)| *s == Some(step)).unwrap_or(STEPS.len());
+        let main = step.and_then(|step| skin::main_stroke(self.strokes, grounds, number, step));
+        let lines: Vec<Line<'_>> = self
+            .strokes
+            .iter()
+            .filter(|stroke| stroke.baby == number && of_step(stroke.step) <= index)
+            // Of what was not found the large lines are enough.
+            .filter(|stroke| !stroke.fine || grounds.is_firm(stroke))
+            .map(|stroke| Line {
+                stroke,
+                shown: if Some(stroke.step) == step { Shown::New } else { Shown::Earlier },
+                felt: grounds.is_firm(stroke),
+                marked: main.is_some_and(|main| std::ptr::eq(main, stroke)),
+            })
+            .collect();
+        let sides = [said("her-right", &[])?, said("her-left", &[])?];
+        let title = said(&format!("skin-{name}"), &[("number", &(index + 1).to_string())])?;
+        let options = PanelOptions {
+            mm_per_cm,
+            frame,
+            type_pt: TYPE_PT,
+            sides: [&sides[0], &sides[1]],
+            navel: self.exam.mother.navel.value().is_some(),
+            heart: step.is_none().then_some(number),
+            lang: self.words.lang(),
+            description: title.clone(),
+            title,
+        };
+        panel::panel(self.pose, &lines, &options, self.fonts).map_err(|e| told(&e))
+    }
+}

@@ -1,0 +1,109 @@
+//! How it is known how the baby lies. In: the exam. Out: the words for the day, and the sentence that says how far to
+//! trust the page: it says "felt by hand" only where hands felt for the baby.
+
+use super::Told;
+use crate::exam::{Baby, Exam, Finding, KnownBy};
+use crate::words::WordsError;
+
+/// How the lie and the back of the babies are known.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Known {
+    /// Felt by hand, or hands tried.
+    Hands,
+    /// Some by hand, some on a scan.
+    HandsAndScan,
+    /// On a scan alone.
+    Scan,
+    /// A position or a lie was written down; how it was found is not said.
+    Written,
+    /// Nothing of it was recorded.
+    Nothing,
+}
+
+impl Known {
+    pub fn of(exam: &Exam) -> Self {
+        let mut seen = Seen::default();
+        exam.babies.iter().for_each(|baby| seen.add(baby));
+        match (seen.hands, seen.scan, seen.written) {
+            (true, false, _) => Known::Hands,
+            (true, true, _) => Known::HandsAndScan,
+            (false, true, false) => Known::Scan,
+            (false, _, true) => Known::Written,
+            (false, false, false) => Known::Nothing,
+        }
+    }
+}
+
+#[derive(Default)]
+struct Seen {
+    hands: bool,
+    scan: bool,
+    written: bool,
+}
+
+impl Seen {
+    fn add(&mut self, baby: &Baby) {
+        self.direct(&baby.head);
+        self.direct(&baby.breech);
+        self.direct(&baby.back);
+        self.direct(&baby.limbs);
+        self.direct(&baby.head_above_brim);
+        self.direct(&baby.descent);
+        self.direct(&baby.prominence);
+        self.concluded(&baby.attitude);
+        self.concluded(&baby.legs);
+        self.concluded(&baby.lie);
+        self.concluded(&baby.presentation);
+        self.concluded(&baby.position);
+    }
+    /// A finding of the grips: hands, unless it says otherwise.
+    fn direct<T>(&mut self, finding: &Finding<T>) {
+        match finding {
+            Finding::Found(found) => match found.known_by {
+                KnownBy::Hands | KnownBy::VaginalExamination => self.hands = true,
+                KnownBy::Scan(_) => self.scan = true,
+            },
+            Finding::Absent | Finding::CouldNotTell { .. } => self.hands = true,
+            Finding::NotExamined | Finding::NotTried => {}
+        }
+    }
+    /// What was written without saying how it was found.
+    fn concluded<T>(&mut self, finding: &Finding<T>) {
+        match finding {
+            Finding::Found(found) => match found.known_by {
+                KnownBy::Hands => self.written = true,
+                KnownBy::VaginalExamination => self.hands = true,
+                KnownBy::Scan(_) => self.scan = true,
+            },
+            Finding::Absent | Finding::CouldNotTell { .. } | Finding::NotExamined | Finding::NotTried => {}
+        }
+    }
+}
+
+/// The line for the day, with the weeks where they are known.
+pub(super) fn day(told: &Told<'_>) -> Result<String, WordsError> {
+    let words = told.words;
+    let hands = told.known == Known::Hands;
+    let Some(age) = told.exam.weeks else {
+        return words.say(if hands { "family-felt-on" } else { "family-noted-on" }, &[]);
+    };
+    let (weeks, days) = ((age.days() / 7).to_string(), (age.days() % 7).to_string());
+    let id = match age.days() % 7 {
+        0 => "family-weeks",
+        1 => "family-weeks-day",
+        _ => "family-weeks-days",
+    };
+    let age = words.say(id, &[("weeks", &weeks), ("days", &days)])?;
+    words.say(if hands { "family-felt-on-at" } else { "family-noted-on-at" }, &[("age", &age)])
+}
+
+/// The sentence on how far to trust the page; none where nothing was recorded.
+pub(super) fn message(known: Known) -> Option<&'static str> {
+    match known {
+        Known::Hands => Some("family-hands"),
+        Known::HandsAndScan => Some("family-hands-scan"),
+        Known::Scan => Some("family-scan"),
+        Known::Written => Some("family-written"),
+        Known::Nothing => None,
+    }
+}

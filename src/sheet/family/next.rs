@@ -1,0 +1,38 @@
+//! What comes next. In: the lie and the weeks. Out: before 36 weeks, that the page is for today only; from 36 weeks, what
+//! may be talked over when the baby is not head down. No promise, and no advice on turning a baby at home.
+
+use super::Told;
+use super::lie::{Way, which_way};
+use crate::sheet::content::{Block, Kind};
+use crate::units::Gestation;
+use crate::words::WordsError;
+
+/// From here on the choices are talked over (source: RCOG-BREECH, in family-safety.csv).
+const CHOICES_FROM: Option<Gestation> = Gestation::new(36, 0);
+/// From here on a stay in hospital is talked over for a baby that lies across (source: RCOG-50).
+const STAY_FROM: Option<Gestation> = Gestation::new(37, 0);
+
+pub(super) fn next(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
+    let weeks = told.exam.weeks;
+    let ways: Vec<Option<Way>> = told.conclusions.iter().map(which_way).collect();
+    if weeks < CHOICES_FROM {
+        let told_of = ways.iter().any(Option::is_some);
+        return if told_of { Ok(vec![told.block(Kind::Text, "family-today")?]) } else { Ok(vec![]) };
+    }
+    if told.several {
+        let all_down = ways.iter().all(|way| *way == Some(Way::HeadDown));
+        return if all_down { Ok(vec![]) } else { Ok(vec![told.block(Kind::Text, "family-next-twins")?]) };
+    }
+    match ways.first().copied().flatten() {
+        Some(Way::HeadDown) => Ok(vec![]),
+        Some(Way::BottomDown) => told.list(
+            "family-next-title",
+            &["family-next-scan", "family-next-turn", "family-next-operation", "family-next-bottom-first"],
+        ),
+        Some(Way::Across | Way::Slanting) => {
+            let stay = if weeks >= STAY_FROM { "family-next-stay" } else { "family-next-stay-later" };
+            told.list("family-next-title", &["family-next-scan", stay])
+        }
+        None => Ok(vec![told.block(Kind::Text, "family-next-not-told")?]),
+    }
+}

@@ -1,0 +1,43 @@
+//! What she may notice of a baby that lies so. In: the lie and the back. Out: one sentence, or none.
+//!
+//! It only names what lies where; nothing here asks her to feel for it.
+
+use super::Told;
+use super::lie::{Way, which_way};
+use crate::exam::{BackTurn, Conclusion, Movements};
+use crate::units::{Gestation, MotherSide};
+use crate::words::WordsError;
+
+/// Before this a baby turns so often that nothing is said.
+const SAID_FROM: Option<Gestation> = Gestation::new(28, 0);
+
+pub(super) fn notice(told: &Told<'_>) -> Result<Option<String>, WordsError> {
+    let moves = told.exam.mother.movements.value();
+    let changed = matches!(
+        moves,
+        Some(Movements::Fewer | Movements::Changed | Movements::None | Movements::NotFeltYet)
+    );
+    let [conclusion] = told.conclusions else { return Ok(None) };
+    if changed || told.exam.weeks < SAID_FROM {
+        return Ok(None);
+    }
+    message(conclusion).map(|id| told.say(id)).transpose()
+}
+
+fn message(c: &Conclusion) -> Option<&'static str> {
+    use MotherSide::{Left, Right};
+    match (which_way(c)?, c.back) {
+        (Way::HeadDown, Some(back)) => match (back.turn, back.side) {
+            (Some(BackTurn::Spine), _) => Some("family-notice-limbs-front"),
+            (_, Some(Left)) => Some("family-notice-legs-right"),
+            (_, Some(Right)) => Some("family-notice-legs-left"),
+            (_, None) => Some("family-notice-legs-high"),
+        },
+        (Way::BottomDown, _) => Some("family-notice-head-high"),
+        (Way::Across, _) => match c.head_side? {
+            Left => Some("family-notice-head-left"),
+            Right => Some("family-notice-head-right"),
+        },
+        (Way::HeadDown, None) | (Way::Slanting, _) => None,
+    }
+}

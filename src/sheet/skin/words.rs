@@ -1,0 +1,154 @@
+//! The words of the guide's page. In: strokes of one baby, what they rest on, landmarks. Out: `Content`: title, how to
+//! measure, a block for each step with where its longest stroke starts and ends, the manners.
+
+use super::grounds::{Ground, Grounds};
+use super::places::Landmarks;
+use crate::body::pose::{Mark, Pose};
+use crate::figure::strokes::{Step, Stroke};
+use crate::sheet::content::{Block, Content, Kind};
+use crate::units::FigurePoint;
+use crate::words::{Words, WordsError};
+
+/// The steps as the page numbers them; the last is the heart.
+pub const STEPS: [(&str, Option<Step>); 7] = [
+    ("head", Some(Step::Head)),
+    ("back", Some(Step::Back)),
+    ("bottom", Some(Step::Bottom)),
+    ("legs", Some(Step::Legs)),
+    ("arms", Some(Step::Arms)),
+    ("belly", Some(Step::Belly)),
+    ("heart", None),
+];
+
+/// One baby's page.
+pub struct Page<'a> {
+    /// The pose.
+    pub pose: &'a Pose,
+    /// Number of the baby, from 1.
+    pub number: usize,
+    /// Its strokes.
+    pub strokes: &'a [Stroke],
+    /// What they rest on.
+    pub grounds: &'a Grounds,
+    /// How it lies, in a sentence.
+    pub lie: &'a str,
+    /// What is to be said of the drawing, a sentence each.
+    pub notes: &'a [String],
+}
+
+/// The words of one baby's page.
+pub fn guide(page: &Page<'_>, landmarks: &Landmarks<'_>, words: &Words) -> Result<Content, WordsError> {
+    let title = if page.pose.baby_count > 1 {
+        words.say("skin-title-baby", &[("number", &page.number.to_string())])?
+    } else {
+        words.say("skin-title", &[])?
+    };
+    let mut content =
+        Content { title: title.clone(), description: format!("{title}. {}", page.lie), ..Content::default() };
+    let mut add = |name: &str, blocks: Vec<Block>| {
+        content.blocks.insert(name.to_owned(), blocks);
+    };
+    add("skin-title", vec![Block::new(Kind::Title, title)]);
+    let mut lie = vec![page.lie.to_owned()];
+    lie.extend_from_slice(page.notes);
+    add("skin-lie", vec![Block::new(Kind::Strong, lie.join(" "))]);
+    let how = if landmarks.navel_measured { "skin-measure-navel" } else { "skin-measure" };
+    add("skin-measure", vec![Block::new(Kind::Text, words.say(how, &[])?)]);
+    for (number, (name, step)) in STEPS.iter().enumerate() {
+        let heading = words.say(&format!("skin-{name}"), &[("number", &(number + 1).to_string())])?;
+        let mut blocks = vec![Block::new(Kind::Heading, heading)];
+        for text in step_words(page, name, *step, landmarks, words)? {
+            blocks.push(Block::new(Kind::Text, text));
+        }
+        add(&format!("skin-{name}"), blocks);
+    }
+    let manners = words.say("skin-manners-title", &[])?;
+    add(
+        "skin-manners",
+        vec![Block::new(Kind::Heading, manners), Block::new(Kind::Text, words.say("skin-manners", &[])?)],
+    );
+    let foot = words.say("skin-foot", &[("version", env!("CARGO_PKG_VERSION"))])?;
+    add("skin-foot", vec![Block::new(Kind::Text, foot)]);
+    Ok(content)
+}
+
+/// A second line of the head is told from this length on, cm.
+const OTHER_SIDE: f32 = 2.5;
+
+/// The sentences of one step.
+fn step_words(
+    page: &Page<'_>,
+    name: &str,
+    step: Option<Step>,
+    landmarks: &Landmarks<'_>,
+    words: &Words,
+) -> Result<Vec<String>, WordsError> {
+    let Some(step) = step else { return heart(page, landmarks, words) };
+    let ground = page.grounds.step(step);
+    let own = || page.strokes.iter().filter(|s| s.baby == page.number && s.step == step);
+    let Some(main) = main_stroke(page.strokes, page.grounds, page.number, step) else {
+        let why = match (step, ground) {
+            (Step::Back, Ground::Found | Ground::Unsure | Ground::Written) => "skin-back-behind",
+            (_, Ground::NotKnown) => "skin-not-felt",
+            _ if own().any(|stroke| stroke.deep) => "skin-all-below",
+            _ => "skin-hidden",
+        };
+        return Ok(vec![words.say(why, &[])?]);
+    };
+    let how = match ground {
+        Ground::NotKnown => "skin-guess".to_owned(),
+        Ground::Follows => "skin-follows".to_owned(),
+        Ground::Unsure => "skin-unsure".to_owned(),
+        Ground::Written => "skin-written".to_owned(),
+        Ground::Found => format!("skin-{name}-how"),
+    };
+    let mut out = vec![words.say(&how, &[])?];
+    let from = landmarks.say(main.line[0], words)?;
+    if main.closed {
+        let top = main.line.iter().fold(main.line[0], |a, b| if b.y > a.y { *b } else { a });
+        let low = main.line.iter().fold(main.line[0], |a, b| if b.y < a.y { *b } else { a });
+        let (top, low) = (landmarks.say(top, words)?, landmarks.say(low, words)?);
+        out.push(words.say("skin-round", &[("top", &top), ("low", &low)])?);
+    } else {
+        let to = landmarks.say(main.line[main.line.len() - 1], words)?;
+        out.push(words.say("skin-from", &[("place", &from)])?);
+        out.push(words.say("skin-to", &[("place", &to)])?);
+    }
+    // The other side of a head that is parted by the neck or the bone.
+    let other = |s: &&Stroke| step == Step::Head && !s.fine && !s.deep && !std::ptr::eq(*s, main);
+    if let Some(other) = own().find(other).filter(|other| other.length() >= OTHER_SIDE) {
+        let from = landmarks.say(other.line[0], words)?;
+        let to = landmarks.say(other.line[other.line.len() - 1], words)?;
+        out.push(words.say("skin-other-side", &[("from", &from), ("to", &to)])?);
+    }
+    if own().any(|stroke| stroke.deep && !stroke.fine) {
+        out.push(words.say("skin-below", &[])?);
+    }
+    Ok(out)
+}
+
+/// The longest line of a step that is drawn on skin; of those that rest on a finding, when there are any.
+pub fn main_stroke<'a>(
+    strokes: &'a [Stroke],
+    grounds: &Grounds,
+    baby: usize,
+    step: Step,
+) -> Option<&'a Stroke> {
+    let large = || strokes.iter().filter(|s| s.baby == baby && s.step == step && !s.fine && !s.deep);
+    let longest = |a: &&Stroke, b: &&Stroke| a.length().total_cmp(&b.length());
+    large().filter(|s| grounds.is_firm(s)).max_by(longest).or_else(|| large().max_by(longest))
+}
+
+fn heart(page: &Page<'_>, landmarks: &Landmarks<'_>, words: &Words) -> Result<Vec<String>, WordsError> {
+    let at = page.pose.marks.iter().find_map(|mark| match mark {
+        Mark::Heart(n, at) if *n == page.number => Some(FigurePoint::new(at.0.x, at.0.y)),
+        Mark::Heart(..) | Mark::Limb(..) => None,
+    });
+    let Some(at) = at else { return Ok(vec![words.say("skin-heart-none", &[])?]) };
+    let mut out = vec![];
+    if page.grounds.heart == Ground::Unsure {
+        out.push(words.say("skin-unsure", &[])?);
+    }
+    out.push(words.say("skin-heart-at", &[("place", &landmarks.say(at, words)?)])?);
+    Ok(out)
+}

@@ -1,0 +1,206 @@
+//! The key. In: a case, what is reckoned of its exam, the sums in sentences. Out: the answers, the reasoning finding by finding, and
+//! the lesson, as the blocks of a layout.
+//!
+//! Nothing is answered that the reckoning of the exam file does not give.
+
+use super::ask::{foot, of_lesson, questions};
+use super::case::Case;
+use super::truth::exam_of;
+use crate::body::touch::Through;
+use crate::chart::said::{self, Stands};
+use crate::clinic::Thresholds;
+use crate::exam::say::Canonical;
+use crate::exam::{Conclusion, Lie, Position, Presentation};
+use crate::reckon::{Reckoning, reckon};
+use crate::sheet::{Block, Content, Kind};
+use crate::units::MotherSide;
+use crate::words::{Words, WordsError};
+
+type Said = Result<String, WordsError>;
+
+/// The words of the key. `sums`: what was reckoned, a sentence or a few for each heading; the first is that of the tape.
+pub fn key_content(
+    case: &Case,
+    reckoning: &Reckoning,
+    sums: &[(String, String)],
+    words: &Words,
+) -> Result<Content, WordsError> {
+    let number = case.number.to_string();
+    let title = words.say("case-key-title", &[("number", &number)])?;
+    let mut description = vec![title.clone()];
+    for conclusion in &reckoning.conclusions {
+        description.push(said::lie_and_back(conclusion, words)?);
+    }
+    let mut content =
+        Content { description: description.join(". "), title: title.clone(), ..Content::default() };
+    let mut put = |name: &str, blocks: Vec<Block>| content.blocks.insert(name.to_owned(), blocks);
+    put("case-key-title", vec![Block::new(Kind::Title, title)]);
+    put("case-about", vec![Block::new(Kind::Text, words.say("case-key-about", &[])?)]);
+    put(
+        "case-lesson",
+        vec![
+            Block::new(Kind::Heading, words.say("case-lesson", &[])?),
+            Block::new(Kind::Text, of_lesson(case, "lesson", words)?),
+        ],
+    );
+    let mut answers = vec![Block::new(Kind::Heading, words.say("case-answers", &[])?)];
+    for (number, (name, question)) in questions(case, words)?.into_iter().enumerate() {
+        answers.push(Block::new(Kind::Question, format!("{}. {question}", number + 1)));
+        for said in answer(name, case, reckoning, sums, words)? {
+            answers.push(Block::new(Kind::Answer, said));
+        }
+    }
+    put("case-answers", answers);
+    let mut steps = vec![Block::new(Kind::Heading, words.say("case-reasoning", &[])?)];
+    steps.extend(reasoning(case, words)?.into_iter().map(|step| Block::new(Kind::Item, step)));
+    put("case-reasoning", steps);
+    let mut summed = vec![Block::new(Kind::Heading, words.say("case-sums", &[])?)];
+    summed.extend(sums.iter().map(|(heading, said)| Block::new(Kind::Item, format!("{heading}. {said}"))));
+    summed.push(Block::new(Kind::Text, words.say("case-sources", &[])?));
+    put("case-sums", summed);
+    put("case-foot", vec![Block::new(Kind::Text, foot(words)?)]);
+    Ok(content)
+}
+
+fn answer(
+    question: &str,
+    case: &Case,
+    reckoning: &Reckoning,
+    sums: &[(String, String)],
+    words: &Words,
+) -> Result<Vec<String>, WordsError> {
+    let Some(conclusion) = reckoning.conclusions.first() else { return Ok(vec![]) };
+    Ok(match question {
+        "lesson" => vec![of_lesson(case, "answer", words)?],
+        "lie" => vec![said::lie_and_back(conclusion, words)?],
+        "engaged" => vec![engaged(case, conclusion, words)?],
+        "listen" => vec![listen(case, conclusion, reckoning, words)?],
+        "tape" => {
+            let tape = words.say("group-tape", &[])?;
+            sums.iter().filter(|(heading, _)| *heading == tape).map(|(_, said)| said.clone()).collect()
+        }
+        "sure" => vec![sure(reckoning, words)?],
+        "tell" => vec![tell(conclusion, words)?],
+        _ => next(reckoning, words)?,
+    })
+}
+
+fn engaged(case: &Case, conclusion: &Conclusion, words: &Words) -> Said {
+    let fifths = case.exam.babies[0].head_above_brim.value().map(|fifths| fifths.canonical());
+    match (conclusion.engaged, fifths) {
+        _ if !conclusion.conflicts.is_empty() => words.say("case-answer-engaged-conflict", &[]),
+        (Some(true), Some(fifths)) => words.say("conclude-engaged", &[("fifths", &fifths)]),
+        (Some(false), Some(fifths)) => words.say("conclude-not-engaged", &[("fifths", &fifths)]),
+        _ if conclusion.presentation == Some(Presentation::Breech)
+            || matches!(conclusion.lie, Some(Lie::Transverse | Lie::Oblique)) =>
+        {
+            words.say("case-answer-engaged-heads-only", &[])
+        }
+        _ => words.say("case-answer-engaged-unknown", &[]),
+    }
+}
+
+/// Where the heart of the case's baby is best heard, as far as its findings say how it lies.
+fn listen(case: &Case, conclusion: &Conclusion, reckoning: &Reckoning, words: &Words) -> Said {
+    let back = conclusion.back.filter(|_| conclusion.lie.is_some());
+    let several = reckoning.agreement.first().is_some_and(|agreement| agreement.fits.len() > 1);
+    match (case.truth.listening(), case.truth.heart(), back) {
+        (_, _, Some(back)) if several => words.say("case-answer-listen-side", &[("side", side(back.side))]),
+        (Some(listening), Some(place), Some(_)) => {
+            let through = match (listening.through, listening.faint) {
+                (_, true) => "faint",
+                (Through::Back, false) => "back",
+                (Through::Chest, false) => "chest",
+            };
+            words.say("case-answer-listen", &[("place", &place.canonical()), ("through", through)])
+        }
+        _ => words.say("case-answer-listen-unknown", &[]),
+    }
+}
+
+/// How many positions fit, and which when they are few.
+fn sure(reckoning: &Reckoning, words: &Words) -> Said {
+    let fits = reckoning.agreement.first().map_or(&[][..], |agreement| &agreement.fits[..]);
+    let conflict = reckoning.conclusions.iter().any(|conclusion| !conclusion.conflicts.is_empty());
+    let told = reckoning.conclusions.iter().any(|conclusion| conclusion.lie.is_some());
+    let id = match fits.len() {
+        0 if told || conflict => "case-answer-sure-none",
+        0 => "case-answer-sure-cannot-tell",
+        1 => "case-answer-sure-one",
+        _ => "case-answer-sure-several",
+    };
+    words.say(id, &[("positions", &named(fits)), ("count", &fits.len().to_string())])
+}
+
+fn named(fits: &[Position]) -> String {
+    fits.iter().map(|position| position.words()).collect::<Vec<_>>().join("; ")
+}
+
+fn side(side: Option<MotherSide>) -> &'static str {
+    match side {
+        Some(MotherSide::Left) => "left",
+        Some(MotherSide::Right) => "right",
+        None => "none",
+    }
+}
+
+fn tell(conclusion: &Conclusion, words: &Words) -> Said {
+    let lie = match (conclusion.lie, conclusion.presentation) {
+        _ if !conclusion.conflicts.is_empty() => "not-told",
+        (Some(Lie::Longitudinal), Some(Presentation::Breech)) => "bottom-down",
+        (Some(Lie::Longitudinal), Some(_)) => "head-down",
+        (Some(Lie::Transverse), _) => "across",
+        _ => "not-told",
+    };
+    let back = conclusion.back.and_then(|back| back.side);
+    words.say("case-answer-tell", &[("lie", lie), ("back", side(back)), ("head", side(conclusion.head_side))])
+}
+
+/// What the remarks say; what cannot wait first.
+fn next(reckoning: &Reckoning, words: &Words) -> Result<Vec<String>, WordsError> {
+    let mut all = vec![];
+    for remark in &reckoning.remarks {
+        let grade = words.say(&format!("grade-{}", remark.grade.name()), &[])?;
+        all.push(format!("{grade}: {}", said::sentence(remark, 1, words)?));
+    }
+    if all.is_empty() {
+        all.push(words.say("case-answer-next-none", &[])?);
+    }
+    Ok(all)
+}
+
+/// Findings that no position is told by.
+const BESIDE: [&str; 3] = ["heart-with", "heart-counts", "descent"];
+/// More positions than this are counted, not named.
+const NAMED: usize = 3;
+
+/// Each finding in the order of the hands, and what it leaves of the positions, together with those before it.
+fn reasoning(case: &Case, words: &Words) -> Result<Vec<String>, WordsError> {
+    let sentences: Vec<(String, String)> =
+        said::told(&case.exam, Stands::Alone, words)?.into_iter().flat_map(|told| told.sentences).collect();
+    let mut steps = vec![];
+    let mut before: Option<Vec<Position>> = None;
+    for (taken, key) in case.visit.of_baby().enumerate() {
+        let name = format!("baby.1.{key}");
+        let Some((_, said)) = sentences.iter().find(|(key, _)| *key == name) else { continue };
+        if BESIDE.contains(&key) {
+            continue;
+        }
+        let Ok(exam) = exam_of(&case.visit.first(taken + 1).text("")) else { continue };
+        let reckoning = reckon(&exam, &Thresholds::default());
+        let fits = reckoning.agreement.first().map(|agreement| agreement.fits.clone()).unwrap_or_default();
+        let conflict = reckoning.conclusions.iter().any(|conclusion| !conclusion.conflicts.is_empty());
+        let told = reckoning.conclusions.iter().any(|c| c.lie.is_some() || c.back.is_some());
+        let leaves = match (&before, fits.len()) {
+            (Some(last), 0) if last.is_empty() => words.say("case-leaves-still-none", &[])?,
+            (Some(last), _) if *last == fits && !conflict => words.say("case-leaves-same", &[])?,
+            (Some(_), 0) if told => words.say("case-leaves-none", &[])?,
+            (_, 0) => words.say("case-leaves-untold", &[])?,
+            (_, count) if count <= NAMED => words.say("case-leaves", &[("positions", &named(&fits))])?,
+            (_, count) => words.say("case-leaves-many", &[("count", &count.to_string())])?,
+        };
+        before = (!fits.is_empty() || conflict || before.is_some()).then_some(fits);
+        steps.push(format!("{said} {leaves}"));
+    }
+    Ok(steps)
+}

@@ -1,0 +1,78 @@
+//! One case. In: a seed, its number, its level. Out: the baby's true position, the exam as it was written, what a student is shown.
+
+use super::dice::Dice;
+use super::lesson::{Lesson, Level};
+use super::truth::{Truth, exam_of};
+use super::visit::Visit;
+use crate::exam::{Exam, Position};
+
+/// An invented visit to work on.
+pub struct Case {
+    /// Its number, from 1.
+    pub number: u64,
+    /// How hard it is.
+    pub level: Level,
+    /// What it teaches.
+    pub lesson: Lesson,
+    /// What was found, as an exam.
+    pub exam: Exam,
+    /// What was found, without what the story tells in other words.
+    pub shown: Exam,
+    /// The finding that does not go with the others.
+    pub planted: Option<&'static str>,
+    pub(super) truth: Truth,
+    pub(super) visit: Visit,
+    pub(super) values: Vec<(&'static str, String)>,
+}
+
+impl Case {
+    /// Case `number` of a seed: the same whenever it is made.
+    pub fn make(seed: u64, number: u64, level: Level) -> Result<Self, String> {
+        let mut dice = Dice::new(seed, number);
+        // Lessons follow one another from a first one that the seed chooses, so that a sheet of cases has no two alike too soon.
+        let lessons = level.lessons();
+        let first = Dice::new(seed, 0).from(0, lessons.len() as u64 - 1);
+        let lesson = lessons[((first + number) % lessons.len() as u64) as usize];
+        let (truth, visit, told) = lesson.make(&mut dice)?;
+        let exam = exam_of(&visit.text(""))?;
+        let mut seen = visit.clone();
+        seen.without(&told.hidden);
+        let shown = exam_of(&seen.text(""))?;
+        Ok(Case {
+            number,
+            level,
+            lesson,
+            exam,
+            shown,
+            planted: told.planted,
+            truth,
+            visit,
+            values: told.values,
+        })
+    }
+
+    /// The position in which the baby of the case lies.
+    pub fn position(&self) -> Position {
+        self.truth.position
+    }
+
+    /// The exam file, under a comment.
+    pub fn file(&self, comment: &str) -> String {
+        self.visit.text(comment)
+    }
+
+    /// The exam without one finding of the baby.
+    pub fn without(&self, key: &str) -> Result<Exam, String> {
+        let mut visit = self.visit.clone();
+        visit.without(&[key]);
+        exam_of(&visit.text(""))
+    }
+
+    /// A drawing of her alone: weeks and tape, as far as they are shown.
+    pub fn blank(&self) -> Result<Exam, String> {
+        let mut visit = self.visit.clone();
+        let keys: Vec<&str> = visit.of_baby().collect();
+        visit.without(&keys);
+        exam_of(&visit.text(""))
+    }
+}

@@ -1,0 +1,190 @@
+//! Practice cases: the key's position fits, what is planted is what is found, nothing is told that the exam file does not give.
+
+use crate::shared::{path, read, run_in, said};
+use handspan::clinic::Thresholds;
+use handspan::exam::{Exam, Position};
+use handspan::reckon::{Grade, Reckoning, reckon};
+use handspan::teach::{Case, Lesson, Level, case_content, key_content};
+use handspan::words::Words;
+use std::collections::BTreeSet;
+
+fn reckoned(exam: &Exam) -> Reckoning {
+    reckon(exam, &Thresholds::default())
+}
+
+fn fits(exam: &Exam) -> Vec<Position> {
+    reckoned(exam).agreement[0].fits.clone()
+}
+
+/// A thousand cases, each of a seed of its own, of every level and lesson.
+fn thousand() -> impl Iterator<Item = Case> {
+    (0..1000_u64).map(|seed| {
+        let level = [Level::Easy, Level::Fair, Level::Hard][(seed % 3) as usize];
+        Case::make(seed, 1 + seed / 3, level).expect("a case")
+    })
+}
+
+#[test]
+fn the_position_of_the_key_fits_what_was_found() {
+    let mut lessons = BTreeSet::new();
+    for case in thousand() {
+        lessons.insert(case.lesson);
+        let file = case.file("");
+        // What is in the file is what was asked and answered.
+        assert_eq!(read(&file), case.exam, "{file}");
+        let fits = fits(&case.exam);
+        match (case.level, case.planted) {
+            (Level::Easy | Level::Fair, _) => {
+                assert_eq!(fits, [case.position()], "{:?}\n{file}", case.lesson)
+            }
+            (Level::Hard, None) if case.lesson == Lesson::CannotTell => assert_eq!(fits, [], "{file}"),
+            (Level::Hard, None) => {
+                assert!(fits.len() > 1 && fits.contains(&case.position()), "{fits:?}\n{file}");
+            }
+            (Level::Hard, Some(_)) => assert_eq!(fits, [], "{file}"),
+        }
+    }
+    assert_eq!(lessons.len(), 20, "{lessons:?}");
+}
+
+#[test]
+fn what_is_planted_is_what_does_not_go_with_the_others() {
+    let mut planted = 0;
+    for case in thousand() {
+        let Some(key) = case.planted else { continue };
+        planted += 1;
+        let name = format!("baby.1.{key}");
+        let against = |exam: &Exam| -> Vec<Vec<String>> {
+            let wanted = [
+                "limbs-on-the-side-of-the-back",
+                "heart-far-from-the-back",
+                "heart-height-against-the-end-that-is-down",
+                "dip-with-a-back-in-front",
+                "findings-fit-no-position",
+            ];
+            let remarks = reckoned(exam).remarks.into_iter();
+            remarks
+                .filter(|r| r.grade == Grade::CannotBoth || wanted.contains(&r.id))
+                .map(|r| r.findings)
+                .collect()
+        };
+        let with = against(&case.exam);
+        assert!(
+            !with.is_empty() && with.iter().all(|set| set.contains(&name)),
+            "{with:?}\n{}",
+            case.file("")
+        );
+        let without = case.without(key).expect("an exam");
+        assert_eq!(against(&without), Vec::<Vec<String>>::new(), "{}", case.file(""));
+        assert!(fits(&without).contains(&case.position()), "{}", case.file(""));
+    }
+    assert!(planted > 150, "{planted}");
+}
+
+/// Sides from both ends: where the key says "left" of the back, so does the true position.
+#[test]
+fn the_key_tells_the_side_of_the_true_position() {
+    let words = Words::load("en").expect("the words");
+    let mut told = [0, 0];
+    for case in thousand() {
+        let Some(side) = case.position().back_octant().and_then(|octant| octant.side()) else { continue };
+        if case.lesson == Lesson::CannotTell {
+            continue;
+        }
+        let content = key_content(&case, &reckoned(&case.exam), &[], &words).expect("a key");
+        let answers: Vec<&str> =
+            content.blocks["case-answers"].iter().map(|block| block.text.as_str()).collect();
+        let answers = answers.join("\n");
+        let (own, other) = match side {
+            handspan::units::MotherSide::Left => ("on your left side", "on your right side"),
+            handspan::units::MotherSide::Right => ("on your right side", "on your left side"),
+        };
+        assert!(answers.contains(own) && !answers.contains(other), "{}\n{answers}", case.file(""));
+        if case.lesson == Lesson::HerSides {
+            told[usize::from(own == "on your right side")] += 1;
+            let sheet = case_content(&case, &words).expect("a sheet");
+            let story = &sheet.blocks["case-found"][1].text;
+            // The examiner faces her: the other hand's name.
+            let hand = if own == "on your left side" { "your right hand" } else { "your left hand" };
+            assert!(story.contains(hand), "{story}");
+            assert!(answers.contains(&format!("On her {}.", &own[8..own.len() - 5])), "{answers}");
+        }
+    }
+    assert!(told.iter().all(|times| *times > 5), "{told:?}");
+}
+
+/// The sheet gives neither the position nor what the story tells in other words.
+#[test]
+fn a_sheet_does_not_give_the_answer_away() {
+    let words = Words::load("en").expect("the words");
+    for case in thousand() {
+        let sheet = case_content(&case, &words).expect("a sheet");
+        let shown: Vec<&str> = sheet.blocks.values().flatten().map(|block| block.text.as_str()).collect();
+        let shown = shown.join("\n");
+        assert!(!shown.contains(&case.position().words()), "{shown}");
+        assert!(shown.contains("invented") && shown.contains("HER left and right"), "{shown}");
+        if case.lesson == Lesson::HeadOrBottom {
+            assert!(!shown.contains("Bottom:") && !shown.contains("Head:"), "{shown}");
+        }
+    }
+}
+
+#[test]
+fn nothing_comforts_or_diagnoses() {
+    let words = Words::load("en").expect("the words");
+    for case in thousand() {
+        let sheet = case_content(&case, &words).expect("a sheet");
+        let key = key_content(&case, &reckoned(&case.exam), &[], &words).expect("a key");
+        for block in sheet.blocks.values().chain(key.blocks.values()).flatten() {
+            let text = block.text.to_lowercase();
+            for never in ["healthy", "all is well", "good size", "normal", "reassur", "nothing to worry"] {
+                assert!(!text.contains(never), "{text}");
+            }
+        }
+    }
+}
+
+#[test]
+fn the_program_writes_sheets_a_key_and_exam_files_that_check_reads() {
+    let here = tempfile::tempdir().expect("a directory");
+    let make = |directory: &str, more: &[&str]| {
+        let mut arguments = vec!["cases", "--count", "3", "--seed", "8", "--level", "hard", "-o", directory];
+        arguments.extend(more);
+        run_in(here.path(), &arguments, b"")
+    };
+    let first = make("one", &[]);
+    assert!(first.status.success(), "{}", said(&first));
+    assert_eq!(said(&first).lines().count(), 5);
+    assert!(said(&first).contains("wrote one/key.pdf: practice cases"), "{}", said(&first));
+    let again = make("two", &[]);
+    assert!(again.status.success());
+    for name in ["cases.pdf", "key.pdf", "case-01.toml", "case-02.toml", "case-03.toml"] {
+        let file = |directory: &str| std::fs::read(here.path().join(directory).join(name)).expect("a file");
+        assert_eq!(file("one"), file("two"), "{name}: the same seed, other bytes");
+    }
+    let there = make("one", &[]);
+    assert_eq!(there.status.code(), Some(2));
+    assert!(said(&there).contains("--force"), "{}", said(&there));
+    assert!(make("one", &["--force", "--paper", "letter"]).status.success());
+    assert!(said(&make("one/case-01.toml", &[])).contains("is a file"));
+    assert!(said(&make("-", &[])).contains("name a directory"));
+    let exam = std::fs::read_to_string(here.path().join("one/case-01.toml")).expect("an exam");
+    assert!(exam.starts_with("# An invented case"), "{exam}");
+    let checked = run_in(&path(""), &["check", "-"], exam.as_bytes());
+    assert!(!said(&checked).contains("error"), "{}", said(&checked));
+}
+
+/// Every level's sheets and keys are laid out on both papers: what does not fit is an error.
+#[test]
+fn sheets_and_keys_fit_their_papers() {
+    use handspan::commands::{Cases, Command, Paper, Request, run};
+    for (level, count) in [(Level::Easy, 5), (Level::Fair, 7), (Level::Hard, 8)] {
+        for paper in [Paper::A4, Paper::Letter] {
+            let cases = Cases { count, seed: 21, level, paper, lang: "en".to_owned() };
+            let request = Request { command: Command::Cases(cases), look: handspan::report::Look::Plain };
+            let outcome = run(&request);
+            assert_eq!(outcome.code, 0, "{}", outcome.notes);
+            assert_eq!(outcome.pages.len(), usize::from(count) + 2);
+        }
+    }
+}
