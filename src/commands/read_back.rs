@@ -14,7 +14,7 @@ pub fn run(source: &Source, lang: &str, look: Look) -> Outcome {
     let loaded = load::exam(source, None);
     let exam = match loaded.exam(look) {
         Ok(exam) => exam,
-        Err(refused) => return refused,
+        Err(refused) => return *refused,
     };
     match read_back::sentences(exam, &loaded.reckoning.conclusions, &words) {
         Ok(lines) => Outcome {

@@ -23,7 +23,7 @@ pub fn line(exam: &Source, look: Look) -> Outcome {
     let loaded = load::exam(exam, None);
     match loaded.exam(look) {
         Ok(read) => Outcome { notes: loaded.problems(look), ..said(shorthand::line(read)) },
-        Err(refused) => refused,
+        Err(refused) => *refused,
     }
 }
 
@@ -32,7 +32,7 @@ pub fn file(exam: &Source, look: Look) -> Outcome {
     let loaded = load::exam(exam, None);
     let read = match loaded.exam(look) {
         Ok(read) => read,
-        Err(refused) => return refused,
+        Err(refused) => return *refused,
     };
     let text = match exam.written {
         Written::File => Ok(loaded.source.to_owned()),

@@ -138,7 +138,8 @@ pub fn answer(question: &[u8]) -> Vec<u8> {
 }
 
 fn framed(outcome: &Outcome) -> Vec<u8> {
-    let Outcome { text, notes, pages, made, why, code } = outcome;
+    // Files of a directory are not asked for here, so their names are left out.
+    let Outcome { text, notes, pages, made, why, code, names: _ } = outcome;
     let head = Head { code: *code, text, notes, why, made, pages: pages.iter().map(Vec::len).collect() };
     let head = serde_json::to_vec(&head).unwrap_or_default();
     let length = u32::try_from(head.len()).unwrap_or_default();
