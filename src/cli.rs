@@ -35,6 +35,8 @@ pub enum Command {
     Growth(Growth),
     /// Make a sheet of teaching figures
     Plate(Plate),
+    /// Open the page for the browser, which works offline, or write it with -o
+    Desk(Desk),
     /// Make practice cases with a key
     Cases(Cases),
     /// List the layouts, or print one to start from
@@ -47,6 +49,17 @@ pub enum Command {
     Schema,
     /// List the rules of the reckoning, with their sources
     Rules(Rules),
+}
+
+/// `desk`
+#[derive(Args)]
+pub struct Desk {
+    /// File to write, ending in .html; left out: the page is opened in the browser
+    #[arg(short, long, value_name = "FILE")]
+    pub output: Option<PathBuf>,
+    /// Replace a file that is there
+    #[arg(long)]
+    pub force: bool,
 }
 
 /// `layouts`
