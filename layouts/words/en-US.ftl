@@ -25,7 +25,7 @@ family-back-feet-probably = The back is probably toward your feet.
 family-next-operation = A planned operation (C-section)
 family-hold = Hold this page on your belly with the picture facing out. Then the sides match.
 # Source: RCOG-50
-family-urgent-waters = If your water breaks (fluid leaks) or labor starts: call and come in at once.
+family-urgent-waters = If your water breaks (fluid leaks) or labor starts (contractions): call and come in at once.
 # Source: CDC-HH; HEAT
 family-call-waters = Your water breaks: fluid leaks from the vagina
 # Source: WHO-DS; HEAT

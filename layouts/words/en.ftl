@@ -911,6 +911,8 @@ family-next-not-told = Ask your midwife about a scan.
 # Source: common practice
 family-next-twins = Ask your midwife what this may mean for the birth.
 
+# At the foot of the first of several sides.
+family-over = More overleaf: when to go in at once, and when to call.
 family-hold = Hold this page on your bump with the picture facing out. Then the sides match.
 family-hands = This was felt by hand. It is not a scan, and hands can be wrong.
 family-hands-scan = Some of this was felt by hand and some seen on a scan. The picture is not a scan, and hands can be wrong.
@@ -963,7 +965,7 @@ family-moves-monitor = Do not use a heart monitor to check. You may hear your ow
 
 # For a baby that is not head down, or whose head is high.
 # Source: RCOG-50
-family-urgent-waters = If your waters break (fluid leaks) or labour starts: call and come in at once.
+family-urgent-waters = If your waters break (fluid leaks) or labour starts (tightenings): call and come in at once.
 # Source: RCOG-50
 family-cord = If you feel the cord, like a soft rope, between your legs: call the emergency number.
 # $number is the emergency number of the clinic's file.
@@ -1054,9 +1056,20 @@ case-ask-sure = Which positions fit everything that was found? How sure can you 
 case-ask-tell = What do you tell her about how her baby lies?
 case-ask-next = What do you do next?
 
+# $told: lie and position in words. $held: a finding speaks against the others.
+case-answer-lie =
+    { $lie ->
+        [longitudinal] The lie is longitudinal.
+        [transverse] The lie is transverse.
+        [oblique] The lie is oblique.
+       *[none] { "" }
+    } { $told } { $held ->
+        [yes] So say the findings that led to it. It is not charted until what speaks against it has been felt or heard again.
+       *[no] { "" }
+    }
 case-answer-engaged-heads-only = Engaged is said of a head only. Here no head lies over the brim.
 case-answer-engaged-unknown = It cannot be told: fifths of the head above the brim were not felt.
-case-answer-engaged-conflict = It cannot be told while the findings speak against one another.
+case-answer-engaged-conflict = Not to be charted as engaged: the fifths speak against where the head was felt.
 # $place: in the words of an exam file. $through: what the sound passes.
 case-answer-listen =
     On her abdomen: { $place }. { $through ->
@@ -1094,7 +1107,7 @@ case-answer-tell =
         }.
        *[not-told] “My hands cannot tell for certain how your baby lies today.
     } This is what hands found, not a scan: hands can be wrong, and babies turn.”
-case-answer-next-none = No remark stands on these findings, and that rules nothing out. Chart what was found and what was not, and go on by local guidance.
+case-answer-next-none = Beside what is said above no remark stands on these findings, and that rules nothing out. Chart what was found and what was not, and go on by local guidance.
 
 # After a finding: what is left of the positions, with the findings before it.
 case-leaves = Leaves: { $positions }.
@@ -1110,7 +1123,7 @@ case-her-sides-story = You stand at the foot of the couch, facing her. In the se
        *[lateral] square in the flank
     }; your other hand meets small parts that move.
 case-her-sides-ask = On which of HER sides does the back lie? Which position is that?
-case-her-sides-answer = On her { $side }. You face one another: your { $hand } hand lies on her { $side }.
+case-her-sides-answer = On her { $side }: { $position }. You face one another: your { $hand } hand lies on her { $side }.
 case-her-sides-lesson = Left and right are always hers. Facing her, your right hand is on her left. Say "her left" aloud before you write it.
 case-head-or-bottom-story =
     { $down ->
@@ -1124,10 +1137,10 @@ case-head-or-bottom-answer =
        *[bottom] The bottom is down, the head up.
     } A head is hard, round, and moves by itself on the neck; a bottom is broader and softer, and moves only with the trunk.
 case-head-or-bottom-lesson = Feel both ends before you name either. When the two feel alike, say so and ask for a scan.
-case-fifths-story = A student charts: "{ $above }/5, so { $above } fifths have gone down."
+case-fifths-story = A student charts: "{ $above }/5, so that much of it has gone down."
 case-fifths-ask = Is that right? How much of the head is still above the brim, and is it engaged?
 case-fifths-answer =
-    No. { $above }/5 palpable: { $above } fifths are still felt above the brim, and { $below } have gone below it. { $engaged ->
+    No. { $above }/5 palpable: { $above }/5 are still felt above the brim, and { $below }/5 lie below it. { $engaged ->
         [yes] With 2/5 or less still felt above, the head is engaged.
        *[no] With more than 2/5 still felt above, the head is not engaged.
     }
@@ -1157,15 +1170,15 @@ case-low-tape-story = A colleague says: "The head is down in the pelvis. That ex
 case-low-tape-ask = Is that explanation enough?
 case-low-tape-answer = No. A low head can lower the tape, but it cannot rule out a small baby. { $cm } cm stays a low tape: measure again, compare earlier tapes, and follow local guidance on scanning.
 case-low-tape-lesson = An explanation is not an answer. A low head never silences a low tape.
-case-full-bladder-story = She has been waiting, and last passed water { $hours } hours ago.
-case-full-bladder-ask = The tape says { $cm } cm. What comes before any conclusion from it?
+case-full-bladder-story = She has been waiting, and last passed water { $hours } hours ago. The tape says { $cm } cm.
+case-full-bladder-ask = What comes before any conclusion from the { $cm } cm?
 case-full-bladder-answer = Ask her to empty her bladder, feel for the top of the womb again, and measure again with the blank side of the tape up. A full bladder lifts the womb and the tape.
 case-full-bladder-lesson = Bladder empty, then tape. A tape over a full bladder is not worth charting.
 case-fibroid-ask = What can the tape tell here, set against the weeks or a curve?
 case-fibroid-answer = Nothing: a womb with a fibroid, felt on her { $side }, is not read against weeks or a curve. Growth is followed by local guidance on scanning.
 case-fibroid-lesson = Some tapes are not fit to be read. Write the number if you must, never a centile, and say why.
-case-tape-edge-story = The student laid the tape from the lower border of the pubic bone.
-case-tape-edge-ask = The tape says { $cm } cm. Where should it have begun, and what do you do with this number?
+case-tape-edge-story = The student laid the tape from the lower border of the pubic bone, and read { $cm } cm.
+case-tape-edge-ask = Where should the tape have begun, and what do you do with the { $cm } cm?
 case-tape-edge-answer = At the upper border of the pubic bone. The number is not mended by a sum: measure again, blank side of the tape up, from the top of the womb down to the upper border.
 case-tape-edge-lesson = A tape is worth as much as its two ends. Say both when you chart it: top of the womb, upper border of the pubic bone.
 case-whose-heart-story = The Doppler gives a clear, regular beat. Her pulse at the wrist is { $pulse }.

@@ -5,7 +5,7 @@
 language-signed = no
 language-name = español
 draft-mark = BORRADOR
-draft-note = Borrador: ninguna matrona ni médico de lengua materna ha revisado este texto. Vale el texto en inglés.
+draft-note = Borrador: ninguna matrona ni médico de lengua materna ha revisado este texto. El texto válido es el inglés.
 
 decimal-sign = ,
 
@@ -43,7 +43,7 @@ told-lump = anillo: bulto (mioma)
 told-limbs = anillo pequeño: brazos o piernas
 told-brim = línea larga discontinua: estrecho superior
 
-family-title-one = Cómo está su bebé
+family-title-one = Cómo está colocado su bebé
 family-title-more = Cómo están sus bebés
 family-name = Nombre ____
 family-felt-on = Palpado con las manos el ____
@@ -113,7 +113,7 @@ family-notice-head-right = Puede notar la cabeza: algo duro y redondo a la derec
 
 family-today = Esto vale solo para hoy. La próxima vez puede ser distinto.
 family-next-title = Para hablar con su matrona
-family-next-scan = Una ecografía, para saber más
+family-next-scan = Una ecografía, para estar más seguros
 family-next-turn = Girar al bebé, con manos expertas
 family-next-operation = Una operación programada (cesárea)
 family-next-bottom-first = Un parto planeado, de nalgas
@@ -122,12 +122,13 @@ family-next-stay-later = Una estancia en el hospital desde las 37 semanas
 family-next-not-told = Pregunte a su matrona por una ecografía.
 family-next-twins = Pregunte a su matrona qué supone esto para el parto.
 
+family-over = Sigue al dorso: cuándo ir enseguida y cuándo llamar.
 family-hold = Ponga esta hoja sobre el vientre, con el dibujo hacia fuera. Así coinciden los lados.
 family-hands = Esto se palpó con las manos. No es una ecografía, y las manos se pueden equivocar.
 family-hands-scan = Una parte se palpó con las manos y otra se vio en una ecografía. El dibujo no es una ecografía. Las manos se pueden equivocar.
 family-scan = Esto se vio en una ecografía. El dibujo no es una ecografía, y puede estar equivocado.
 family-written = Esto es lo que se anotó ese día. El dibujo no es una ecografía, y puede estar equivocado.
-family-turn = Los bebés se mueven y giran. Esta hoja muestra un solo día. Cuando reciba una nueva, guarde esta.
+family-turn = Los bebés se mueven y giran. Esta hoja muestra un solo día. Cuando reciba una nueva, no use más esta.
 family-artist = La cara, los brazos y las piernas son idea del dibujante.
 family-none-drawn = No se dibuja al bebé, porque no se sabe cómo está.
 
@@ -149,15 +150,15 @@ family-phone-night = De noche: { $number }
 family-emergency = Emergencias: { $number }
 family-emergency-blank = Emergencias ____
 
-family-moves-title-one = ¿Su bebé se mueve menos, o distinto?
-family-moves-title-more = ¿Sus bebés se mueven menos, o distinto?
+family-moves-title-one = ¿Su bebé se mueve menos, o no como siempre?
+family-moves-title-more = ¿Sus bebés se mueven menos, o no como siempre?
 family-moves-call = Llame ahora, de día o de noche.
 family-moves-wait = No espere al día siguiente.
 family-moves-late = Los bebés no se mueven menos al acercarse el parto.
 family-moves-early = ¿No ha notado nada a las 24 semanas? Llame para una revisión.
-family-moves-monitor = No use un aparato de latidos para comprobarlo. Puede que oiga su propio pulso.
+family-moves-monitor = No use un aparato de latidos para comprobarlo. Puede que oiga el pulso de usted.
 
-family-urgent-waters = Si rompe aguas (sale líquido) o empieza el parto: llame y venga enseguida.
+family-urgent-waters = Si rompe aguas (sale líquido) o empieza el parto (contracciones): llame y venga enseguida.
 family-cord = Si nota el cordón, como una cuerda blanda, entre las piernas: llame al número de emergencias.
 family-cord-number = Si nota el cordón, como una cuerda blanda, entre las piernas: llame al { $number }.
 
@@ -179,7 +180,7 @@ family-call-head = Dolor de cabeza fuerte o que dura, o cambios en la vista
 family-call-fever = Fiebre de 38 °C o más
 family-call-swelling = Cara o manos muy hinchadas
 family-call-vomit = Vómitos que no paran
-family-call-faint = Desmayo, corazón acelerado o mucho cansancio
+family-call-faint = Desmayo, corazón acelerado o demasiado cansancio
 family-call-leg = Dolor o hinchazón en una pierna
 family-call-harm = Ideas de hacerse daño
 

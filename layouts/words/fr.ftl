@@ -4,7 +4,7 @@
 language-signed = no
 language-name = français
 draft-mark = BROUILLON
-draft-note = Brouillon : aucun soignant de langue maternelle n’a relu ce texte. Le texte anglais fait foi.
+draft-note = Brouillon : aucun soignant de langue maternelle n’a relu ce texte. C’est le texte anglais qui compte.
 
 decimal-sign = ,
 
@@ -14,7 +14,7 @@ your-left = Votre gauche
 your-right = Votre droite
 
 label-of-baby = bébé { $number } : { $part }
-label-unsure = sans doute { $part }
+label-unsure = probablement { $part }
 label-not-felt = { $part }, non palpé
 label-doubt = { $part }, incertain
 label-head = tête
@@ -57,13 +57,13 @@ family-baby-one = Votre bébé
 family-baby-number = Le bébé { $number }
 
 family-lie-head-down = { $baby } a la tête en bas.
-family-lie-head-down-probably = { $baby } a sans doute la tête en bas.
+family-lie-head-down-probably = { $baby } a probablement la tête en bas.
 family-lie-bottom-down = { $baby } a les fesses en bas.
-family-lie-bottom-down-probably = { $baby } a sans doute les fesses en bas.
+family-lie-bottom-down-probably = { $baby } a probablement les fesses en bas.
 family-lie-across = { $baby } est en travers du ventre.
-family-lie-across-probably = { $baby } est sans doute en travers du ventre.
+family-lie-across-probably = { $baby } est probablement en travers du ventre.
 family-lie-slanting = { $baby } est de biais dans le ventre.
-family-lie-slanting-probably = { $baby } est sans doute de biais dans le ventre.
+family-lie-slanting-probably = { $baby } est probablement de biais dans le ventre.
 family-lie-not-told = Les mains n’ont pas pu dire comment est placé votre bébé.
 family-lie-not-told-number = Les mains n’ont pas pu dire comment est placé le bébé { $number }.
 family-lie-not-felt = On n’a pas palpé comment est placé votre bébé.
@@ -83,21 +83,21 @@ family-head-high = La tête est en haut.
 family-side-left = gauche
 family-side-right = droite
 family-back-side = Le dos est à votre { $side }.
-family-back-side-probably = Le dos est sans doute à votre { $side }.
+family-back-side-probably = Le dos est probablement à votre { $side }.
 family-back-side-front = Le dos est à votre { $side }, vers l’avant.
-family-back-side-front-probably = Le dos est sans doute à votre { $side }, vers l’avant.
+family-back-side-front-probably = Le dos est probablement à votre { $side }, vers l’avant.
 family-back-side-spine = Le dos est à votre { $side }, vers votre colonne.
-family-back-side-spine-probably = Le dos est sans doute à votre { $side }, vers votre colonne.
+family-back-side-spine-probably = Le dos est probablement à votre { $side }, vers votre colonne.
 family-back-side-square = Le dos est juste sur le côté, à votre { $side }.
-family-back-side-square-probably = Le dos est sans doute juste sur le côté, à votre { $side }.
+family-back-side-square-probably = Le dos est probablement juste sur le côté, à votre { $side }.
 family-back-front = Le dos est vers l’avant.
-family-back-front-probably = Le dos est sans doute vers l’avant.
+family-back-front-probably = Le dos est probablement vers l’avant.
 family-back-spine = Le dos est vers votre colonne.
-family-back-spine-probably = Le dos est sans doute vers votre colonne.
+family-back-spine-probably = Le dos est probablement vers votre colonne.
 family-back-ribs = Le dos est vers vos côtes.
-family-back-ribs-probably = Le dos est sans doute vers vos côtes.
+family-back-ribs-probably = Le dos est probablement vers vos côtes.
 family-back-feet = Le dos est vers vos pieds.
-family-back-feet-probably = Le dos est sans doute vers vos pieds.
+family-back-feet-probably = Le dos est probablement vers vos pieds.
 family-back-not-told = Les mains n’ont pas pu dire où est le dos.
 family-back-not-felt = Le dos n’a pas été palpé.
 family-back-not-noted = La place du dos n’a pas été notée.
@@ -110,7 +110,7 @@ family-notice-head-high = Vous sentirez peut-être la tête : dure et ronde, pr�
 family-notice-head-left = Vous sentirez peut-être la tête : dure et ronde, à votre gauche.
 family-notice-head-right = Vous sentirez peut-être la tête : dure et ronde, à votre droite.
 
-family-today = Cela ne vaut que pour aujourd’hui. La prochaine fois, ce sera peut-être autrement.
+family-today = Cela ne vaut que pour aujourd’hui. La prochaine fois, ce sera peut-être différent.
 family-next-title = À voir avec votre sage-femme
 family-next-scan = Une échographie, pour être plus sûr
 family-next-turn = Tourner le bébé, par des mains formées
@@ -121,12 +121,13 @@ family-next-stay-later = Un séjour à l’hôpital, dès 37 semaines
 family-next-not-told = Parlez d’une échographie avec votre sage-femme.
 family-next-twins = Demandez à votre sage-femme ce que cela change pour la naissance.
 
+family-over = Suite au verso : quand venir tout de suite, et quand appeler.
 family-hold = Tenez cette page sur votre ventre, dessin vers l’extérieur. Les côtés sont alors les mêmes.
 family-hands = Ceci a été palpé à la main. Ce n’est pas une échographie, et les mains peuvent se tromper.
 family-hands-scan = Une partie a été palpée à la main, une autre vue à l’échographie. Le dessin n’est pas une échographie. Les mains peuvent se tromper.
 family-scan = Ceci a été vu à l’échographie. Le dessin n’est pas une échographie, et il peut être faux.
 family-written = Voici ce qui a été noté ce jour-là. Le dessin n’est pas une échographie, et il peut être faux.
-family-turn = Les bébés tournent. Cette page montre un seul jour. Quand vous en recevez une autre, rangez celle-ci.
+family-turn = Les bébés tournent. Cette page montre un seul jour. Quand vous en recevez une autre, n’utilisez plus celle-ci.
 family-artist = Le visage, les bras et les jambes sont l’idée du dessinateur.
 family-none-drawn = Aucun bébé n’est dessiné, car on ne sait pas comment il est placé.
 
@@ -148,15 +149,15 @@ family-phone-night = La nuit : { $number }
 family-emergency = Urgences : { $number }
 family-emergency-blank = Urgences ____
 
-family-moves-title-one = Votre bébé bouge moins, ou autrement ?
-family-moves-title-more = Vos bébés bougent moins, ou autrement ?
-family-moves-call = Appelez tout de suite, jour et nuit.
+family-moves-title-one = Votre bébé bouge moins, ou pas comme d’habitude ?
+family-moves-title-more = Vos bébés bougent moins, ou pas comme d’habitude ?
+family-moves-call = Appelez tout de suite, de jour comme de nuit.
 family-moves-wait = N’attendez pas le lendemain.
 family-moves-late = Les bébés ne bougent pas moins à l’approche de la naissance.
 family-moves-early = Rien senti à 24 semaines ? Appelez pour un contrôle.
 family-moves-monitor = N’utilisez pas d’appareil d’écoute du cœur pour vérifier. Vous entendrez peut-être votre propre pouls.
 
-family-urgent-waters = Si vous perdez les eaux (du liquide coule) ou si le travail commence : appelez et venez aussitôt.
+family-urgent-waters = Si vous perdez les eaux (du liquide coule) ou si le travail commence (contractions) : appelez et venez aussitôt.
 family-cord = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le numéro d’urgence.
 family-cord-number = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le { $number }.
 
@@ -164,13 +165,13 @@ family-go-title = Venez tout de suite, ou appelez les urgences
 family-go-title-number = Venez tout de suite, ou appelez le { $number }
 family-go-bleeding = Du sang par le vagin
 family-go-pain = Un fort mal de ventre qui reste
-family-go-breath = Mal à la poitrine, ou du mal à respirer
+family-go-breath = Douleur dans la poitrine, ou du mal à respirer
 family-go-fits = Convulsions : des secousses qu’on ne peut arrêter
 family-go-cord = Le cordon, comme une corde molle, entre vos jambes
 family-go-head = Un fort mal de tête avec une vue trouble
 family-go-fever = Une fièvre qui vous laisse sans force
 
-family-call-title = Appelez aujourd’hui, jour et nuit
+family-call-title = Appelez aujourd’hui, de jour comme de nuit
 family-call-waters = Vous perdez les eaux : du liquide coule du vagin
 family-call-tightenings = Contractions répétées avant 37 semaines
 family-call-itching = Démangeaisons, surtout aux mains ou aux pieds
@@ -178,7 +179,7 @@ family-call-head = Mal de tête fort ou qui dure, ou vue qui change
 family-call-fever = Une fièvre de 38 °C ou plus
 family-call-swelling = Visage ou mains très gonflés
 family-call-vomit = Des vomissements qui ne cessent pas
-family-call-faint = Malaise, cœur qui s’emballe ou grande fatigue
+family-call-faint = Évanouissement, cœur qui s’emballe ou grande fatigue
 family-call-leg = Une jambe qui gonfle ou fait mal
 family-call-harm = L’idée de vous faire du mal
 

@@ -11,7 +11,7 @@ use crate::fonts::Fonts;
 use crate::reckon::{Reckoning, reckon};
 use crate::sheet::{CASE, CASE_KEY, Content, Layout, PICTURE, Sheet, Shipped};
 use crate::teach::{Case, Level, case_content, key_content, qti};
-use crate::words::Words;
+use crate::words::{Words, WordsError};
 use crate::write::{self, TextAs};
 
 /// The cases to make.
@@ -102,7 +102,7 @@ fn key(case: &Case, paper: Paper, maker: &Maker<'_>) -> Result<Vec<Sheet>, Strin
     let pose = posed(&case.exam);
     let mut wanted = wanted(Labels::Few);
     wanted.style = Style::Soft;
-    wanted.captions = picture::notes(&pose, words).map_err(|e| e.to_string())?;
+    wanted.captions = captions(case, &pose, words).map_err(|e| e.to_string())?;
     maker.sheets(&pose, &wanted, &layout(CASE_KEY, paper)?, &content)
 }
 
@@ -133,12 +133,22 @@ fn package(cases: &[Case], maker: &Maker<'_>) -> Result<Vec<u8>, String> {
         let blank = png(&case.blank()?, &wanted(Labels::None), blank)?;
         let mut of_key = wanted(Labels::Few);
         of_key.style = Style::Soft;
-        of_key.captions = picture::notes(&posed(&case.exam), words).map_err(|e| e.to_string())?;
+        of_key.captions = captions(case, &posed(&case.exam), words).map_err(|e| e.to_string())?;
         let key = png(&case.exam, &of_key, description.clone())?;
         shown.push(qti::Shown { case, reckoning, blank, key, description });
     }
     let files = qti::package(&shown, words).map_err(|e| e.to_string())?;
     write::package(&files).map_err(|e| e.to_string())
+}
+
+/// What is to be said about the drawing of a key; that a finding speaks against the others, too.
+fn captions(case: &Case, pose: &pose::Pose, words: &Words) -> Result<Vec<String>, WordsError> {
+    let mut all = picture::notes(pose, words)?;
+    let disagree = words.say("drawing-disagree", &[])?;
+    if case.planted.is_some() && !all.contains(&disagree) {
+        all.push(disagree);
+    }
+    Ok(all)
 }
 
 fn posed(exam: &Exam) -> pose::Pose {

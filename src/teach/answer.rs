@@ -72,7 +72,7 @@ fn answer(
     let Some(conclusion) = reckoning.conclusions.first() else { return Ok(vec![]) };
     Ok(match question {
         "lesson" => vec![of_lesson(case, "answer", words)?],
-        "lie" => vec![said::lie_and_back(conclusion, words)?],
+        "lie" => vec![lie(case, conclusion, words)?],
         "engaged" => vec![engaged(case, conclusion, words)?],
         "listen" => vec![listen(case, conclusion, reckoning, words)?],
         "tape" => {
@@ -80,9 +80,22 @@ fn answer(
             sums.iter().filter(|(heading, _)| *heading == tape).map(|(_, said)| said.clone()).collect()
         }
         "sure" => vec![sure(reckoning, words)?],
-        "tell" => vec![tell(conclusion, words)?],
+        "tell" => vec![tell(conclusion, case.planted.is_some(), words)?],
         _ => next(reckoning, words)?,
     })
+}
+
+/// Lie, what leads, position; held back while a finding speaks against the others.
+fn lie(case: &Case, conclusion: &Conclusion, words: &Words) -> Said {
+    let lie = match conclusion.lie {
+        Some(Lie::Longitudinal) => "longitudinal",
+        Some(Lie::Transverse) => "transverse",
+        Some(Lie::Oblique) => "oblique",
+        None => "none",
+    };
+    let held = if case.planted.is_some() { "yes" } else { "no" };
+    let told = said::lie_and_back(conclusion, words)?;
+    words.say("case-answer-lie", &[("lie", lie), ("told", &told), ("held", held)])
 }
 
 fn engaged(case: &Case, conclusion: &Conclusion, words: &Words) -> Said {
@@ -154,9 +167,9 @@ fn side(side: Option<MotherSide>) -> &'static str {
     }
 }
 
-fn tell(conclusion: &Conclusion, words: &Words) -> Said {
+fn tell(conclusion: &Conclusion, held: bool, words: &Words) -> Said {
     let lie = match (conclusion.lie, conclusion.presentation) {
-        _ if !conclusion.conflicts.is_empty() => "not-told",
+        _ if held || !conclusion.conflicts.is_empty() => "not-told",
         (Some(Lie::Longitudinal), Some(Presentation::Breech)) => "bottom-down",
         (Some(Lie::Longitudinal), Some(_)) => "head-down",
         (Some(Lie::Transverse), _) => "across",

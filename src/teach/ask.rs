@@ -15,10 +15,7 @@ pub(super) const QUESTIONS: [&str; 7] = ["lie", "engaged", "listen", "tape", "su
 pub(super) fn questions(case: &Case, words: &Words) -> Result<Vec<(&'static str, String)>, WordsError> {
     let mut all = vec![("lesson", of_lesson(case, "ask", words)?)];
     for name in QUESTIONS {
-        let asked = matches!(
-            (case.lesson, name),
-            (Lesson::Fifths, "engaged") | (Lesson::FullBladder | Lesson::TapeEdge | Lesson::Fibroid, "tape")
-        );
+        let asked = matches!((case.lesson, name), (Lesson::Fifths, "engaged") | (Lesson::Fibroid, "tape"));
         if !asked && (name != "tape" || case.exam.mother.fundal_height.value().is_some()) {
             all.push((name, words.say(&format!("case-ask-{name}"), &[])?));
         }

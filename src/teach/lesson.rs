@@ -280,14 +280,17 @@ fn hand_on(her: MotherSide) -> &'static str {
 
 fn her_sides(dice: &mut Dice) -> Result<Made, String> {
     let truth = head_down(&HEAD_DOWN, dice)?;
-    let visit = visit(&truth, dice);
+    let mut visit = visit(&truth, dice);
+    // Sides that would give the answer were not examined.
+    visit.without(&["limbs", "heart", "prominence"]);
     let back = back_of(truth.position).ok_or("no back")?;
     let her = back.side.ok_or("a back without a side")?;
     let told = Told::default()
         .with("hand", hand_on(her))
         .with("side", side(her))
         .with("turn", if back.turn == Some(BackTurn::Front) { "front" } else { "lateral" })
-        .hiding(&["back", "limbs", "heart", "prominence"]);
+        .with("position", truth.position.words())
+        .hiding(&["back"]);
     Ok((truth, visit, told))
 }
 
@@ -300,15 +303,10 @@ fn head_or_bottom(dice: &mut Dice) -> Result<Made, String> {
         let (weeks, back) = (weeks(35, 38, dice), dice.pick(&HEAD_DOWN));
         Truth::new(lengthwise(Denominator::Sacrum, back), weeks, None, Tape::Usual, dice)?
     };
-    let visit = visit(&truth, dice);
-    let told = Told::default().with("down", if down { "head" } else { "bottom" }).hiding(&[
-        "head",
-        "breech",
-        "head-above-brim",
-        "descent",
-        "prominence",
-        "heart",
-    ]);
+    let mut visit = visit(&truth, dice);
+    // What would give the answer was not examined.
+    visit.without(&["head-above-brim", "descent", "prominence", "heart"]);
+    let told = Told::default().with("down", if down { "head" } else { "bottom" }).hiding(&["head", "breech"]);
     Ok((truth, visit, told))
 }
 
@@ -381,7 +379,8 @@ fn full_bladder(dice: &mut Dice) -> Result<Made, String> {
     let truth = head_down(&HEAD_DOWN, dice)?;
     let mut visit = visit(&truth, dice);
     let cm = truth.tape + dice.from(3, 4) as u16;
-    visit.mother("fundal-height", quoted(&format!("{cm} cm")));
+    // A tape over a full bladder is told, and not recorded.
+    visit.without(&["fundal-height"]);
     Ok((truth, visit, Told::default().with("cm", cm).with("hours", dice.from(3, 5))))
 }
 
@@ -400,7 +399,8 @@ fn tape_edge(dice: &mut Dice) -> Result<Made, String> {
     let truth = head_down(&HEAD_DOWN, dice)?;
     let mut visit = visit(&truth, dice);
     let cm = truth.tape + BONE;
-    visit.mother("fundal-height", quoted(&format!("{cm} cm")));
+    // A tape from the wrong edge is told, and not recorded.
+    visit.without(&["fundal-height"]);
     Ok((truth, visit, Told::default().with("cm", cm)))
 }
 

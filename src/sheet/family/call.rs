@@ -133,7 +133,10 @@ pub(super) fn call(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     if !urgent_waters(told) {
         ids.push("family-call-waters");
     }
-    if told.exam.weeks < TERM {
+    // Of a baby known not to lie head down, tightenings are named with labour: she comes in at once.
+    let not_head_down = |way| way != Way::HeadDown;
+    let come_in = told.babies().any(|(_, conclusion)| which_way(conclusion).is_some_and(not_head_down));
+    if told.exam.weeks < TERM && !come_in {
         ids.push("family-call-tightenings");
     }
     ids.extend([
