@@ -175,6 +175,10 @@ test('the wrong side is seen from both ends', async () => {
     const whole = await page.locator('#finding-heart .outline').boundingBox();
     const middle = whole.x + whole.width / 2;
     assert.ok(side === 'LEFT' ? box.x > middle : box.x + box.width < middle, `${side} is at the viewer's ${facing}`);
+    const name = page.locator('#finding-heart .own-side', { hasText: `Her ${own}` });
+    const named = await name.boundingBox();
+    assert.ok(await name.isVisible());
+    assert.ok(side === 'LEFT' ? named.x > middle : named.x + named.width < middle, 'the sides are named where they are');
     await spot.click();
     await page.locator(`#finding-back [data-value="${own} front"]`).click();
     const pressed = await page.locator('#finding-back [aria-pressed=true]').boundingBox();

@@ -38,8 +38,9 @@ const down = (y) => ((y - CROP.top) / (CROP.bottom - CROP.top)) * 100;
 /** A field of places; `choose(words)` is called for the one that is tapped. */
 export function outlineField(label, choose) {
   const image = el('img', { alt: '', draggable: 'false' });
+  const own = (side) => el('span', { class: `own-side own-${side}`, 'aria-hidden': 'true' }, say(side === 'left' ? 'desk-her-left' : 'desk-her-right'));
   const spots = el('div', { class: 'spots' });
-  const field = el('div', { class: 'outline', role: 'group', 'aria-label': label }, image, spots);
+  const field = el('div', { class: 'outline', role: 'group', 'aria-label': label }, image, own('right'), own('left'), spots);
   let chosen = [];
 
   // A tap chooses the nearest place, wherever it falls; a key chooses the place it stands on.
@@ -80,7 +81,7 @@ export function outlineField(label, choose) {
     });
     if (!buttons.some((spot) => spot.tabIndex === 0) && buttons.length) buttons[0].tabIndex = 0;
   }
-  const own = {
+  const made = {
     element: el('figure', { class: 'outline-figure' }, field, el('figcaption', {}, say('desk-outline-hint'))),
     redraw() {
       image.src = address;
@@ -111,7 +112,7 @@ export function outlineField(label, choose) {
       show();
     },
   };
-  fields.push(own);
-  if (places.length) own.redraw();
-  return own;
+  fields.push(made);
+  if (places.length) made.redraw();
+  return made;
 }
