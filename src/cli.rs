@@ -35,6 +35,8 @@ pub enum Command {
     Growth(Growth),
     /// Make a sheet of teaching figures
     Plate(Plate),
+    /// Open the page for the browser, which works offline, or write it with -o
+    Desk(Desk),
     /// Make practice cases with a key
     Cases(Cases),
     /// List the layouts, or print one to start from
@@ -47,6 +49,17 @@ pub enum Command {
     Schema,
     /// List the rules of the reckoning, with their sources
     Rules(Rules),
+}
+
+/// `desk`
+#[derive(Args)]
+pub struct Desk {
+    /// File to write, ending in .html; left out: the page is opened in the browser
+    #[arg(short, long, value_name = "FILE")]
+    pub output: Option<PathBuf>,
+    /// Replace a file that is there
+    #[arg(long)]
+    pub force: bool,
 }
 
 /// `layouts`
@@ -384,6 +397,9 @@ pub struct Cases {
     /// How hard they are
     #[arg(long, default_value = "easy")]
     pub level: Level,
+    /// Also write cases-qti.zip, a package for learning systems (QTI 2.1)
+    #[arg(long)]
+    pub package: bool,
     /// Directory for cases.pdf, key.pdf and an exam file for each case: one that is there, or one to be made
     #[arg(short, long, value_name = "DIR")]
     pub output: PathBuf,

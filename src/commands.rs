@@ -11,12 +11,18 @@ mod layouts;
 mod listing;
 mod load;
 mod note;
+mod outline;
+mod page;
 mod picture;
 mod plate;
+mod read_back;
 mod rules;
 mod skin_guide;
+mod text;
 mod tidy;
+mod vocabulary;
 
+pub use crate::exam::edit::Edit;
 pub use crate::figure::{Labels, Palette, Style, View};
 pub use crate::teach::Level;
 pub use cases::Cases;
@@ -107,6 +113,46 @@ pub enum Command {
         /// The exam.
         exam: Source,
     },
+    /// Findings changed in the text of an exam file.
+    Edit {
+        /// The exam, a file.
+        exam: Source,
+        /// What is to stand where.
+        edits: Vec<Edit>,
+    },
+    /// An exam as one line of shorthand.
+    Line {
+        /// The exam.
+        exam: Source,
+    },
+    /// A line of shorthand as an exam file.
+    File {
+        /// The exam.
+        exam: Source,
+    },
+    /// Her abdomen without a baby, and where each named place lies on it.
+    Outline {
+        /// The exam; only weeks and her measures are used.
+        exam: Source,
+        /// Language tag of its words.
+        lang: String,
+    },
+    /// The sides that an exam names, to be compared with her before anything is printed.
+    ReadBack {
+        /// The exam.
+        exam: Source,
+        /// Language tag.
+        lang: String,
+    },
+    /// The page for the browser.
+    Page,
+    /// The bundled letters, upright and strong, for the page.
+    Letters,
+    /// Every key with its words and states as JSON, and the words of the page.
+    Vocabulary {
+        /// Language tag.
+        lang: String,
+    },
     /// The exam language as a JSON Schema.
     Schema,
     /// The ledger of rules.
@@ -166,6 +212,14 @@ pub fn run(request: &Request) -> Outcome {
             }
         },
         Command::Tidy { exam } => tidy::run(exam, request.look),
+        Command::Edit { exam, edits } => text::edit(exam, edits),
+        Command::Line { exam } => text::line(exam, request.look),
+        Command::File { exam } => text::file(exam, request.look),
+        Command::Outline { exam, lang } => outline::run(exam, lang),
+        Command::ReadBack { exam, lang } => read_back::run(exam, lang, request.look),
+        Command::Page => page::run(),
+        Command::Letters => page::letters(),
+        Command::Vocabulary { lang } => vocabulary::run(lang),
         Command::Schema => match crate::exam::schema::text() {
             Ok(text) => Outcome { text, ..Outcome::default() },
             Err(fault) => {

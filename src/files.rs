@@ -75,6 +75,30 @@ pub fn load(path: &Path) -> Source {
     }
 }
 
+/// Put a page into a file of its own and ask the system to show it; the file's name.
+pub fn show(page: &[u8]) -> Result<String, String> {
+    let mut file = tempfile::Builder::new()
+        .prefix("handspan-")
+        .suffix(".html")
+        .tempfile()
+        .map_err(|fault| format!("no file for the page: {}", reason(&fault)))?;
+    file.write_all(page).map_err(|fault| format!("no file for the page: {}", reason(&fault)))?;
+    // The browser reads it after this program has ended.
+    let (_, path) = file.keep().map_err(|fault| format!("no file for the page: {}", reason(&fault.error)))?;
+    let name = path.display().to_string();
+    let (program, before): (&str, &[&str]) = if cfg!(target_os = "macos") {
+        ("open", &[])
+    } else if cfg!(windows) {
+        ("cmd", &["/C", "start", ""])
+    } else {
+        ("xdg-open", &[])
+    };
+    match std::process::Command::new(program).args(before).arg(&path).status() {
+        Ok(status) if status.success() => Ok(name),
+        _ => Err(format!("no browser could be started; open {name} in one")),
+    }
+}
+
 /// Why the system refused, in plain words.
 pub fn reason(fault: &io::Error) -> String {
     match fault.kind() {

@@ -8,12 +8,14 @@
 //! ```
 //!
 //! Sides are always the mother's left and right. What was not felt stays unknown.
-//! A stage uses only stages named before it in this list; a test keeps the order.
+//! A stage uses only stages named before it in this list; a test keeps the order. `commands` stands above them all, and the
+//! program and `desk`, the page in the browser, ask it.
 
 pub mod body;
 pub mod chart;
 pub mod clinic;
 pub mod commands;
+pub mod desk;
 pub mod exam;
 pub mod figure;
 pub mod fonts;

@@ -21,6 +21,7 @@ fn main() -> ExitCode {
     };
     ExitCode::from(match request::from(arguments) {
         Ok(request::Work::One(request, target)) => show(&commands::run(&request), target),
+        Ok(request::Work::Shown(request)) => open(&commands::run(&request)),
         Ok(request::Work::Many(batch)) => batch::run(&batch),
         Err(why) => {
             tell(&format!("handspan: {why}\n"));
@@ -64,6 +65,22 @@ fn show(outcome: &Outcome, target: Option<files::Target>) -> u8 {
                 files::reason(&fault)
             ));
             outcome.code.max(exit::FAILED)
+        }
+    }
+}
+
+/// Show the page of an outcome in the browser; the exit code.
+fn open(outcome: &Outcome) -> u8 {
+    tell(&outcome.notes);
+    let Some(page) = outcome.pages.first() else { return outcome.code };
+    match files::show(page) {
+        Ok(path) => {
+            tell(&format!("opened {path}: {}\n", outcome.made));
+            outcome.code
+        }
+        Err(why) => {
+            tell(&format!("handspan: {why}\n"));
+            exit::FAILED
         }
     }
 }

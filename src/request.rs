@@ -17,6 +17,8 @@ use std::path::{Path, PathBuf};
 pub enum Work {
     /// One request; the target of commands that write a document.
     One(Box<Request>, Option<Target>),
+    /// A request whose page is shown in the browser.
+    Shown(Box<Request>),
     /// A request for each of many exams.
     Many(Batch),
 }
@@ -30,6 +32,13 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             let file = output.map(|path| Target::look(&path, tidy.force)).transpose()?;
             let command = Command::Tidy { exam: load(&tidy.exam) };
             Ok(Work::One(Box::new(Request { command, look: look(true) }), file))
+        }
+        cli::Command::Desk(desk) => {
+            let request = Box::new(Request { command: Command::Page, look: look(true) });
+            match desk.output {
+                None => Ok(Work::Shown(request)),
+                Some(path) => Ok(Work::One(request, Some(Target::look(&path, desk.force)?))),
+            }
         }
         cli::Command::Schema => said(Command::Schema),
         cli::Command::Words => said(Command::Words),
@@ -266,7 +275,8 @@ fn cases(asked: cli::Cases) -> Result<Work, String> {
         cli::Level::Hard => Level::Hard,
     };
     let paper = paper(asked.paper);
-    let cases = Cases { count: asked.count, seed: asked.seed, level, paper, lang: asked.lang };
+    let (count, seed, package) = (asked.count, asked.seed, asked.package);
+    let cases = Cases { count, seed, level, package, paper, lang: asked.lang };
     Ok(Work::One(Box::new(Request { command: Command::Cases(cases), look: look(true) }), Some(directory)))
 }
 

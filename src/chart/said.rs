@@ -48,6 +48,17 @@ const THE_HANDS: [(&str, &[&str]); 8] = [
     ("group-concluded", &["lie", "presentation", "position"]),
 ];
 
+/// Every heading with the names of its keys, in the order of the hands.
+pub fn groups() -> Vec<(&'static str, Vec<&'static str>)> {
+    let name = |key: &'static str| key.rsplit('.').next().unwrap_or(key);
+    let own = |(heading, keys): &(&'static str, &'static [&'static str])| {
+        (*heading, keys.iter().map(|key| name(key)).collect())
+    };
+    let mut groups: Vec<_> = BEFORE_THE_HANDS.iter().chain(&THE_HANDS).map(own).collect();
+    groups.push(("group-note", vec!["note"]));
+    groups
+}
+
 /// What a full examination has; of each line one key is enough. The first names it when none was examined.
 const EXPECTED_OF_MOTHER: [&[&str]; 2] =
     [&["mother.movements"], &["mother.fundal-height", "mother.fundus", "mother.tape-unfit"]];

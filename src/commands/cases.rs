@@ -2,16 +2,17 @@
 
 use super::check::numbers;
 use super::picture::{self, Maker, Wanted};
-use super::{Labels, Outcome, Palette, Paper, Style, View, exit, load};
+use super::{Format, Labels, Outcome, Palette, Paper, Style, View, exit, load};
 use crate::body::pose;
+use crate::chart::said;
 use crate::clinic::Thresholds;
 use crate::exam::Exam;
 use crate::fonts::Fonts;
-use crate::reckon::reckon;
-use crate::sheet::{CASE, CASE_KEY, Layout, Sheet, Shipped};
-use crate::teach::{Case, Level, case_content, key_content};
+use crate::reckon::{Reckoning, reckon};
+use crate::sheet::{CASE, CASE_KEY, Content, Layout, PICTURE, Sheet, Shipped};
+use crate::teach::{Case, Level, case_content, key_content, qti};
 use crate::words::Words;
-use crate::write;
+use crate::write::{self, TextAs};
 
 /// The cases to make.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -22,6 +23,8 @@ pub struct Cases {
     pub seed: u64,
     /// How hard they are.
     pub level: Level,
+    /// A package for learning systems beside the sheets.
+    pub package: bool,
     /// Paper.
     pub paper: Paper,
     /// Language tag.
@@ -48,7 +51,7 @@ pub fn run(options: &Cases) -> Outcome {
 fn files(options: &Cases, words: &Words) -> Result<Vec<(String, Vec<u8>)>, String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
     let maker = Maker { words, fonts: &fonts };
-    let (mut sheets, mut keys, mut exams) = (vec![], vec![], vec![]);
+    let (mut sheets, mut keys, mut exams, mut cases) = (vec![], vec![], vec![], vec![]);
     for number in 1..=u64::from(options.count) {
         let case = Case::make(options.seed, number, options.level)?;
         sheets.extend(sheet(&case, options.paper, &maker)?);
@@ -56,9 +59,13 @@ fn files(options: &Cases, words: &Words) -> Result<Vec<(String, Vec<u8>)>, Strin
         let comment =
             words.say("case-file", &[("number", &number.to_string())]).map_err(|e| e.to_string())?;
         exams.push((format!("case-{number:02}.toml"), case.file(&comment).into_bytes()));
+        cases.push(case);
     }
     let pdf = |sheets: &[Sheet]| write::pdf_pages(sheets, &fonts).map_err(|e| e.to_string());
     let mut files = vec![("cases.pdf".to_owned(), pdf(&sheets)?), ("key.pdf".to_owned(), pdf(&keys)?)];
+    if options.package {
+        files.push(("cases-qti.zip".to_owned(), package(&cases, &maker)?));
+    }
     files.extend(exams);
     Ok(files)
 }
@@ -97,6 +104,41 @@ fn key(case: &Case, paper: Paper, maker: &Maker<'_>) -> Result<Vec<Sheet>, Strin
     wanted.style = Style::Soft;
     wanted.captions = picture::notes(&pose, words).map_err(|e| e.to_string())?;
     maker.sheets(&pose, &wanted, &layout(CASE_KEY, paper)?, &content)
+}
+
+/// Width of the pictures in a package, pixels.
+const PIXELS: u32 = 900;
+
+/// The cases as a package after QTI 2.1.
+fn package(cases: &[Case], maker: &Maker<'_>) -> Result<Vec<u8>, String> {
+    let words = maker.words;
+    let layout = PICTURE.read().map_err(|e| e.to_string())?;
+    let png = |exam: &Exam, wanted: &Wanted, description: String| -> Result<Vec<u8>, String> {
+        let title = words.say("picture-title", &[]).map_err(|e| e.to_string())?;
+        let content = Content { title, description, ..Content::default() };
+        let sheets = maker.sheets(&posed(exam), wanted, &layout, &content)?;
+        let mut files = maker.files(&sheets, Format::Png, TextAs::Text, Some(PIXELS))?;
+        files.pop().ok_or_else(|| "no picture was made".to_owned())
+    };
+    let reckonings: Vec<Reckoning> =
+        cases.iter().map(|case| reckon(&case.exam, &Thresholds::default())).collect();
+    let mut shown = vec![];
+    for (case, reckoning) in cases.iter().zip(&reckonings) {
+        let mut told = vec![];
+        for conclusion in &reckoning.conclusions {
+            told.push(said::lie_and_back(conclusion, words).map_err(|e| e.to_string())?);
+        }
+        let description = told.join(" ");
+        let blank = words.say("case-blank", &[]).map_err(|e| e.to_string())?;
+        let blank = png(&case.blank()?, &wanted(Labels::None), blank)?;
+        let mut of_key = wanted(Labels::Few);
+        of_key.style = Style::Soft;
+        of_key.captions = picture::notes(&posed(&case.exam), words).map_err(|e| e.to_string())?;
+        let key = png(&case.exam, &of_key, description.clone())?;
+        shown.push(qti::Shown { case, reckoning, blank, key, description });
+    }
+    let files = qti::package(&shown, words).map_err(|e| e.to_string())?;
+    write::package(&files).map_err(|e| e.to_string())
 }
 
 fn posed(exam: &Exam) -> pose::Pose {

@@ -4,6 +4,7 @@
 
 pub mod conclude;
 pub mod dates;
+pub mod edit;
 pub mod keys;
 pub mod model;
 mod piece;

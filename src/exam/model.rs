@@ -553,8 +553,8 @@ pub struct EarlierTape {
     pub height: Centimetres,
 }
 
-/// What was found of the mother.
-#[derive(Clone, Debug, PartialEq)]
+/// What was found of the mother; by default nothing was examined.
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Mother {
     /// Tape: upper border of the pubic bone to the top of the womb, along the curve.
     pub fundal_height: Finding<Centimetres>,

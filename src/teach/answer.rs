@@ -118,22 +118,32 @@ fn listen(case: &Case, conclusion: &Conclusion, reckoning: &Reckoning, words: &W
     }
 }
 
-/// How many positions fit, and which when they are few.
-fn sure(reckoning: &Reckoning, words: &Words) -> Said {
-    let fits = reckoning.agreement.first().map_or(&[][..], |agreement| &agreement.fits[..]);
+/// Which sentence says how sure one can be.
+pub(super) fn sure_id(reckoning: &Reckoning) -> &'static str {
+    let fits = reckoning.agreement.first().map_or(0, |agreement| agreement.fits.len());
     let conflict = reckoning.conclusions.iter().any(|conclusion| !conclusion.conflicts.is_empty());
     let told = reckoning.conclusions.iter().any(|conclusion| conclusion.lie.is_some());
-    let id = match fits.len() {
+    match fits {
         0 if told || conflict => "case-answer-sure-none",
         0 => "case-answer-sure-cannot-tell",
         1 => "case-answer-sure-one",
         _ => "case-answer-sure-several",
-    };
-    words.say(id, &[("positions", &named(fits)), ("count", &fits.len().to_string())])
+    }
+}
+
+/// How many positions fit, and which when they are few.
+fn sure(reckoning: &Reckoning, words: &Words) -> Said {
+    let fits = reckoning.agreement.first().map_or(&[][..], |agreement| &agreement.fits[..]);
+    words.say(sure_id(reckoning), &[("positions", &named(fits)), ("count", &fits.len().to_string())])
+}
+
+/// A position as it is spelled out.
+pub(super) fn named_one(position: Position) -> String {
+    position.words()
 }
 
 fn named(fits: &[Position]) -> String {
-    fits.iter().map(|position| position.words()).collect::<Vec<_>>().join("; ")
+    fits.iter().map(|position| named_one(*position)).collect::<Vec<_>>().join("; ")
 }
 
 fn side(side: Option<MotherSide>) -> &'static str {

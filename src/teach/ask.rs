@@ -72,7 +72,7 @@ pub(super) fn foot(words: &Words) -> Result<String, WordsError> {
 }
 
 /// What is told: the story, and the findings in sentences or as a chart has them.
-fn found(case: &Case, words: &Words) -> Result<Vec<Block>, WordsError> {
+pub(super) fn found(case: &Case, words: &Words) -> Result<Vec<Block>, WordsError> {
     let weeks = case.exam.weeks.map(|weeks| weeks.to_string()).unwrap_or_default();
     let mut blocks = vec![Block::new(Kind::Heading, words.say("case-found", &[("weeks", &weeks)])?)];
     let story = format!("case-{}-story", case.lesson.name());

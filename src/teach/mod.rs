@@ -8,6 +8,7 @@ mod ask;
 mod case;
 mod dice;
 mod lesson;
+pub mod qti;
 mod truth;
 mod visit;
 

@@ -48,6 +48,7 @@ impl std::error::Error for WordsError {}
 /// The words of one language.
 pub struct Words {
     lang: String,
+    ids: Vec<String>,
     bundle: FluentBundle<FluentResource>,
 }
 
@@ -88,7 +89,11 @@ impl Words {
         bundle
             .add_resource(resource)
             .map_err(|_| WordsError(format!("words `{lang}`: a message is defined twice")))?;
-        Ok(Self { lang: lang.to_owned(), bundle })
+        // A message begins its line; attributes, comments and lines that go on do not.
+        let named = |line: &str| Some(line.split_once(" =")?.0.to_owned());
+        let starts = |line: &&str| line.starts_with(|c: char| c.is_ascii_lowercase());
+        let ids = text.lines().filter(starts).filter_map(named).collect();
+        Ok(Self { lang: lang.to_owned(), ids, bundle })
     }
 
     /// Whether a native clinician has signed the language; what is not signed is printed as a draft.
@@ -104,6 +109,11 @@ impl Words {
     /// Whether there is a message `id`.
     pub fn has(&self, id: &str) -> bool {
         self.bundle.has_message(id)
+    }
+
+    /// The names of all messages, in the order of the file.
+    pub fn ids(&self) -> impl Iterator<Item = &str> {
+        self.ids.iter().map(String::as_str)
     }
 
     /// A number with this many decimals at most, with the decimal sign of the language; trailing zeros are left out.

@@ -2,11 +2,13 @@
 //! same bytes.
 
 mod outline;
+mod package;
 mod pdf;
 mod png;
 mod svg;
 mod tags;
 
+pub use package::package;
 pub use pdf::{pdf, pdf_pages};
 pub use png::png;
 pub use svg::{TextAs, svg};

@@ -180,7 +180,7 @@ fn sheets_and_keys_fit_their_papers() {
     use handspan::commands::{Cases, Command, Paper, Request, run};
     for (level, count) in [(Level::Easy, 5), (Level::Fair, 7), (Level::Hard, 8)] {
         for paper in [Paper::A4, Paper::Letter] {
-            let cases = Cases { count, seed: 21, level, paper, lang: "en".to_owned() };
+            let cases = Cases { count, seed: 21, level, package: false, paper, lang: "en".to_owned() };
             let request = Request { command: Command::Cases(cases), look: handspan::report::Look::Plain };
             let outcome = run(&request);
             assert_eq!(outcome.code, 0, "{}", outcome.notes);

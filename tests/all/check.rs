@@ -454,7 +454,8 @@ fn json_has_the_published_shape() {
     assert_eq!(json["read"]["baby.1.back"], "left front");
     assert_eq!(
         json["babies"],
-        serde_json::json!([{"lie": "longitudinal", "presentation": "cephalic", "position": "LOA", "engaged": true,
+        serde_json::json!([{"said": ["Head down, back to her left front: left occipito-anterior (LOA). Engaged: 2/5 of the head palpable \
+            above the brim."], "lie": "longitudinal", "presentation": "cephalic", "position": "LOA", "engaged": true,
             "fits": ["LOA"], "heart_rate": {"mean": 142.0, "low": 136.0, "high": 148.0},
             "weight": {"johnson_g": [3550, 3700], "johnson_n": [12, 11], "buchmann_g": 3050}}])
     );

@@ -8,6 +8,7 @@ mod cases;
 mod cast;
 mod check;
 mod dates;
+mod desk;
 mod documents;
 mod examples;
 mod family_page;

@@ -19,7 +19,7 @@ fn stages_use_only_earlier_stages() {
         let files = files_of_stage(stage);
         assert!(!files.is_empty(), "there is no stage `{stage}`");
         for (file, text) in files {
-            for later in STAGES[at + 1..].iter().chain(&["commands"]) {
+            for later in STAGES[at + 1..].iter().chain(&["commands", "desk"]) {
                 let used = text.match_indices(&format!("crate::{later}")).any(|(found, name)| {
                     !text[found + name.len()..].starts_with(|c: char| c.is_ascii_alphanumeric() || c == '_')
                 });
@@ -37,7 +37,7 @@ fn every_stage_is_in_the_order() {
     for line in library.lines() {
         if let Some(module) = line.strip_prefix("pub mod ").and_then(|rest| rest.strip_suffix(';')) {
             assert!(
-                module == "commands" || STAGES.contains(&module),
+                ["commands", "desk"].contains(&module) || STAGES.contains(&module),
                 "`{module}` has no place in the order of stages"
             );
         }
@@ -65,5 +65,33 @@ fn only_the_program_touches_files_and_prints() {
             let library = text.split("#[cfg(test)]").next().unwrap_or_default();
             assert!(!library.contains(word), "{file} uses {word}");
         }
+    }
+}
+
+/// The page asks the one door, and looks at no stage behind it; commands know nothing of the page.
+#[test]
+fn the_page_asks_the_one_door() {
+    for (file, text) in rust_files(&path("src/desk")) {
+        for (found, _) in text.match_indices("crate::") {
+            let used = &text[found + "crate::".len()..];
+            assert!(
+                ["commands", "report", "write::TextAs"].iter().any(|own| used.starts_with(own)),
+                "{file} uses more than the one door: {}",
+                used.lines().next().unwrap_or_default()
+            );
+        }
+    }
+    let mut commands = rust_files(&path("src/commands"));
+    commands.extend(rust_files(&path("src/commands.rs")));
+    for (file, text) in commands {
+        assert!(!text.contains("crate::desk"), "{file} uses the page");
+    }
+}
+
+#[test]
+fn unsafe_stands_in_one_file() {
+    for (file, text) in rust_files(&path("src")) {
+        let own = file.ends_with("src/desk/wasm.rs");
+        assert!(own || !text.contains("unsafe"), "{file} has `unsafe` in it");
     }
 }

@@ -4,6 +4,7 @@
 mod examples;
 mod fhir;
 mod numbers;
+mod package;
 mod pages;
 mod schema;
 

@@ -3,6 +3,7 @@
 use super::super::load::Loaded;
 use super::{VERSION, numbers};
 use crate::body::pose::{self, Pose};
+use crate::chart::said;
 use crate::exam::dates::written;
 use crate::exam::say::Canonical;
 use crate::exam::{Conclusion, Exam, Position};
@@ -61,6 +62,8 @@ impl Serialize for InOrder<'_> {
 
 #[derive(Serialize)]
 struct Baby {
+    /// The conclusion in sentences, and what fits where it names no position.
+    said: Vec<String>,
     #[serde(skip_serializing_if = "Option::is_none")]
     lie: Option<String>,
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -177,7 +180,7 @@ impl Serialize for Values {
 /// The line, with its line break. `curves`: reference weights are asked for.
 pub fn line(loaded: &Loaded<'_>, curves: bool, words: &Words) -> Result<String, WordsError> {
     let exam = loaded.reading.exam.as_ref();
-    let babies = exam.map(|exam| {
+    let babies = exam.map(|exam| -> Result<Vec<Baby>, WordsError> {
         let pose = pose::from_exam(exam, &loaded.reckoning.conclusions);
         loaded
             .reckoning
@@ -187,12 +190,14 @@ pub fn line(loaded: &Loaded<'_>, curves: bool, words: &Words) -> Result<String, 
             .map(|(index, conclusion)| {
                 let weights = loaded.reckoning.weights.get(index).and_then(weight);
                 let fits = loaded.reckoning.agreement.get(index).map_or(&[][..], |a| &a.fits[..]);
-                Baby { weight: weights, ..baby(exam, index, conclusion, fits, &pose) }
+                let mut said = vec![said::conclusion(exam, index, conclusion, words)?];
+                said.extend(super::fits(loaded, index, words)?);
+                Ok(Baby { said, weight: weights, ..baby(exam, index, conclusion, fits, &pose) })
             })
             .collect()
     });
     let remarks: Result<Vec<Said>, WordsError> =
-        loaded.reckoning.remarks.iter().map(|remark| said(remark, words)).collect();
+        loaded.reckoning.remarks.iter().map(|remark| told(remark, words)).collect();
     let line = Line {
         format: "handspan-check/1",
         exam: loaded.name,
@@ -202,7 +207,7 @@ pub fn line(loaded: &Loaded<'_>, curves: bool, words: &Words) -> Result<String, 
             .and_then(|exam| exam.weeks)
             .map(|weeks| Gestation { days: weeks.days(), text: weeks.to_string() }),
         read: exam.map(|exam| InOrder(&exam.read)),
-        babies,
+        babies: babies.transpose()?,
         fundal_height: loaded.reckoning.tape.as_ref().map(|tape| fundal_height(tape, words)).transpose()?,
         dates: loaded.reckoning.dates.as_ref().map(dates),
         weight_curves: exam
@@ -223,6 +228,7 @@ fn baby(exam: &Exam, index: usize, conclusion: &Conclusion, fits: &[Position], p
     let misfit =
         pose.misfits.iter().find(|(number, _)| *number == index + 1).map(|(_, cm)| tenth(f64::from(*cm)));
     Baby {
+        said: vec![],
         lie: conclusion.lie.map(|lie| lie.canonical()),
         presentation: conclusion.presentation.map(|presentation| presentation.canonical()),
         position: conclusion.position.map(|position| position.code()),
@@ -283,7 +289,7 @@ fn reference(curves: WeightCurves) -> Curves {
     Curves { intergrowth: curves.intergrowth.map(line), hadlock: curves.hadlock.map(line) }
 }
 
-fn said(remark: &Remark, words: &Words) -> Result<Said, WordsError> {
+fn told(remark: &Remark, words: &Words) -> Result<Said, WordsError> {
     Ok(Said {
         id: remark.id,
         grade: remark.grade.name(),

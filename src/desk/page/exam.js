@@ -1,0 +1,130 @@
+// The exam at hand. In: edits, a file, a line. Out: its text and what the library reads in it; who listens is told.
+// The text is the exam: the page keeps nothing of it beside.
+import { ask } from './library.js';
+
+const EMPTY = { text: '', line: '', read: {}, babies: [], remarks: [], problems: [] };
+
+export const exam = { ...EMPTY, baby: 1, two: false };
+const past = [];
+const listeners = [];
+
+/** Call `listener` after every change. */
+export function heed(listener) {
+  listeners.push(listener);
+}
+
+/** The question's part that carries the exam. */
+export function asText() {
+  return { text: exam.text };
+}
+
+function tell() {
+  for (const listener of listeners) listener(exam);
+}
+
+function settings() {
+  return exam.clinic ? { clinic: exam.clinic } : {};
+}
+
+/** Take `text` as the exam. Out: what stands against it; then the exam stays as it was. */
+export function take(text) {
+  const answer = ask({ command: 'check', exam: { text }, ...settings() });
+  if (!answer.text) return [{ message: answer.why || answer.notes }];
+  const { read = {}, babies = [], remarks, problems, gestation, fundal_height } = JSON.parse(answer.text);
+  const errors = problems.filter((problem) => problem.severity === 'error');
+  const nothing = errors.length === 1 && errors[0].id === 'nothing-in-it';
+  if (errors.length && !nothing) return errors;
+  const line = nothing ? '' : ask({ command: 'line', exam: { text } }).text;
+  if (text !== exam.text) past.push(exam.text);
+  const two = babies.length > 1;
+  Object.assign(exam, { text, line, read, babies, remarks, gestation, fundal_height, problems: nothing ? [] : problems });
+  exam.two = exam.two || two;
+  if (!exam.two) exam.baby = 1;
+  tell();
+  return [];
+}
+
+/** Change findings: `[[key, values], ...]`. Out: what stands against it. */
+export function change(edits) {
+  const answer = ask({
+    command: 'edit',
+    exam: asText(),
+    edits: edits.map(([key, values]) => ({ key, values })),
+  });
+  return answer.code ? [{ message: answer.why || answer.notes }] : take(answer.text);
+}
+
+/** Take a line of shorthand as the exam. Out: what stands against it. */
+export function takeLine(line) {
+  const check = JSON.parse(ask({ command: 'check', exam: { say: line } }).text);
+  const errors = check.problems.filter((problem) => problem.severity === 'error');
+  if (errors.length) return errors;
+  const answer = ask({ command: 'file', exam: { say: line } });
+  if (answer.code) return [{ message: answer.why || answer.notes }];
+  exam.two = false;
+  return take(answer.text);
+}
+
+/** Reckon again, by other thresholds. */
+export function reckonAgain(clinic) {
+  exam.clinic = clinic;
+  take(exam.text);
+}
+
+/** One step back. */
+export function undo() {
+  if (!past.length) return;
+  const text = past.pop();
+  exam.two = false;
+  take(text);
+  past.pop();
+  tell();
+}
+
+export function canUndo() {
+  return past.length > 0;
+}
+
+/** Forget everything of this woman. */
+export function forget() {
+  past.length = 0;
+  Object.assign(exam, EMPTY, { read: {}, babies: [], remarks: [], problems: [], baby: 1, two: false });
+  delete exam.gestation;
+  delete exam.fundal_height;
+  tell();
+}
+
+/** Turn to a baby; `two`: whether there are two. */
+export function turnTo(baby, two = exam.two) {
+  Object.assign(exam, { baby, two });
+  tell();
+}
+
+/** The name of a key as findings are named: `mother.pulse`, `baby.1.back`. */
+export function path(entry) {
+  if (entry.scope === 'top') return entry.name;
+  return entry.scope === 'mother' ? `mother.${entry.name}` : `baby.${exam.baby}.${entry.name}`;
+}
+
+/** Canonical words taken apart: values, how they are known, whether unsure, a state with its reason. */
+export function apart(entry, words) {
+  const none = { values: [], known: '', unsure: false, state: '', reason: '' };
+  if (!words) return none;
+  const states = [entry.absent, entry.not_tried, 'could not tell'].filter(Boolean);
+  const state = entry.states ? states.find((state) => words === state || words.startsWith(`${state} (`)) : '';
+  if (state) return { ...none, state, reason: words.slice(state.length + 2, -1) };
+  const unsure = entry.states && words.endsWith('?');
+  const sure = unsure ? words.slice(0, -1) : words;
+  const bracket = entry.states ? sure.match(/ \(((?:scan|vaginal examination)[^()]*)\)$/) : null;
+  const bare = bracket ? sure.slice(0, bracket.index) : sure;
+  const values = entry.list ? bare.split(/; (?![^(]*\))/) : [bare];
+  return { values, known: bracket ? bracket[1] : '', unsure, state: '', reason: '' };
+}
+
+/** The values to write for these parts. */
+export function together({ values, known, unsure, state, reason }) {
+  if (state) return [reason ? `${state} (${reason})` : state];
+  return values.map((value, at) =>
+    at < values.length - 1 ? value : value + (known ? ` (${known})` : '') + (unsure ? '?' : ''),
+  );
+}

@@ -1,0 +1,152 @@
+// One visit after another. In: files, settings, time. Out: nothing of one woman is carried to the next; what is kept on the device is
+// what she who works here asked to keep, and never a finding.
+import { renew } from './library.js';
+import { exam, forget, reckonAgain, take } from './exam.js';
+import { clearForm, told } from './form.js';
+import { el, say } from './words.js';
+
+const at = (id) => document.getElementById(id);
+const KEPT = 'handspan-desk';
+const SETTINGS = ['style', 'from', 'labels', 'palette', 'paper', 'lang', 'page-lang', 'theme'];
+const CLINIC = ['clinic-name', 'clinic-labour-ward', 'clinic-day', 'clinic-night', 'clinic-emergency'];
+const IDLE = 20 * 60 * 1000;
+
+/** Forget this woman and begin again. */
+export function newVisit() {
+  forget();
+  clearForm();
+  for (const text of document.querySelectorAll('#line, #mend-text, #text-body, #fault-text')) text.value = '';
+  for (const text of document.querySelectorAll('#line-why, #take-why, #status, #mend-why')) text.textContent = '';
+  for (const fold of document.querySelectorAll('#form details')) fold.open = false;
+  window.scrollTo(0, 0);
+  at('title').focus();
+}
+
+/** Wire what belongs to a visit. */
+export function prepareSession() {
+  at('new-visit').addEventListener('click', () => {
+    at('new').returnValue = '';
+    at('new').showModal();
+  });
+  at('new').addEventListener('close', () => at('new').returnValue === 'so' && newVisit());
+  at('open').addEventListener('click', () => at('file').click());
+  at('file').addEventListener('change', () => {
+    openFile(at('file').files[0]);
+    at('file').value = '';
+  });
+  document.addEventListener('dragover', (event) => event.preventDefault());
+  document.addEventListener('drop', (event) => {
+    event.preventDefault();
+    openFile(event.dataTransfer.files[0]);
+  });
+  at('mend').addEventListener('close', () => {
+    if (at('mend').returnValue === 'so') openText(at('mend-text').value);
+  });
+  for (const button of document.querySelectorAll('[data-close]')) {
+    button.addEventListener('click', () => button.closest('dialog').close(button.dataset.close));
+  }
+}
+
+async function openFile(file) {
+  if (!file) return;
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  openText(new TextDecoder().decode(bytes));
+}
+
+/** Open a text; one with faults can be mended at once. */
+function openText(text) {
+  exam.two = false;
+  const problems = take(text);
+  if (!problems.length) return;
+  at('mend-text').value = text;
+  at('mend-why').replaceChildren(...problems.map((problem) => el('li', {}, (problem.line ? `${say('desk-line', { number: problem.line })} ` : '') + told(problem))));
+  at('mend').returnValue = '';
+  at('mend').showModal();
+}
+
+/** After 20 minutes without a touch the page shows nothing. */
+export function prepareIdle() {
+  let last = performance.now();
+  const blank = () => {
+    if (performance.now() - last < IDLE || at('blank').open) return;
+    for (const dialog of document.querySelectorAll('dialog[open]')) dialog.close('');
+    document.body.classList.add('blank');
+    at('blank').showModal();
+  };
+  for (const kind of ['pointerdown', 'keydown', 'input', 'wheel']) {
+    document.addEventListener(kind, () => !at('blank').open && (last = performance.now()), { passive: true });
+  }
+  setInterval(blank, 15000);
+  document.addEventListener('visibilitychange', blank);
+  at('blank').addEventListener('cancel', (event) => event.preventDefault());
+  at('blank').addEventListener('close', () => {
+    document.body.classList.remove('blank');
+    last = performance.now();
+    if (at('blank').returnValue !== 'same') newVisit();
+  });
+}
+
+/** Settings; `changed` is called after one has changed. */
+export function prepareSettings(changed) {
+  let kept = {};
+  try {
+    kept = JSON.parse(localStorage.getItem(KEPT) ?? '{}');
+  } catch {
+    // A device that keeps nothing.
+  }
+  for (const id of [...SETTINGS, ...CLINIC]) {
+    if (kept[id] !== undefined) at(id).value = kept[id];
+    at(id).addEventListener('change', () => {
+      keep();
+      apply();
+      changed();
+    });
+  }
+  at('keep').checked = Object.keys(kept).length > 0;
+  at('keep').addEventListener('change', keep);
+  at('forget-all').addEventListener('click', () => {
+    try {
+      localStorage.removeItem(KEPT);
+    } catch {
+      // Nothing was kept.
+    }
+    at('keep').checked = false;
+    for (const id of CLINIC) at(id).value = '';
+    for (const id of SETTINGS) at(id).selectedIndex = 0;
+    apply();
+    newVisit();
+    changed();
+    at('forgotten').textContent = say('desk-forgotten');
+  });
+  apply();
+}
+
+function keep() {
+  try {
+    if (at('keep').checked) localStorage.setItem(KEPT, JSON.stringify(Object.fromEntries([...SETTINGS, ...CLINIC].map((id) => [id, at(id).value]))));
+    else localStorage.removeItem(KEPT);
+  } catch {
+    at('forgotten').textContent = say('desk-cannot-keep');
+  }
+}
+
+function apply() {
+  document.documentElement.dataset.theme = at('theme').value;
+  const quoted = (id) => JSON.stringify(at(id).value.trim()).replaceAll('\u007f', '');
+  const given = (id) => at(id).value.trim() !== '';
+  const phones = CLINIC.slice(1).filter(given);
+  const lines = [
+    ...(given('clinic-name') ? [`name = ${quoted('clinic-name')}`] : []),
+    ...(phones.length ? ['[telephone]', ...phones.map((id) => `${id.replace('clinic-', '')} = ${quoted(id)}`)] : []),
+  ];
+  const clinic = lines.length ? `${lines.join('\n')}\n` : '';
+  if ((exam.clinic ?? '') !== clinic) reckonAgain(clinic);
+}
+
+/** Something broke: say so kindly, keep what was entered, go on. */
+export async function mishap(why) {
+  await renew();
+  at('fault-text').value = exam.text;
+  at('fault-why').textContent = String(why).slice(0, 300);
+  if (!at('fault').open) at('fault').showModal();
+}

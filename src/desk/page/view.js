@@ -1,0 +1,90 @@
+// What the findings come to. In: the exam. Out: the picture, the conclusion in words, and remarks, the most pressing first; new
+// remarks are spoken.
+import { ask } from './library.js';
+import { asText, exam } from './exam.js';
+import { told } from './form.js';
+import { sign } from './marks.js';
+import { el, say } from './words.js';
+
+const GRADES = ['act-now', 'cannot-both', 'look-again', 'follow-guidance'];
+const at = (id) => document.getElementById(id);
+let spoken = new Set();
+let address = '';
+
+/** How the picture is wanted. */
+export function look() {
+  const own = (id) => at(id).value;
+  const palette = Number(own('palette'));
+  const soft = own('style') === 'soft';
+  return {
+    style: own('style'),
+    view: own('from'),
+    labels: own('style') === 'sketch' && own('labels') !== 'none' ? 'few' : own('labels'),
+    lang: own('lang'),
+    ...(soft && palette ? { palette } : {}),
+  };
+}
+
+/** Show everything anew. */
+export function showFindings() {
+  at('line').value = document.activeElement === at('line') ? at('line').value : exam.line.replace(/\n$/, '');
+  showConclusion();
+  showRemarks();
+  showPicture();
+}
+
+function showConclusion() {
+  const said = exam.babies.flatMap(({ said }, index) =>
+    said.map((text) => (exam.babies.length > 1 ? say('desk-of-baby', { number: index + 1, value: text }) : text)),
+  );
+  const weeks = exam.gestation ? say('desk-at-weeks', { value: exam.gestation.text }) : '';
+  at('conclusion').replaceChildren(...(exam.text && said.length ? said : [say('desk-nothing-yet')]).map((text) => el('p', {}, text)));
+  at('weeks-now').textContent = weeks;
+  at('short').textContent = exam.text && said.length ? said[0] : say('desk-nothing-yet');
+}
+
+function showRemarks() {
+  const list = at('remarks');
+  list.replaceChildren(
+    ...GRADES.flatMap((grade) =>
+      exam.remarks
+        .filter((remark) => remark.grade === grade)
+        .map((remark) =>
+          el('li', { class: `remark ${grade}` }, sign(grade), el('div', {}, el('h3', {}, say(`grade-${grade}`)), el('p', {}, remark.text))),
+        ),
+    ),
+    ...exam.problems.map((problem) => el('li', { class: 'remark look-again' }, sign('look-again'), el('div', {}, el('h3', {}, say('desk-in-the-file')), el('p', {}, told(problem))))),
+  );
+  at('no-remarks').hidden = !exam.text || exam.remarks.length > 0;
+  const pressing = exam.remarks.filter((remark) => remark.grade === 'act-now');
+  const bar = at('act-now');
+  bar.hidden = !pressing.length;
+  bar.querySelector('.text').textContent = pressing.length ? say('desk-act-now', { count: pressing.length, value: pressing[0].text }) : '';
+  // What is new is spoken, once.
+  const now = new Map(exam.remarks.map((remark) => [`${remark.id} ${remark.text}`, `${say(`grade-${remark.grade}`)}: ${remark.text}`]));
+  const fresh = [...now].filter(([key]) => !spoken.has(key)).map(([, text]) => text);
+  spoken = new Set(now.keys());
+  const said = [...fresh, at('conclusion').textContent].join(' ');
+  if (said !== at('status').textContent) at('status').textContent = said;
+}
+
+/** The picture; before there is anything to draw, her outline stands there. */
+export function showPicture() {
+  const image = at('picture');
+  const why = at('picture-why');
+  why.hidden = true;
+  const nothing = !exam.text || !Object.keys(exam.read).length;
+  const answer = nothing
+    ? ask({ command: 'outline', exam: asText(), lang: at('lang').value })
+    : ask({ command: 'draw', exam: asText(), format: 'svg', ...look() });
+  if (!answer.pages.length) {
+    why.textContent = say('desk-no-picture', { value: answer.why });
+    why.hidden = false;
+    return;
+  }
+  if (address) URL.revokeObjectURL(address);
+  address = URL.createObjectURL(new Blob([answer.pages[0]], { type: 'image/svg+xml' }));
+  image.src = address;
+  at('picture-small').src = address;
+  image.alt = nothing ? say('desk-outline-alt') : say('desk-picture-alt', { value: at('conclusion').textContent });
+}

@@ -1,0 +1,54 @@
+// The words of the page. In: the vocabulary of the library. Out: messages, keys, elements that carry words.
+import { ask } from './library.js';
+
+let vocabulary;
+
+/** Fetch the words of a language. */
+export function learn(lang) {
+  const answer = ask({ command: 'vocabulary', lang });
+  if (answer.code) throw new Error(answer.notes);
+  vocabulary = JSON.parse(answer.text);
+  document.documentElement.lang = vocabulary.lang;
+  for (const at of document.querySelectorAll('[data-say]')) at.textContent = say(at.dataset.say);
+  for (const at of document.querySelectorAll('[data-name]')) at.setAttribute('aria-label', say(at.dataset.name));
+}
+
+/** Set the page in the letters of the pictures. */
+export function dress() {
+  const [upright, strong] = ask({ command: 'letters' }).pages;
+  for (const [bytes, weight] of [[upright, '400'], [strong, '600 700']]) document.fonts.add(new FontFace('Source Sans 3', bytes, { weight }));
+}
+
+/** The message `id` with its values; a missing one is a fault of the page. */
+export function say(id, values = {}) {
+  const text = vocabulary.messages[id];
+  if (text === undefined) throw new Error(`no message ${id}`);
+  return text.replace(/\{(\w+)\}/g, (hole, name) => values[name] ?? hole);
+}
+
+/** The message `id`, or nothing. */
+export function may(id) {
+  return vocabulary.messages[id] ?? '';
+}
+
+/** All keys, in the order of the hands. */
+export function keys() {
+  return vocabulary.keys;
+}
+
+/** The entry of a key. */
+export function key(name) {
+  return vocabulary.keys.find((entry) => entry.name === name);
+}
+
+/** An element: `el('button', { class: 'chip', onclick }, 'words', child)`. */
+export function el(tag, attributes = {}, ...children) {
+  const made = document.createElement(tag);
+  for (const [name, value] of Object.entries(attributes)) {
+    if (name.startsWith('on')) made.addEventListener(name.slice(2), value);
+    else if (value === true) made.setAttribute(name, '');
+    else if (value !== false && value !== undefined && value !== null) made.setAttribute(name, value);
+  }
+  made.append(...children.filter((child) => child !== null && child !== undefined));
+  return made;
+}

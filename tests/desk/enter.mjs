@@ -1,0 +1,172 @@
+// An exam entered as a midwife would. In: the page, findings as `check --json` reads them. Out: the same findings in the form, by
+// tapping alone or by the keyboard alone; and how many taps or keys it took.
+
+const DAYS = ['visit', 'due', 'last-period'];
+const PLACES = ['breech', 'head', 'heart', 'limbs', 'lumps'];
+const SIDES = ['right flank', 'right', 'middle', 'left', 'left flank'];
+const LEVELS = ['fundus', 'above navel', 'at navel', 'below navel', 'iliac fossa', 'above pubic bone'];
+
+/** With a finger. */
+export function finger(page) {
+  return {
+    taps: 0,
+    async press(locator) {
+      this.taps += 1;
+      await locator.click();
+    },
+    async choose(locator, text) {
+      this.taps += 2;
+      await locator.selectOption({ label: text });
+    },
+    async type(locator, text) {
+      this.taps += 1 + text.length;
+      await locator.click();
+      await page.keyboard.press('ControlOrMeta+a');
+      await page.keyboard.type(text);
+      await page.keyboard.press('Enter');
+    },
+    async day(locator, text) {
+      this.taps += 4;
+      await locator.fill(text);
+    },
+    async open(locator) {
+      if (await locator.evaluate((fold) => fold.open)) return;
+      await this.press(locator.locator('summary').first());
+    },
+    outline: true,
+  };
+}
+
+/** With the keyboard and nothing else: everything is reached by Tab. */
+export function keyboard(page) {
+  return {
+    taps: 0,
+    async reach(locator) {
+      const target = await locator.elementHandle();
+      const here = () => target.evaluate((own) => own === document.activeElement);
+      const after = await target.evaluate((own) => Boolean(document.activeElement.compareDocumentPosition(own) & Node.DOCUMENT_POSITION_PRECEDING));
+      for (let step = 0; step < 900; step++) {
+        if (await here()) return;
+        await page.keyboard.press(after ? 'Shift+Tab' : 'Tab');
+        this.taps += 1;
+      }
+      throw new Error(`not reached by Tab: ${await target.evaluate((own) => own.outerHTML)}`);
+    },
+    async press(locator) {
+      await this.reach(locator);
+      await page.keyboard.press('Enter');
+      this.taps += 1;
+    },
+    async choose(locator, text) {
+      await this.reach(locator);
+      await page.keyboard.type(text);
+      this.taps += text.length;
+    },
+    async type(locator, text) {
+      await this.reach(locator);
+      await page.keyboard.press('ControlOrMeta+a');
+      await page.keyboard.type(text);
+      await page.keyboard.press('Enter');
+      this.taps += text.length + 2;
+    },
+    async day(locator, text) {
+      await this.reach(locator);
+      const [year, month, day] = text.split('-');
+      await page.keyboard.type(`${month}${day}${year}`);
+      await page.keyboard.press('Tab');
+      this.taps += 9;
+    },
+    async open(locator) {
+      if (await locator.evaluate((fold) => fold.open)) return;
+      await this.press(locator.locator('summary').first());
+    },
+    outline: false,
+  };
+}
+
+/** Enter every finding of `read`. */
+export async function enter(page, hand, read) {
+  let baby = '1';
+  const dated = ['due', 'last-period', 'scan'].some((key) => read[key]) && read.visit;
+  for (const [key, words] of Object.entries(read)) {
+    if (key === 'weeks' && dated) continue;
+    const parts = key.split('.');
+    const name = parts.at(-1);
+    if (parts[0] === 'baby' && parts[1] !== baby) {
+      baby = parts[1];
+      const tabs = page.locator('[data-babies=grip-1] button');
+      if ((await tabs.count()) === 1) await hand.press(tabs.first());
+      else await hand.press(tabs.nth(Number(baby) - 1));
+    }
+    await one(page, hand, name, words);
+  }
+}
+
+/** Enter one finding. */
+export async function one(page, hand, name, words) {
+  const finding = page.locator(`#finding-${name}`);
+  const fold = page.locator('details', { has: finding });
+  if (await fold.count()) await hand.open(fold);
+  const states = finding.locator('.states');
+  const button = (within, text) => within.getByRole('button', { name: text, exact: true });
+  const state = words.match(/^(not felt|not heard|none|not listened|not asked|could not tell)(?: \((.*)\))?$/);
+  if (state && (await states.getByRole('button', { name: state[1], exact: true }).count())) {
+    await hand.press(button(states, state[1]));
+    if (state[2]) await hand.type(states.locator('.reason'), state[2]);
+    return;
+  }
+  const unsure = words.endsWith('?') && (await states.locator('button', { hasText: /^Unsure$/ }).count()) > 0;
+  const sure = unsure ? words.slice(0, -1) : words;
+  const known = sure.match(/ \(((?:scan|vaginal examination)[^)]*)\)$/);
+  const bare = known ? sure.slice(0, known.index) : sure;
+  if (name === 'weeks') {
+    const [weeks, days] = bare.split('+');
+    await hand.choose(finding.locator('select'), `${weeks} weeks`);
+    if (days !== '0') await hand.press(button(finding, `+${days} days`));
+  } else if (DAYS.includes(name)) {
+    await hand.day(finding.locator('input'), bare);
+  } else if (name === 'back') {
+    await hand.press(finding.locator(`.back-grid [data-value="${bare}"]`));
+  } else if (name === 'head-above-brim') {
+    await hand.press(button(finding, `${bare} palpable above the brim`));
+  } else if (name === 'position') {
+    await hand.choose(finding.locator('.typed select'), hand.outline ? await label(finding, bare) : bare);
+  } else if (PLACES.includes(name)) {
+    for (const value of bare.split('; ')) await place(finding, hand, value, button);
+  } else if (await finding.locator('.typed input, .typed textarea').count()) {
+    const chips = finding.locator('.both > .chips');
+    const chip = chips.getByRole('button', { name: bare, exact: true });
+    if (await chip.count()) {
+      await hand.press(chip);
+    } else {
+      const unit = bare.match(/^([\d.]+) cm$/);
+      await hand.type(finding.locator('.typed input, .typed textarea'), unit ? unit[1] : bare);
+    }
+  } else {
+    for (const value of bare.split('; ')) await hand.press(button(finding.locator('.chips').first(), value));
+  }
+  if (known) {
+    const [by, weeks] = known[1].match(/^(scan|vaginal examination) ?(.*)$/).slice(1);
+    await hand.choose(states.locator('select'), `by ${by}`);
+    if (weeks) await hand.type(states.locator('.when'), weeks);
+  }
+  if (unsure) await hand.press(button(states, 'Unsure'));
+}
+
+async function label(finding, code) {
+  return finding.locator(`option[value="${code}"]`).textContent();
+}
+
+async function place(finding, hand, value, button) {
+  const spot = finding.locator('.outline').getByRole('button', { name: `hers: ${value}`, exact: true });
+  if (hand.outline && (await spot.count())) return hand.press(spot);
+  const fields = finding.locator('.place-fields');
+  const fossa = value.match(/^(left|right) (iliac fossa)$/);
+  const [side, level] = fossa ? fossa.slice(1) : [SIDES.find((own) => value === own || value.startsWith(`${own}, `)), LEVELS.find((own) => value === own || value.endsWith(`, ${own}`))];
+  const plain = [side, level].filter(Boolean).join(fossa ? ' ' : ', ') === value;
+  if (value === 'heard') return hand.press(button(fields, 'heard, place not noted'));
+  if (!plain) return hand.type(fields.locator('input'), value);
+  if (side) await hand.press(button(fields, side));
+  if (level) await hand.press(button(fields, level));
+  return undefined;
+}

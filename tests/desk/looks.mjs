@@ -1,0 +1,72 @@
+// Pictures of the page to be looked at, how many taps three visits take, and how long things take.
+// usage: node tests/desk/looks.mjs [DIRECTORY]
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { ROOT, checked, downloaded, open, stop } from './browser.mjs';
+import { enter, finger, one } from './enter.mjs';
+
+const out = process.argv[2] ?? join(ROOT, 'target/desk/looks');
+mkdirSync(out, { recursive: true });
+const example = (name) => join(ROOT, 'examples', `${name}.toml`);
+const shot = (page, name, options = {}) => page.screenshot({ path: join(out, `${name}.png`), ...options });
+
+const SIZES = { phone: { width: 360, height: 740 }, narrow: { width: 320, height: 640 }, tablet: { width: 820, height: 1180 }, desktop: { width: 1366, height: 860 }, projector: { width: 1920, height: 1080 } };
+for (const theme of ['light', 'dark']) {
+  for (const [size, viewport] of Object.entries(SIZES)) {
+    const { page, context } = await open({ colorScheme: theme, viewport });
+    if (theme === 'light') await shot(page, `${size}-empty`);
+    await page.locator('#file').setInputFiles(example(size === 'tablet' ? 'heart-not-heard' : 'head-down-left'));
+    await shot(page, `${size}-${theme}`);
+    if (size === 'phone' || size === 'desktop') await shot(page, `${size}-${theme}-whole`, { fullPage: true });
+    if (size === 'desktop') {
+      await page.locator('[data-take=page]').click();
+      await shot(page, `${size}-${theme}-read-back`);
+      await page.keyboard.press('Escape');
+      await page.locator('#open-teach').click();
+      await shot(page, `${size}-${theme}-teach`);
+    }
+    await context.close();
+  }
+}
+
+// Taps and time of three visits, entered by tapping.
+for (const [name, read] of [
+  ['37+0 LOA 2/5 to the family page', { weeks: '37+0', 'baby.1.position': 'LOA', 'baby.1.head-above-brim': '2/5' }],
+  ['head-down-left', checked(example('head-down-left')).read],
+  ['probably-breech', checked(example('probably-breech')).read],
+]) {
+  const { page, context } = await open({ hasTouch: true });
+  const hand = finger(page);
+  const start = Date.now();
+  await enter(page, hand, read);
+  await downloaded(page, async () => {
+    await page.locator('[data-take=page]').click();
+    await page.locator('#read-back-so').click();
+  });
+  console.log(`${name}: ${hand.taps + 2} taps, ${((Date.now() - start) / 1000).toFixed(1)} s by script`);
+  await context.close();
+}
+
+/** From a tap to the picture that shows it, ms. */
+async function change(page, finding, words) {
+  await page.evaluate(() => {
+    const image = document.getElementById('picture');
+    window.shown = new Promise((done) => image.addEventListener('load', () => requestAnimationFrame(() => done(performance.now())), { once: true }));
+    document.addEventListener('click', () => (window.tapped = performance.now()), { once: true, capture: true });
+  });
+  await one(page, finger(page), finding, words);
+  return page.evaluate(async () => (await window.shown) - window.tapped);
+}
+
+for (const slower of [1, 6]) {
+  const { page, context } = await open();
+  const ready = await page.evaluate(() => performance.getEntriesByName('ready')[0].startTime);
+  await page.locator('#file').setInputFiles(example('head-down-left'));
+  const session = await context.newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slower });
+  const times = [];
+  for (const words of ['3/5', '1/5', '4/5', '2/5', '0/5']) times.push(await change(page, 'head-above-brim', words));
+  console.log(`ready after ${ready.toFixed(0)} ms; a change is on screen after ${times.map((ms) => ms.toFixed(0)).join(', ')} ms${slower > 1 ? `, ${slower} times slower` : ''}`);
+  await context.close();
+}
+await stop();

@@ -1,0 +1,406 @@
+// The page as a whole: what it may reach, what it keeps, what it says when it breaks, what it takes and gives.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { after, test } from 'node:test';
+import { AXE, PAGE, ROOT, checked, downloaded, open, served, stop, written } from './browser.mjs';
+import { enter, finger } from './enter.mjs';
+
+after(stop);
+const example = (name) => join(ROOT, 'examples', name);
+const openFile = (page, path) => page.locator('#file').setInputFiles(path);
+const text = async (page) => {
+  const { bytes } = await downloaded(page, () => page.locator('[data-take=exam]').click());
+  return bytes.toString();
+};
+const nothing = (page) => page.locator('#conclusion').filter({ hasText: 'Nothing recorded yet' }).waitFor();
+
+for (const from of ['disk', 'an address']) {
+  test(`from ${from}: ready, no request but itself, and no other is possible`, async () => {
+    const { page, context, requested, faults } = await open(from === 'disk' ? {} : { address: await served() });
+    assert.equal(requested.filter((address) => !/^(blob|data):/.test(address)).length, 1, requested.join(' '));
+    assert.deepEqual(faults, []);
+    const tried = await page.evaluate(async () => {
+      const out = {};
+      out.fetch = await fetch(location.href).then(() => 'sent', () => 'blocked');
+      out.image = await new Promise((done) => {
+        const image = new Image();
+        image.onload = () => done('sent');
+        image.onerror = () => done('blocked');
+        image.src = 'https://example.invalid/x.png';
+      });
+      const script = document.createElement('script');
+      script.textContent = 'window.slipped = true';
+      document.body.append(script);
+      out.script = window.slipped ? 'ran' : 'blocked';
+      document.body.insertAdjacentHTML('beforeend', '<p id="slip" onclick="window.slipped = true">x</p>');
+      document.getElementById('slip').click();
+      out.handler = window.slipped ? 'ran' : 'blocked';
+      try {
+        out.code = eval('1') && 'ran';
+      } catch {
+        out.code = 'blocked';
+      }
+      return out;
+    });
+    assert.deepEqual(tried, { fetch: 'blocked', image: 'blocked', script: 'blocked', handler: 'blocked', code: 'blocked' });
+    await context.close();
+  });
+}
+
+test('the file names no path of the machine that built it, and stays under its size', () => {
+  const bytes = readFileSync(PAGE);
+  assert.ok(bytes.length < 3_000_000, `${bytes.length}`);
+  assert.ok(!bytes.includes(ROOT));
+});
+
+test('everything that can be taken away is what the program writes', async () => {
+  const { page, context } = await open();
+  const file = 'examples/head-down-left.toml';
+  await openFile(page, example('head-down-left.toml'));
+  for (const [kind, ending, ...words] of [
+    ['page', 'pdf', 'handout'],
+    ['guide', 'pdf', 'skin-guide'],
+    ['slip', 'pdf', 'note'],
+  ]) {
+    const made = await downloaded(page, async () => {
+      await page.locator(`[data-take=${kind}]`).click();
+      assert.match(await page.locator('#read-back-lines').innerText(), /Back to HER LEFT: on your right as you face her\./);
+      await page.locator('#read-back-so').click();
+    });
+    assert.ok(made.bytes.equals(written(ending, ...words, file)), `${kind} differs`);
+  }
+  for (const [kind, form] of [['note', 'text'], ['handover', 'handover']]) {
+    await page.locator(`[data-take=${kind}]`).click();
+    assert.equal(await page.locator('#text-body').inputValue(), written('txt', 'note', '--as', form, file).toString());
+    await page.locator('#text [data-close]').click();
+  }
+  const whole = JSON.parse((await downloaded(page, () => page.locator('[data-take=fhir]').click())).bytes);
+  const shared = JSON.parse((await downloaded(page, () => page.locator('[data-take=share]').click())).bytes);
+  assert.equal(whole.resourceType, 'Bundle');
+  assert.equal(shared.resourceType, 'Bundle');
+  const again = JSON.parse((await downloaded(page, () => page.locator('[data-take=fhir]').click())).bytes);
+  assert.notEqual(again.entry[0].fullUrl, whole.entry[0].fullUrl, 'ids are random');
+  await context.close();
+});
+
+test('printing prints the family page and nothing else', async () => {
+  const { page, context } = await open({
+    before: () => {
+      window.print = () => {
+        window.printed = [...document.querySelectorAll('#printed img')].map((image) => image.naturalWidth);
+      };
+    },
+  });
+  await openFile(page, example('head-down-left.toml'));
+  await page.locator('#print').click();
+  await page.locator('#read-back-so').click();
+  await page.waitForFunction(() => window.printed?.length > 0 && window.printed.every((width) => width > 0));
+  await page.emulateMedia({ media: 'print' });
+  const shown = await page.evaluate(() => [...document.body.children].filter((own) => getComputedStyle(own).display !== 'none').map((own) => own.id));
+  assert.deepEqual(shown, ['printed']);
+  await context.close();
+});
+
+test('several visits in files become the tape over the visits', async () => {
+  const { page, context } = await open();
+  const files = ['28-weeks', '31-weeks', '34-weeks', '36-weeks'].map((name) => `examples/growth/${name}.toml`);
+  const made = await downloaded(page, () => page.locator('#growth-files').setInputFiles(files.map((file) => join(ROOT, file))));
+  assert.ok(made.bytes.equals(written('pdf', 'growth', ...files)));
+  await context.close();
+});
+
+test('open, edit, save: comments stay, and only what was changed changes', async () => {
+  const { page, context } = await open();
+  const before = readFileSync(example('earlier-caesarean.toml'), 'utf8');
+  await openFile(page, example('earlier-caesarean.toml'));
+  assert.equal(await text(page), before);
+  await page.locator('#finding-fundal-height .typed input').fill('38');
+  await page.locator('#finding-fundal-height .typed input').press('Enter');
+  assert.equal(await text(page), before.replace('"36 cm"', '"38 cm"'));
+  await page.locator('#undo').click();
+  assert.equal(await text(page), before);
+  await context.close();
+});
+
+test('a file with faults is told line by line and can be mended', async () => {
+  const { page, context } = await open();
+  await page.locator('#file').setInputFiles({ name: 'visit.toml', mimeType: 'text/plain', buffer: Buffer.from('weeks = "37+0"\n[baby]\nback = "lft"\n') });
+  assert.match(await page.locator('#mend-why').innerText(), /Line 3/);
+  await page.locator('#mend-text').fill('weeks = "37+0"\n[baby]\nback = "left"\n');
+  await page.locator('#mend [data-close=so]').click();
+  await page.locator('#conclusion').filter({ hasText: 'back to her left' }).waitFor();
+  await context.close();
+});
+
+test('one line fills the form, and the form shows as a line', async () => {
+  const { page, context } = await open();
+  await page.locator('#line').fill('37+0 LOA 2/5');
+  await page.locator('#fill').click();
+  assert.match(await page.locator('#line-why').innerText(), /2\/5 palp/);
+  await nothing(page);
+  await page.locator('#line').fill('37+0 LOA 2/5 palp SFH 34');
+  await page.locator('#fill').click();
+  assert.equal(await page.locator('#finding-position .now').innerText(), 'LOA');
+  assert.equal(await page.locator('#finding-head-above-brim .now').innerText(), '2/5');
+  await page.locator('#finding-head-above-brim').getByRole('button', { name: '3/5 palpable' }).click();
+  assert.match(await page.locator('#line').inputValue(), /37\+0; .*LOA; 3\/5 palp/);
+  await context.close();
+});
+
+test('what cannot wait stands first, is spoken, and keeps the family page back', async () => {
+  const { page, context } = await open();
+  await openFile(page, example('heart-not-heard.toml'));
+  const grades = await page.locator('#remarks h3').allInnerTexts();
+  assert.equal(grades[0].toLowerCase(), 'act now');
+  assert.ok(await page.locator('#act-now').isVisible());
+  assert.match(await page.locator('#status').innerText(), /Act now: /);
+  await page.locator('[data-take=page]').click();
+  assert.ok(await page.locator('#read-back-so').isDisabled());
+  for (const box of await page.locator('#read-back-pressing input').all()) await box.check();
+  const made = await downloaded(page, () => page.locator('#read-back-so').click());
+  assert.ok(made.bytes.equals(written('pdf', 'handout', 'examples/heart-not-heard.toml', '--despite', 'heart-not-heard', '--despite', 'movements-fewer')));
+  await openFile(page, example('does-not-agree.toml'));
+  await page.locator('[data-take=page]').click();
+  assert.ok(await page.locator('#read-back-so').isDisabled());
+  await context.close();
+});
+
+test('the wrong side is seen from both ends', async () => {
+  const { page, context } = await open();
+  for (const [side, facing] of [['LEFT', 'right'], ['RIGHT', 'left']]) {
+    const own = side.toLowerCase();
+    const spot = page.locator('#finding-heart .outline').getByRole('button', { name: `hers: ${own}, below navel`, exact: true });
+    const box = await spot.boundingBox();
+    const whole = await page.locator('#finding-heart .outline').boundingBox();
+    const middle = whole.x + whole.width / 2;
+    assert.ok(side === 'LEFT' ? box.x > middle : box.x + box.width < middle, `${side} is at the viewer's ${facing}`);
+    const name = page.locator('#finding-heart .own-side', { hasText: `Her ${own}` });
+    const named = await name.boundingBox();
+    assert.ok(await name.isVisible());
+    assert.ok(side === 'LEFT' ? named.x > middle : named.x + named.width < middle, 'the sides are named where they are');
+    await spot.click();
+    await page.locator(`#finding-back [data-value="${own} front"]`).click();
+    const pressed = await page.locator('#finding-back [aria-pressed=true]').boundingBox();
+    const grid = await page.locator('.back-grid').boundingBox();
+    assert.ok(side === 'LEFT' ? pressed.x > grid.x + grid.width / 2 : pressed.x < grid.x + grid.width / 2);
+    assert.equal(await page.locator('#finding-back .now').innerText(), `${own} front`);
+    await page.locator('[data-take=svg]').click();
+    assert.match(await page.locator('#read-back-lines').innerText(), new RegExp(`Back to HER ${side}: on your ${facing}`));
+    await page.locator('#read-back [data-close=""]').click();
+  }
+  await context.close();
+});
+
+test('beats are counted by tapping against a clock', async () => {
+  const { page, context } = await open();
+  await page.clock.install();
+  const finding = page.locator('#finding-heart-counts');
+  await finding.getByRole('button', { name: '6 s', exact: true }).click();
+  const beat = finding.locator('.beat');
+  await beat.click();
+  for (let count = 0; count < 14; count++) await beat.click();
+  assert.match(await beat.getAttribute('aria-label'), /14 so far/);
+  await page.clock.runFor(6200);
+  assert.equal(await finding.locator('.now').innerText(), '14 in 6 s');
+  await beat.focus();
+  await page.keyboard.press('Space');
+  for (let count = 0; count < 13; count++) await page.keyboard.press('Space');
+  await page.clock.runFor(6200);
+  assert.equal(await finding.locator('.now').innerText(), '14 in 6 s; 13 in 6 s');
+  await context.close();
+});
+
+test('places are reached on the outline with the arrow keys', async () => {
+  const { page, context } = await open();
+  const field = page.locator('#finding-heart .outline');
+  await field.locator('.spot[tabindex="0"]').focus();
+  const here = () => page.evaluate(() => document.activeElement.getAttribute('aria-label'));
+  const seen = new Set([await here()]);
+  for (const key of ['ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowDown', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft', 'ArrowDown', 'ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowDown', 'ArrowLeft', 'ArrowLeft', 'ArrowDown']) {
+    await page.keyboard.press(key);
+    seen.add(await here());
+  }
+  assert.ok(seen.size >= 15, [...seen].join('\n'));
+  await page.keyboard.press('Enter');
+  assert.equal(`hers: ${await page.locator('#finding-heart .now').innerText()}`, await here());
+  await context.close();
+});
+
+test('a panic inside keeps what was entered, and the page goes on', async () => {
+  const { page, context } = await open({
+    before: () => {
+      const real = WebAssembly.instantiate;
+      WebAssembly.instantiate = async (...given) => {
+        const made = await real(...given);
+        const exports = { ...made.exports };
+        exports.handspan_run = (at, length) => {
+          if (!window.breakNext) return made.exports.handspan_run(at, length);
+          window.breakNext = false;
+          // A length that no memory has: the library traps.
+          return made.exports.handspan_run(0xfffffff0, 0x7fffffff);
+        };
+        return { exports };
+      };
+    },
+  });
+  await page.locator('#line').fill('37+0 LOA 2/5 palp');
+  await page.locator('#fill').click();
+  await page.evaluate(() => (window.breakNext = true));
+  await page.locator('#finding-movements').getByRole('button', { name: 'usual', exact: true }).click();
+  await page.locator('#fault').waitFor();
+  assert.match(await page.locator('#fault-text').inputValue(), /position = "LOA"/);
+  await page.locator('#fault [data-close]').click();
+  await page.locator('#finding-movements').getByRole('button', { name: 'usual', exact: true }).click();
+  assert.equal(await page.locator('#finding-movements .now').innerText(), 'usual');
+  assert.match(await text(page), /LOA/);
+  await context.close();
+});
+
+test('settings are kept only when asked, a finding never, and one button forgets everything', async () => {
+  const { page, context } = await open();
+  const kept = () => page.evaluate(() => JSON.stringify(localStorage));
+  await page.locator('.settings summary').click();
+  await page.locator('#clinic-name').fill('Larkfield Midwives');
+  await page.locator('#clinic-name').press('Tab');
+  await openFile(page, example('bleeding.toml'));
+  assert.equal(await kept(), '{}');
+  await page.locator('#keep').check();
+  assert.match(await kept(), /Larkfield/);
+  assert.ok(!/hard|bleeding|29/.test(await kept()));
+  await page.reload();
+  await page.waitForSelector('html.ready');
+  assert.equal(await page.locator('#clinic-name').inputValue(), 'Larkfield Midwives');
+  await nothing(page);
+  await page.locator('.settings summary').click();
+  await page.locator('#forget-all').click();
+  assert.equal(await kept(), '{}');
+  assert.equal(await page.locator('#clinic-name').inputValue(), '');
+  await context.close();
+});
+
+test('after 20 idle minutes the page blanks itself', async () => {
+  const { page, context } = await open({ clock: true });
+  await openFile(page, example('bleeding.toml'));
+  await page.locator('#title').click();
+  await page.clock.runFor(19 * 60 * 1000);
+  assert.ok(!(await page.locator('#blank').isVisible()));
+  await page.clock.runFor(2 * 60 * 1000);
+  assert.ok(await page.locator('#blank').isVisible());
+  assert.ok(!(await page.locator('#conclusion').isVisible()));
+  await page.locator('#blank [data-close=so]').click();
+  await nothing(page);
+  await context.close();
+});
+
+/** Everything of a visit that a page could still hold. */
+const residue = (page) =>
+  page.evaluate(() => {
+    const fields = [...document.querySelectorAll('#form input, #form textarea, #form select, #line, dialog textarea, dialog input')].map((own) => own.value).join('|');
+    return { fields: fields.replace(/\||0$/g, ''), pressed: document.querySelectorAll('#form [aria-pressed=true]').length, now: [...new Set([...document.querySelectorAll('.now')].map((own) => own.textContent))], said: document.getElementById('conclusion').textContent, remarks: document.getElementById('remarks').textContent, status: document.getElementById('status').textContent, alarm: !document.getElementById('act-now').hidden, undo: !document.getElementById('undo').disabled };
+  });
+
+test('two visits in a row, interrupted: nothing of one woman is carried to the next, in 50 tries', async () => {
+  const { page, context } = await open();
+  const names = ['head-down-left', 'bleeding', 'twins', 'heart-not-heard', 'earlier-caesarean', 'dated-by-scan', 'back-to-back', 'does-not-agree', 'fibroid', 'no'].slice(0, 9);
+  const empty = await residue(page);
+  const hand = finger(page);
+  for (let attempt = 0; attempt < 50; attempt++) {
+    const { read } = checked(example(`${names[attempt % names.length]}.toml`));
+    const some = Object.entries(read).slice(attempt % 3, 2 + (attempt % 5) + (attempt % 3));
+    if (attempt % 2) await openFile(page, example(`${names[attempt % names.length]}.toml`));
+    else await enter(page, hand, Object.fromEntries(some.filter(([key]) => !key.startsWith('baby.2'))));
+    // Interrupted in the middle of something: a word half typed, a clock that runs, a dialog, an error.
+    const stop = attempt % 5;
+    if (stop === 0) await page.locator('#finding-pulse .typed input').pressSequentially('9');
+    if (stop === 1) await page.locator('#finding-heart-counts .beat').click();
+    if (stop === 2) await page.locator('#line').fill('38+0 ROA half');
+    if (stop === 3) await page.locator('#finding-fundal-height .typed input').fill('thirty');
+    if (stop === 4) await page.locator('#finding-limbs').getByRole('button', { name: 'could not tell', exact: true }).click();
+    await page.locator('#new-visit').click();
+    await page.locator('#new [data-close=so]').click();
+    await nothing(page);
+    const left = await residue(page);
+    assert.deepEqual({ ...left, status: '' }, { ...empty, status: '' }, `try ${attempt}`);
+    assert.ok(await page.locator('[data-take=exam]').isDisabled());
+  }
+  // A clock or a word that was waiting does not come later.
+  await page.waitForTimeout(1000);
+  assert.deepEqual({ ...(await residue(page)), status: '' }, { ...empty, status: '' });
+  await context.close();
+});
+
+test('two babies: the second comes and goes', async () => {
+  const { page, context } = await open();
+  await page.locator('[data-babies=grip-1] button').click();
+  await page.locator('#finding-heart').getByRole('button', { name: 'hers: left, above navel', exact: true }).click();
+  assert.match(await text(page), /\[\[baby\]\][^]*\[\[baby\]\]\nheart/);
+  await page.locator('[data-babies=grip-1] button').first().click();
+  assert.equal(await page.locator('#finding-heart .now').innerText(), 'not examined');
+  await context.close();
+});
+
+test('the teaching dial draws any position and leaves the visit alone', async () => {
+  const { page, context } = await open();
+  await page.locator('#open-teach').click();
+  const said = page.locator('#teach-said');
+  assert.match(await said.innerText(), /LOA/);
+  await page.getByRole('button', { name: 'Turn the back: one step on' }).click();
+  assert.match(await said.innerText(), /LOT/);
+  for (let step = 0; step < 4; step++) await page.getByRole('button', { name: 'Turn the back: one step on' }).click();
+  assert.match(await said.innerText(), /ROT/);
+  await page.getByRole('button', { name: 'Head high' }).click();
+  assert.match(await said.innerText(), /RST/);
+  await page.getByRole('button', { name: 'Tilt the lie: one step on' }).click();
+  await page.getByRole('button', { name: 'Tilt the lie: one step on' }).click();
+  assert.match(await said.innerText(), /Lying across.*her left/);
+  await page.locator('#teach [data-close]').click();
+  await nothing(page);
+  await context.close();
+});
+
+for (const theme of ['light', 'dark']) {
+  for (const width of [320, 768, 1280]) {
+    test(`axe finds nothing, ${theme}, ${width} px, in every state`, async () => {
+      const { page, context } = await open({ colorScheme: theme, viewport: { width, height: 800 } });
+      const judged = async (state) => {
+        await page.evaluate(AXE);
+        const { violations } = await page.evaluate(() => axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }));
+        assert.deepEqual(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).slice(0, 3).join(' ')}`), [], state);
+        const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+        assert.ok(over <= 0, `${state}: ${over} px too wide`);
+      };
+      await judged('empty');
+      for (const fold of await page.locator('details').all()) await fold.evaluate((own) => (own.open = true));
+      await openFile(page, example('twins.toml'));
+      await judged('twins');
+      await openFile(page, example('bleeding.toml'));
+      await judged('act now');
+      await page.locator('#line').fill('37+0 LOA 2/5');
+      await page.locator('#fill').click();
+      await judged('a question');
+      for (const [button, dialog] of [['[data-take=page]', '#read-back'], ['#new-visit', '#new'], ['[data-take=note]', '#text'], ['#open-teach', '#teach']]) {
+        await page.locator(button).first().click();
+        await judged(dialog);
+        await page.keyboard.press('Escape');
+      }
+      await context.close();
+    });
+  }
+}
+
+test('targets are as large as fingers need', async () => {
+  const { page, context } = await open({ viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true });
+  for (const fold of await page.locator('details').all()) await fold.evaluate((own) => (own.open = true));
+  await openFile(page, example('head-down-left.toml'));
+  const small = await page.evaluate(() =>
+    [...document.querySelectorAll('button, select, input:not([type=checkbox]), textarea, summary')]
+      .filter((own) => own.offsetParent && !own.closest('dialog'))
+      .map((own) => [own.outerHTML.slice(0, 120), own.getBoundingClientRect()])
+      // Places that lie close together are chosen by whichever is nearest to the finger.
+      .filter(([html, box]) => Math.min(box.width, box.height) < (html.includes('class="spot"') ? 24 : 40))
+      .map(([html, box]) => `${Math.round(box.width)}x${Math.round(box.height)} ${html}`),
+  );
+  assert.deepEqual(small, []);
+  await context.close();
+});
