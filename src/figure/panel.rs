@@ -27,6 +27,8 @@ const DASH_MM: (f32, f32) = (1.2, 1.5);
 const START_MM: f32 = 1.0;
 /// Length and half breadth of the arrow where it ends, mm.
 const ARROW_MM: (f32, f32) = (2.6, 1.1);
+/// How far within its edges the sides are written, mm: other words stand beside a panel.
+const SIDES_MM: f32 = 2.0;
 /// How far beside the womb, above it and below the bone a panel reaches, cm.
 const BESIDE: f32 = 1.0;
 const ABOVE: f32 = 1.0;
@@ -118,7 +120,7 @@ pub fn panel(
         fonts.measure(Face::SemiBold, word, 1.0)?;
         items.push(Item::Text(Text {
             text: word.to_owned(),
-            at: FigurePoint::new(sign * (frame.right - 0.2), frame.bottom + 0.4 * type_cm),
+            at: FigurePoint::new(sign * (frame.right - cm(SIDES_MM)), frame.bottom + 0.4 * type_cm),
             align,
             size: type_cm,
             face: Face::SemiBold,

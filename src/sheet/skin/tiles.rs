@@ -13,7 +13,7 @@ use crate::words::Words;
 /// What no printer reaches, mm.
 const MARGIN_MM: f32 = 8.0;
 /// Height of the strip with bar, words and map, mm: on a page from this width on its words take fewer lines.
-const STRIP_MM: f32 = 32.0;
+const STRIP_MM: f32 = 34.0;
 const BROAD_MM: f32 = 270.0;
 const STRIP_BROAD_MM: f32 = 24.0;
 /// By how much neighbours overlap, mm.
