@@ -480,7 +480,7 @@ mod tests {
             "baby = [{ back = \"left\" }, { head = \"fundus\" }]\n",
             &[("baby.2.back", &["right"]), ("baby.1.back", &[])],
         );
-        assert_eq!(inline, "baby = [{  }, { head = \"fundus\" , back = \"right\"}]\n");
+        assert_eq!(inline, "baby = [{}, { head = \"fundus\" , back = \"right\" }]\n");
     }
 
     #[test]
