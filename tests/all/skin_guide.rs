@@ -246,9 +246,11 @@ fn a_mirrored_exam_gives_mirrored_strokes_and_mirrored_words() {
             let long: Vec<&Stroke> = one.iter().filter(|s| !s.fine && s.length() > 1.6).collect();
             assert!(long.len() > 6);
             for stroke in long {
-                let near = |p: FigurePoint, q: &FigurePoint| (p.x + q.x).abs() < 0.5 && (p.y - q.y).abs() < 0.5;
+                let near =
+                    |p: FigurePoint, q: &FigurePoint| (p.x + q.x).abs() < 0.5 && (p.y - q.y).abs() < 0.5;
                 let same = || two.iter().filter(|s| s.step == stroke.step);
-                let alone = stroke.line.iter().filter(|p| !same().any(|s| s.line.iter().any(|q| near(**p, q))));
+                let alone =
+                    stroke.line.iter().filter(|p| !same().any(|s| s.line.iter().any(|q| near(**p, q))));
                 let (alone, all) = (alone.count(), stroke.line.len());
                 assert!(10 * alone <= all, "{:?}: {alone} of {all} points have no mirror image", stroke.step);
             }
