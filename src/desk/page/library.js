@@ -24,7 +24,13 @@ export async function unpack() {
 
 /** Start afresh, after a fault. */
 export async function renew() {
-  running = await WebAssembly.instantiate(compiled, {});
+  // Some libraries inside name functions of a browser that nothing here calls.
+  const uncalled = {};
+  for (const { module, name } of WebAssembly.Module.imports(compiled)) {
+    uncalled[module] ??= {};
+    uncalled[module][name] = () => { throw new Error(`${name} is not there`); };
+  }
+  running = await WebAssembly.instantiate(compiled, uncalled);
 }
 
 function taken(exports, at) {
