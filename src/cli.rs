@@ -232,7 +232,7 @@ pub struct SkinGuide {
     pub lang: String,
     /// Paper; on a3 the tracing sheet is in one piece where it can be
     #[arg(long, default_value = "a4")]
-    pub paper: SkinPaper,
+    pub paper: Paper,
     /// The clinic's own file, for its thresholds
     #[arg(long, value_name = "FILE")]
     pub clinic: Option<PathBuf>,
@@ -242,15 +242,6 @@ pub struct SkinGuide {
     /// How many guides are made at the same time, 1 to 256; as a rule one for each processor
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=256))]
     pub at_once: Option<u16>,
-}
-
-/// Papers of a skin guide.
-#[derive(Clone, Copy, ValueEnum)]
-#[allow(missing_docs)]
-pub enum SkinPaper {
-    A4,
-    Letter,
-    A3,
 }
 
 /// `note`

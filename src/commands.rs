@@ -33,7 +33,7 @@ pub use handout::{Handout, Paper};
 pub use layouts::Chosen;
 pub use note::{Form, Note};
 pub use plate::{Plate, Set, Size, Way, What};
-pub use skin_guide::{SkinGuide, SkinPaper, skin_sheets};
+pub use skin_guide::{SkinGuide, skin_sheets};
 
 use crate::report::Look;
 

@@ -6,7 +6,7 @@ use crate::cli;
 use crate::files::{self, Given, Target, load};
 use handspan::commands::{
     Cases, Check, Chosen, Command, Draw, Form, Format, Growth, Handout, Labels, Level, Note, Palette, Paper,
-    Plate, Request, Set, Size, SkinGuide, SkinPaper, Source, Style, View, Way, What,
+    Plate, Request, Set, Size, SkinGuide, Source, Style, View, Way, What,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -112,7 +112,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                     exam,
                     format,
                     lang: guide.lang.clone(),
-                    paper: skin_paper(guide.paper),
+                    paper: paper(guide.paper),
                     clinic: clinic.clone(),
                     despite: guide.despite.clone(),
                 })
@@ -494,13 +494,5 @@ fn paper(paper: cli::Paper) -> Paper {
         cli::Paper::A4 => Paper::A4,
         cli::Paper::Letter => Paper::Letter,
         cli::Paper::A3 => Paper::A3,
-    }
-}
-
-fn skin_paper(paper: cli::SkinPaper) -> SkinPaper {
-    match paper {
-        cli::SkinPaper::A4 => SkinPaper::A4,
-        cli::SkinPaper::Letter => SkinPaper::Letter,
-        cli::SkinPaper::A3 => SkinPaper::A3,
     }
 }

@@ -40,6 +40,15 @@ impl Paper {
             Paper::A3 => "a3",
         }
     }
+
+    /// Width and height on its short side, mm.
+    pub fn size_mm(self) -> (f32, f32) {
+        match self {
+            Paper::A4 => (210.0, 297.0),
+            Paper::Letter => (215.9, 279.4),
+            Paper::A3 => (297.0, 420.0),
+        }
+    }
 }
 
 /// The page to make.

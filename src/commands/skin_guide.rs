@@ -7,7 +7,7 @@
 use super::against::{self, Asked};
 use super::load;
 use super::picture::Maker;
-use super::{Format, Outcome, Source, exit};
+use super::{Format, Outcome, Paper, Source, exit};
 use crate::body::pose::{self, DrawingNote, Pose};
 use crate::chart::said;
 use crate::exam::{Conclusion, Exam};
@@ -21,37 +21,6 @@ use crate::sheet::{Content, Layout, SKIN_GUIDE, Sheet, SheetError, compose};
 use crate::words::{Words, WordsError};
 use crate::write::TextAs;
 
-/// Paper of the guide and of the tracing sheet.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum SkinPaper {
-    /// 210 × 297 mm.
-    A4,
-    /// 8.5 × 11 in.
-    Letter,
-    /// 297 × 420 mm.
-    A3,
-}
-
-impl SkinPaper {
-    /// Width and height on its short side, mm.
-    pub fn size_mm(self) -> (f32, f32) {
-        match self {
-            SkinPaper::A4 => (210.0, 297.0),
-            SkinPaper::Letter => (215.9, 279.4),
-            SkinPaper::A3 => (297.0, 420.0),
-        }
-    }
-
-    /// As a layout names it.
-    fn word(self) -> &'static str {
-        match self {
-            SkinPaper::A4 => "a4",
-            SkinPaper::Letter => "letter",
-            SkinPaper::A3 => "297 x 420 mm",
-        }
-    }
-}
-
 /// The guide to make.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct SkinGuide {
@@ -62,7 +31,7 @@ pub struct SkinGuide {
     /// Language tag.
     pub lang: String,
     /// Paper.
-    pub paper: SkinPaper,
+    pub paper: Paper,
     /// The clinic's file, for its thresholds.
     pub clinic: Option<Source>,
     /// Ids of act-now remarks despite which the guide is made.
@@ -119,7 +88,7 @@ fn files(
 pub fn skin_sheets(
     exam: &Exam,
     conclusions: &[Conclusion],
-    paper: SkinPaper,
+    paper: Paper,
     words: &Words,
     fonts: &Fonts,
 ) -> Result<Vec<Sheet>, String> {
@@ -146,7 +115,7 @@ fn nothing(pose: &Pose) -> &'static str {
 struct Guide<'a> {
     exam: &'a Exam,
     conclusions: &'a [Conclusion],
-    paper: SkinPaper,
+    paper: Paper,
     pose: &'a Pose,
     strokes: &'a [Stroke],
     words: &'a Words,
@@ -163,7 +132,7 @@ impl Guide<'_> {
         let grounds = Grounds::of(&self.exam.babies[number - 1], self.pose, number);
         let content = self.content(number, &grounds).map_err(|e| told(&e))?;
         let layout =
-            SKIN_GUIDE.read().and_then(|layout| layout.on_paper(self.paper.word())).map_err(|e| told(&e))?;
+            SKIN_GUIDE.read().and_then(|layout| layout.on_paper(self.paper.name())).map_err(|e| told(&e))?;
         let (frame, mm_per_cm) = self.frame(&layout, &content).map_err(|e| told(&e))?;
         let mut scenes = vec![];
         for index in 0..STEPS.len() {

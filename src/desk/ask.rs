@@ -5,7 +5,7 @@
 
 use crate::commands::{
     self, Check, Chosen, Command, Draw, Edit, Form, Format, Growth, Handout, Labels, Note, Outcome, Palette,
-    Paper, Request, SkinGuide, SkinPaper, Source, Style, View, exit,
+    Paper, Request, SkinGuide, Source, Style, View, exit,
 };
 use crate::report::Look;
 use crate::write::TextAs;
@@ -196,7 +196,7 @@ fn request(ask: Ask) -> Result<Request, String> {
                 exam: source(exam),
                 format: one_of(&format, &FORMATS)?,
                 lang: lang(tag),
-                paper: optional(paper, &SKIN_PAPERS, SkinPaper::A4)?,
+                paper: optional(paper, &SKIN_PAPERS, Paper::A4)?,
                 clinic: clinic(of),
                 despite,
             })
@@ -248,8 +248,7 @@ const STYLES: [(&str, Style); 3] = [("soft", Style::Soft), ("line", Style::Line)
 const VIEWS: [(&str, View); 2] = [("facing", View::Facing), ("hers", View::Hers)];
 const LABELS: [(&str, Labels); 4] =
     [("none", Labels::None), ("few", Labels::Few), ("all", Labels::All), ("numbered", Labels::Numbered)];
-const SKIN_PAPERS: [(&str, SkinPaper); 3] =
-    [("a4", SkinPaper::A4), ("letter", SkinPaper::Letter), ("a3", SkinPaper::A3)];
+const SKIN_PAPERS: [(&str, Paper); 3] = [("a4", Paper::A4), ("letter", Paper::Letter), ("a3", Paper::A3)];
 const PAPERS: [(&str, Paper); 2] = [("a4", Paper::A4), ("letter", Paper::Letter)];
 const FORMS: [(&str, Form); 4] = [
     ("text", Form::Text),

@@ -418,7 +418,8 @@ fn edge(edge: Edge, corner: PagePoint, placed: &Placed) -> Option<Element> {
     Some(Element { tag: Tag::Artifact, items })
 }
 
-fn rectangle(x: f32, y: f32, w: f32, h: f32) -> Path<PagePoint> {
+/// The four sides of a box from its top left corner.
+pub(super) fn rectangle(x: f32, y: f32, w: f32, h: f32) -> Path<PagePoint> {
     let at = PagePoint::new;
     vec![
         Step::Move(at(x, y)),

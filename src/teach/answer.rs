@@ -150,13 +150,8 @@ fn sure(reckoning: &Reckoning, words: &Words) -> Said {
     words.say(sure_id(reckoning), &[("positions", &named(fits)), ("count", &fits.len().to_string())])
 }
 
-/// A position as it is spelled out.
-pub(super) fn named_one(position: Position) -> String {
-    position.words()
-}
-
 fn named(fits: &[Position]) -> String {
-    fits.iter().map(|position| named_one(*position)).collect::<Vec<_>>().join("; ")
+    fits.iter().map(|position| position.words()).collect::<Vec<_>>().join("; ")
 }
 
 fn side(side: Option<MotherSide>) -> &'static str {

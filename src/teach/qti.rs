@@ -4,7 +4,7 @@
 //! Of each case two questions are asked: how the baby lies, to choose from, and that of its lesson, to write. The first is marked; the
 //! answer to the second is shown with the key.
 
-use super::answer::{named_one, sure_id};
+use super::answer::sure_id;
 use super::ask::{foot, found, of_lesson};
 use super::case::Case;
 use crate::exam::{Denominator, Octant, Position};
@@ -135,7 +135,7 @@ fn item(shown: &Shown<'_>, name: &str, words: &Words) -> Result<Element, WordsEr
     let right = right(case, shown.reckoning);
     let mut choices = vec![says("prompt", &[], &words.say("case-ask-lie", &[])?)];
     for position in positions(case.position()) {
-        choices.push(says("simpleChoice", &[("identifier", &identifier(position))], &named_one(position)));
+        choices.push(says("simpleChoice", &[("identifier", &identifier(position))], &position.words()));
     }
     for (identifier, message) in NOT_ONE {
         choices.push(says("simpleChoice", &[("identifier", identifier)], &words.say(message, &[])?));

@@ -3,7 +3,7 @@
 use super::pages::texts;
 use super::shared::{path, read, run_in, said};
 use handspan::body::pose::from_exam;
-use handspan::commands::{SkinPaper, skin_sheets};
+use handspan::commands::{Paper, skin_sheets};
 use handspan::exam::{Conclusion, Exam, conclude};
 use handspan::figure::scene::Role;
 use handspan::figure::strokes::{Step, Stroke, strokes};
@@ -30,12 +30,12 @@ fn conclusions(exam: &Exam) -> Vec<Conclusion> {
     (0..exam.babies.len()).map(|index| conclude(exam, index)).collect()
 }
 
-fn sheets(exam: &Exam, paper: SkinPaper) -> Result<Vec<Sheet>, String> {
+fn sheets(exam: &Exam, paper: Paper) -> Result<Vec<Sheet>, String> {
     skin_sheets(exam, &conclusions(exam), paper, &Words::load("en").unwrap(), &fonts())
 }
 
 /// The page of strokes in order, then the tracing sheet.
-fn made(text: &str, paper: SkinPaper) -> Vec<Sheet> {
+fn made(text: &str, paper: Paper) -> Vec<Sheet> {
     sheets(&read(text), paper).expect("a guide")
 }
 
@@ -105,7 +105,7 @@ fn origin(drawn: &[Drawn]) -> (f64, f64) {
 
 #[test]
 fn the_bar_is_five_centimetres_on_every_sheet() {
-    for paper in [SkinPaper::A4, SkinPaper::Letter, SkinPaper::A3] {
+    for paper in [Paper::A4, Paper::Letter, Paper::A3] {
         for sheet in &made(LOA, paper)[1..] {
             let (drawn, _) = paths(sheet);
             let bars: Vec<f64> = drawn
@@ -135,7 +135,7 @@ fn with_pattern(text: &str, look: impl Fn(&[Stroke], &Pattern<'_>)) {
 #[test]
 fn every_line_has_its_true_size_in_the_file() {
     for text in [LOA, BREECH] {
-        let (drawn, _) = paths(&made(text, SkinPaper::A3)[1]);
+        let (drawn, _) = paths(&made(text, Paper::A3)[1]);
         let (x, y) = origin(&drawn);
         with_pattern(text, |strokes, pattern| {
             let skin = unrolled(pattern);
@@ -162,7 +162,7 @@ fn every_line_has_its_true_size_in_the_file() {
 /// The breadth of the head on paper, against the arc of the skin over it.
 #[test]
 fn the_head_is_as_broad_on_paper_as_on_her() {
-    let (drawn, _) = paths(&made(BREECH, SkinPaper::A3)[1]);
+    let (drawn, _) = paths(&made(BREECH, Paper::A3)[1]);
     let (x, _) = origin(&drawn);
     with_pattern(BREECH, |strokes, pattern| {
         let head = strokes.iter().find(|s| s.step == Step::Head && !s.fine).expect("a head");
@@ -189,7 +189,7 @@ fn the_head_is_as_broad_on_paper_as_on_her() {
 
 #[test]
 fn sheets_join() {
-    for paper in [SkinPaper::A4, SkinPaper::Letter] {
+    for paper in [Paper::A4, Paper::Letter] {
         let sheets = &made(LOA, paper)[1..];
         assert!(sheets.len() >= 2, "{paper:?}: one sheet has no joins");
         // Each window in the drawing's own place.
@@ -256,7 +256,7 @@ fn a_mirrored_exam_gives_mirrored_strokes_and_mirrored_words() {
             }
         }
         let words = |text: &str| -> Vec<String> {
-            let page = &made(text, SkinPaper::A4)[0];
+            let page = &made(text, Paper::A4)[0];
             texts(page).into_iter().filter(|t| t.role == Role::Body).map(|t| t.text).collect()
         };
         let joined = |lines: Vec<String>| lines.concat();
@@ -291,7 +291,7 @@ fn a_mirrored_exam_gives_mirrored_strokes_and_mirrored_words() {
 #[test]
 fn her_left_is_said_to_be_your_right_and_lies_at_the_right() {
     for (text, hers, yours) in [(LOA.to_owned(), "her left", "right"), (mirrored(LOA), "her right", "left")] {
-        let sheets = made(&text, SkinPaper::A4);
+        let sheets = made(&text, Paper::A4);
         let words: Vec<String> = texts(&sheets[0]).into_iter().map(|t| t.text).collect();
         let all = words.concat();
         let back = all.split("2 Back").nth(1).and_then(|t| t.split("3 Bottom").next()).expect("the back");
@@ -300,7 +300,7 @@ fn her_left_is_said_to_be_your_right_and_lies_at_the_right() {
         assert!(!back.contains(opposite), "{back}");
     }
     // On every panel and on the tracing sheet.
-    for sheet in made(LOA, SkinPaper::A3) {
+    for sheet in made(LOA, Paper::A3) {
         let sides: BTreeMap<String, f32> =
             texts(&sheet).into_iter().filter(|t| t.role == Role::Side).map(|t| (t.text, t.at.x)).collect();
         let at = |word: &str| {
@@ -356,7 +356,7 @@ fn every_exam_lays_out_on_every_paper() {
     let mut made = 0;
     for (name, exam) in exams() {
         for (paper, width, height) in
-            [(SkinPaper::A4, 210.0, 297.0), (SkinPaper::Letter, 215.9, 279.4), (SkinPaper::A3, 297.0, 420.0)]
+            [(Paper::A4, 210.0, 297.0), (Paper::Letter, 215.9, 279.4), (Paper::A3, 297.0, 420.0)]
         {
             let sheets = match sheets(&exam, paper) {
                 Ok(sheets) => sheets,
@@ -370,7 +370,7 @@ fn every_exam_lays_out_on_every_paper() {
             let babies = exam.babies.len();
             assert!(sheets.len() > babies, "{name}: a page for each baby and a tracing sheet");
             assert!(
-                sheets.len() <= babies + if paper == SkinPaper::A3 { 2 } else { 6 },
+                sheets.len() <= babies + if paper == Paper::A3 { 2 } else { 6 },
                 "{name} on {paper:?}: {}",
                 sheets.len()
             );
@@ -404,7 +404,7 @@ fn every_exam_lays_out_on_every_paper() {
 
 /// What a step of the page says.
 fn step(exam: &str, from: &str, to: &str) -> String {
-    let page = &made(exam, SkinPaper::A4)[0];
+    let page = &made(exam, Paper::A4)[0];
     let all: String = texts(page)
         .into_iter()
         .filter(|t| t.role == Role::Body)
@@ -478,7 +478,7 @@ fn the_navel_serves_only_where_it_was_measured() {
     let not = BREECH.replace("navel = \"22 cm\"\n", "");
     assert!(!steps(&not).contains("navel"), "{}", steps(&not));
     let words = |text: &str| -> String {
-        made(text, SkinPaper::A3)[1..].iter().flat_map(texts).map(|t| t.text + " ").collect()
+        made(text, Paper::A3)[1..].iter().flat_map(texts).map(|t| t.text + " ").collect()
     };
     assert!(words(BREECH).contains("navel, 22 cm up"));
     assert!(words(&not).contains("navel: not measured"));
@@ -554,8 +554,8 @@ fn a_pdf_holds_all_pages_and_pictures_are_a_file_a_page() {
     let bytes = make("guide.pdf");
     assert_eq!(bytes, make("guide.pdf"), "the same bytes twice");
     let pages = Document::load_mem(&bytes).unwrap().page_iter().count();
-    assert_eq!(pages, made(LOA, SkinPaper::A4).len());
-    assert_eq!(bytes, pdf_pages(&made(LOA, SkinPaper::A4), &fonts()).unwrap());
+    assert_eq!(pages, made(LOA, Paper::A4).len());
+    assert_eq!(bytes, pdf_pages(&made(LOA, Paper::A4), &fonts()).unwrap());
     make("guide.svg");
     for page in 2..=pages {
         assert!(here.path().join(format!("guide-{page}.svg")).exists());

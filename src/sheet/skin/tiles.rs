@@ -2,8 +2,9 @@
 //! window, overlaps its neighbours by 1 cm, and carries crosses to join by, a bar of 5 cm, and a map of the whole.
 
 use super::tracing::{INK, Marks, PAPER, QUIET, bounds, label};
-use crate::figure::scene::{Align, FillRule, Item, Path, Step, Text};
+use crate::figure::scene::{Align, FillRule, Item, Step, Text};
 use crate::fonts::Fonts;
+use crate::sheet::compose::rectangle;
 use crate::sheet::content::{Block, Kind};
 use crate::sheet::set::{SetError, Setter};
 use crate::sheet::{Element, Sheet, SheetError, Tag};
@@ -211,17 +212,6 @@ fn window(
         items.push(Item::Text(text.clone()).map(&shift, 1.0));
     }
     Item::Clip { path: rectangle(MARGIN_MM, MARGIN_MM, w, h), items }
-}
-
-fn rectangle(x: f32, y: f32, w: f32, h: f32) -> Path<PagePoint> {
-    let at = PagePoint::new;
-    vec![
-        Step::Move(at(x, y)),
-        Step::Line(at(x + w, y)),
-        Step::Line(at(x + w, y + h)),
-        Step::Line(at(x, y + h)),
-        Step::Close,
-    ]
 }
 
 /// The strip at the foot of a sheet.
