@@ -50,7 +50,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                 given(&check.given.exams, &check.given.say).iter().map(|exam| exam.load(several)).collect();
             let clinic = check.clinic.as_deref().map(load);
             let (json, quiet, weight_curves) = (check.json, check.quiet_remark, check.weight_curves);
-            said(Command::Check(Check { exams, json, clinic, quiet, weight_curves }))
+            said(Command::Check(Check { exams, json, clinic, quiet, weight_curves, lang: None }))
         }
         cli::Command::Draw(draw) => {
             goes_together(&draw)?;

@@ -1291,6 +1291,7 @@ desk-level = Level
 # $value is a place in the words of the exam language.
 desk-place = hers: { $value }
 desk-tap-where = { $name }: tap where, on her abdomen
+desk-which-place = Which of these?
 desk-outline-hint = Tap where. Her left is at the right.
 desk-outline-alt = Her abdomen, seen by someone facing her: her left is at the right of the picture. Nothing is recorded yet.
 desk-back-side-front = to the front
@@ -1433,6 +1434,8 @@ desk-take-page = Family page
 desk-take-guide = Guide for drawing on her skin
 desk-growth = The tape over the visits
 desk-growth-hint = Several visits saved as files:
+# Of a language that no native clinician has signed.
+desk-draft-language = { $name } (draft)
 desk-page-language = Family page in
 desk-page-language-same = the same language
 desk-take-slip = Slip for the chart

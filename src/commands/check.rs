@@ -32,11 +32,13 @@ pub struct Check {
     pub quiet: Vec<String>,
     /// Reference weights by scan at these weeks.
     pub weight_curves: bool,
+    /// Language tag of what is said; `None`: English.
+    pub lang: Option<String>,
 }
 
 /// Check every exam; the code is the highest of them.
 pub fn run(check: &Check, look: Look) -> Outcome {
-    let words = match Words::load("en") {
+    let words = match Words::load(check.lang.as_deref().unwrap_or("en")) {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };

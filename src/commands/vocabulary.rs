@@ -6,7 +6,7 @@ use crate::chart::said;
 use crate::exam::Position;
 use crate::exam::keys::{KEYS, Key, Scope};
 use crate::exam::words::{StateWord, Vocabulary};
-use crate::words::Words;
+use crate::words::{LANGUAGES, Words, WordsError};
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -38,7 +38,26 @@ struct Choice {
     means: Option<String>,
 }
 
-/// The keys in their groups, and `messages` of the page: those whose names begin with `desk-`, `group-` and `grade-`, with
+/// A language to choose.
+#[derive(Serialize)]
+struct Tongue {
+    tag: &'static str,
+    /// Its name in itself.
+    name: String,
+    /// Whether a native clinician has signed it; else it is a draft.
+    signed: bool,
+    /// Whether the page can be said in it; else the family's alone.
+    desk: bool,
+}
+
+/// What a draft says of itself.
+#[derive(Serialize)]
+struct Draft {
+    mark: String,
+    note: String,
+}
+
+/// The keys in their groups, the languages there are, and `messages` of the page: those whose names begin with `desk-`, `group-` and `grade-`, with
 /// `{name}` where a value goes.
 pub fn run(lang: &str) -> Outcome {
     let words = match Words::load(lang) {
@@ -64,13 +83,35 @@ pub fn run(lang: &str) -> Outcome {
             Err(fault) => return load::wordless(&fault),
         };
     }
-    let out = serde_json::json!({ "lang": words.lang(), "keys": keys, "messages": messages });
+    let (languages, draft) = match tongues().and_then(|tongues| Ok((tongues, draft(&words)?))) {
+        Ok(told) => told,
+        Err(fault) => return load::wordless(&fault),
+    };
+    let out = serde_json::json!({
+        "lang": words.lang(), "draft": draft, "languages": languages, "keys": keys, "messages": messages
+    });
     match serde_json::to_string(&out) {
         Ok(text) => Outcome { text, ..Outcome::default() },
         Err(fault) => {
             Outcome { notes: format!("handspan: {fault}\n"), code: exit::FAILED, ..Outcome::default() }
         }
     }
+}
+
+fn tongues() -> Result<Vec<Tongue>, WordsError> {
+    let tongue = |tag: &'static str| {
+        let words = Words::load_for_families(tag)?;
+        let (name, signed) = (words.say("language-name", &[])?, words.is_signed());
+        Ok(Tongue { tag, name, signed, desk: Words::load(tag).is_ok() })
+    };
+    LANGUAGES.iter().map(|language| tongue(language.tag)).collect()
+}
+
+fn draft(words: &Words) -> Result<Option<Draft>, WordsError> {
+    if words.is_signed() {
+        return Ok(None);
+    }
+    Ok(Some(Draft { mark: words.say("draft-mark", &[])?, note: words.say("draft-note", &[])? }))
 }
 
 /// The values that messages of the page may have; the page fills them in.

@@ -22,6 +22,7 @@ enum Ask {
         quiet: Vec<String>,
         #[serde(default)]
         text: bool,
+        lang: Option<String>,
     },
     Draw {
         exam: Given,
@@ -153,12 +154,13 @@ fn request(ask: Ask) -> Result<Request, String> {
     let lang = |lang: Option<String>| lang.unwrap_or_else(|| "en".to_owned());
     let clinic = |text: Option<String>| text.map(|text| Source::new(CLINIC, text));
     let command = match ask {
-        Ask::Check { exam, clinic: of, quiet, text } => Command::Check(Check {
+        Ask::Check { exam, clinic: of, quiet, text, lang } => Command::Check(Check {
             exams: vec![source(exam)],
             json: !text,
             clinic: clinic(of),
             quiet,
             weight_curves: false,
+            lang,
         }),
         Ask::Draw { exam, format, style, palette, view, labels, lang: tag, width } => Command::Draw(Draw {
             exam: source(exam),
@@ -202,7 +204,7 @@ fn request(ask: Ask) -> Result<Request, String> {
             })
         }
         Ask::Growth { visits, format, paper, lang: tag, clinic: of } => Command::Growth(Growth {
-            visits: visits.into_iter().map(source).collect(),
+            visits: (1..).zip(visits).map(|(number, visit)| named(source(visit), number)).collect(),
             format: one_of(&format, &FORMATS)?,
             paper: optional(paper, &PAPERS, Paper::A4)?,
             lang: lang(tag),
@@ -234,6 +236,11 @@ fn request(ask: Ask) -> Result<Request, String> {
         Ask::Vocabulary { lang: tag } => Command::Vocabulary { lang: lang(tag) },
     };
     Ok(Request { command, look: Look::Plain })
+}
+
+/// One visit of several.
+fn named(visit: Source, number: usize) -> Source {
+    Source { name: format!("visit {number}"), ..visit }
 }
 
 fn source(given: Given) -> Source {

@@ -59,6 +59,17 @@ fn answers_are_those_of_the_program() {
             assert_eq!(head["made"], "the picture");
         }
     }
+    let files = ["28", "31", "34", "36"].map(|weeks| format!("examples/growth/{weeks}-weeks.toml"));
+    let out = directory.path().join("growth.pdf").display().to_string();
+    let words: Vec<&str> =
+        ["growth"].into_iter().chain(files.iter().map(String::as_str)).chain(["-o", &out]).collect();
+    shared::run(&words);
+    let visits: Vec<Value> = files
+        .iter()
+        .map(|file| json!({"text": std::fs::read_to_string(path(file)).expect("an example")}))
+        .collect();
+    let (head, pages) = asked(&json!({"command": "growth", "visits": visits, "format": "pdf"}));
+    assert_eq!(pages, [std::fs::read(&out).expect("the tape over the visits")], "{head}");
     let (head, pages) = asked(
         &json!({"command": "handout", "exam": {"text": "[baby]\nheart = \"not heard\"\n"}, "format": "pdf"}),
     );

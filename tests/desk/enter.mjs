@@ -159,7 +159,14 @@ async function label(finding, code) {
 
 async function place(finding, hand, value, button) {
   const spot = finding.locator('.outline').getByRole('button', { name: `hers: ${value}`, exact: true });
-  if (hand.outline && (await spot.count())) return hand.press(spot);
+  if (hand.outline && (await spot.count())) {
+    // As a finger does: whatever lies on top there.
+    hand.taps += 1;
+    await spot.click({ force: true });
+    const which = finding.locator('.which');
+    if (await which.isVisible()) await hand.press(button(which, `hers: ${value}`));
+    return undefined;
+  }
   const fields = finding.locator('.place-fields');
   const fossa = value.match(/^(left|right) (iliac fossa)$/);
   const [side, level] = fossa ? fossa.slice(1) : [SIDES.find((own) => value === own || value.startsWith(`${own}, `)), LEVELS.find((own) => value === own || value.endsWith(`, ${own}`))];

@@ -107,6 +107,18 @@ test('several visits in files become the tape over the visits', async () => {
   const files = ['28-weeks', '31-weeks', '34-weeks', '36-weeks'].map((name) => `examples/growth/${name}.toml`);
   const made = await downloaded(page, () => page.locator('#growth-files').setInputFiles(files.map((file) => join(ROOT, file))));
   assert.ok(made.bytes.equals(written('pdf', 'growth', ...files)));
+  const drop = (paths) => async () => {
+    const given = paths.map((path) => [path, readFileSync(join(ROOT, path), 'utf8')]);
+    const carried = await page.evaluateHandle((given) => {
+      const own = new DataTransfer();
+      for (const [name, text] of given) own.items.add(new File([text], name, { type: 'text/plain' }));
+      return own;
+    }, given);
+    await page.dispatchEvent('body', 'drop', { dataTransfer: carried });
+  };
+  assert.ok((await downloaded(page, drop(files))).bytes.equals(made.bytes), 'several files dropped');
+  await drop(files.slice(3))();
+  assert.equal(await text(page), readFileSync(join(ROOT, files[3]), 'utf8'), 'one file dropped is opened');
   await context.close();
 });
 
@@ -194,7 +206,9 @@ test('the wrong side is seen from both ends', async () => {
 
 test('beats are counted by tapping against a clock', async () => {
   const { page, context } = await open();
-  await page.clock.install();
+  // Time stands still but for the test.
+  await page.clock.install({ time: 0 });
+  await page.clock.pauseAt(1000);
   const finding = page.locator('#finding-heart-counts');
   await finding.getByRole('button', { name: '6 s', exact: true }).click();
   const beat = finding.locator('.beat');
