@@ -1,19 +1,29 @@
-# Français. The words of the family page, for any country; "vous". A draft: see `language-signed`.
+# Français de France. Every sentence handspan prints about an exam; "vous". A draft: see `language-signed`.
+# Sides are the mother's: "votre gauche" to the family, "sa gauche" to the midwife. Positions are spelled out: codes are built
+# otherwise in French. Weeks are counted from the last period: SA.
 
 # no, until a native midwife or doctor has read every message against the English; then yes, and who and when in a comment.
 language-signed = no
 language-name = français
 draft-mark = BROUILLON
-draft-note = Brouillon : aucun soignant de langue maternelle n’a relu ce texte. C’est le texte anglais qui compte.
+draft-note = Brouillon : aucun soignant de langue maternelle n’a relu ce texte. C’est le texte anglais qui compte.
+
+draft-beside = La page à côté est un brouillon en { $language } : aucun soignant ne l’a relue. C’est cette page-ci qui compte.
 
 decimal-sign = ,
+
+## Sides and parts
 
 her-left = Sa gauche
 her-right = Sa droite
 your-left = Votre gauche
 your-right = Votre droite
+her-front = Ventre de la mère
+her-back = Dos de la mère
 
-label-of-baby = bébé { $number } : { $part }
+## On the picture
+
+label-of-baby = bébé { $number } : { $part }
 label-unsure = probablement { $part }
 label-not-felt = { $part }, non palpé
 label-doubt = { $part }, incertain
@@ -31,16 +41,261 @@ label-fundus-level = haut de l’utérus
 label-fifths = { $fifths } palpables au-dessus du détroit supérieur
 label-brim = détroit supérieur
 label-pubic-bone = pubis
+label-axis = axe du bassin
+label-spine = colonne
+label-sacrum = sacrum
+label-wall = paroi de l’abdomen
 label-navel = nombril
 label-navel-level = hauteur du nombril
 label-womb = utérus
-label-handbooks = hauteur des manuels à { $weeks } semaines
+label-handbooks = hauteur des manuels à { $weeks } SA
 label-scar = cicatrice
 label-small-scars = petites cicatrices
 label-lump = boule (fibrome)
-told-lump = anneau : boule (fibrome)
-told-limbs = petit anneau : bras ou jambes
-told-brim = long trait interrompu : détroit supérieur
+
+picture-title = Comment le bébé est placé
+picture-caption = Palpé à la main, sans échographie. Visage, bras et jambes : idée du dessinateur. Les côtés sont ceux de la mère.
+drawing-weeks-not-given = Terme non indiqué : dessiné comme à 38 SA.
+drawing-womb-only = Avant 26 SA, seuls l’utérus et sa hauteur sont dessinés.
+drawing-baby-not-told = Place de la tête et du siège inconnue : aucun bébé n’est dessiné.
+drawing-back-not-felt = Le dos n’a pas été palpé : tête et siège sont dessinés en ronds.
+drawing-legs-not-felt = Place des jambes inconnue : dessinées fléchies.
+told-lump = anneau : boule (fibrome)
+told-limbs = petit anneau : bras ou jambes
+told-brim = long trait interrompu : détroit supérieur
+drawing-heart-not-heard = Le cœur n’a pas été entendu.
+drawing-back-side-only = Du dos, seul le côté est connu : dessiné juste sur ce côté.
+drawing-unsure = Ce qui a été trouvé est incertain.
+drawing-disagree = Les constatations se contredisent : le dessin suit la tête, le siège et le dos.
+drawing-face-leads = La tête est défléchie à fond et la face se présente : de devant, on la voit par sa tranche.
+drawing-brow-leads = La tête est à demi défléchie et le front se présente.
+drawing-second-is-lower = Le bébé 2 est plus bas que le bébé 1 : numérotés comme dans le fichier.
+
+## Teaching plates
+
+plate-set-occiput = Les huit variétés d’une tête fléchie
+plate-set-sacrum = Les huit variétés d’un siège
+plate-set-chin = Les huit variétés d’une face
+plate-set-brow = Les huit variétés d’un front
+plate-set-breeches = Les jambes d’un bébé en siège
+plate-set-crosswise = En travers et de biais
+plate-set-attitudes = L’attitude de la tête, et ce qui se présente
+plate-set-fifths = La part de tête au-dessus du détroit supérieur
+plate-set-levels = Le fond utérin, de 12 à 40 SA
+plate-set-grips = Ce que sent chaque manœuvre
+plate-set-listening = Où écouter
+plate-set-turning = Rotation : { $from }, puis { $to }
+plate-set-wall = L’abdomen à la main, pas à pas
+plate-set-twins = Deux bébés
+plate-set-palettes = Les palettes
+plate-own = Côte à côte
+plate-part = { $title } ({ $number } sur { $count })
+plate-foot = Pour l’enseignement, par handspan { $version } : aucune personne réelle. Les côtés sont ceux de la mère : sa gauche est à droite de chaque image vue de devant. Visage, bras et jambes : idée du dessinateur.
+plate-cut = Coupe médiane vue de sa gauche : son côté gauche est vers vous, son dos est à droite.
+plate-fifths-cut = { $fifths } palpables au-dessus du détroit supérieur, coupe médiane
+plate-frame = { $number }
+plate-frame-end = { $number } : { $position }
+plate-grip-1 = Première manœuvre : les deux mains autour du fond utérin
+plate-grip-2 = Deuxième manœuvre : une main de chaque côté
+plate-grip-3 = Troisième manœuvre : une main au-dessus du pubis
+plate-grip-4 = Quatrième manœuvre : les doigts descendent des deux côtés de la tête
+feel-head = dure et ronde : la tête
+feel-head-above-brim = tête, jusqu’au détroit supérieur
+feel-back = large et ferme : le dos
+feel-side = le côté du tronc
+feel-front = le devant du tronc
+feel-bottom = large et plus mou : le siège
+feel-limbs = petites parties qui bougent : les membres
+feel-trunk = le tronc
+feel-nothing = aucune partie du bébé
+shown-listen = écouter ici
+shown-listen-faint = écouter ici : plus faible, le dos est tourné de l’autre côté
+shown-cm = { $cm } cm
+shown-tape = { $cm } cm, en suivant la courbe
+told-diameter = Diamètre { $name } : { $cm } cm sur la peau ; les manuels impriment { $handbook } cm à terme, sur l’os
+diameter-suboccipitobregmatic = du dessous de l’occiput à la grande fontanelle (sous-occipito-bregmatique)
+diameter-occipitofrontal = de l’occiput à entre les sourcils (occipito-frontal)
+diameter-mentovertical = du menton au vertex (mento-vertical)
+diameter-submentobregmatic = du dessous du menton à la grande fontanelle (sous-mento-bregmatique)
+plate-palette-neutral = neutre
+plate-palette = palette { $number }
+plate-week = { $weeks } SA
+plate-flexed = fléchie : le menton sur la poitrine
+plate-deflexed = indifférente : la tête tenue droite
+plate-brow = front : la tête en partie défléchie
+plate-face = face : la tête défléchie à fond
+plate-frank = décomplété : jambes relevées le long du corps
+plate-complete = complet : les deux genoux pliés
+plate-footling-left = mode des pieds : le pied gauche d’abord
+plate-footling-right = mode des pieds : le pied droit d’abord
+plate-footling-both = mode des pieds : les deux d’abord
+plate-twins-head-head = les deux têtes en bas
+plate-twins-head-bottom = le premier tête en bas, le second siège en bas
+plate-twins-bottom-head = le premier siège en bas, le second tête en bas
+plate-twins-bottom-bottom = les deux sièges en bas
+plate-twins-head-across = le premier tête en bas, le second en travers
+plate-twins-bottom-across = le premier siège en bas, le second en travers
+
+wall-before = Demandez comment elle se sent et comment le bébé bouge. Sa vessie est vide, elle est un peu inclinée vers sa gauche, vos mains sont chaudes. Dites ce que vous faites, et arrêtez dès qu’elle le demande. La gauche et la droite sont les siennes.
+wall-look = 1 Regarder
+wall-look-shape = La forme : longue, large ou de biais. Un utérus large : pensez à un bébé en travers.
+wall-look-scars = Cicatrices : demandez l’origine de chacune. La cicatrice de la peau ne dit pas comment l’utérus a été incisé.
+wall-look-moves = Les mouvements que vous voyez.
+wall-grip-1 = 2 Première manœuvre : le fond utérin
+wall-grip-1-how = Les deux mains autour du fond : qu’y a-t-il là ?
+wall-grip-1-head = Dure, ronde, elle ballotte seule : une tête.
+wall-grip-1-bottom = Plus large, plus mou, le corps bouge avec : un siège.
+wall-grip-2 = 3 Deuxième manœuvre : les côtés
+wall-grip-2-how = Une main de chaque côté : l’une tient, l’autre palpe. Puis changez.
+wall-grip-2-what = Large et ferme : le dos. De petites parties qui bougent : les membres.
+wall-grip-2-both = Membres des deux côtés : le dos est peut-être vers sa colonne.
+wall-grip-3 = 4 Troisième manœuvre : au-dessus du pubis
+wall-grip-3-how = Une main, pouce d’un côté, doigts de l’autre. En douceur : cela peut faire mal.
+wall-grip-3-what = Qu’y a-t-il là ? Mobile, ou fixé ?
+wall-grip-3-again = Le même pôle qu’à la première manœuvre : palpez de nouveau les deux.
+wall-grip-4 = 5 Quatrième manœuvre : vers le bassin
+wall-grip-4-how = Face à ses pieds. Le bout des doigts descend des deux côtés de la tête, jusqu’au détroit supérieur.
+wall-grip-4-fifths = Combien de cinquièmes palpables au-dessus du détroit supérieur ? 2/5 ou moins : engagée. Ne se dit que d’une tête.
+wall-grip-4-out = Là où les doigts butent d’abord, la tête fait saillie.
+wall-listen = 6 Écouter
+wall-listen-where = Là où le dos est le plus près de la peau. Un foyer appuie une variété de position ; il ne la prouve pas.
+wall-listen-pulse = Prenez son pouls en même temps.
+wall-listen-count = Comptez une minute entière. Habituel dès 20 SA : 110 à 160.
+wall-measure = 7 Mesurer
+wall-measure-top = Trouvez le fond utérin, en descendant depuis le sternum.
+wall-measure-tape = Du bord supérieur du pubis, par-dessus la courbe, jusqu’au fond utérin, chiffres en dessous.
+wall-measure-weeks = Dès 24 SA : environ autant de cm que de semaines, à 2 près ; comparez aussi à ses mesures antérieures. Aucune hauteur ne compte si le bébé est en travers, avec des jumeaux, des fibromes ou beaucoup de liquide.
+wall-now = Agir maintenant, quoi qu’on palpe
+wall-now-movements = Mouvements moindres, changés ou absents.
+wall-now-not-heard = Dès 24 SA : le cœur n’est pas entendu.
+wall-now-rate = Fréquence sous 100 ou plus de 180.
+wall-now-pulse = Son propre pouls à 15 près de la fréquence entendue : peut-être le sien.
+wall-now-bleeding = Saignement.
+wall-now-pain = Douleur constante ; utérus dur et sensible ; douleur sur une cicatrice de l’utérus.
+wall-now-waters = Membranes rompues, et le bébé n’a pas la tête en bas ou la tête est mobile.
+wall-now-help = Ne terminez pas d’abord l’examen : demandez de l’aide, selon votre protocole local.
+wall-sources = Sources : cinquièmes, pouls et hauteur : Theron, Maternal Care (Bettercare). Manœuvres et niveaux : Klein, Miller, Thomson, A Book for Midwives (Hesperian). Semaines et hauteur : OMS. Fréquences : NICHD 2008 ; OMS. Le reste est de pratique courante. À la main, sans échographie ; ne pose pas de diagnostic et ne remplace ni le protocole local, ni le jugement d’un soignant, ni une échographie.
+
+## What was understood
+## `handspan check` says back what it read. $value is in the words of the exam language.
+
+value-unsure = { $value }, incertain
+value-scan = { $value }, à l’échographie
+value-scan-at = { $value }, à l’échographie ({ $when })
+value-vaginal = { $value }, au toucher vaginal
+
+name-movements = mouvements
+name-fundal-height = hauteur utérine
+name-breech = siège
+name-back = dos
+name-limbs = membres
+name-head = tête
+name-descent = tête au détroit supérieur
+name-heart = cœur
+name-heart-rate = fréquence cardiaque
+
+back-left-front = dos à sa gauche, vers l’avant
+back-left-lateral = dos juste sur le côté, à sa gauche
+back-left-spine = dos à sa gauche, vers sa colonne
+back-left = dos à sa gauche
+back-right-front = dos à sa droite, vers l’avant
+back-right-lateral = dos juste sur le côté, à sa droite
+back-right-spine = dos à sa droite, vers sa colonne
+back-right = dos à sa droite
+back-front = dos vers l’avant
+back-spine = dos vers sa colonne (dos contre dos)
+back-ribs = dos vers ses côtes
+back-feet = dos vers ses pieds
+
+## Sides read back
+
+outline-title = Abdomen de la mère
+outline-description = Abdomen de la mère, vu par quelqu’un face à elle : sa gauche est à droite de l’image.
+
+read-back-back-left = Dos à SA GAUCHE (la mère) : à votre droite, face à elle.
+read-back-back-right = Dos à SA DROITE (la mère) : à votre gauche, face à elle.
+read-back-head-left = Tête à SA GAUCHE (la mère) : à votre droite, face à elle.
+read-back-head-right = Tête à SA DROITE (la mère) : à votre gauche, face à elle.
+read-back-bottom-left = Siège à SA GAUCHE (la mère) : à votre droite, face à elle.
+read-back-bottom-right = Siège à SA DROITE (la mère) : à votre gauche, face à elle.
+read-back-limbs-left = Membres à SA GAUCHE (la mère) : à votre droite, face à elle.
+read-back-limbs-right = Membres à SA DROITE (la mère) : à votre gauche, face à elle.
+read-back-limbs-both = Membres de SES DEUX côtés (la mère).
+read-back-heart-left = Cœur entendu à SA GAUCHE (la mère) : à votre droite, face à elle.
+read-back-heart-right = Cœur entendu à SA DROITE (la mère) : à votre gauche, face à elle.
+
+## The chart
+## The tape over the visits
+## Remarks
+## One sentence what was found, one what to do next. Never a diagnosis, never reassurance; local guidance decides.
+## The guide for drawing on skin
+
+skin-title = Dessiner le bébé sur la peau de la mère
+skin-title-baby = Dessiner le bébé { $number } sur la peau de la mère
+skin-measure = Vous êtes face à elle : sa gauche est à votre droite. « En haut » : en suivant la peau depuis le bord supérieur du pubis ; le côté, en suivant la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point vers la flèche. Les traits interrompus n’ont pas été trouvés : ne les tracez pas, ou dites-lui qu’ils sont supposés. Les pointillés sont dans le bassin.
+skin-measure-navel = Vous êtes face à elle : sa gauche est à votre droite. « En haut » : en suivant la peau depuis le bord supérieur du pubis, ou depuis l’ombilic s’il est plus proche ; le côté, en suivant la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point vers la flèche. Les traits interrompus n’ont pas été trouvés : ne les tracez pas, ou dites-lui qu’ils sont supposés. Les pointillés sont dans le bassin.
+
+skin-place = { $level }, { $side }
+skin-up = { $cm } cm ({ $fingers }) en haut
+skin-at-pubic-bone = à hauteur du pubis
+skin-above-navel = { $cm } cm ({ $fingers }) au-dessus de l’ombilic
+skin-at-navel = à hauteur de l’ombilic
+skin-below-navel = { $cm } cm ({ $fingers }) sous l’ombilic
+skin-her-left = { $cm } cm ({ $fingers }) à sa gauche, votre droite
+skin-her-right = { $cm } cm ({ $fingers }) à sa droite, votre gauche
+skin-midline = sur la ligne médiane
+
+skin-head = { $number } Tête
+skin-back = { $number } Dos
+skin-bottom = { $number } Siège
+skin-legs = { $number } Cuisse, jambe, pied
+skin-arms = { $number } Bras et main
+skin-belly = { $number } Cou et ventre
+skin-heart = { $number } Cœur
+skin-head-how = Tenez-la entre les deux mains et dessinez dans leur creux.
+skin-back-how = Un seul long trait.
+skin-bottom-how = Arrondissez-le.
+skin-legs-how = La cuisse, la jambe, puis le pied.
+skin-arms-how = Le bras, puis une main à cinq doigts.
+skin-belly-how = Fermez la forme.
+skin-from = Début : { $place }.
+skin-to = Fin : { $place }.
+skin-other-side = L’autre côté : début { $from }, fin { $to }.
+skin-round = En rond : le plus haut, { $top } ; le plus bas, { $low }.
+skin-below = Le reste est dans le bassin : arrêtez à l’os.
+skin-all-below = C’est dans le bassin, sous le pubis : rien à dessiner.
+skin-hidden = On n’en voit rien de devant : rien à dessiner.
+skin-back-behind = Il est vers sa colonne, derrière le bébé : pas de dos à dessiner.
+skin-not-felt = Non palpé : à omettre, ou à repalper.
+skin-guess = Non palpé, supposé : à omettre, ou à repalper.
+skin-follows = Non palpé pour lui-même : à chercher, ou à omettre.
+skin-unsure = Incertain : repalpez d’abord.
+skin-written = Selon la variété écrite ; palpez d’abord.
+skin-heart-at = Entendu : { $place }. Dessinez-le là.
+skin-heart-none = Aucun lieu où il a été entendu : rien à dessiner.
+
+skin-manners-title = Avec elle
+skin-manners = Demandez avant de toucher, de dessiner et de photographier ; arrêtez dès qu’elle le dit. Vessie vide, tête du lit un peu relevée, légère inclinaison vers sa gauche, à plat peu de temps seulement. Mains chaudes. Un feutre lavable, sans danger pour la peau et visible sur la sienne ; un par personne. Pas sur une peau blessée, douloureuse ou allergique. Il part en quelques bains.
+skin-foot = Pas une échographie ; les mains peuvent se tromper. Visage, doigts et orteils : idée du dessinateur. handspan { $version }
+
+## The tracing sheet
+
+trace-title = Feuille à tracer, grandeur réelle
+trace-about = Les traits du dessin, en grandeur réelle, déroulés selon la courbe de l’abdomen. { $lie }
+trace-sheet = Feuille { $number } sur { $count } : rang { $row }, colonne { $column }.
+trace-one-sheet = Une seule feuille.
+trace-join = Assemblez sur les croix, coupez le long du cadre interrompu.
+trace-use = Découpez le tour. Fendez chaque entaille et fermez-la, le trait interrompu sur la coupe. Piquez les traits. Impression vers l’extérieur, la marque épaisse sur l’os, le long trait sur sa ligne médiane : pointez au feutre à travers.
+trace-numbers = Numéros : bébé, puis étape.
+trace-bar = 5 cm. Sinon, imprimez à 100 %.
+trace-pubic = bord supérieur du pubis
+trace-navel = ombilic, { $cm } cm en haut
+trace-navel-expected = ombilic : non mesuré
+trace-fundus = haut de l’utérus, { $cm } cm
+trace-left = sa gauche, votre droite
+trace-right = sa droite, votre gauche
+
+## The family page
 
 family-title-one = Comment est placé votre bébé
 family-title-more = Comment sont placés vos bébés
@@ -106,9 +361,9 @@ family-notice-legs-right = Vous sentirez peut-être les jambes en haut, à votre
 family-notice-legs-left = Vous sentirez peut-être les jambes en haut, à votre gauche.
 family-notice-legs-high = Vous sentirez peut-être les jambes en haut.
 family-notice-limbs-front = Vous sentirez peut-être bras et jambes sur le devant.
-family-notice-head-high = Vous sentirez peut-être la tête : dure et ronde, près de vos côtes.
-family-notice-head-left = Vous sentirez peut-être la tête : dure et ronde, à votre gauche.
-family-notice-head-right = Vous sentirez peut-être la tête : dure et ronde, à votre droite.
+family-notice-head-high = Vous sentirez peut-être la tête : dure et ronde, près de vos côtes.
+family-notice-head-left = Vous sentirez peut-être la tête : dure et ronde, à votre gauche.
+family-notice-head-right = Vous sentirez peut-être la tête : dure et ronde, à votre droite.
 
 family-today = Cela ne vaut que pour aujourd’hui. La prochaine fois, ce sera peut-être différent.
 family-next-title = À voir avec votre sage-femme
@@ -121,7 +376,7 @@ family-next-stay-later = Un séjour à l’hôpital, dès 37 semaines
 family-next-not-told = Parlez d’une échographie avec votre sage-femme.
 family-next-twins = Demandez à votre sage-femme ce que cela change pour la naissance.
 
-family-over = Suite au verso : quand venir tout de suite, et quand appeler.
+family-over = Suite au verso : quand venir tout de suite, et quand appeler.
 family-hold = Tenez cette page sur votre ventre, dessin vers l’extérieur. Les côtés sont alors les mêmes.
 family-hands = Ceci a été palpé à la main. Ce n’est pas une échographie, et les mains peuvent se tromper.
 family-hands-scan = Une partie a été palpée à la main, une autre vue à l’échographie. Le dessin n’est pas une échographie. Les mains peuvent se tromper.
@@ -136,43 +391,43 @@ family-listen = Quelqu’un peut poser l’oreille à cet endroit et écouter.
 family-listen-limits = Entendre le cœur ne dit pas comment va votre bébé. Ne pas l’entendre est fréquent. Si vous êtes inquiète, appelez.
 
 family-numbers-title = Les chiffres de ce jour
-family-number-tape = De l’os du bas jusqu’en haut de l’utérus : { $cm } cm.
-family-number-rate = Battements du cœur en une minute : { $rate }.
-family-number-rate-of = Battements du cœur du bébé { $number } en une minute : { $rate }.
+family-number-tape = De l’os du bas jusqu’en haut de l’utérus : { $cm } cm.
+family-number-rate = Battements du cœur en une minute : { $rate }.
+family-number-rate-of = Battements du cœur du bébé { $number } en une minute : { $rate }.
 
 family-worried = Si vous êtes inquiète, appelez, même si ce n’est pas sur cette page. Dites que vous êtes enceinte.
 family-clinic-blank = Appelez ____
 family-number-blank = Numéro ____
-family-phone-always = Jour et nuit : { $number }
-family-phone-day = Le jour : { $number }
-family-phone-night = La nuit : { $number }
-family-emergency = Urgences : { $number }
+family-phone-always = Jour et nuit : { $number }
+family-phone-day = Le jour : { $number }
+family-phone-night = La nuit : { $number }
+family-emergency = Urgences : { $number }
 family-emergency-blank = Urgences ____
 
-family-moves-title-one = Votre bébé bouge moins, ou pas comme d’habitude ?
-family-moves-title-more = Vos bébés bougent moins, ou pas comme d’habitude ?
+family-moves-title-one = Votre bébé bouge moins, ou pas comme d’habitude ?
+family-moves-title-more = Vos bébés bougent moins, ou pas comme d’habitude ?
 family-moves-call = Appelez tout de suite, de jour comme de nuit.
 family-moves-wait = N’attendez pas le lendemain.
 family-moves-late = Les bébés ne bougent pas moins à l’approche de la naissance.
-family-moves-early = Rien senti à 24 semaines ? Appelez pour un contrôle.
+family-moves-early = Rien senti à 24 semaines ? Appelez pour un contrôle.
 family-moves-monitor = N’utilisez pas d’appareil d’écoute du cœur pour vérifier. Vous entendrez peut-être votre propre pouls.
 
-family-urgent-waters = Si vous perdez les eaux (du liquide coule) ou si le travail commence (contractions) : appelez et venez aussitôt.
-family-cord = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le numéro d’urgence.
-family-cord-number = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le { $number }.
+family-urgent-waters = Si vous perdez les eaux (du liquide coule) ou si le travail commence (contractions) : appelez et venez aussitôt.
+family-cord = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le numéro d’urgence.
+family-cord-number = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le { $number }.
 
 family-go-title = Venez tout de suite, ou appelez les urgences
 family-go-title-number = Venez tout de suite, ou appelez le { $number }
 family-go-bleeding = Du sang par le vagin
 family-go-pain = Un fort mal de ventre qui reste
 family-go-breath = Douleur dans la poitrine, ou du mal à respirer
-family-go-fits = Convulsions : des secousses qu’on ne peut arrêter
+family-go-fits = Convulsions : des secousses qu’on ne peut arrêter
 family-go-cord = Le cordon, comme une corde molle, entre vos jambes
 family-go-head = Un fort mal de tête avec une vue trouble
 family-go-fever = Une fièvre qui vous laisse sans force
 
 family-call-title = Appelez aujourd’hui, de jour comme de nuit
-family-call-waters = Vous perdez les eaux : du liquide coule du vagin
+family-call-waters = Vous perdez les eaux : du liquide coule du vagin
 family-call-tightenings = Contractions répétées avant 37 semaines
 family-call-itching = Démangeaisons, surtout aux mains ou aux pieds
 family-call-head = Mal de tête fort ou qui dure, ou vue qui change
