@@ -179,6 +179,12 @@ wall-sources = Sources : cinquièmes, pouls et hauteur : Theron, Maternal Care
 ## What was understood
 ## `handspan check` says back what it read. $value is in the words of the exam language.
 
+check-weeks = { $file }, à { $weeks } SA
+check-no-weeks = { $file }, terme non indiqué
+check-baby = Bébé { $baby }
+check-not-examined = Non examiné : { $names }.
+check-nothing-left = Rien d’habituel à ce terme n’a été laissé de côté.
+
 value-unsure = { $value }, incertain
 value-scan = { $value }, à l’échographie
 value-scan-at = { $value }, à l’échographie ({ $when })
@@ -188,7 +194,261 @@ value-vaginal = { $value }, au toucher vaginal
 
 language-of-exams = no
 
+word-not-felt = non perçu
+word-not-heard = non entendu
+word-none = néant
+word-not-listened = non écouté
+word-not-asked = non demandé
+word-could-not-tell = impossible à dire
+word-yes = oui
+word-no = non
+
+word-left-flank = flanc gauche
+word-left = à gauche
+word-middle = au milieu
+word-right = à droite
+word-right-flank = flanc droit
+word-fundus = fond utérin
+word-above-navel = au-dessus de l’ombilic
+word-at-navel = à l’ombilic
+word-below-navel = sous l’ombilic
+word-iliac-fossa = fosse iliaque
+word-above-pubic-bone = au-dessus du pubis
+word-left-iliac-fossa = fosse iliaque gauche
+word-right-iliac-fossa = fosse iliaque droite
+word-heard = entendu
+
+word-front = en avant
+word-lateral = juste sur le côté
+word-towards-her-spine = vers sa colonne
+word-towards-her-ribs = vers ses côtes
+word-towards-her-feet = vers ses pieds
+word-left-front = à gauche, en avant
+word-left-lateral = à gauche, juste sur le côté
+word-left-towards-her-spine = à gauche, vers sa colonne
+word-right-front = à droite, en avant
+word-right-lateral = à droite, juste sur le côté
+word-right-towards-her-spine = à droite, vers sa colonne
+
+word-free = mobile
+word-at-the-brim = au détroit supérieur
+word-deep = bas dans le bassin
+word-engaged = engagée
+word-limb-side = côté des membres
+word-back-side = côté du dos
+word-level = égale des deux côtés
+word-flexed = fléchie
+word-deflexed = indifférente
+word-brow = front
+word-face = face
+word-frank = siège décomplété
+word-complete = siège complet
+word-footling-left = mode des pieds, le gauche
+word-footling-right = mode des pieds, le droit
+word-footling-both = mode des pieds, les deux
+
+word-pinard-horn = stéthoscope de Pinard
+word-fetoscope = stéthoscope fœtal
+word-doppler = Doppler
+word-regular = régulier
+word-irregular = irrégulier
+
+word-longitudinal = longitudinale
+word-oblique = oblique
+word-transverse = transversale
+word-cephalic = céphalique
+word-breech = siège
+word-shoulder = épaule
+
+word-usual = comme d’habitude
+word-fewer = moindres
+word-changed = changés
+word-felt = perçus
+word-not-felt-yet = pas encore perçus
+word-bleeding = saignement
+word-waters-broken = perte des eaux
+word-itching = démangeaisons
+word-constant-pain = douleur constante
+word-tightenings = contractions
+word-scar-pain = douleur à la cicatrice
+word-headache = mal de tête
+word-changes-in-sight = vue modifiée
+word-fever = fièvre
+word-swelling = gonflement
+word-fits = convulsions
+word-chest-pain = douleur dans la poitrine
+word-trouble-breathing = difficulté à respirer
+word-caesarean = césarienne
+word-myomectomy = myomectomie
+word-low-transverse = transversale basse
+word-vertical = verticale
+word-not-known = non connu
+word-rear = en arrière
+word-high = haut
+word-low = bas
+
+word-flat = à plat
+word-left-tilt = inclinée à gauche
+word-right-tilt = inclinée à droite
+word-half-sitting = demi-assise
+word-sitting = assise
+word-long = longue
+word-wide = large
+word-slanting = de biais
+word-midline = médiane
+word-right-lower = en bas à droite
+word-keyhole = cœlioscopie
+word-linea-nigra = ligne brune
+word-striae = vergetures
+word-rash = éruption
+word-soft = souple
+word-tightening = en contraction
+word-hard = dur
+word-tender = sensible
+word-much = abondant
+word-little = peu abondant
+
+word-bmi-35-or-more = IMC de 35 ou plus
+word-fibroids = fibromes
+word-much-water = liquide abondant
+word-twins = jumeaux
+word-crosswise = bébé en travers
+word-not-above-pubic-bone = pas au-dessus du pubis
+word-just-above-pubic-bone = juste au-dessus du pubis
+word-halfway-to-navel = à mi-chemin de l’ombilic
+word-halfway-to-xiphoid = à mi-chemin de la xiphoïde
+word-xiphoid = à la xiphoïde
+word-at-pubic-bone = au pubis
+
+word-could-not-tell-why = impossible à dire ({ $reason })
+word-cm = { $cm } cm
+word-kg = { $kg } kg
+word-range = { $low } à { $high }
+word-left-cm = { $cm } cm à gauche
+word-right-cm = { $cm } cm à droite
+word-above-navel-cm = { $cm } cm au-dessus de l’ombilic
+word-below-navel-cm = { $cm } cm sous l’ombilic
+word-above-pubic-bone-cm = { $cm } cm au-dessus du pubis
+word-fingers-above-navel = { $fingers } travers de doigt au-dessus de l’ombilic
+word-fingers-below-navel = { $fingers } travers de doigt sous l’ombilic
+word-fingers-below-xiphoid = { $fingers } travers de doigt sous la xiphoïde
+word-fingers-above-pubic-bone = { $fingers } travers de doigt au-dessus du pubis
+word-count = { $beats } en { $seconds } s
+word-earlier-tape = { $weeks } SA { $cm } cm
+word-tape-at = { $cm } cm à { $weeks } SA
+word-weight-at = { $weight } ({ $weeks } SA)
+word-scan-on = { $weeks } SA le { $date }
+
+position-oa = occipito-pubienne
+position-loa = occipito-iliaque gauche antérieure
+position-lot = occipito-iliaque gauche transverse
+position-lop = occipito-iliaque gauche postérieure
+position-op = occipito-sacrée
+position-rop = occipito-iliaque droite postérieure
+position-rot = occipito-iliaque droite transverse
+position-roa = occipito-iliaque droite antérieure
+position-sa = sacro-pubienne
+position-lsa = sacro-iliaque gauche antérieure
+position-lst = sacro-iliaque gauche transverse
+position-lsp = sacro-iliaque gauche postérieure
+position-sp = sacro-sacrée
+position-rsp = sacro-iliaque droite postérieure
+position-rst = sacro-iliaque droite transverse
+position-rsa = sacro-iliaque droite antérieure
+position-ma = mento-pubienne
+position-lma = mento-iliaque gauche antérieure
+position-lmt = mento-iliaque gauche transverse
+position-lmp = mento-iliaque gauche postérieure
+position-mp = mento-sacrée
+position-rmp = mento-iliaque droite postérieure
+position-rmt = mento-iliaque droite transverse
+position-rma = mento-iliaque droite antérieure
+position-fa = naso-pubienne
+position-lfa = naso-iliaque gauche antérieure
+position-lft = naso-iliaque gauche transverse
+position-lfp = naso-iliaque gauche postérieure
+position-fp = naso-sacrée
+position-rfp = naso-iliaque droite postérieure
+position-rft = naso-iliaque droite transverse
+position-rfa = naso-iliaque droite antérieure
+position-rada = acromio-iliaque droite dorso-antérieure
+position-radp = acromio-iliaque droite dorso-postérieure
+position-lada = acromio-iliaque gauche dorso-antérieure
+position-ladp = acromio-iliaque gauche dorso-postérieure
+
 ## Findings
+
+group-dates = Dates
+group-says = Elle dit
+group-looked = Regardé
+group-womb = Utérus
+group-tape = Hauteur
+group-grip-1 = 1re manœuvre
+group-grip-2 = 2e manœuvre
+group-grip-3 = 3e manœuvre
+group-grip-4 = 4e manœuvre
+group-baby = Bébé
+group-heart = Cœur
+group-weight = Poids
+group-concluded = Écrit par vous
+group-note = Note
+
+found-weeks = Terme : { $value } SA.
+found-visit = Visite du { $value }.
+found-due = Terme prévu le { $value }.
+found-last-period = Dernières règles du { $value }.
+found-cycle = Cycle de { $value } jours.
+found-scan = Daté par échographie : { $value }.
+found-note = { $value }
+
+found-movements = Mouvements : { $value }.
+found-reports = Elle signale : { $value }.
+found-denies = Demandé, absent : { $value }.
+found-births-before = Accouchements antérieurs : { $value }.
+found-operations = Opérations de l’utérus : { $value }.
+found-womb-cut = Incision de l’utérus : { $value }.
+found-placenta = Placenta : { $value }.
+found-posture = Sa posture : { $value }.
+found-shape = Forme : { $value }.
+found-scars = Cicatrices de la peau : { $value }.
+found-skin = Peau : { $value }.
+found-pulse = Son pouls : { $value }.
+found-womb = Utérus : { $value }.
+found-water = Liquide : { $value }.
+found-lumps = Fibromes : { $value }.
+found-fundus = Fond utérin : { $value }.
+found-fundal-height = Du pubis au fond utérin : { $value }.
+found-earlier-tapes = Antérieures : { $value }.
+found-girth = Tour à l’ombilic : { $value }.
+found-navel = Ombilic au-dessus du pubis : { $value }.
+found-tape-unfit = Hauteur impropre à une courbe : { $value }.
+
+found-breech = Siège : { $value }.
+found-back = Dos : { $value }.
+found-limbs = Membres : { $value }.
+found-dip-at-navel = Creux à l’ombilic : { $value }.
+found-head = Tête : { $value }.
+found-head-above-brim = Tête au-dessus du détroit supérieur : { $value } palpables.
+found-head-above-brim-state = Tête au-dessus du détroit supérieur : { $value }.
+found-descent = Descente : { $value }.
+found-prominence = Saillie de la tête : { $value }.
+found-attitude = Attitude de la tête : { $value }.
+found-legs = Jambes : { $value }.
+found-moved-under-hands = A bougé sous les mains : { $value }.
+found-heart = Entendu : { $value }.
+found-heart-state = Cœur : { $value }.
+found-heart-with = Avec : { $value }.
+found-heart-counts = Compté : { $value }, en moyenne { $mean } battements par minute.
+found-heart-counts-state = Compté : { $value }.
+found-heart-rate = Fréquence : { $value } battements par minute.
+found-heart-rate-state = Fréquence : { $value }.
+found-heart-rise = Maximum au mouvement : { $value }.
+found-heart-rhythm = Rythme : { $value }.
+found-weight-by-hand = À la main : { $value }.
+found-weight-by-scan = Par une échographie antérieure : { $value }.
+found-lie = Situation : { $value }.
+found-presentation = Présentation : { $value }.
+found-position = Variété de position : { $value }.
 
 name-movements = mouvements
 name-fundal-height = hauteur utérine
@@ -199,6 +459,26 @@ name-head = tête
 name-descent = tête au détroit supérieur
 name-heart = cœur
 name-heart-rate = fréquence cardiaque
+
+conclude-cephalic = Tête en bas
+conclude-face = Tête en bas, face en premier
+conclude-brow = Tête en bas, front en premier
+conclude-breech = Siège en bas
+conclude-longitudinal = Situation longitudinale, on ne sait pas quel pôle est en bas
+conclude-transverse = En travers
+conclude-transverse-head-left = En travers, tête à sa gauche à elle
+conclude-transverse-head-right = En travers, tête à sa droite à elle
+conclude-shoulder = En travers, épaule en bas
+conclude-shoulder-head-left = En travers, épaule en bas, tête à sa gauche à elle
+conclude-shoulder-head-right = En travers, épaule en bas, tête à sa droite à elle
+conclude-oblique = De biais
+conclude-oblique-head-low-left = De biais, tête en bas à sa gauche à elle
+conclude-oblique-head-low-right = De biais, tête en bas à sa droite à elle
+conclude-oblique-head-up-left = De biais, tête en haut à sa gauche à elle, siège en bas de l’autre côté
+conclude-oblique-head-up-right = De biais, tête en haut à sa droite à elle, siège en bas de l’autre côté
+conclude-nothing = La place du bébé ne se déduit pas de ces constatations
+conclude-nothing-head-low = La tête est en bas ; la place du bébé ne se déduit pas de ces constatations
+conclude-nothing-head-up = La tête est en haut ; la place du bébé ne se déduit pas de ces constatations
 
 back-left-front = dos à sa gauche à elle, vers l’avant
 back-left-lateral = dos juste sur le côté, à sa gauche à elle
@@ -212,6 +492,95 @@ back-front = dos vers l’avant
 back-spine = dos vers sa colonne (dos contre dos)
 back-ribs = dos vers ses côtes
 back-feet = dos vers ses pieds
+
+# The code is not said.
+conclude-position = { $lie }, { $back } : { $position }{ $code ->
+   *[other] {""}
+ }.
+conclude-position-words = { $lie }, { $back } : { $position }.
+conclude-back = { $lie }, { $back }.
+conclude-nothing-at-all = { $lie }.
+conclude-no-back = { $lie } ; la place du dos n’est pas connue.
+conclude-no-turn = Aucune variété n’est nommée : du dos, seul le côté est connu.
+conclude-unsure = Incertain : une constatation dont cela dépend porte un point d’interrogation.
+conclude-engaged = Engagée : { $fifths } de la tête palpables au-dessus du détroit supérieur.
+conclude-not-engaged = Non engagée : { $fifths } de la tête palpables au-dessus du détroit supérieur.
+conclude-engaged-said = Dite engagée ; aucun cinquième noté.
+conclude-head-free = Non engagée : la tête est mobile au-dessus du détroit supérieur.
+
+check-reckoned = Calculé
+check-version = handspan { $version }, règles de { $ledger }.
+numbers-due = Terme prévu le { $due }, d’après { $by ->
+    [scan] l’échographie
+    [due] la date donnée
+    [last-period] 280 jours depuis les dernières règles
+   *[weeks] les semaines données
+ }{ $cycle ->
+    [none] {""}
+   *[other] {" "}et un cycle de { $cycle } jours
+ }.
+numbers-due-period = 280 jours depuis les dernières règles{ $cycle ->
+    [none] {""}
+   *[other] {" "}et un cycle de { $cycle } jours
+ } : { $due }, { $apart }.
+numbers-due-calendar = Par la règle du calendrier (Naegele), non utilisée : { $due }, { $apart }.
+numbers-apart-same = le même jour
+numbers-apart-later = { $days ->
+    [1] 1 jour
+   *[other] { $days } jours
+ } plus tard
+numbers-apart-earlier = { $days ->
+    [1] 1 jour
+   *[other] { $days } jours
+ } plus tôt
+numbers-weeks-rule = { $direction ->
+    [equal] égale aux semaines
+    [below] { $difference } cm sous les semaines
+   *[above] { $difference } cm au-dessus des semaines
+ }, { $within ->
+    [yes] dans la limite de
+   *[no] hors de la limite de
+ } { $limit }
+numbers-tape-weeks = Règle des semaines : { $rule } cm.
+numbers-tape-weeks-none = Règle des semaines : dès 24+0 SA seulement.
+numbers-tape-standard = INTERGROWTH-21st : moyenne { $mean } cm, ET { $sd } cm ; z { $z }, centile { $centile }.
+numbers-tape-standard-none = INTERGROWTH-21st : de 16+0 à 42+6 SA seulement.
+numbers-tape-no-weeks = Ni règle des semaines ni centile : le terme n’est pas indiqué.
+numbers-tape-unfit = Ni règle des semaines, ni z, ni centile, ni poids par la hauteur utérine : { $why }.
+numbers-landmark = { $same ->
+    [yes] Les manuels impriment pour ce terme : { $low }
+   *[no] Les manuels impriment pour ce terme : { $low } à { $high }
+ }, à 2 semaines près ; les femmes diffèrent davantage.
+numbers-heart = Moyenne { $mean } battements par minute ; les comptages permettent { $low } à { $high } (pas de { $steps }).
+numbers-heart-rise = Au mouvement, jusqu’à { $rise } : noté, et cela ne tranche rien.
+numbers-grams = { $grams } g ({ $pounds } lb { $ounces } oz)
+numbers-hand = À la main : { $weight }.
+numbers-hand-range = À la main : { $low } à { $high }.
+numbers-johnson = Johnson : { $low } à { $high } g (n { $first } à { $last }).
+numbers-dare = Dare, avec le tour : { $grams } g.
+numbers-buchmann = Buchmann : { $grams } g, faite pour le travail à terme.{ $large ->
+    [yes] {" "}En travail, une hauteur de 40 cm ou plus rend possible plus de 4000 g : prévoyez-le selon votre protocole local.
+   *[no] {""}
+ }
+numbers-rough = Parmi les poids tirés de la hauteur utérine, 4 à 7 sur 10 sont à un dixième près du poids de naissance.
+numbers-curves = Courbes
+numbers-curves-of = Pour repère, poids à l’échographie à { $weeks } SA, ni à la main ni par la hauteur.
+numbers-curves-intergrowth = INTERGROWTH-21st : P10 { $low }, P50 { $middle }, P90 { $high } g.
+numbers-curves-intergrowth-none = INTERGROWTH-21st : de 22+0 à 40+0 SA seulement.
+numbers-curves-hadlock = Hadlock : P10 { $low }, P50 { $middle }, P90 { $high } g.
+numbers-curves-hadlock-none = Hadlock : de 10+0 à 40+0 SA seulement.
+numbers-curves-no-weeks = Pas de poids de repère : le terme n’est pas indiqué.
+
+check-remarks-none = Rien de ce qui est noté ici ne répond à une règle « agir maintenant » ni ne se contredit. Cela n’exclut rien.
+check-fits = Ce qui a été trouvé convient à : { $positions }.
+check-quieted = Laissé de côté cette fois, à la demande : { $ids }.
+check-local = Calculé avec les seuils locaux du fichier de la maternité.
+check-problems = Dans le fichier
+grade-act-now = Agir maintenant
+grade-cannot-both = Incompatibles
+grade-look-again = Revérifier
+grade-follow-guidance = Suivre le protocole
+for-baby = Bébé { $baby } : { $text }
 
 ## Sides read back
 
@@ -231,7 +600,111 @@ read-back-heart-left = Cœur entendu à SA GAUCHE à elle : à votre droite, fa
 read-back-heart-right = Cœur entendu à SA DROITE à elle : à votre gauche, face à elle.
 
 ## The chart
+
+chart-opening = Examen de l’abdomen à la main, à { $weeks } SA.
+chart-opening-no-weeks = Examen de l’abdomen à la main ; terme non indiqué.
+chart-cautions = À la main, sans échographie, sauf mention ; les côtés sont ceux de la mère. Un compte rendu : il ne pose pas de diagnostic et ne remplace ni le protocole local, ni le jugement d’un soignant, ni une échographie.
+chart-versions = handspan { $version }, règles de { $ledger }.
+
+chart-scan = Daté par échographie : { $value }.
+chart-shape = Forme de l’abdomen : { $value }.
+chart-pulse = Pouls de la mère : { $value }.
+chart-earlier-tapes = Hauteurs antérieures : { $value }.
+chart-heart = Cœur entendu : { $value }.
+chart-heart-state = Cœur : { $value }.
+chart-heart-with = Écouté avec : { $value }.
+chart-heart-counts = Cœur compté : { $value }, en moyenne { $mean } battements par minute.
+chart-heart-counts-state = Comptage du cœur : { $value }.
+chart-heart-rate = Fréquence cardiaque : { $value } battements par minute.
+chart-heart-rate-state = Fréquence cardiaque : { $value }.
+chart-heart-rise = Fréquence cardiaque maximale au mouvement : { $value }.
+chart-heart-rhythm = Rythme du cœur : { $value }.
+chart-weight-by-hand = Poids à la main : { $value }.
+chart-weight-by-scan = Poids d’une échographie antérieure : { $value }.
+chart-lie = Situation écrite : { $value }.
+chart-presentation = Présentation écrite : { $value }.
+chart-position = Variété de position écrite : { $value }.
+chart-note = Note : { $value }
+
+handover-situation = SITUATION
+handover-background = ANTÉCÉDENTS
+handover-assessment = ÉVALUATION
+handover-recommendation = DEMANDE
+handover-first = D’abord ce qui ne peut attendre, comme ci-dessus : { $ids }.
+handover-guidance = Puis selon le protocole local. Ce qui n’a pas été examiné reste inconnu jusqu’à ce que quelqu’un l’examine.
+handover-line = Transmis par ____________________  à ____________________  à ________
+history-not-recorded = Non noté : { $names }.
+history-births-before = Accouchements antérieurs
+history-operations = Opérations de l’utérus
+history-womb-cut = Incision de l’utérus
+history-placenta = Place du placenta
+
+slip-title = Examen de l’abdomen
+slip-label = Étiquette
+slip-time = Date et heure ____
+slip-signature = Signature ____
+
 ## The tape over the visits
+
+growth-title = La hauteur utérine au fil des visites
+growth-span = { $visits } visites, de { $first } à { $last } SA.{ $due ->
+    [none] {""}
+   *[other] {" "}Terme prévu le { $due }.
+ }
+growth-axis-tape = Du pubis au fond utérin, cm
+growth-axis-weeks = SA
+growth-curve = P{ $centile }
+growth-key-tape = hauteur utérine
+growth-key-earlier = notée plus tard comme hauteur antérieure
+growth-key-not-read = impropre à la lecture
+growth-key-curves = courbes : INTERGROWTH-21st
+growth-not-read = { $cm } cm : { $why }
+growth-sides = Comment le bébé était placé à chaque visite. Dans chaque dessin, la gauche de la mère est à droite.
+growth-no-curves = Aucune courbe n’est tracée : elle est faite de grossesses à un seul bébé.
+
+growth-head-weeks = SA
+growth-head-tape = Hauteur
+growth-head-rule = Face aux semaines
+growth-head-curve = INTERGROWTH-21st
+growth-head-lie = Place du bébé
+growth-head-brim = Au-dessus du détroit
+growth-head-heart = Cœur, batt./min
+growth-dash = –
+growth-heard = entendu
+growth-dated = { $weeks } ({ $date })
+growth-rule = { $rule } cm
+growth-standard = z { $z }, centile { $centile }
+growth-outside = de 16+0 à 42+6 seulement
+growth-why-not = non lue : { $why }
+growth-palpable = { $fifths } palpables
+growth-numbered = { $baby } : { $text }
+growth-earlier = Notées plus tard comme hauteurs antérieures : { $tapes }.
+growth-earlier-one = { $cm } cm à { $weeks } SA ({ $answer })
+growth-at = À { $weeks } SA : { $text }
+
+growth-lie-head-down = tête en bas
+growth-lie-bottom-down = siège en bas
+growth-lie-lengthwise = en longueur
+growth-lie-across = en travers
+growth-lie-slanting = de biais
+growth-lie-not-known = non connu
+growth-probably = { $lie }, probable
+
+growth-about = Hauteurs utérines sur les courbes P3, P10, P50, P90 et P97 d’INTERGROWTH-21st ; dessous, un dessin de la place du bébé à chaque visite. { $visits }
+growth-about-no-curves = Hauteurs utérines selon les semaines, et un dessin de la place des bébés à chaque visite. { $visits }
+growth-about-visit = À { $weeks } SA : hauteur { $tape }, { $answer } ; { $lie }.
+
+growth-due-apart = { $days ->
+    [1] Les termes prévus diffèrent de 1 jour
+   *[other] Les termes prévus diffèrent de { $days } jours
+ } entre les visites ; chacune est placée à son propre terme.
+growth-without-due = { $which ->
+    [all] Aucune visite n’a de terme prévu : qu’elles soient d’une même grossesse n’a pu être vérifié.
+   *[some] Aucun terme prévu n’est connu pour les visites à { $weeks } SA : qu’elles soient de cette grossesse n’a pu être vérifié.
+ }
+growth-dash-means = Un tiret : non noté à cette visite.
+growth-caution = Une hauteur qui suit une courbe n’exclut rien.
+
 ## Remarks
 ## One sentence what was found, one what to do next. Never a diagnosis, never reassurance; local guidance decides.
 ## The guide for drawing on skin
@@ -467,7 +940,7 @@ desk-go-back = Revenir
 desk-go-on = Continuer
 
 desk-one-line = En une ligne
-desk-one-line-hint = Notez-la comme dans un dossier, en abréviations anglaises, par exemple 37+0 LOA 2/5 palp, SFH 35. Le formulaire ci-dessous s’affiche toujours ici en une ligne.
+desk-one-line-hint = Comme dans un dossier, en abréviations anglaises : 37+0 LOA 2/5 palp, SFH 35. Le formulaire s’affiche toujours ici en une ligne.
 desk-fill = Remplir le formulaire
 
 desk-step-weeks = Terme
@@ -543,7 +1016,7 @@ desk-and-days = +{ $number } jours
 desk-count-length = Durée du comptage
 desk-count-seconds = { $seconds } s
 desk-count-start = Commencez sur un battement
-desk-count-tap = Touchez à chaque battement : { $count } jusqu’ici
+desk-count-tap = Touchez à chaque battement : { $count }
 desk-count-left = encore { $seconds } s
 desk-count-stop = Arrêter, ne pas garder
 
@@ -557,7 +1030,7 @@ desk-key-scan = Échographie précoce
 desk-form-scan = SA et date : 12+3 on 2025-09-20
 desk-key-movements = Mouvements
 desk-key-reports = Elle signale
-desk-key-denies = Demandé, et non
+desk-key-denies = Demandé, absent
 desk-key-births-before = Accouchements antérieurs
 desk-formal-births-before = parité
 desk-key-operations = Opérations de l’utérus
@@ -609,7 +1082,7 @@ desk-key-girth = Tour à l’ombilic
 desk-form-girth = par exemple 98
 desk-key-navel = Ombilic au-dessus du pubis
 desk-form-navel = par exemple 18
-desk-key-tape-unfit = Pourquoi la hauteur ne vaut pas
+desk-key-tape-unfit = Mesure inutilisable car
 desk-key-weight-by-hand = Poids estimé à la main
 desk-form-weight-by-hand = par exemple 3.2, ou 2.9 kg to 3.2 kg
 desk-key-weight-by-scan = Poids d’une échographie antérieure
@@ -649,7 +1122,7 @@ desk-style-line = encre sur blanc
 desk-style-sketch = timbre pour le dossier
 desk-view = Vue
 desk-view-facing = par quelqu’un face à elle
-desk-view-hers = par elle, en baissant les yeux
+desk-view-hers = par elle, vers le bas
 desk-labels = Mots dessus
 desk-labels-few = peu
 desk-labels-all = tous
@@ -665,7 +1138,7 @@ desk-take-print-hint = les côtés sont d’abord relus
 desk-take-page = Page de famille
 desk-take-guide = Guide pour dessiner sur la peau de la mère
 desk-growth = La hauteur utérine au fil des visites
-desk-growth-hint = Plusieurs visites enregistrées en fichiers :
+desk-growth-hint = Plusieurs visites en fichiers :
 desk-page-language = Page de famille en
 desk-page-language-same = la même langue
 desk-take-slip = Volet pour le dossier
@@ -686,7 +1159,7 @@ desk-read-back = Regardez-la encore une fois
 desk-no-sides = Aucun côté n’est noté.
 desk-it-is-so = C’est cela
 desk-in-hand = C’est pris en charge ; faire quand même la page.
-desk-no-page = Aucune page de famille tant que des constatations ne peuvent pas être vraies ensemble. Palpez de nouveau, et changez ce qui était faux.
+desk-no-page = Pas de page de famille tant que des constatations se contredisent. Repalpez, et changez ce qui était faux.
 desk-new-title = Une nouvelle visite ?
 desk-new-hint = Tout ce qui a été trouvé chez cette femme est effacé de la page. Ce que vous n’avez pas enregistré est perdu.
 desk-new-so = Effacer et commencer
@@ -697,7 +1170,7 @@ desk-mend = Ce fichier ne peut pas servir tel quel
 desk-mend-text = Son texte, à corriger
 desk-mend-again = Réessayer
 desk-line = Ligne { $number } :
-desk-fault = Quelque chose s’est cassé dans cette page
+desk-fault = Un défaut dans cette page
 desk-fault-hint = Ce que vous avez saisi est gardé. Copiez-le par sûreté, puis continuez ; si cela se reproduit, laissez de côté votre dernière action.
 desk-fault-text = Ce que vous avez saisi
 
