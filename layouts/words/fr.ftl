@@ -282,7 +282,7 @@ word-caesarean = césarienne
 word-myomectomy = myomectomie
 word-low-transverse = transversale basse
 word-vertical = verticale
-word-not-known = non connu
+word-not-known = on ne sait pas
 word-rear = en arrière
 word-high = haut
 word-low = bas
@@ -707,6 +707,142 @@ growth-caution = Une hauteur qui suit une courbe n’exclut rien.
 
 ## Remarks
 ## One sentence what was found, one what to do next. Never a diagnosis, never reassurance; local guidance decides.
+
+remark-movements-fewer = Elle dit que le bébé bouge moins que d’habitude. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour diminution des mouvements ; un cœur entendu ne règle pas la question.
+remark-movements-changed = Elle dit que les mouvements ont changé. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements modifiés ; un cœur entendu ne règle pas la question.
+remark-movements-none = Elle dit que le bébé ne bouge pas. Faites évaluer la mère et le bébé maintenant, selon votre protocole local ; un cœur entendu ne règle pas la question.
+remark-movements-not-felt-yet = Les mouvements n’ont pas encore été perçus, et 24 SA sont passées ou le terme n’est pas connu. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements non perçus à 24 SA.
+remark-bleeding = Elle signale un saignement. Demandez de l’aide et suivez maintenant votre protocole local pour saignement pendant la grossesse.
+remark-constant-pain = Elle signale une douleur qui reste. Demandez de l’aide et suivez maintenant votre protocole local pour douleur constante pendant la grossesse.
+remark-urgent-signs = Elle signale : { $signs }. Demandez de l’aide et suivez maintenant votre protocole local pour cela.
+remark-hard-tender-womb = L’utérus est dur et sensible. Demandez de l’aide et suivez votre protocole local maintenant ; n’attendez pas un moment plus souple pour palper de nouveau.
+remark-scar-pain = Elle signale une douleur à la cicatrice, et l’utérus a été opéré. Demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
+remark-scar-pain-operations-not-known = Elle signale une douleur à une cicatrice, et il n’est pas noté si l’utérus a été opéré. Demandez-le maintenant ; si oui, ou si personne ne le sait, demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
+remark-waters-broken-not-head-down = Les membranes sont rompues et le bébé n’a pas la tête en bas. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues sans tête en bas, d’abord le risque pour le cordon.
+remark-waters-broken-lie-not-known = Les membranes sont rompues et il n’est pas noté que le bébé a la tête en bas. Cherchez la tête maintenant, et suivez votre protocole local pour membranes rompues, d’abord le risque pour le cordon.
+remark-waters-broken-head-free = Les membranes sont rompues et la tête est mobile au-dessus du détroit supérieur. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues avec tête mobile, d’abord le risque pour le cordon.
+remark-heart-not-heard = Le cœur n’a pas été entendu. Faites écouter maintenant une deuxième personne, avec un autre instrument, et organisez une échographie selon votre protocole local pour cœur non entendu ; ne la renvoyez pas attendre chez elle.
+remark-heart-rate-low = La fréquence cardiaque notée est de { $rate } battements par minute, sous { $low }. Prenez son pouls en écoutant de nouveau une minute entière, demandez de l’aide, et suivez votre protocole local maintenant.
+remark-heart-rate-high = La fréquence cardiaque notée est de { $rate } battements par minute, au-dessus de { $high }. Écoutez de nouveau une minute entière, demandez de l’aide, et suivez votre protocole local maintenant.
+remark-pulse-near-heart = Son pouls est de { $pulse } et la fréquence entendue de { $rate } : c’est peut-être son propre pouls qui a été entendu. Prenez son pouls en écoutant de nouveau maintenant ; s’ils battent ensemble, le cœur n’a pas été entendu : appelez une deuxième personne et un autre instrument, et organisez une échographie selon votre protocole local pour cœur non entendu.
+
+remark-head-and-bottom-in-one-place = Tête et siège ne peuvent pas être au même endroit ({ $said }). Palpez de nouveau les deux pôles de l’utérus.
+remark-back-against-lie = Le dos ne peut pas être ainsi avec la tête ou le siège à cet endroit ({ $said }). Palpez de nouveau le dos, puis la tête et le siège.
+remark-lie-against-findings = La situation écrite n’est pas celle que donnent ces constatations ({ $said }). Palpez de nouveau la tête et le siège ; l’image suit les constatations.
+remark-presentation-against-findings = La présentation écrite n’est pas celle que donnent ces constatations ({ $said }). Palpez de nouveau la tête et le siège ; l’image suit les constatations.
+remark-position-against-findings = La variété de position écrite n’est pas celle que donnent ces constatations ({ $said }). Palpez de nouveau la tête, le siège et le dos, d’abord la gauche et la droite de la mère ; l’image suit les constatations.
+remark-conclusions-against-one-another = Ce que vous avez conclu ne tient pas ensemble ({ $said }). Gardez ce que vous pouvez palper.
+remark-attitude-against-presentation = La tête ne peut pas être tenue de deux façons ({ $said }). Gardez celle que vous connaissez, et comment vous la connaissez.
+remark-engaged-and-crosswise = Un bébé en travers ou de biais n’a pas la tête profonde dans le bassin ({ $said }). Palpez de nouveau au-dessus du détroit supérieur.
+remark-head-in-two-places = Une seule tête ne peut pas être à deux endroits ({ $said }). Palpez de nouveau le fond utérin et au-dessus du détroit supérieur.
+remark-fifths-on-a-breech = Les cinquièmes se comptent sur une tête, et ces constatations mettent le siège en bas ({ $said }). Palpez de nouveau au-dessus du détroit supérieur : tête ou siège ?
+remark-engaged-on-a-breech = Engagée se dit d’une tête, et ces constatations mettent le siège en bas ({ $said }). D’un siège, dites : mobile, au détroit supérieur ou bas dans le bassin.
+remark-fifths-against-descent = Les cinquièmes et la descente en mots ne s’accordent pas ({ $said }). Palpez de nouveau au-dessus du détroit supérieur et gardez l’un des deux.
+remark-heart-not-heard-but-counted = Un cœur non entendu n’a pas de fréquence ({ $said }). Écoutez de nouveau, une main sur son pouls ; puis écrivez où il a été entendu, ou aucune fréquence.
+remark-reported-and-denied = La même chose est signalée et niée ({ $said }). Demandez de nouveau.
+remark-limbs-on-the-side-of-the-back = Les membres ont été palpés du côté du dos. Palpez de nouveau les deux côtés : lequel est large et ferme, lequel a de petites parties ?
+remark-heart-far-from-the-back = Le cœur a été entendu de l’autre côté que le dos. Palpez de nouveau le dos et écoutez à cet endroit ; le lieu où un cœur est entendu appuie une variété de position et ne la prouve jamais.
+remark-heart-height-against-the-end-that-is-down = La hauteur où le cœur a été entendu n’est pas celle où les manuels le cherchent avec ce pôle en bas. Palpez de nouveau quel pôle est en bas, et écoutez au-dessus et au-dessous de l’ombilic.
+remark-prominence-on-the-side-of-the-back = La tête fait saillie du côté du dos, comme elle peut le faire défléchie. Palpez de nouveau par la quatrième manœuvre, et suivez votre protocole local sur l’échographie.
+
+tape-low-head = Une tête basse peut abaisser la hauteur utérine ; cela n’exclut pas un petit bébé.
+remark-dates-apart = D’après les dernières règles, le terme prévu est le { $period }, à { $days } jours du { $due }, la date { $by ->
+    [scan] de l’échographie
+   *[other] donnée
+ }. Revoyez les deux dans son dossier : l’une est peut-être mal lue ou mal écrite. { $due } est utilisé ici ; tranchez selon votre protocole local sur la datation.
+remark-size-against-dates = La hauteur de l’utérus correspond à { $fits } SA, et le terme est de { $weeks } SA : plus de { $limit } semaines d’écart, sans échographie précoce notée. Demandez de nouveau les dernières règles et le cycle, cherchez une échographie dans son dossier, et suivez votre protocole local sur les dates incertaines.{ $size ->
+    [tape] {" "}Quelles que soient les dates, ce qui est dit de la hauteur utérine demeure.
+   *[other] {" "}Palpez de nouveau l’utérus, vessie vide.
+ }
+remark-tape-outside-weeks = La hauteur utérine est de { $cm } cm à { $weeks } SA : { $difference } cm { $direction ->
+    [below] sous
+   *[other] au-dessus
+ } des semaines, hors de { $limit } cm. Demandez-lui de vider sa vessie, cherchez le fond utérin, et mesurez de nouveau, côté vierge du ruban au-dessus. Si cela reste ainsi, comparez aux hauteurs antérieures et suivez votre protocole local sur l’échographie.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-below-p10 = La hauteur utérine est de { $cm } cm à { $weeks } SA : centile { $centile }, sous le dixième. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, comparez aux hauteurs antérieures, et suivez votre protocole local sur l’échographie de croissance.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-above-p90 = La hauteur utérine est de { $cm } cm à { $weeks } SA : centile { $centile }, au-dessus du quatre-vingt-dixième. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, cherchez de nouveau beaucoup de liquide, des masses et un deuxième bébé, comparez aux hauteurs antérieures, et suivez votre protocole local pour une hauteur élevée.
+remark-tape-four-weeks-behind = La hauteur utérine est de { $cm } cm à { $weeks } SA : quatre semaines ou plus de retard sur la moyenne, au centile { $centile }{ $reaches ->
+    [none] {""}
+   *[other] {" "}(c’est la moyenne de { $reaches } SA)
+ }. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, comparez aux hauteurs antérieures, et organisez une échographie de croissance selon votre protocole local sans attendre la prochaine visite.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-static = Trois hauteurs utérines de suite sont égales : { $earlier }, et { $cm } cm à { $weeks } SA. { $again ->
+    [yes] Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, et suivez
+   *[other] Suivez
+ } votre protocole local sur l’échographie de croissance.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-falling = La hauteur utérine est de { $cm } cm à { $weeks } SA, plus basse que deux visites avant ({ $earlier }). { $again ->
+    [yes] Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, et suivez
+   *[other] Suivez
+ } votre protocole local sur l’échographie de croissance.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-not-read = Ici, aucune hauteur utérine ne peut être lue face aux semaines ou à une courbe : { $why }. { $lie ->
+    [across] Mesurez de nouveau quand le bébé sera en longueur, et suivez
+   *[other] Suivez
+ } votre protocole local sur le suivi de la croissance à l’échographie.
+remark-heart-recount = { $counted ->
+    [yes] Les comptages ont une moyenne de { $mean } et laissent la fréquence entre { $low } et { $high } battements par minute
+   *[other] La fréquence a été entendue entre { $low } et { $high } battements par minute
+ }, à cheval sur une limite de l’habituel 110 à 160. Comptez de nouveau 60 secondes entières, une main sur son pouls ; un battement sur lequel part le chronomètre compte pour zéro. Écrivez le compte, et suivez votre protocole local s’il est en dehors.
+remark-heart-outside-usual = La fréquence est de { $rate } battements par minute, { $direction ->
+    [low] sous 110
+   *[other] au-dessus de 160
+ }. Prenez son pouls en écoutant de nouveau 60 secondes entières, écrivez les deux fréquences, et suivez aujourd’hui votre protocole local pour une fréquence hors de l’habituel.
+remark-heart-irregular = Le rythme a été entendu irrégulier. Écoutez de nouveau 60 secondes entières, faites écouter une deuxième personne, et suivez votre protocole local pour un rythme cardiaque irrégulier.
+
+remark-dip-with-a-back-in-front = Un creux à l’ombilic va avec un dos vers sa colonne, et le dos a été trouvé en avant ({ $said }). Cherchez de nouveau le dos dans les deux flancs.
+remark-findings-fit-no-position = Aucune variété de position ne donne tout cela à la fois ({ $said }). Palpez de nouveau, l’un après l’autre : les pôles de l’utérus, le dos, les membres ; puis écoutez de nouveau.
+remark-fifths-may-read-low = Les cinquièmes d’une tête ainsi placée peuvent se lire trop bas : on en palpe moins qu’il n’y en a au-dessus du détroit supérieur. Palpez de nouveau à deux mains, jusqu’au bout de la tête, avant de la dire engagée.
+remark-too-early-for-hands = Avant 24 SA, les mains disent rarement comment un bébé est placé ou à quelle hauteur est sa tête. Palpez de nouveau aux visites suivantes, et gardez ceci pour aujourd’hui seulement.
+remark-presentation-early = Avant 36 SA, c’est la place du bébé aujourd’hui ; il peut se tourner, dans un sens ou dans l’autre. Palpez de nouveau à chaque visite.
+remark-presentation-not-known = On ne sait pas quel pôle est en bas. Palpez de nouveau, vessie vide, demandez une deuxième paire de mains, et organisez une échographie selon votre protocole local si cela reste ouvert : les mains manquent environ 3 bébés sur 10 qui n’ont pas la tête en bas.
+remark-womb-hard-or-tender = L’utérus est { $feel ->
+    [tender] sensible
+   *[hard] dur
+ }. { $feel ->
+    [tender] Palpez de nouveau où il est sensible et s’il durcit, demandez douleur, saignement, fièvre et perte des eaux, et suivez aujourd’hui votre protocole local pour utérus sensible.
+   *[hard] Gardez une main dessus jusqu’à ce qu’il se soit assoupli ou que quelques minutes aient passé, demandez douleur et saignement, et suivez votre protocole local maintenant s’il reste dur.
+ }
+remark-scar-of-unknown-operation = Il y a une cicatrice sur la peau, et il n’est pas noté si l’utérus a été opéré. Demandez de quelle opération il s’agissait : la peau ne dit pas comment l’utérus a été incisé.
+remark-not-head-down = Le bébé n’a pas la tête en bas, et 36 SA sont passées. Faites-le confirmer par une échographie, et suivez votre protocole local pour un bébé qui n’a pas la tête en bas : elle doit entendre ses choix. Les mains se trompent dans près de la moitié de ces cas.
+remark-crosswise-at-term = Le bébé est en travers ou de biais, et 37 SA sont passées. Faites-le confirmer par une échographie et suivez votre protocole local : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
+remark-womb-operated-on = L’utérus a été opéré. { $cut ->
+    [known] Comparez ce qui est noté de l’incision au compte rendu opératoire
+   *[other] Cherchez dans le compte rendu opératoire comment l’utérus a été incisé
+ } : la cicatrice de la peau ne le dit pas. Suivez votre protocole local pour la naissance après cela.
+remark-head-free-at-term = La tête est mobile au-dessus du détroit supérieur, et 37 SA sont passées. Palpez de nouveau, vessie vide, cherchez où est le placenta, et suivez votre protocole local sur l’échographie pour une tête mobile à terme.
+remark-placenta-low = Le placenta est noté bas. Veillez à ce que la prochaine échographie selon votre protocole local soit prévue ou faite, et qu’aucun toucher vaginal ne soit fait avant.
+remark-signs-to-weigh = Elle signale : { $signs }. Demandez maintenant avec quelle force et depuis quand, et mesurez selon votre protocole local. Un mal de tête fort ou qui dure, une fièvre de 38,0 °C ou plus, et un gonflement important du visage ou des mains sont urgents.
+remark-waters-broken = Les membranes sont rompues. Notez quand, la couleur et l’odeur, écoutez le cœur, et suivez aujourd’hui votre protocole local pour membranes rompues ; si la tête remonte, ou si un cordon est vu ou senti, appelez de l’aide aussitôt.
+remark-tightenings-before-term = Elle signale des contractions avant 37 SA. Gardez une main sur l’utérus et chronométrez-les, et suivez aujourd’hui votre protocole local pour travail avant terme.
+remark-itching = Elle signale des démangeaisons. Demandez où, et si c’est pire la nuit, cherchez une éruption, et suivez votre protocole local pour démangeaisons pendant la grossesse.
+
+remark-lie-changing = Le bébé était { $before ->
+    [across] en travers
+    [slanting] de biais
+    [bottom-down] siège en bas
+    [head-down] tête en bas
+   *[lengthwise] en longueur
+ } à { $first } SA et { $after ->
+    [across] en travers
+    [slanting] de biais
+    [bottom-down] siège en bas
+    [head-down] tête en bas
+   *[lengthwise] en longueur
+ } à { $second } SA. Palpez de nouveau à chaque visite, faites confirmer par une échographie la situation du jour, et suivez votre protocole local pour une situation qui change dès 37 SA : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
+remark-visits-differ-in-babies = Les visites parlent de nombres de bébés différents : { $one } à { $first } SA, { $two } à { $second } SA. Vérifiez si toutes sont de cette grossesse, et faites confirmer le nombre par une échographie ; d’ici là, aucune de leurs hauteurs n’est lue face aux semaines ou à une courbe.
+
 ## The guide for drawing on skin
 
 skin-title = Dessiner le bébé sur la peau de la mère
