@@ -588,16 +588,16 @@ outline-title = Abdomen de la mère
 outline-description = Abdomen de la mère, vu par quelqu’un face à elle : sa gauche est à droite de l’image.
 
 read-back-back-left = Dos du côté GAUCHE DE LA MÈRE : à votre droite, face à elle.
-read-back-back-right = Dos du côté DROITE DE LA MÈRE : à votre gauche, face à elle.
+read-back-back-right = Dos du côté DROIT DE LA MÈRE : à votre gauche, face à elle.
 read-back-head-left = Tête du côté GAUCHE DE LA MÈRE : à votre droite, face à elle.
-read-back-head-right = Tête du côté DROITE DE LA MÈRE : à votre gauche, face à elle.
+read-back-head-right = Tête du côté DROIT DE LA MÈRE : à votre gauche, face à elle.
 read-back-bottom-left = Siège du côté GAUCHE DE LA MÈRE : à votre droite, face à elle.
-read-back-bottom-right = Siège du côté DROITE DE LA MÈRE : à votre gauche, face à elle.
+read-back-bottom-right = Siège du côté DROIT DE LA MÈRE : à votre gauche, face à elle.
 read-back-limbs-left = Membres du côté GAUCHE DE LA MÈRE : à votre droite, face à elle.
-read-back-limbs-right = Membres du côté DROITE DE LA MÈRE : à votre gauche, face à elle.
+read-back-limbs-right = Membres du côté DROIT DE LA MÈRE : à votre gauche, face à elle.
 read-back-limbs-both = Membres des DEUX côtés de la mère.
 read-back-heart-left = Cœur entendu du côté GAUCHE DE LA MÈRE : à votre droite, face à elle.
-read-back-heart-right = Cœur entendu du côté DROITE DE LA MÈRE : à votre gauche, face à elle.
+read-back-heart-right = Cœur entendu du côté DROIT DE LA MÈRE : à votre gauche, face à elle.
 
 ## The chart
 
