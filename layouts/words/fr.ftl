@@ -129,10 +129,10 @@ plate-complete = complet : les deux genoux pliés
 plate-footling-left = mode des pieds : le pied gauche d’abord
 plate-footling-right = mode des pieds : le pied droit d’abord
 plate-footling-both = mode des pieds : les deux d’abord
-plate-twins-head-head = les deux têtes en bas
+plate-twins-head-head = les deux, tête en bas
 plate-twins-head-bottom = le premier tête en bas, le second siège en bas
 plate-twins-bottom-head = le premier siège en bas, le second tête en bas
-plate-twins-bottom-bottom = les deux sièges en bas
+plate-twins-bottom-bottom = les deux, siège en bas
 plate-twins-head-across = le premier tête en bas, le second en travers
 plate-twins-bottom-across = le premier siège en bas, le second en travers
 
