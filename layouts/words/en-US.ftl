@@ -36,3 +36,9 @@ family-call-vomit = Throwing up and not able to stop
 family-call-fever = A fever of 100.4 °F (38 °C) or more
 colouring-title = A picture to color in
 colouring-by = Colored by ____
+
+desk-back-side-towards-her-spine = toward her spine
+desk-back-towards-her-spine = toward her spine
+desk-back-towards-her-ribs = toward her ribs (lying across)
+desk-back-towards-her-feet = toward her feet (lying across)
+desk-clinic-labour-ward = Labor ward, day and night

@@ -200,6 +200,221 @@ value-scan = { $value }, by scan
 value-scan-at = { $value }, by scan { $when }
 value-vaginal = { $value }, by vaginal examination
 
+## The words of an exam
+# How findings are said after a colon or in a list: `word-` and the word of the exam language. In English they are those words
+# themselves. Whoever reads a language other than English sees these; exam files are written in English words in every language.
+
+# Whether exam files are written in the words of this language: then keys and codes are said as they are written there.
+language-of-exams = yes
+
+# States.
+word-not-felt = not felt
+word-not-heard = not heard
+word-none = none
+word-not-listened = not listened
+word-not-asked = not asked
+word-could-not-tell = could not tell
+word-yes = yes
+word-no = no
+
+# Places: the sides are hers.
+word-left-flank = left flank
+word-left = left
+word-middle = middle
+word-right = right
+word-right-flank = right flank
+word-fundus = fundus
+word-above-navel = above navel
+word-at-navel = at navel
+word-below-navel = below navel
+word-iliac-fossa = iliac fossa
+word-above-pubic-bone = above pubic bone
+word-left-iliac-fossa = left iliac fossa
+word-right-iliac-fossa = right iliac fossa
+word-heard = heard
+
+# The back.
+word-front = front
+word-lateral = lateral
+word-towards-her-spine = towards her spine
+word-towards-her-ribs = towards her ribs
+word-towards-her-feet = towards her feet
+word-left-front = left front
+word-left-lateral = left lateral
+word-left-towards-her-spine = left, towards her spine
+word-right-front = right front
+word-right-lateral = right lateral
+word-right-towards-her-spine = right, towards her spine
+
+# Head, legs, descent.
+word-free = free
+word-at-the-brim = at the brim
+word-deep = deep
+word-engaged = engaged
+word-limb-side = limb side
+word-back-side = back side
+word-level = level
+word-flexed = flexed
+word-deflexed = deflexed
+word-brow = brow
+word-face = face
+word-frank = frank
+word-complete = complete
+word-footling-left = footling left
+word-footling-right = footling right
+word-footling-both = footling both
+
+# Heart.
+word-pinard-horn = Pinard horn
+word-fetoscope = fetoscope
+word-doppler = Doppler
+word-regular = regular
+word-irregular = irregular
+
+# Lie and what leads.
+word-longitudinal = longitudinal
+word-oblique = oblique
+word-transverse = transverse
+word-cephalic = cephalic
+word-breech = breech
+word-shoulder = shoulder
+
+# What she says, and her history.
+word-usual = usual
+word-fewer = fewer
+word-changed = changed
+word-felt = felt
+word-not-felt-yet = not felt yet
+word-bleeding = bleeding
+word-waters-broken = waters broken
+word-itching = itching
+word-constant-pain = constant pain
+word-tightenings = tightenings
+word-scar-pain = scar pain
+word-headache = headache
+word-changes-in-sight = changes in sight
+word-fever = fever
+word-swelling = swelling
+word-fits = fits
+word-chest-pain = chest pain
+word-trouble-breathing = trouble breathing
+word-caesarean = caesarean
+word-myomectomy = myomectomy
+word-low-transverse = low transverse
+word-vertical = vertical
+word-not-known = not known
+word-rear = rear
+word-high = high
+word-low = low
+
+# Looking and feeling.
+word-flat = flat
+word-left-tilt = left tilt
+word-right-tilt = right tilt
+word-half-sitting = half sitting
+word-sitting = sitting
+word-long = long
+word-wide = wide
+word-slanting = slanting
+word-midline = midline
+word-right-lower = right lower
+word-keyhole = keyhole
+word-linea-nigra = linea nigra
+word-striae = striae
+word-rash = rash
+word-soft = soft
+word-tightening = tightening
+word-hard = hard
+word-tender = tender
+word-much = much
+word-little = little
+
+# The tape, the top of the womb.
+word-bmi-35-or-more = BMI 35 or more
+word-fibroids = fibroids
+word-much-water = much water
+word-twins = twins
+word-crosswise = crosswise
+word-not-above-pubic-bone = not above pubic bone
+word-just-above-pubic-bone = just above pubic bone
+word-halfway-to-navel = halfway to navel
+word-halfway-to-xiphoid = halfway to xiphoid
+word-xiphoid = xiphoid
+word-at-pubic-bone = at pubic bone
+
+# With numbers.
+word-could-not-tell-why = could not tell ({ $reason })
+word-cm = { $cm } cm
+word-kg = { $kg } kg
+word-range = { $low } to { $high }
+word-left-cm = left { $cm } cm
+word-right-cm = right { $cm } cm
+word-above-navel-cm = { $cm } cm above navel
+word-below-navel-cm = { $cm } cm below navel
+word-above-pubic-bone-cm = { $cm } cm above pubic bone
+word-fingers-above-navel = { $fingers ->
+    [1] 1 finger
+   *[other] { $fingers } fingers
+ } above navel
+word-fingers-below-navel = { $fingers ->
+    [1] 1 finger
+   *[other] { $fingers } fingers
+ } below navel
+word-fingers-below-xiphoid = { $fingers ->
+    [1] 1 finger
+   *[other] { $fingers } fingers
+ } below xiphoid
+word-fingers-above-pubic-bone = { $fingers ->
+    [1] 1 finger
+   *[other] { $fingers } fingers
+ } above pubic bone
+word-count = { $beats } in { $seconds } s
+# A tape at earlier weeks; in a list of findings, and in a sentence.
+word-earlier-tape = { $weeks } { $cm } cm
+word-tape-at = { $cm } cm at { $weeks }
+word-weight-at = { $weight } ({ $weeks })
+word-scan-on = { $weeks } on { $date }
+
+# Positions, spelled out.
+position-oa = direct occipito-anterior
+position-loa = left occipito-anterior
+position-lot = left occipito-transverse
+position-lop = left occipito-posterior
+position-op = direct occipito-posterior
+position-rop = right occipito-posterior
+position-rot = right occipito-transverse
+position-roa = right occipito-anterior
+position-sa = direct sacro-anterior
+position-lsa = left sacro-anterior
+position-lst = left sacro-transverse
+position-lsp = left sacro-posterior
+position-sp = direct sacro-posterior
+position-rsp = right sacro-posterior
+position-rst = right sacro-transverse
+position-rsa = right sacro-anterior
+position-ma = direct mento-anterior
+position-lma = left mento-anterior
+position-lmt = left mento-transverse
+position-lmp = left mento-posterior
+position-mp = direct mento-posterior
+position-rmp = right mento-posterior
+position-rmt = right mento-transverse
+position-rma = right mento-anterior
+position-fa = direct fronto-anterior
+position-lfa = left fronto-anterior
+position-lft = left fronto-transverse
+position-lfp = left fronto-posterior
+position-fp = direct fronto-posterior
+position-rfp = right fronto-posterior
+position-rft = right fronto-transverse
+position-rfa = right fronto-anterior
+position-rada = right acromion dorso-anterior
+position-radp = right acromion dorso-posterior
+position-lada = left acromion dorso-anterior
+position-ladp = left acromion dorso-posterior
+
+## Findings
+
 group-dates = Dates
 group-says = She says
 group-looked = Looked
@@ -1288,6 +1503,7 @@ desk-her-right = Her right
 desk-middle = Middle
 desk-side = Side
 desk-level = Level
+desk-in-fields = Or in words or cm
 # $value is a place in the words of the exam language.
 desk-place = hers: { $value }
 desk-tap-where = { $name }: tap where, on her abdomen
@@ -1449,6 +1665,7 @@ desk-take-record = Record
 desk-take-fhir = FHIR for the chart
 desk-take-share = FHIR to share: no date, no free words
 desk-saved = Saved: { $file }
+desk-saved-english = Saved, in English: { $file }
 desk-copy = Copy
 desk-copied = Copied.
 

@@ -1,19 +1,29 @@
-# Français. The words of the family page, for any country; "vous". A draft: see `language-signed`.
+# Français de France. Every sentence handspan prints about an exam; "vous". A draft: see `language-signed`.
+# Sides are the mother's: "votre gauche" to the family, "sa gauche" to the midwife. Positions are spelled out: codes are built
+# otherwise in French. Weeks are counted from the last period: SA.
 
 # no, until a native midwife or doctor has read every message against the English; then yes, and who and when in a comment.
 language-signed = no
 language-name = français
 draft-mark = BROUILLON
-draft-note = Brouillon : aucun soignant de langue maternelle n’a relu ce texte. C’est le texte anglais qui compte.
+draft-note = Brouillon : aucun soignant de langue maternelle n’a relu ce texte. C’est le texte anglais qui compte.
+
+draft-beside = La page à côté est un brouillon en { $language } : aucun soignant ne l’a relue. C’est cette page-ci qui compte.
 
 decimal-sign = ,
 
-her-left = Sa gauche
-her-right = Sa droite
+## Sides and parts
+
+her-left = Gauche de la mère
+her-right = Droite de la mère
 your-left = Votre gauche
 your-right = Votre droite
+her-front = Ventre de la mère
+her-back = Dos de la mère
 
-label-of-baby = bébé { $number } : { $part }
+## On the picture
+
+label-of-baby = bébé { $number } : { $part }
 label-unsure = probablement { $part }
 label-not-felt = { $part }, non palpé
 label-doubt = { $part }, incertain
@@ -31,16 +41,876 @@ label-fundus-level = haut de l’utérus
 label-fifths = { $fifths } palpables au-dessus du détroit supérieur
 label-brim = détroit supérieur
 label-pubic-bone = pubis
+label-axis = axe du bassin
+label-spine = colonne
+label-sacrum = sacrum
+label-wall = paroi de l’abdomen
 label-navel = nombril
 label-navel-level = hauteur du nombril
 label-womb = utérus
-label-handbooks = hauteur des manuels à { $weeks } semaines
+label-handbooks = hauteur des manuels à { $weeks } SA
 label-scar = cicatrice
 label-small-scars = petites cicatrices
 label-lump = boule (fibrome)
-told-lump = anneau : boule (fibrome)
-told-limbs = petit anneau : bras ou jambes
-told-brim = long trait interrompu : détroit supérieur
+
+picture-title = Comment le bébé est placé
+picture-caption = Palpé à la main, sans échographie. Visage, bras et jambes : idée du dessinateur. Les côtés sont ceux de la mère.
+drawing-weeks-not-given = Terme non indiqué : dessiné comme à 38 SA.
+drawing-womb-only = Avant 26 SA, seuls l’utérus et sa hauteur sont dessinés.
+drawing-baby-not-told = Place de la tête et du siège inconnue : aucun bébé n’est dessiné.
+drawing-back-not-felt = Le dos n’a pas été palpé : tête et siège sont dessinés en ronds.
+drawing-legs-not-felt = Place des jambes inconnue : dessinées fléchies.
+told-lump = anneau : boule (fibrome)
+told-limbs = petit anneau : bras ou jambes
+told-brim = long trait interrompu : détroit supérieur
+drawing-heart-not-heard = Le cœur n’a pas été entendu.
+drawing-back-side-only = Du dos, seul le côté est connu : dessiné juste sur ce côté.
+drawing-unsure = Ce qui a été trouvé est incertain.
+drawing-disagree = Les constatations se contredisent : le dessin suit la tête, le siège et le dos.
+drawing-face-leads = La tête est défléchie à fond et la face se présente : de devant, on la voit par sa tranche.
+drawing-brow-leads = La tête est à demi défléchie et le front se présente.
+drawing-second-is-lower = Le bébé 2 est plus bas que le bébé 1 : numérotés comme dans le fichier.
+
+## Teaching plates
+
+plate-set-occiput = Les huit variétés d’une tête fléchie
+plate-set-sacrum = Les huit variétés d’un siège
+plate-set-chin = Les huit variétés d’une face
+plate-set-brow = Les huit variétés d’un front
+plate-set-breeches = Les jambes d’un bébé en siège
+plate-set-crosswise = En travers et de biais
+plate-set-attitudes = L’attitude de la tête, et ce qui se présente
+plate-set-fifths = La part de tête au-dessus du détroit supérieur
+plate-set-levels = Le fond utérin, de 12 à 40 SA
+plate-set-grips = Ce que sent chaque manœuvre
+plate-set-listening = Où écouter
+plate-set-turning = Rotation : { $from }, puis { $to }
+plate-set-wall = L’abdomen à la main, pas à pas
+plate-set-twins = Deux bébés
+plate-set-palettes = Les palettes
+plate-own = Côte à côte
+plate-part = { $title } ({ $number } sur { $count })
+plate-foot = Pour l’enseignement, par handspan { $version } : aucune personne réelle. Les côtés sont ceux de la mère : sa gauche est à droite de chaque image vue de devant. Visage, bras et jambes : idée du dessinateur.
+plate-cut = Coupe médiane vue de sa gauche : son côté gauche est vers vous, son dos est à droite.
+plate-fifths-cut = { $fifths } palpables au-dessus du détroit supérieur, coupe médiane
+plate-frame = { $number }
+plate-frame-end = { $number } : { $position }
+plate-grip-1 = Première manœuvre : les deux mains autour du fond utérin
+plate-grip-2 = Deuxième manœuvre : une main de chaque côté
+plate-grip-3 = Troisième manœuvre : une main au-dessus du pubis
+plate-grip-4 = Quatrième manœuvre : les doigts descendent des deux côtés de la tête
+feel-head = dure et ronde : la tête
+feel-head-above-brim = tête, jusqu’au détroit supérieur
+feel-back = large et ferme : le dos
+feel-side = le côté du tronc
+feel-front = le devant du tronc
+feel-bottom = large et plus mou : le siège
+feel-limbs = petites parties qui bougent : les membres
+feel-trunk = le tronc
+feel-nothing = aucune partie du bébé
+shown-listen = écouter ici
+shown-listen-faint = écouter ici : plus faible, le dos est tourné de l’autre côté
+shown-cm = { $cm } cm
+shown-tape = { $cm } cm, en suivant la courbe
+told-diameter = Diamètre { $name } : { $cm } cm sur la peau ; les manuels impriment { $handbook } cm à terme, sur l’os
+diameter-suboccipitobregmatic = du dessous de l’occiput à la grande fontanelle (sous-occipito-bregmatique)
+diameter-occipitofrontal = de l’occiput à entre les sourcils (occipito-frontal)
+diameter-mentovertical = du menton au vertex (mento-vertical)
+diameter-submentobregmatic = du dessous du menton à la grande fontanelle (sous-mento-bregmatique)
+plate-palette-neutral = neutre
+plate-palette = palette { $number }
+plate-week = { $weeks } SA
+plate-flexed = fléchie : le menton sur la poitrine
+plate-deflexed = indifférente : la tête ni fléchie ni renversée
+plate-brow = front : la tête en partie défléchie
+plate-face = face : la tête défléchie à fond
+plate-frank = décomplété : jambes relevées le long du corps
+plate-complete = complet : les deux genoux pliés
+plate-footling-left = mode des pieds : le pied gauche d’abord
+plate-footling-right = mode des pieds : le pied droit d’abord
+plate-footling-both = mode des pieds : les deux d’abord
+plate-twins-head-head = les deux, tête en bas
+plate-twins-head-bottom = le premier tête en bas, le second siège en bas
+plate-twins-bottom-head = le premier siège en bas, le second tête en bas
+plate-twins-bottom-bottom = les deux, siège en bas
+plate-twins-head-across = le premier tête en bas, le second en travers
+plate-twins-bottom-across = le premier siège en bas, le second en travers
+
+wall-before = Demandez comment elle se sent et comment le bébé bouge. Sa vessie est vide, elle est un peu inclinée vers sa gauche, vos mains sont chaudes. Dites ce que vous faites, et arrêtez dès qu’elle le demande. La gauche et la droite sont les siennes.
+wall-look = 1 Regarder
+wall-look-shape = La forme : longue, large ou de biais. Un utérus large : pensez à un bébé en travers.
+wall-look-scars = Cicatrices : demandez l’origine de chacune. La cicatrice de la peau ne dit pas comment l’utérus a été incisé.
+wall-look-moves = Les mouvements que vous voyez.
+wall-grip-1 = 2 Première manœuvre : le fond utérin
+wall-grip-1-how = Les deux mains autour du fond : qu’y a-t-il là ?
+wall-grip-1-head = Dure, ronde, elle ballotte seule : une tête.
+wall-grip-1-bottom = Plus large, plus mou, le corps bouge avec : un siège.
+wall-grip-2 = 3 Deuxième manœuvre : les côtés
+wall-grip-2-how = Une main de chaque côté : l’une tient, l’autre palpe. Puis changez.
+wall-grip-2-what = Large et ferme : le dos. De petites parties qui bougent : les membres.
+wall-grip-2-both = Membres des deux côtés : le dos est peut-être vers sa colonne.
+wall-grip-3 = 4 Troisième manœuvre : au-dessus du pubis
+wall-grip-3-how = Une main, pouce d’un côté, doigts de l’autre. En douceur : cela peut faire mal.
+wall-grip-3-what = Qu’y a-t-il là ? Mobile, ou fixé ?
+wall-grip-3-again = Le même pôle qu’à la première manœuvre : palpez de nouveau les deux.
+wall-grip-4 = 5 Quatrième manœuvre : vers le bassin
+wall-grip-4-how = Face à ses pieds. Le bout des doigts descend des deux côtés de la tête, jusqu’au détroit supérieur.
+wall-grip-4-fifths = Combien de cinquièmes palpables au-dessus du détroit supérieur ? 2/5 ou moins : engagée. Ne se dit que d’une tête.
+wall-grip-4-out = Là où les doigts butent d’abord, la tête fait saillie.
+wall-listen = 6 Écouter
+wall-listen-where = Là où le dos est le plus près de la peau. Un foyer appuie une variété de position ; il ne la prouve pas.
+wall-listen-pulse = Prenez son pouls en même temps.
+wall-listen-count = Comptez une minute entière. Habituel dès 20 SA : 110 à 160.
+wall-measure = 7 Mesurer
+wall-measure-top = Trouvez le fond utérin, en descendant depuis le sternum.
+wall-measure-tape = Du bord supérieur du pubis, par-dessus la courbe, jusqu’au fond utérin, chiffres en dessous.
+wall-measure-weeks = Dès 24 SA : environ autant de cm que de semaines, à 2 près ; comparez aussi à ses mesures antérieures. Aucune hauteur ne compte si le bébé est en travers, avec des jumeaux, des fibromes ou beaucoup de liquide.
+wall-now = Agir maintenant, quoi qu’on palpe
+wall-now-movements = Mouvements moindres, changés ou absents.
+wall-now-not-heard = Dès 24 SA : le cœur n’est pas entendu.
+wall-now-rate = Fréquence sous 100 ou plus de 180.
+wall-now-pulse = Son propre pouls à 15 près de la fréquence entendue : peut-être le sien.
+wall-now-bleeding = Saignement.
+wall-now-pain = Douleur constante ; utérus dur et sensible ; douleur sur une cicatrice de l’utérus.
+wall-now-waters = Membranes rompues, et le bébé n’a pas la tête en bas ou la tête est mobile.
+wall-now-help = Ne terminez pas d’abord l’examen : demandez de l’aide, selon votre protocole local.
+wall-sources = Sources : cinquièmes, pouls et hauteur : Theron, Maternal Care (Bettercare). Manœuvres et niveaux : Klein, Miller, Thomson, A Book for Midwives (Hesperian). Semaines et hauteur : OMS. Fréquences : NICHD 2008 ; OMS. Le reste est de pratique courante. À la main, sans échographie ; ne pose pas de diagnostic et ne remplace ni le protocole local, ni le jugement d’un soignant, ni une échographie.
+
+## What was understood
+## `handspan check` says back what it read. $value is in the words of the exam language.
+
+check-weeks = { $file }, à { $weeks } SA
+check-no-weeks = { $file }, terme non indiqué
+check-baby = Bébé { $baby }
+check-not-examined = Non examiné : { $names }.
+check-nothing-left = Rien d’habituel à ce terme n’a été laissé de côté.
+
+value-unsure = { $value }, incertain
+value-scan = { $value }, à l’échographie
+value-scan-at = { $value }, à l’échographie ({ $when })
+value-vaginal = { $value }, au toucher vaginal
+
+## The words of an exam
+
+language-of-exams = no
+
+word-not-felt = non perçu
+word-not-heard = non entendu
+word-none = néant
+word-not-listened = non écouté
+word-not-asked = non demandé
+word-could-not-tell = impossible à dire
+word-yes = oui
+word-no = non
+
+word-left-flank = flanc gauche
+word-left = à gauche
+word-middle = au milieu
+word-right = à droite
+word-right-flank = flanc droit
+word-fundus = fond utérin
+word-above-navel = au-dessus de l’ombilic
+word-at-navel = à l’ombilic
+word-below-navel = sous l’ombilic
+word-iliac-fossa = fosse iliaque
+word-above-pubic-bone = au-dessus du pubis
+word-left-iliac-fossa = fosse iliaque gauche
+word-right-iliac-fossa = fosse iliaque droite
+word-heard = entendu
+
+word-front = en avant
+word-lateral = juste sur le côté
+word-towards-her-spine = vers sa colonne
+word-towards-her-ribs = vers ses côtes
+word-towards-her-feet = vers ses pieds
+word-left-front = à gauche, en avant
+word-left-lateral = à gauche, juste sur le côté
+word-left-towards-her-spine = à gauche, vers sa colonne
+word-right-front = à droite, en avant
+word-right-lateral = à droite, juste sur le côté
+word-right-towards-her-spine = à droite, vers sa colonne
+
+word-free = mobile
+word-at-the-brim = au détroit supérieur
+word-deep = bas dans le bassin
+word-engaged = engagée
+word-limb-side = côté des membres
+word-back-side = côté du dos
+word-level = égale des deux côtés
+word-flexed = fléchie
+word-deflexed = indifférente
+word-brow = front
+word-face = face
+word-frank = siège décomplété
+word-complete = siège complet
+word-footling-left = mode des pieds, le gauche
+word-footling-right = mode des pieds, le droit
+word-footling-both = mode des pieds, les deux
+
+word-pinard-horn = stéthoscope de Pinard
+word-fetoscope = stéthoscope fœtal
+word-doppler = Doppler
+word-regular = régulier
+word-irregular = irrégulier
+
+word-longitudinal = longitudinale
+word-oblique = oblique
+word-transverse = transversale
+word-cephalic = céphalique
+word-breech = siège
+word-shoulder = épaule
+
+word-usual = comme d’habitude
+word-fewer = moindres
+word-changed = changés
+word-felt = perçus
+word-not-felt-yet = pas encore perçus
+word-bleeding = saignement
+word-waters-broken = perte des eaux
+word-itching = démangeaisons
+word-constant-pain = douleur constante
+word-tightenings = contractions
+word-scar-pain = douleur à la cicatrice
+word-headache = mal de tête
+word-changes-in-sight = vue modifiée
+word-fever = fièvre
+word-swelling = gonflement
+word-fits = convulsions
+word-chest-pain = douleur dans la poitrine
+word-trouble-breathing = difficulté à respirer
+word-caesarean = césarienne
+word-myomectomy = myomectomie
+word-low-transverse = transversale basse
+word-vertical = verticale
+word-not-known = on ne sait pas
+word-rear = en arrière
+word-high = haut
+word-low = bas
+
+word-flat = à plat
+word-left-tilt = inclinée à gauche
+word-right-tilt = inclinée à droite
+word-half-sitting = demi-assise
+word-sitting = assise
+word-long = longue
+word-wide = large
+word-slanting = de biais
+word-midline = médiane
+word-right-lower = en bas à droite
+word-keyhole = cœlioscopie
+word-linea-nigra = ligne brune
+word-striae = vergetures
+word-rash = éruption
+word-soft = souple
+word-tightening = en contraction
+word-hard = dur
+word-tender = sensible
+word-much = abondant
+word-little = peu abondant
+
+word-bmi-35-or-more = IMC de 35 ou plus
+word-fibroids = fibromes
+word-much-water = liquide abondant
+word-twins = jumeaux
+word-crosswise = bébé en travers
+word-not-above-pubic-bone = pas au-dessus du pubis
+word-just-above-pubic-bone = juste au-dessus du pubis
+word-halfway-to-navel = à mi-chemin de l’ombilic
+word-halfway-to-xiphoid = à mi-chemin de la xiphoïde
+word-xiphoid = à la xiphoïde
+word-at-pubic-bone = au pubis
+
+word-could-not-tell-why = impossible à dire ({ $reason })
+word-cm = { $cm } cm
+word-kg = { $kg } kg
+word-range = { $low } à { $high }
+word-left-cm = { $cm } cm à gauche
+word-right-cm = { $cm } cm à droite
+word-above-navel-cm = { $cm } cm au-dessus de l’ombilic
+word-below-navel-cm = { $cm } cm sous l’ombilic
+word-above-pubic-bone-cm = { $cm } cm au-dessus du pubis
+word-fingers-above-navel = { $fingers } travers de doigt au-dessus de l’ombilic
+word-fingers-below-navel = { $fingers } travers de doigt sous l’ombilic
+word-fingers-below-xiphoid = { $fingers } travers de doigt sous la xiphoïde
+word-fingers-above-pubic-bone = { $fingers } travers de doigt au-dessus du pubis
+word-count = { $beats } en { $seconds } s
+word-earlier-tape = { $weeks } SA { $cm } cm
+word-tape-at = { $cm } cm à { $weeks } SA
+word-weight-at = { $weight } ({ $weeks } SA)
+word-scan-on = { $weeks } SA le { $date }
+
+position-oa = occipito-pubienne
+position-loa = occipito-iliaque gauche antérieure
+position-lot = occipito-iliaque gauche transverse
+position-lop = occipito-iliaque gauche postérieure
+position-op = occipito-sacrée
+position-rop = occipito-iliaque droite postérieure
+position-rot = occipito-iliaque droite transverse
+position-roa = occipito-iliaque droite antérieure
+position-sa = sacro-pubienne
+position-lsa = sacro-iliaque gauche antérieure
+position-lst = sacro-iliaque gauche transverse
+position-lsp = sacro-iliaque gauche postérieure
+position-sp = sacro-sacrée
+position-rsp = sacro-iliaque droite postérieure
+position-rst = sacro-iliaque droite transverse
+position-rsa = sacro-iliaque droite antérieure
+position-ma = mento-pubienne
+position-lma = mento-iliaque gauche antérieure
+position-lmt = mento-iliaque gauche transverse
+position-lmp = mento-iliaque gauche postérieure
+position-mp = mento-sacrée
+position-rmp = mento-iliaque droite postérieure
+position-rmt = mento-iliaque droite transverse
+position-rma = mento-iliaque droite antérieure
+position-fa = naso-pubienne
+position-lfa = naso-iliaque gauche antérieure
+position-lft = naso-iliaque gauche transverse
+position-lfp = naso-iliaque gauche postérieure
+position-fp = naso-sacrée
+position-rfp = naso-iliaque droite postérieure
+position-rft = naso-iliaque droite transverse
+position-rfa = naso-iliaque droite antérieure
+position-rada = acromio-iliaque droite dorso-antérieure
+position-radp = acromio-iliaque droite dorso-postérieure
+position-lada = acromio-iliaque gauche dorso-antérieure
+position-ladp = acromio-iliaque gauche dorso-postérieure
+
+## Findings
+
+group-dates = Dates
+group-says = Elle dit
+group-looked = Regardé
+group-womb = Utérus
+group-tape = HU
+group-grip-1 = Manœuvre 1
+group-grip-2 = Manœuvre 2
+group-grip-3 = Manœuvre 3
+group-grip-4 = Manœuvre 4
+group-baby = Bébé
+group-heart = Cœur
+group-weight = Poids
+group-concluded = Vos mots
+group-note = Note
+
+found-weeks = Terme : { $value } SA.
+found-visit = Visite du { $value }.
+found-due = Terme prévu le { $value }.
+found-last-period = Dernières règles du { $value }.
+found-cycle = Cycle de { $value } jours.
+found-scan = Daté par échographie : { $value }.
+found-note = { $value }
+
+found-movements = Mouvements : { $value }.
+found-reports = Elle signale : { $value }.
+found-denies = Demandé, absent : { $value }.
+found-births-before = Accouchements antérieurs : { $value }.
+found-operations = Opérations de l’utérus : { $value }.
+found-womb-cut = Incision de l’utérus : { $value }.
+found-placenta = Placenta : { $value }.
+found-posture = Sa posture : { $value }.
+found-shape = Forme : { $value }.
+found-scars = Cicatrices de la peau : { $value }.
+found-skin = Peau : { $value }.
+found-pulse = Son pouls : { $value }.
+found-womb = Utérus : { $value }.
+found-water = Liquide : { $value }.
+found-lumps = Fibromes : { $value }.
+found-fundus = Fond utérin : { $value }.
+found-fundal-height = Du pubis au fond utérin : { $value }.
+found-earlier-tapes = Antérieures : { $value }.
+found-girth = Tour à l’ombilic : { $value }.
+found-navel = Ombilic au-dessus du pubis : { $value }.
+found-tape-unfit = Hauteur impropre à une courbe : { $value }.
+
+found-breech = Siège : { $value }.
+found-back = Dos : { $value }.
+found-limbs = Membres : { $value }.
+found-dip-at-navel = Creux à l’ombilic : { $value }.
+found-head = Tête : { $value }.
+found-head-above-brim = Tête au-dessus du détroit supérieur : { $value } palpables.
+found-head-above-brim-state = Tête au-dessus du détroit supérieur : { $value }.
+found-descent = Descente : { $value }.
+found-prominence = Saillie de la tête : { $value }.
+found-attitude = Attitude de la tête : { $value }.
+found-legs = Jambes : { $value }.
+found-moved-under-hands = A bougé sous les mains : { $value }.
+found-heart = Entendu : { $value }.
+found-heart-state = Cœur : { $value }.
+found-heart-with = Avec : { $value }.
+found-heart-counts = Compté : { $value }, en moyenne { $mean } battements par minute.
+found-heart-counts-state = Compté : { $value }.
+found-heart-rate = Fréquence : { $value } battements par minute.
+found-heart-rate-state = Fréquence : { $value }.
+found-heart-rise = Maximum au mouvement : { $value }.
+found-heart-rhythm = Rythme : { $value }.
+found-weight-by-hand = À la main : { $value }.
+found-weight-by-scan = Par une échographie antérieure : { $value }.
+found-lie = Situation : { $value }.
+found-presentation = Présentation : { $value }.
+found-position = Variété de position : { $value }.
+
+name-movements = mouvements
+name-fundal-height = hauteur utérine
+name-breech = siège
+name-back = dos
+name-limbs = membres
+name-head = tête
+name-descent = tête au détroit supérieur
+name-heart = cœur
+name-heart-rate = fréquence cardiaque
+
+conclude-cephalic = Tête en bas
+conclude-face = Tête en bas, face en premier
+conclude-brow = Tête en bas, front en premier
+conclude-breech = Siège en bas
+conclude-longitudinal = Situation longitudinale, on ne sait pas quel pôle est en bas
+conclude-transverse = En travers
+conclude-transverse-head-left = En travers, tête à sa gauche à elle
+conclude-transverse-head-right = En travers, tête à sa droite à elle
+conclude-shoulder = En travers, épaule en bas
+conclude-shoulder-head-left = En travers, épaule en bas, tête à sa gauche à elle
+conclude-shoulder-head-right = En travers, épaule en bas, tête à sa droite à elle
+conclude-oblique = De biais
+conclude-oblique-head-low-left = De biais, tête en bas à sa gauche à elle
+conclude-oblique-head-low-right = De biais, tête en bas à sa droite à elle
+conclude-oblique-head-up-left = De biais, tête en haut à sa gauche à elle, siège en bas de l’autre côté
+conclude-oblique-head-up-right = De biais, tête en haut à sa droite à elle, siège en bas de l’autre côté
+conclude-nothing = La place du bébé ne se déduit pas de ces constatations
+conclude-nothing-head-low = La tête est en bas ; la place du bébé ne se déduit pas de ces constatations
+conclude-nothing-head-up = La tête est en haut ; la place du bébé ne se déduit pas de ces constatations
+
+back-left-front = dos à sa gauche à elle, vers l’avant
+back-left-lateral = dos juste sur le côté, à sa gauche à elle
+back-left-spine = dos à sa gauche à elle, vers sa colonne
+back-left = dos à sa gauche à elle
+back-right-front = dos à sa droite à elle, vers l’avant
+back-right-lateral = dos juste sur le côté, à sa droite à elle
+back-right-spine = dos à sa droite à elle, vers sa colonne
+back-right = dos à sa droite à elle
+back-front = dos vers l’avant
+back-spine = dos vers sa colonne (dos contre dos)
+back-ribs = dos vers ses côtes
+back-feet = dos vers ses pieds
+
+# The code is not said.
+conclude-position = { $lie }, { $back } : { $position }{ $code ->
+   *[other] {""}
+ }.
+conclude-position-words = { $lie }, { $back } : { $position }.
+conclude-back = { $lie }, { $back }.
+conclude-nothing-at-all = { $lie }.
+conclude-no-back = { $lie } ; la place du dos n’est pas connue.
+conclude-no-turn = Aucune variété n’est nommée : du dos, seul le côté est connu.
+conclude-unsure = Incertain : une constatation dont cela dépend porte un point d’interrogation.
+conclude-engaged = Engagée : { $fifths } de la tête palpables au-dessus du détroit supérieur.
+conclude-not-engaged = Non engagée : { $fifths } de la tête palpables au-dessus du détroit supérieur.
+conclude-engaged-said = Dite engagée ; aucun cinquième noté.
+conclude-head-free = Non engagée : la tête est mobile au-dessus du détroit supérieur.
+
+check-reckoned = Calculé
+check-version = handspan { $version }, règles de { $ledger }.
+numbers-due = Terme prévu le { $due }, d’après { $by ->
+    [scan] l’échographie
+    [due] la date donnée
+    [last-period] 280 jours depuis les dernières règles
+   *[weeks] les semaines données
+ }{ $cycle ->
+    [none] {""}
+   *[other] {" "}et un cycle de { $cycle } jours
+ }.
+numbers-due-period = 280 jours depuis les dernières règles{ $cycle ->
+    [none] {""}
+   *[other] {" "}et un cycle de { $cycle } jours
+ } : { $due }, { $apart }.
+numbers-due-calendar = Par la règle du calendrier (Naegele), non utilisée : { $due }, { $apart }.
+numbers-apart-same = le même jour
+numbers-apart-later = { $days ->
+    [1] 1 jour
+   *[other] { $days } jours
+ } plus tard
+numbers-apart-earlier = { $days ->
+    [1] 1 jour
+   *[other] { $days } jours
+ } plus tôt
+numbers-weeks-rule = { $direction ->
+    [equal] égale aux semaines
+    [below] { $difference } cm sous les semaines
+   *[above] { $difference } cm au-dessus des semaines
+ }, { $within ->
+    [yes] dans la limite de
+   *[no] hors de la limite de
+ } { $limit }
+numbers-tape-weeks = Règle des semaines : { $rule } cm.
+numbers-tape-weeks-none = Règle des semaines : dès 24+0 SA seulement.
+numbers-tape-standard = INTERGROWTH-21st : moyenne { $mean } cm, ET { $sd } cm ; z { $z }, centile { $centile }.
+numbers-tape-standard-none = INTERGROWTH-21st : de 16+0 à 42+6 SA seulement.
+numbers-tape-no-weeks = Ni règle des semaines ni centile : le terme n’est pas indiqué.
+numbers-tape-unfit = Ni règle des semaines, ni z, ni centile, ni poids par la hauteur utérine : { $why }.
+numbers-landmark = { $same ->
+    [yes] Les manuels impriment pour ce terme : { $low }
+   *[no] Les manuels impriment pour ce terme : { $low } à { $high }
+ }, à 2 semaines près ; les femmes diffèrent davantage.
+numbers-heart = Moyenne { $mean } battements par minute ; les comptages permettent { $low } à { $high } (pas de { $steps }).
+numbers-heart-rise = Au mouvement, jusqu’à { $rise } : noté, et cela ne tranche rien.
+numbers-grams = { $grams } g ({ $pounds } lb { $ounces } oz)
+numbers-hand = À la main : { $weight }.
+numbers-hand-range = À la main : { $low } à { $high }.
+numbers-johnson = Johnson : { $low } à { $high } g (n { $first } à { $last }).
+numbers-dare = Dare, avec le tour : { $grams } g.
+numbers-buchmann = Buchmann : { $grams } g, faite pour le travail à terme.{ $large ->
+    [yes] {" "}En travail, une hauteur de 40 cm ou plus rend possible plus de 4000 g : prévoyez-le selon votre protocole local.
+   *[no] {""}
+ }
+numbers-rough = Parmi les poids tirés de la hauteur utérine, 4 à 7 sur 10 sont à un dixième près du poids de naissance.
+numbers-curves = Courbes
+numbers-curves-of = Pour repère, poids à l’échographie à { $weeks } SA, ni à la main ni par la hauteur.
+numbers-curves-intergrowth = INTERGROWTH-21st : P10 { $low }, P50 { $middle }, P90 { $high } g.
+numbers-curves-intergrowth-none = INTERGROWTH-21st : de 22+0 à 40+0 SA seulement.
+numbers-curves-hadlock = Hadlock : P10 { $low }, P50 { $middle }, P90 { $high } g.
+numbers-curves-hadlock-none = Hadlock : de 10+0 à 40+0 SA seulement.
+numbers-curves-no-weeks = Pas de poids de repère : le terme n’est pas indiqué.
+
+check-remarks-none = Rien de ce qui est noté ici ne répond à une règle « agir maintenant » ni ne se contredit. Cela n’exclut rien.
+check-fits = Ce qui a été trouvé convient à : { $positions }.
+check-quieted = Laissé de côté cette fois, à la demande : { $ids }.
+check-local = Calculé avec les seuils locaux du fichier de la maternité.
+check-problems = Dans le fichier
+grade-act-now = Agir maintenant
+grade-cannot-both = Incompatibles
+grade-look-again = Revérifier
+grade-follow-guidance = Suivre le protocole
+for-baby = Bébé { $baby } : { $text }
+
+## Sides read back
+
+outline-title = Abdomen de la mère
+outline-description = Abdomen de la mère, vu par quelqu’un face à elle : sa gauche est à droite de l’image.
+
+read-back-back-left = Dos du côté GAUCHE DE LA MÈRE : à votre droite, face à elle.
+read-back-back-right = Dos du côté DROIT DE LA MÈRE : à votre gauche, face à elle.
+read-back-head-left = Tête du côté GAUCHE DE LA MÈRE : à votre droite, face à elle.
+read-back-head-right = Tête du côté DROIT DE LA MÈRE : à votre gauche, face à elle.
+read-back-bottom-left = Siège du côté GAUCHE DE LA MÈRE : à votre droite, face à elle.
+read-back-bottom-right = Siège du côté DROIT DE LA MÈRE : à votre gauche, face à elle.
+read-back-limbs-left = Membres du côté GAUCHE DE LA MÈRE : à votre droite, face à elle.
+read-back-limbs-right = Membres du côté DROIT DE LA MÈRE : à votre gauche, face à elle.
+read-back-limbs-both = Membres des DEUX côtés de la mère.
+read-back-heart-left = Cœur entendu du côté GAUCHE DE LA MÈRE : à votre droite, face à elle.
+read-back-heart-right = Cœur entendu du côté DROIT DE LA MÈRE : à votre gauche, face à elle.
+
+## The chart
+
+chart-opening = Examen de l’abdomen à la main, à { $weeks } SA.
+chart-opening-no-weeks = Examen de l’abdomen à la main ; terme non indiqué.
+chart-cautions = À la main, sans échographie, sauf mention ; les côtés sont ceux de la mère. Un compte rendu : il ne pose pas de diagnostic et ne remplace ni le protocole local, ni le jugement d’un soignant, ni une échographie.
+chart-versions = handspan { $version }, règles de { $ledger }.
+
+chart-scan = Daté par échographie : { $value }.
+chart-shape = Forme de l’abdomen : { $value }.
+chart-pulse = Pouls de la mère : { $value }.
+chart-earlier-tapes = Hauteurs antérieures : { $value }.
+chart-heart = Cœur entendu : { $value }.
+chart-heart-state = Cœur : { $value }.
+chart-heart-with = Écouté avec : { $value }.
+chart-heart-counts = Cœur compté : { $value }, en moyenne { $mean } battements par minute.
+chart-heart-counts-state = Comptage du cœur : { $value }.
+chart-heart-rate = Fréquence cardiaque : { $value } battements par minute.
+chart-heart-rate-state = Fréquence cardiaque : { $value }.
+chart-heart-rise = Fréquence cardiaque maximale au mouvement : { $value }.
+chart-heart-rhythm = Rythme du cœur : { $value }.
+chart-weight-by-hand = Poids à la main : { $value }.
+chart-weight-by-scan = Poids d’une échographie antérieure : { $value }.
+chart-lie = Situation écrite : { $value }.
+chart-presentation = Présentation écrite : { $value }.
+chart-position = Variété de position écrite : { $value }.
+chart-note = Note : { $value }
+
+handover-situation = SITUATION
+handover-background = ANTÉCÉDENTS
+handover-assessment = ÉVALUATION
+handover-recommendation = DEMANDE
+handover-first = D’abord ce qui ne peut attendre, comme ci-dessus : { $ids }.
+handover-guidance = Puis selon le protocole local. Ce qui n’a pas été examiné reste inconnu jusqu’à ce que quelqu’un l’examine.
+handover-line = Transmis par ____________________  à ____________________  à ________
+history-not-recorded = Non noté : { $names }.
+history-births-before = Accouchements antérieurs
+history-operations = Opérations de l’utérus
+history-womb-cut = Incision de l’utérus
+history-placenta = Place du placenta
+
+slip-title = Examen de l’abdomen
+slip-label = Étiquette
+slip-time = Date et heure ____
+slip-signature = Signature ____
+
+## The tape over the visits
+
+growth-title = La hauteur utérine au fil des visites
+growth-span = { $visits } visites, de { $first } à { $last } SA.{ $due ->
+    [none] {""}
+   *[other] {" "}Terme prévu le { $due }.
+ }
+growth-axis-tape = Du pubis au fond utérin, cm
+growth-axis-weeks = SA
+growth-curve = P{ $centile }
+growth-key-tape = hauteur utérine
+growth-key-earlier = notée plus tard comme hauteur antérieure
+growth-key-not-read = impropre à la lecture
+growth-key-curves = courbes : INTERGROWTH-21st
+growth-not-read = { $cm } cm : { $why }
+growth-sides = Comment le bébé était placé à chaque visite. Dans chaque dessin, la gauche de la mère est à droite.
+growth-no-curves = Aucune courbe n’est tracée : elle est faite de grossesses à un seul bébé.
+
+growth-head-weeks = SA
+growth-head-tape = HU
+growth-head-rule = Face aux semaines
+growth-head-curve = INTERGROWTH-21st
+growth-head-lie = Place du bébé
+growth-head-brim = Au-dessus du détroit
+growth-head-heart = Cœur, batt./min
+growth-dash = –
+growth-heard = entendu
+growth-dated = { $weeks } ({ $date })
+growth-rule = { $rule } cm
+growth-standard = z { $z }, centile { $centile }
+growth-outside = de 16+0 à 42+6 seulement
+growth-why-not = non lue : { $why }
+growth-palpable = { $fifths } palpables
+growth-numbered = { $baby } : { $text }
+growth-earlier = Notées plus tard comme hauteurs antérieures : { $tapes }.
+growth-earlier-one = { $cm } cm à { $weeks } SA ({ $answer })
+growth-at = À { $weeks } SA : { $text }
+
+growth-lie-head-down = tête en bas
+growth-lie-bottom-down = siège en bas
+growth-lie-lengthwise = en longueur
+growth-lie-across = en travers
+growth-lie-slanting = de biais
+growth-lie-not-known = non connu
+growth-probably = { $lie }, probable
+
+growth-about = Hauteurs utérines sur les courbes P3, P10, P50, P90 et P97 d’INTERGROWTH-21st ; dessous, un dessin de la place du bébé à chaque visite. { $visits }
+growth-about-no-curves = Hauteurs utérines selon les semaines, et un dessin de la place des bébés à chaque visite. { $visits }
+growth-about-visit = À { $weeks } SA : hauteur { $tape }, { $answer } ; { $lie }.
+
+growth-due-apart = { $days ->
+    [1] Les termes prévus diffèrent de 1 jour
+   *[other] Les termes prévus diffèrent de { $days } jours
+ } entre les visites ; chacune est placée à son propre terme.
+growth-without-due = { $which ->
+    [all] Aucune visite n’a de terme prévu : qu’elles soient d’une même grossesse n’a pu être vérifié.
+   *[some] Aucun terme prévu n’est connu pour les visites à { $weeks } SA : qu’elles soient de cette grossesse n’a pu être vérifié.
+ }
+growth-dash-means = Un tiret : non noté à cette visite.
+growth-caution = Une hauteur qui suit une courbe n’exclut rien.
+
+## Remarks
+## One sentence what was found, one what to do next. Never a diagnosis, never reassurance; local guidance decides.
+
+remark-movements-fewer = Elle dit que le bébé bouge moins que d’habitude. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour diminution des mouvements ; un cœur entendu ne règle pas la question.
+remark-movements-changed = Elle dit que les mouvements ont changé. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements modifiés ; un cœur entendu ne règle pas la question.
+remark-movements-none = Elle dit que le bébé ne bouge pas. Faites évaluer la mère et le bébé maintenant, selon votre protocole local ; un cœur entendu ne règle pas la question.
+remark-movements-not-felt-yet = Les mouvements n’ont pas encore été perçus, et 24 SA sont passées ou le terme n’est pas connu. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements non perçus à 24 SA.
+remark-bleeding = Elle signale un saignement. Demandez de l’aide et suivez maintenant votre protocole local pour saignement pendant la grossesse.
+remark-constant-pain = Elle signale une douleur qui reste. Demandez de l’aide et suivez maintenant votre protocole local pour douleur constante pendant la grossesse.
+remark-urgent-signs = Elle signale : { $signs }. Demandez de l’aide et suivez maintenant votre protocole local pour cela.
+remark-hard-tender-womb = L’utérus est dur et sensible. Demandez de l’aide et suivez votre protocole local maintenant ; n’attendez pas un moment plus souple pour palper de nouveau.
+remark-scar-pain = Elle signale une douleur à la cicatrice, et l’utérus a été opéré. Demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
+remark-scar-pain-operations-not-known = Elle signale une douleur à une cicatrice, et il n’est pas noté si l’utérus a été opéré. Demandez-le maintenant ; si oui, ou si personne ne le sait, demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
+remark-waters-broken-not-head-down = Les membranes sont rompues et le bébé n’a pas la tête en bas. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues sans tête en bas, d’abord le risque pour le cordon.
+remark-waters-broken-lie-not-known = Les membranes sont rompues et il n’est pas noté que le bébé a la tête en bas. Cherchez la tête maintenant, et suivez votre protocole local pour membranes rompues, d’abord le risque pour le cordon.
+remark-waters-broken-head-free = Les membranes sont rompues et la tête est mobile au-dessus du détroit supérieur. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues avec tête mobile, d’abord le risque pour le cordon.
+remark-heart-not-heard = Le cœur n’a pas été entendu. Faites écouter maintenant une deuxième personne, avec un autre instrument, et organisez une échographie selon votre protocole local pour cœur non entendu ; ne la renvoyez pas attendre chez elle.
+remark-heart-rate-low = La fréquence cardiaque notée est de { $rate } battements par minute, sous { $low }. Prenez son pouls en écoutant de nouveau une minute entière, demandez de l’aide, et suivez votre protocole local maintenant.
+remark-heart-rate-high = La fréquence cardiaque notée est de { $rate } battements par minute, au-dessus de { $high }. Écoutez de nouveau une minute entière, demandez de l’aide, et suivez votre protocole local maintenant.
+remark-pulse-near-heart = Son pouls est de { $pulse } et la fréquence entendue de { $rate } : c’est peut-être son propre pouls qui a été entendu. Prenez son pouls en écoutant de nouveau maintenant ; s’ils battent ensemble, le cœur n’a pas été entendu : appelez une deuxième personne et un autre instrument, et organisez une échographie selon votre protocole local pour cœur non entendu.
+
+remark-head-and-bottom-in-one-place = Tête et siège ne peuvent pas être au même endroit ({ $said }). Palpez de nouveau les deux pôles de l’utérus.
+remark-back-against-lie = Le dos ne peut pas être ainsi avec la tête ou le siège à cet endroit ({ $said }). Palpez de nouveau le dos, puis la tête et le siège.
+remark-lie-against-findings = La situation écrite n’est pas celle que donnent ces constatations ({ $said }). Palpez de nouveau la tête et le siège ; l’image suit les constatations.
+remark-presentation-against-findings = La présentation écrite n’est pas celle que donnent ces constatations ({ $said }). Palpez de nouveau la tête et le siège ; l’image suit les constatations.
+remark-position-against-findings = La variété de position écrite n’est pas celle que donnent ces constatations ({ $said }). Palpez de nouveau la tête, le siège et le dos, d’abord la gauche et la droite de la mère ; l’image suit les constatations.
+remark-conclusions-against-one-another = Ce que vous avez conclu ne tient pas ensemble ({ $said }). Gardez ce que vous pouvez palper.
+remark-attitude-against-presentation = La tête ne peut pas être tenue de deux façons ({ $said }). Gardez celle que vous connaissez, et comment vous la connaissez.
+remark-engaged-and-crosswise = Un bébé en travers ou de biais n’a pas la tête profonde dans le bassin ({ $said }). Palpez de nouveau au-dessus du détroit supérieur.
+remark-head-in-two-places = Une seule tête ne peut pas être à deux endroits ({ $said }). Palpez de nouveau le fond utérin et au-dessus du détroit supérieur.
+remark-fifths-on-a-breech = Les cinquièmes se comptent sur une tête, et ces constatations mettent le siège en bas ({ $said }). Palpez de nouveau au-dessus du détroit supérieur : tête ou siège ?
+remark-engaged-on-a-breech = Engagée se dit d’une tête, et ces constatations mettent le siège en bas ({ $said }). D’un siège, dites : mobile, au détroit supérieur ou bas dans le bassin.
+remark-fifths-against-descent = Les cinquièmes et la descente en mots ne s’accordent pas ({ $said }). Palpez de nouveau au-dessus du détroit supérieur et gardez l’un des deux.
+remark-heart-not-heard-but-counted = Un cœur non entendu n’a pas de fréquence ({ $said }). Écoutez de nouveau, une main sur son pouls ; puis écrivez où il a été entendu, ou aucune fréquence.
+remark-reported-and-denied = La même chose est signalée et niée ({ $said }). Demandez de nouveau.
+remark-limbs-on-the-side-of-the-back = Les membres ont été palpés du côté du dos. Palpez de nouveau les deux côtés : lequel est large et ferme, lequel a de petites parties ?
+remark-heart-far-from-the-back = Le cœur a été entendu de l’autre côté que le dos. Palpez de nouveau le dos et écoutez à cet endroit ; le lieu où un cœur est entendu appuie une variété de position et ne la prouve jamais.
+remark-heart-height-against-the-end-that-is-down = La hauteur où le cœur a été entendu n’est pas celle où les manuels le cherchent avec ce pôle en bas. Palpez de nouveau quel pôle est en bas, et écoutez au-dessus et au-dessous de l’ombilic.
+remark-prominence-on-the-side-of-the-back = La tête fait saillie du côté du dos, comme elle peut le faire défléchie. Palpez de nouveau par la quatrième manœuvre, et suivez votre protocole local sur l’échographie.
+
+tape-low-head = Une tête basse peut abaisser la hauteur utérine ; cela n’exclut pas un petit bébé.
+remark-dates-apart = D’après les dernières règles, le terme prévu est le { $period }, à { $days } jours du { $due }, la date { $by ->
+    [scan] de l’échographie
+   *[other] donnée
+ }. Revoyez les deux dans son dossier : l’une est peut-être mal lue ou mal écrite. { $due } est utilisé ici ; tranchez selon votre protocole local sur la datation.
+remark-size-against-dates = La hauteur de l’utérus correspond à { $fits } SA, et le terme est de { $weeks } SA : plus de { $limit } semaines d’écart, sans échographie précoce notée. Demandez de nouveau les dernières règles et le cycle, cherchez une échographie dans son dossier, et suivez votre protocole local sur les dates incertaines.{ $size ->
+    [tape] {" "}Quelles que soient les dates, ce qui est dit de la hauteur utérine demeure.
+   *[other] {" "}Palpez de nouveau l’utérus, vessie vide.
+ }
+remark-tape-outside-weeks = La hauteur utérine est de { $cm } cm à { $weeks } SA : { $difference } cm { $direction ->
+    [below] sous
+   *[other] au-dessus
+ } des semaines, hors de { $limit } cm. Demandez-lui de vider sa vessie, cherchez le fond utérin, et mesurez de nouveau, côté vierge du ruban au-dessus. Si cela reste ainsi, comparez aux hauteurs antérieures et suivez votre protocole local sur l’échographie.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-below-p10 = La hauteur utérine est de { $cm } cm à { $weeks } SA : centile { $centile }, sous le dixième. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, comparez aux hauteurs antérieures, et suivez votre protocole local sur l’échographie de croissance.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-above-p90 = La hauteur utérine est de { $cm } cm à { $weeks } SA : centile { $centile }, au-dessus du quatre-vingt-dixième. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, cherchez de nouveau beaucoup de liquide, des masses et un deuxième bébé, comparez aux hauteurs antérieures, et suivez votre protocole local pour une hauteur élevée.
+remark-tape-four-weeks-behind = La hauteur utérine est de { $cm } cm à { $weeks } SA : quatre semaines ou plus de retard sur la moyenne, au centile { $centile }{ $reaches ->
+    [none] {""}
+   *[other] {" "}(c’est la moyenne de { $reaches } SA)
+ }. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, comparez aux hauteurs antérieures, et organisez une échographie de croissance selon votre protocole local sans attendre la prochaine visite.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-static = Trois hauteurs utérines de suite sont égales : { $earlier }, et { $cm } cm à { $weeks } SA. { $again ->
+    [yes] Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, et suivez
+   *[other] Suivez
+ } votre protocole local sur l’échographie de croissance.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-falling = La hauteur utérine est de { $cm } cm à { $weeks } SA, plus basse que deux visites avant ({ $earlier }). { $again ->
+    [yes] Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, et suivez
+   *[other] Suivez
+ } votre protocole local sur l’échographie de croissance.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-not-read = Ici, aucune hauteur utérine ne peut être lue face aux semaines ou à une courbe : { $why }. { $lie ->
+    [across] Mesurez de nouveau quand le bébé sera en longueur, et suivez
+   *[other] Suivez
+ } votre protocole local sur le suivi de la croissance à l’échographie.
+remark-heart-recount = { $counted ->
+    [yes] Les comptages ont une moyenne de { $mean } et laissent la fréquence entre { $low } et { $high } battements par minute
+   *[other] La fréquence a été entendue entre { $low } et { $high } battements par minute
+ }, à cheval sur une limite de l’habituel 110 à 160. Comptez de nouveau 60 secondes entières, une main sur son pouls ; un battement sur lequel part le chronomètre compte pour zéro. Écrivez le compte, et suivez votre protocole local s’il est en dehors.
+remark-heart-outside-usual = La fréquence est de { $rate } battements par minute, { $direction ->
+    [low] sous 110
+   *[other] au-dessus de 160
+ }. Prenez son pouls en écoutant de nouveau 60 secondes entières, écrivez les deux fréquences, et suivez aujourd’hui votre protocole local pour une fréquence hors de l’habituel.
+remark-heart-irregular = Le rythme a été entendu irrégulier. Écoutez de nouveau 60 secondes entières, faites écouter une deuxième personne, et suivez votre protocole local pour un rythme cardiaque irrégulier.
+
+remark-dip-with-a-back-in-front = Un creux à l’ombilic va avec un dos vers sa colonne, et le dos a été trouvé en avant ({ $said }). Cherchez de nouveau le dos dans les deux flancs.
+remark-findings-fit-no-position = Aucune variété de position ne donne tout cela à la fois ({ $said }). Palpez de nouveau, l’un après l’autre : les pôles de l’utérus, le dos, les membres ; puis écoutez de nouveau.
+remark-fifths-may-read-low = Les cinquièmes d’une tête ainsi placée peuvent se lire trop bas : on en palpe moins qu’il n’y en a au-dessus du détroit supérieur. Palpez de nouveau à deux mains, jusqu’au bout de la tête, avant de la dire engagée.
+remark-too-early-for-hands = Avant 24 SA, les mains disent rarement comment un bébé est placé ou à quelle hauteur est sa tête. Palpez de nouveau aux visites suivantes, et gardez ceci pour aujourd’hui seulement.
+remark-presentation-early = Avant 36 SA, c’est la place du bébé aujourd’hui ; il peut se tourner, dans un sens ou dans l’autre. Palpez de nouveau à chaque visite.
+remark-presentation-not-known = On ne sait pas quel pôle est en bas. Palpez de nouveau, vessie vide, demandez une deuxième paire de mains, et organisez une échographie selon votre protocole local si cela reste ouvert : les mains manquent environ 3 bébés sur 10 qui n’ont pas la tête en bas.
+remark-womb-hard-or-tender = L’utérus est { $feel ->
+    [tender] sensible
+   *[hard] dur
+ }. { $feel ->
+    [tender] Palpez de nouveau où il est sensible et s’il durcit, demandez douleur, saignement, fièvre et perte des eaux, et suivez aujourd’hui votre protocole local pour utérus sensible.
+   *[hard] Gardez une main dessus jusqu’à ce qu’il se soit assoupli ou que quelques minutes aient passé, demandez douleur et saignement, et suivez votre protocole local maintenant s’il reste dur.
+ }
+remark-scar-of-unknown-operation = Il y a une cicatrice sur la peau, et il n’est pas noté si l’utérus a été opéré. Demandez de quelle opération il s’agissait : la peau ne dit pas comment l’utérus a été incisé.
+remark-not-head-down = Le bébé n’a pas la tête en bas, et 36 SA sont passées. Faites-le confirmer par une échographie, et suivez votre protocole local pour un bébé qui n’a pas la tête en bas : elle doit entendre ses choix. Les mains se trompent dans près de la moitié de ces cas.
+remark-crosswise-at-term = Le bébé est en travers ou de biais, et 37 SA sont passées. Faites-le confirmer par une échographie et suivez votre protocole local : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
+remark-womb-operated-on = L’utérus a été opéré. { $cut ->
+    [known] Comparez ce qui est noté de l’incision au compte rendu opératoire
+   *[other] Cherchez dans le compte rendu opératoire comment l’utérus a été incisé
+ } : la cicatrice de la peau ne le dit pas. Suivez votre protocole local pour la naissance après cela.
+remark-head-free-at-term = La tête est mobile au-dessus du détroit supérieur, et 37 SA sont passées. Palpez de nouveau, vessie vide, cherchez où est le placenta, et suivez votre protocole local sur l’échographie pour une tête mobile à terme.
+remark-placenta-low = Le placenta est noté bas. Veillez à ce que la prochaine échographie selon votre protocole local soit prévue ou faite, et qu’aucun toucher vaginal ne soit fait avant.
+remark-signs-to-weigh = Elle signale : { $signs }. Demandez maintenant avec quelle force et depuis quand, et mesurez selon votre protocole local. Un mal de tête fort ou qui dure, une fièvre de 38,0 °C ou plus, et un gonflement important du visage ou des mains sont urgents.
+remark-waters-broken = Les membranes sont rompues. Notez quand, la couleur et l’odeur, écoutez le cœur, et suivez aujourd’hui votre protocole local pour membranes rompues ; si la tête remonte, ou si un cordon est vu ou senti, appelez de l’aide aussitôt.
+remark-tightenings-before-term = Elle signale des contractions avant 37 SA. Gardez une main sur l’utérus et chronométrez-les, et suivez aujourd’hui votre protocole local pour travail avant terme.
+remark-itching = Elle signale des démangeaisons. Demandez où, et si c’est pire la nuit, cherchez une éruption, et suivez votre protocole local pour démangeaisons pendant la grossesse.
+
+remark-lie-changing = Le bébé était { $before ->
+    [across] en travers
+    [slanting] de biais
+    [bottom-down] siège en bas
+    [head-down] tête en bas
+   *[lengthwise] en longueur
+ } à { $first } SA et { $after ->
+    [across] en travers
+    [slanting] de biais
+    [bottom-down] siège en bas
+    [head-down] tête en bas
+   *[lengthwise] en longueur
+ } à { $second } SA. Palpez de nouveau à chaque visite, faites confirmer par une échographie la situation du jour, et suivez votre protocole local pour une situation qui change dès 37 SA : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
+remark-visits-differ-in-babies = Les visites parlent de nombres de bébés différents : { $one } à { $first } SA, { $two } à { $second } SA. Vérifiez si toutes sont de cette grossesse, et faites confirmer le nombre par une échographie ; d’ici là, aucune de leurs hauteurs n’est lue face aux semaines ou à une courbe.
+
+## The guide for drawing on skin
+
+skin-title = Dessiner le bébé sur la peau de la mère
+skin-title-baby = Dessiner le bébé { $number } sur la peau de la mère
+skin-measure = Vous êtes face à elle : sa gauche est à votre droite. « En haut » : en suivant la peau depuis le bord supérieur du pubis ; le côté, en suivant la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point vers la flèche. Les traits interrompus n’ont pas été trouvés : ne les tracez pas, ou dites-lui qu’ils sont supposés. Les pointillés sont dans le bassin.
+skin-measure-navel = Vous êtes face à elle : sa gauche est à votre droite. « En haut » : en suivant la peau depuis le bord supérieur du pubis, ou depuis l’ombilic s’il est plus proche ; le côté, en suivant la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point vers la flèche. Les traits interrompus n’ont pas été trouvés : ne les tracez pas, ou dites-lui qu’ils sont supposés. Les pointillés sont dans le bassin.
+
+skin-place = { $level }, { $side }
+skin-up = { $cm } cm ({ $fingers }) en haut
+skin-at-pubic-bone = à hauteur du pubis
+skin-above-navel = { $cm } cm ({ $fingers }) au-dessus de l’ombilic
+skin-at-navel = à hauteur de l’ombilic
+skin-below-navel = { $cm } cm ({ $fingers }) sous l’ombilic
+skin-her-left = { $cm } cm ({ $fingers }) à sa gauche à elle, votre droite
+skin-her-right = { $cm } cm ({ $fingers }) à sa droite à elle, votre gauche
+skin-midline = sur la ligne médiane
+
+skin-head = { $number } Tête
+skin-back = { $number } Dos
+skin-bottom = { $number } Siège
+skin-legs = { $number } Cuisse, jambe, pied
+skin-arms = { $number } Bras et main
+skin-belly = { $number } Cou et ventre
+skin-heart = { $number } Cœur
+skin-head-how = Tenez-la entre les deux mains et dessinez dans leur creux.
+skin-back-how = Un seul long trait.
+skin-bottom-how = Arrondissez-le.
+skin-legs-how = La cuisse, la jambe, puis le pied.
+skin-arms-how = Le bras, puis une main à cinq doigts.
+skin-belly-how = Fermez la forme.
+skin-from = Début : { $place }.
+skin-to = Fin : { $place }.
+skin-other-side = L’autre côté : début { $from }, fin { $to }.
+skin-round = En rond : le plus haut, { $top } ; le plus bas, { $low }.
+skin-below = Le reste est dans le bassin : arrêtez à l’os.
+skin-all-below = C’est dans le bassin, sous le pubis : rien à dessiner.
+skin-hidden = On n’en voit rien de devant : rien à dessiner.
+skin-back-behind = Il est vers sa colonne, derrière le bébé : pas de dos à dessiner.
+skin-not-felt = Non palpé : à omettre, ou à repalper.
+skin-guess = Non palpé, supposé : à omettre, ou à repalper.
+skin-follows = Non palpé pour lui-même : à chercher, ou à omettre.
+skin-unsure = Incertain : repalpez d’abord.
+skin-written = Selon la variété écrite ; palpez d’abord.
+skin-heart-at = Entendu : { $place }. Dessinez-le là.
+skin-heart-none = Aucun lieu où il a été entendu : rien à dessiner.
+
+skin-manners-title = Avec elle
+skin-manners = Demandez avant de toucher, de dessiner et de photographier ; arrêtez dès qu’elle le dit. Vessie vide, tête du lit un peu relevée, légère inclinaison vers sa gauche, à plat peu de temps seulement. Mains chaudes. Un feutre lavable, sans danger pour la peau et visible sur la sienne ; un par personne. Pas sur une peau blessée, douloureuse ou allergique. Il part en quelques bains.
+skin-foot = Pas une échographie ; les mains peuvent se tromper. Visage, doigts et orteils : idée du dessinateur. handspan { $version }
+
+## The tracing sheet
+
+trace-title = Feuille à tracer, grandeur réelle
+trace-about = Les traits du dessin, en grandeur réelle, déroulés selon la courbe de l’abdomen. { $lie }
+trace-sheet = Feuille { $number } sur { $count } : rang { $row }, colonne { $column }.
+trace-one-sheet = Une seule feuille.
+trace-join = Assemblez sur les croix, coupez le long du cadre interrompu.
+trace-use = Découpez le tour. Fendez chaque entaille et fermez-la, le trait interrompu sur la coupe. Piquez les traits. Impression vers l’extérieur, la marque épaisse sur l’os, le long trait sur sa ligne médiane : pointez au feutre à travers.
+trace-numbers = Numéros : bébé, puis étape.
+trace-bar = 5 cm. Sinon, imprimez à 100 %.
+trace-pubic = bord supérieur du pubis
+trace-navel = ombilic, { $cm } cm en haut
+trace-navel-expected = ombilic : non mesuré
+trace-fundus = haut de l’utérus, { $cm } cm
+trace-left = sa gauche à elle, votre droite
+trace-right = sa droite à elle, votre gauche
+
+## The family page
 
 family-title-one = Comment est placé votre bébé
 family-title-more = Comment sont placés vos bébés
@@ -49,9 +919,9 @@ family-felt-on = Palpé à la main le ____
 family-felt-on-at = Palpé à la main le ____ à { $age }
 family-noted-on = Noté le ____
 family-noted-on-at = Noté le ____ à { $age }
-family-weeks = { $weeks } semaines
-family-weeks-day = { $weeks } semaines et 1 jour
-family-weeks-days = { $weeks } semaines et { $days } jours
+family-weeks = { $weeks } semaines (SA)
+family-weeks-day = { $weeks } semaines et 1 jour (SA)
+family-weeks-days = { $weeks } semaines et { $days } jours (SA)
 
 family-baby-one = Votre bébé
 family-baby-number = Le bébé { $number }
@@ -106,9 +976,9 @@ family-notice-legs-right = Vous sentirez peut-être les jambes en haut, à votre
 family-notice-legs-left = Vous sentirez peut-être les jambes en haut, à votre gauche.
 family-notice-legs-high = Vous sentirez peut-être les jambes en haut.
 family-notice-limbs-front = Vous sentirez peut-être bras et jambes sur le devant.
-family-notice-head-high = Vous sentirez peut-être la tête : dure et ronde, près de vos côtes.
-family-notice-head-left = Vous sentirez peut-être la tête : dure et ronde, à votre gauche.
-family-notice-head-right = Vous sentirez peut-être la tête : dure et ronde, à votre droite.
+family-notice-head-high = Vous sentirez peut-être la tête : dure et ronde, près de vos côtes.
+family-notice-head-left = Vous sentirez peut-être la tête : dure et ronde, à votre gauche.
+family-notice-head-right = Vous sentirez peut-être la tête : dure et ronde, à votre droite.
 
 family-today = Cela ne vaut que pour aujourd’hui. La prochaine fois, ce sera peut-être différent.
 family-next-title = À voir avec votre sage-femme
@@ -117,11 +987,11 @@ family-next-turn = Tourner le bébé, par des mains formées
 family-next-operation = Une opération prévue (césarienne)
 family-next-bottom-first = Une naissance prévue, fesses en premier
 family-next-stay = Un séjour à l’hôpital jusqu’à la naissance
-family-next-stay-later = Un séjour à l’hôpital, dès 37 semaines
+family-next-stay-later = Un séjour à l’hôpital, dès 37 semaines (SA)
 family-next-not-told = Parlez d’une échographie avec votre sage-femme.
 family-next-twins = Demandez à votre sage-femme ce que cela change pour la naissance.
 
-family-over = Suite au verso : quand venir tout de suite, et quand appeler.
+family-over = Suite au verso : quand venir tout de suite, et quand appeler.
 family-hold = Tenez cette page sur votre ventre, dessin vers l’extérieur. Les côtés sont alors les mêmes.
 family-hands = Ceci a été palpé à la main. Ce n’est pas une échographie, et les mains peuvent se tromper.
 family-hands-scan = Une partie a été palpée à la main, une autre vue à l’échographie. Le dessin n’est pas une échographie. Les mains peuvent se tromper.
@@ -136,44 +1006,44 @@ family-listen = Quelqu’un peut poser l’oreille à cet endroit et écouter.
 family-listen-limits = Entendre le cœur ne dit pas comment va votre bébé. Ne pas l’entendre est fréquent. Si vous êtes inquiète, appelez.
 
 family-numbers-title = Les chiffres de ce jour
-family-number-tape = De l’os du bas jusqu’en haut de l’utérus : { $cm } cm.
-family-number-rate = Battements du cœur en une minute : { $rate }.
-family-number-rate-of = Battements du cœur du bébé { $number } en une minute : { $rate }.
+family-number-tape = De l’os du bas jusqu’en haut de l’utérus : { $cm } cm.
+family-number-rate = Battements du cœur en une minute : { $rate }.
+family-number-rate-of = Battements du cœur du bébé { $number } en une minute : { $rate }.
 
 family-worried = Si vous êtes inquiète, appelez, même si ce n’est pas sur cette page. Dites que vous êtes enceinte.
 family-clinic-blank = Appelez ____
 family-number-blank = Numéro ____
-family-phone-always = Jour et nuit : { $number }
-family-phone-day = Le jour : { $number }
-family-phone-night = La nuit : { $number }
-family-emergency = Urgences : { $number }
+family-phone-always = Jour et nuit : { $number }
+family-phone-day = Le jour : { $number }
+family-phone-night = La nuit : { $number }
+family-emergency = Urgences : { $number }
 family-emergency-blank = Urgences ____
 
-family-moves-title-one = Votre bébé bouge moins, ou pas comme d’habitude ?
-family-moves-title-more = Vos bébés bougent moins, ou pas comme d’habitude ?
+family-moves-title-one = Votre bébé bouge moins, ou pas comme d’habitude ?
+family-moves-title-more = Vos bébés bougent moins, ou pas comme d’habitude ?
 family-moves-call = Appelez tout de suite, de jour comme de nuit.
 family-moves-wait = N’attendez pas le lendemain.
 family-moves-late = Les bébés ne bougent pas moins à l’approche de la naissance.
-family-moves-early = Rien senti à 24 semaines ? Appelez pour un contrôle.
+family-moves-early = Rien senti à 24 semaines (SA) ? Appelez pour un contrôle.
 family-moves-monitor = N’utilisez pas d’appareil d’écoute du cœur pour vérifier. Vous entendrez peut-être votre propre pouls.
 
-family-urgent-waters = Si vous perdez les eaux (du liquide coule) ou si le travail commence (contractions) : appelez et venez aussitôt.
-family-cord = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le numéro d’urgence.
-family-cord-number = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le { $number }.
+family-urgent-waters = Si vous perdez les eaux (du liquide coule) ou si le travail commence (contractions) : appelez et venez aussitôt.
+family-cord = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le numéro d’urgence.
+family-cord-number = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le { $number }.
 
-family-go-title = Venez tout de suite, ou appelez les urgences
+family-go-title = Venez tout de suite, ou appelez le numéro d’urgence
 family-go-title-number = Venez tout de suite, ou appelez le { $number }
 family-go-bleeding = Du sang par le vagin
 family-go-pain = Un fort mal de ventre qui reste
 family-go-breath = Douleur dans la poitrine, ou du mal à respirer
-family-go-fits = Convulsions : des secousses qu’on ne peut arrêter
+family-go-fits = Convulsions : des secousses qu’on ne peut arrêter
 family-go-cord = Le cordon, comme une corde molle, entre vos jambes
 family-go-head = Un fort mal de tête avec une vue trouble
 family-go-fever = Une fièvre qui vous laisse sans force
 
 family-call-title = Appelez aujourd’hui, de jour comme de nuit
-family-call-waters = Vous perdez les eaux : du liquide coule du vagin
-family-call-tightenings = Contractions répétées avant 37 semaines
+family-call-waters = Vous perdez les eaux : du liquide coule du vagin
+family-call-tightenings = Contractions répétées avant 37 semaines (SA)
 family-call-itching = Démangeaisons, surtout aux mains ou aux pieds
 family-call-head = Mal de tête fort ou qui dure, ou vue qui change
 family-call-fever = Une fièvre de 38 °C ou plus
@@ -187,3 +1057,293 @@ family-use = Un dessin de ce qui a été trouvé. Il ne remplace pas l’examen 
 
 colouring-title = Un dessin à colorier
 colouring-by = Colorié par ____
+
+## Practice cases. `handspan cases`: a sheet for the student, and its key. All are invented.
+## The desk
+
+desk-title = handspan : ce que trouve l’examen de l’abdomen
+desk-subtitle = des mains à l’image
+desk-skip = Aller aux constatations
+desk-use = Une aide pour noter, dessiner et enseigner, pour personnes formées : à la main, sans échographie. Elle ne pose pas de diagnostic et ne remplace ni le protocole local, ni le jugement d’un soignant, ni une échographie.
+desk-nothing-leaves = Rien de ce que vous saisissez ne quitte cet appareil. Aucun nom, aucune date de naissance, aucun numéro n’est demandé.
+desk-undo = Annuler
+desk-open = Ouvrir
+desk-teach = Enseigner
+desk-new-visit = Nouvelle visite
+desk-show = Montrer
+desk-close = Fermer
+desk-go-back = Revenir
+desk-go-on = Continuer
+
+desk-one-line = En une ligne
+desk-one-line-hint = Comme dans un dossier, en abréviations anglaises : 37+0 LOA 2/5 palp, SFH 35. Le formulaire s’affiche toujours ici en une ligne.
+desk-fill = Remplir le formulaire
+
+desk-step-weeks = Terme
+desk-hint-weeks = Où elle en est aujourd’hui, en SA.
+desk-step-says = Elle dit
+desk-hint-says = Demandez avant de toucher.
+desk-step-look = Regarder
+desk-hint-look = Son abdomen, tel que vous le voyez.
+desk-step-grip-1 = Première manœuvre
+desk-hint-grip-1 = Les deux mains au fond utérin : qu’y a-t-il là ?
+desk-step-grip-2 = Deuxième manœuvre
+desk-hint-grip-2 = Une main de chaque côté : où est le dos, où sont les membres ? La gauche et la droite sont les siennes.
+desk-step-grip-3 = Troisième manœuvre
+desk-hint-grip-3 = Une main au-dessus du pubis : qu’y a-t-il là ?
+desk-step-grip-4 = Quatrième manœuvre
+desk-hint-grip-4 = Face à ses pieds, les doigts descendent le long de la tête : quelle part reste au-dessus du détroit supérieur ?
+desk-step-listen = Écouter
+desk-hint-listen = Le foyer du cœur, et sa fréquence. Prenez son pouls en même temps.
+desk-step-tape = Hauteur utérine
+desk-hint-tape = Du bord supérieur du pubis au fond utérin, selon la courbe, côté vierge du ruban au-dessus.
+desk-step-wrote = Dans vos mots
+desk-hint-wrote = Ce que vous concluez vous-même. C’est comparé aux constatations ; seul, cela suffit pour une image.
+
+desk-steps = Étapes de l’examen
+desk-more = Autres éléments à noter
+desk-from-dates = Plutôt d’après des dates
+desk-not-examined = non examiné
+desk-clear = Effacer
+desk-unsure = Incertain
+desk-reason = Pourquoi
+desk-known-by = Comment on le sait
+desk-by-hand = à la main
+desk-by-scan = à l’échographie
+desk-by-vaginal = au toucher vaginal
+desk-scan-weeks = SA à l’échographie
+desk-expected = Attendu : { $value }.
+desk-suggested = Vouliez-vous dire { $value } ?
+desk-remove = Retirer { $value }
+desk-none-written = rien d’écrit
+desk-baby = Bébé { $number }
+desk-of-baby = Bébé { $number } : { $value }
+desk-two-babies = Il y a deux bébés
+desk-one-baby = Un seul bébé
+
+desk-pole-at-fundus = Au fond utérin
+desk-pole-at-brim = Au-dessus du pubis
+desk-pole-breech = Le siège
+desk-pole-head = La tête
+
+desk-her-left = Gauche de la mère
+desk-her-right = Droite de la mère
+desk-middle = Milieu
+desk-side = Côté
+desk-level = Hauteur
+desk-in-fields = Ou en mots ou en cm
+desk-place = chez la mère : { $value }
+desk-tap-where = { $name } : touchez l’endroit, sur son abdomen
+desk-which-place = Lequel de ces endroits ?
+desk-outline-hint = Touchez l’endroit. La gauche de la mère est à droite.
+desk-outline-alt = Abdomen de la mère, vu par quelqu’un face à elle : sa gauche est à droite de l’image. Rien n’est encore noté.
+desk-back-side-front = vers l’avant
+desk-back-side-lateral = juste sur le côté
+desk-back-side-towards-her-spine = vers sa colonne
+desk-back-side-only = ce côté, sans plus
+desk-back-front = vers l’avant
+desk-back-towards-her-spine = vers sa colonne
+desk-back-towards-her-ribs = vers ses côtes (en travers)
+desk-back-towards-her-feet = vers ses pieds (en travers)
+desk-fifths = { $value } palpables au-dessus du détroit supérieur
+desk-weeks = SA
+desk-weeks-of = { $number } SA
+desk-days = jours
+desk-and-days = +{ $number } jours
+
+desk-count-length = Durée du comptage
+desk-count-seconds = { $seconds } s
+desk-count-start = Commencez sur un battement
+desk-count-tap = Touchez à chaque battement : { $count }
+desk-count-left = encore { $seconds } s
+desk-count-stop = Arrêter, ne pas garder
+
+desk-key-weeks = Terme, en SA
+desk-formal-weeks = semaines d’aménorrhée
+desk-key-visit = Date de cette visite
+desk-key-due = Terme prévu
+desk-key-last-period = Premier jour des dernières règles
+desk-key-cycle = Jours de son cycle
+desk-key-scan = Échographie précoce
+desk-form-scan = SA et date : 12+3 on 2025-09-20
+desk-key-movements = Mouvements
+desk-key-reports = Elle signale
+desk-key-denies = Demandé, absent
+desk-key-births-before = Accouchements antérieurs
+desk-formal-births-before = parité
+desk-key-operations = Opérations de l’utérus
+desk-key-womb-cut = Incision de l’utérus
+desk-key-placenta = Placenta
+desk-key-shape = Forme
+desk-key-scars = Cicatrices de la peau
+desk-key-skin = Marques de la peau
+desk-key-posture = Sa posture
+desk-key-womb = L’utérus au toucher
+desk-formal-womb = tonus
+desk-key-fundus = Fond utérin
+desk-formal-fundus = niveau du fond
+desk-key-water = Liquide
+desk-formal-water = liquide amniotique, au toucher
+desk-key-lumps = Fibromes
+desk-key-breech = Où est le siège
+desk-formal-breech = siège
+desk-key-back = Dos
+desk-key-limbs = Membres
+desk-key-dip-at-navel = Creux à l’ombilic
+desk-key-moved-under-hands = A bougé sous vos mains
+desk-key-head = Où est la tête
+desk-key-attitude = Comment la tête est tenue
+desk-formal-attitude = attitude
+desk-key-legs = Place des jambes
+desk-key-head-above-brim = Tête au-dessus du détroit supérieur
+desk-formal-head-above-brim = cinquièmes palpables
+desk-key-prominence = Côté où la tête fait saillie
+desk-formal-prominence = proéminence céphalique
+desk-key-descent = Descente en mots
+desk-key-heart = Où le cœur est entendu
+desk-key-heart-counts = Compter les battements
+desk-form-heart-counts = ou tapez : 36 in 15 s; 35 in 15 s
+desk-key-heart-rate = Fréquence
+desk-form-heart-rate = battements par minute : 142, ou 140-146
+desk-key-heart-with = Écouté avec
+desk-key-pulse = Son propre pouls
+desk-form-pulse = battements par minute
+desk-key-heart-rhythm = Rythme
+desk-key-heart-rise = Fréquence maximale au mouvement
+desk-form-heart-rise = battements par minute
+desk-key-fundal-height = Du pubis au fond utérin
+desk-formal-fundal-height = hauteur utérine
+desk-form-fundal-height = par exemple 35
+desk-key-earlier-tapes = Hauteurs antérieures
+desk-form-earlier-tapes = SA et longueur : 32+0 30 cm; 34+0 32 cm
+desk-key-girth = Tour à l’ombilic
+desk-form-girth = par exemple 98
+desk-key-navel = Ombilic au-dessus du pubis
+desk-form-navel = par exemple 18
+desk-key-tape-unfit = Mesure inutilisable car
+desk-key-weight-by-hand = Poids estimé à la main
+desk-form-weight-by-hand = par exemple 3.2, ou 2.9 kg to 3.2 kg
+desk-key-weight-by-scan = Poids d’une échographie antérieure
+desk-key-position = Variété de position
+desk-key-lie = Situation
+desk-key-presentation = Présentation
+desk-key-note = Note
+desk-form-note = mots libres, pour le dossier seulement ; aucun nom
+
+desk-word-right-flank = flanc droit
+desk-word-right = à droite
+desk-word-middle = au milieu
+desk-word-left = à gauche
+desk-word-left-flank = flanc gauche
+desk-word-fundus = fond utérin
+desk-word-above-navel = au-dessus de l’ombilic
+desk-word-at-navel = à l’ombilic
+desk-word-below-navel = sous l’ombilic
+desk-word-iliac-fossa = fosse iliaque
+desk-word-above-pubic-bone = au-dessus du pubis
+desk-word-heard = entendu, lieu non noté
+
+desk-how-it-lies = Comment le bébé est placé
+desk-at-weeks = à { $value } SA
+desk-no-weeks = Terme non indiqué.
+desk-nothing-yet = Rien n’est encore noté. Ce que vous trouvez apparaît ici.
+desk-remarks = Remarques
+desk-no-remarks = Rien de ce qui est noté ici ne répond à une règle « agir maintenant » ni ne se contredit. Cela n’exclut rien.
+desk-in-the-file = Dans le fichier
+desk-act-now = Agir maintenant ({ $count }) : { $value }
+desk-picture-alt = Image de la place du bébé. { $value } Les côtés sont ceux de la mère : sa gauche est nommée sur l’image.
+desk-no-picture = Pas d’image : { $value }
+desk-look = Aspect de l’image
+desk-style = Style
+desk-style-soft = ombre et lumière
+desk-style-line = encre sur blanc
+desk-style-sketch = timbre pour le dossier
+desk-view = Vue
+desk-view-facing = par quelqu’un face à elle
+desk-view-hers = par elle, vers le bas
+desk-labels = Mots dessus
+desk-labels-few = peu
+desk-labels-all = tous
+desk-labels-numbered = numéros avec légende
+desk-labels-none = les côtés seuls
+desk-palette = Peau
+desk-palette-neutral = lavis d’encre
+
+desk-take = Emporter
+desk-take-all = Tout le reste à emporter
+desk-take-print = Imprimer la page de famille
+desk-take-print-hint = les côtés sont d’abord relus
+desk-take-page = Page de famille
+desk-take-guide = Guide pour dessiner sur la peau de la mère
+desk-growth = La hauteur utérine au fil des visites
+desk-growth-hint = Plusieurs visites en fichiers :
+desk-draft-language = { $name } (brouillon)
+desk-page-language = Page de famille en
+desk-page-language-same = la même langue
+desk-take-slip = Volet pour le dossier
+desk-take-note = Note pour le dossier
+desk-take-handover = Transmission
+desk-take-copy = à copier
+desk-take-exam = Cette visite en fichier
+desk-take-exam-hint = à rouvrir ici
+desk-take-picture = Image
+desk-take-record = Enregistrement
+desk-take-fhir = FHIR pour le dossier
+desk-take-share = FHIR à partager : ni date, ni mots libres
+desk-saved = Enregistré : { $file }
+desk-saved-english = Enregistré, en anglais : { $file }
+desk-copy = Copier
+desk-copied = Copié.
+
+desk-read-back = Regardez-la encore une fois
+desk-no-sides = Aucun côté n’est noté.
+desk-it-is-so = C’est cela
+desk-in-hand = C’est pris en charge ; faire quand même la page.
+desk-no-page = Pas de page de famille tant que des constatations se contredisent. Repalpez, et changez ce qui était faux.
+desk-new-title = Une nouvelle visite ?
+desk-new-hint = Tout ce qui a été trouvé chez cette femme est effacé de la page. Ce que vous n’avez pas enregistré est perdu.
+desk-new-so = Effacer et commencer
+desk-blank = La page est restée seule 20 minutes
+desk-blank-hint = Ce qui y était est caché. Est-ce encore la même femme ?
+desk-same-visit = Même femme, continuer
+desk-mend = Ce fichier ne peut pas servir tel quel
+desk-mend-text = Son texte, à corriger
+desk-mend-again = Réessayer
+desk-line = Ligne { $number } :
+desk-fault = Un défaut dans cette page
+desk-fault-hint = Ce que vous avez saisi est gardé. Copiez-le par sûreté, puis continuez ; si cela se reproduit, laissez de côté votre dernière action.
+desk-fault-text = Ce que vous avez saisi
+
+desk-settings = Cette page et votre maternité
+desk-language = Langue
+desk-paper = Papier
+desk-theme = Clair ou sombre
+desk-theme-device = comme l’appareil
+desk-theme-light = clair
+desk-theme-dark = sombre
+desk-clinic = Votre maternité, pour la page de famille
+desk-clinic-name = Son nom
+desk-clinic-labour-ward = Salle de naissance, jour et nuit
+desk-clinic-day = Le jour
+desk-clinic-night = La nuit
+desk-clinic-emergency = Numéro d’urgence
+desk-keep = Garder ces réglages sur cet appareil ; jamais une constatation
+desk-forget-all = Oublier tout
+desk-forgotten = Tout est oublié.
+desk-cannot-keep = Ce navigateur ne garde rien.
+
+desk-dial-turn = Tourner le dos
+desk-dial-lie = Incliner la situation
+desk-dial-fifths = Tête au-dessus du détroit supérieur
+desk-dial-weeks = Terme, en SA
+desk-head-low = Tête en bas
+desk-head-high = Tête en haut
+desk-full-screen = Plein écran
+desk-back-one = { $name } : un pas en arrière
+desk-on-one = { $name } : un pas en avant
+desk-lie-across-right = en travers, tête à la droite de la mère
+desk-lie-slant-right = de biais, tête à la droite de la mère
+desk-lie-lengthwise = en longueur
+desk-lie-slant-left = de biais, tête à la gauche de la mère
+desk-lie-across-left = en travers, tête à la gauche de la mère
+desk-teach-alt = Une image d’enseignement sans mots.

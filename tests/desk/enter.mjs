@@ -105,7 +105,7 @@ export async function enter(page, hand, read) {
 /** Enter one finding. */
 export async function one(page, hand, name, words) {
   const finding = page.locator(`#finding-${name}`);
-  const fold = page.locator('details', { has: finding });
+  const fold = page.locator('details.more', { has: finding });
   if (await fold.count()) await hand.open(fold);
   const states = finding.locator('.states');
   const button = (within, text) => within.getByRole('button', { name: text, exact: true });
@@ -167,6 +167,7 @@ async function place(finding, hand, value, button) {
     if (await which.isVisible()) await hand.press(button(which, `hers: ${value}`));
     return undefined;
   }
+  await hand.open(finding.locator('details.fields'));
   const fields = finding.locator('.place-fields');
   const fossa = value.match(/^(left|right) (iliac fossa)$/);
   const [side, level] = fossa ? fossa.slice(1) : [SIDES.find((own) => value === own || value.startsWith(`${own}, `)), LEVELS.find((own) => value === own || value.endsWith(`, ${own}`))];

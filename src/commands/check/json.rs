@@ -6,7 +6,7 @@ use crate::body::pose::{self, Pose};
 use crate::chart::said;
 use crate::exam::dates::written;
 use crate::exam::say::Canonical;
-use crate::exam::{Conclusion, Exam, Position};
+use crate::exam::{Conclusion, Exam, Position, spoken};
 use crate::reckon::ledger::LEDGER_VERSION;
 use crate::reckon::{
     self, Beside, Dating, Remark, Tape, WeightCurves, heart_rate, unfit_word, weight_curves,
@@ -19,6 +19,11 @@ use serde::{Serialize, Serializer};
 struct Line<'a> {
     format: &'a str,
     exam: &'a str,
+    /// The language of the sentences, where it is not English; with the words that mark a draft.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    lang: Option<&'a str>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    draft: Option<String>,
     /// The program's version, and its ledger's.
     version: &'static str,
     ledger: &'static str,
@@ -26,6 +31,9 @@ struct Line<'a> {
     gestation: Option<Gestation>,
     #[serde(skip_serializing_if = "Option::is_none")]
     read: Option<InOrder<'a>>,
+    /// The same in the language of the sentences, where that is not one that exams are written in.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    said: Option<Spoken>,
     #[serde(skip_serializing_if = "Option::is_none")]
     babies: Option<Vec<Baby>>,
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -162,6 +170,9 @@ struct Said {
     grade: &'static str,
     values: Values,
     text: String,
+    /// The sentence in English, beside a draft.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    english: Option<String>,
     #[serde(skip_serializing_if = "str::is_empty")]
     source: &'static str,
     findings: Vec<String>,
@@ -177,8 +188,9 @@ impl Serialize for Values {
     }
 }
 
-/// The line, with its line break. `curves`: reference weights are asked for.
-pub fn line(loaded: &Loaded<'_>, curves: bool, words: &Words) -> Result<String, WordsError> {
+/// The line, with its line break, in the first of the languages. `curves`: reference weights are asked for.
+pub fn line(loaded: &Loaded<'_>, curves: bool, languages: &[Words]) -> Result<String, WordsError> {
+    let Some(words) = languages.first() else { return Ok(String::new()) };
     let exam = loaded.reading.exam.as_ref();
     let babies = exam.map(|exam| -> Result<Vec<Baby>, WordsError> {
         let pose = pose::from_exam(exam, &loaded.reckoning.conclusions);
@@ -197,16 +209,19 @@ pub fn line(loaded: &Loaded<'_>, curves: bool, words: &Words) -> Result<String, 
             .collect()
     });
     let remarks: Result<Vec<Said>, WordsError> =
-        loaded.reckoning.remarks.iter().map(|remark| told(remark, words)).collect();
+        loaded.reckoning.remarks.iter().map(|remark| told(remark, words, languages)).collect();
     let line = Line {
         format: "handspan-check/1",
         exam: loaded.name,
+        lang: (words.lang() != "en").then(|| words.lang()),
+        draft: (!words.is_signed()).then(|| words.say("draft-note", &[])).transpose()?,
         version: VERSION,
         ledger: LEDGER_VERSION,
         gestation: exam
             .and_then(|exam| exam.weeks)
             .map(|weeks| Gestation { days: weeks.days(), text: weeks.to_string() }),
         read: exam.map(|exam| InOrder(&exam.read)),
+        said: exam.filter(|_| !words.is_of_exams()).map(|exam| spoken_findings(exam, words)).transpose()?,
         babies: babies.transpose()?,
         fundal_height: loaded.reckoning.tape.as_ref().map(|tape| fundal_height(tape, words)).transpose()?,
         dates: loaded.reckoning.dates.as_ref().map(dates),
@@ -289,12 +304,25 @@ fn reference(curves: WeightCurves) -> Curves {
     Curves { intergrowth: curves.intergrowth.map(line), hadlock: curves.hadlock.map(line) }
 }
 
-fn told(remark: &Remark, words: &Words) -> Result<Said, WordsError> {
+/// Findings by their keys, in a language.
+type Spoken = std::collections::BTreeMap<String, String>;
+
+fn spoken_findings(exam: &Exam, words: &Words) -> Result<Spoken, WordsError> {
+    let said = |key: &str, value: &str| match key {
+        "note" => Ok(value.to_owned()),
+        _ => spoken::finding(value, words),
+    };
+    exam.read.iter().map(|(key, value)| Ok((key.clone(), said(key, value)?))).collect()
+}
+
+fn told(remark: &Remark, words: &Words, languages: &[Words]) -> Result<Said, WordsError> {
+    let beside = languages.iter().skip(1).find(|_| !words.is_signed());
     Ok(Said {
         id: remark.id,
         grade: remark.grade.name(),
         values: Values(remark.values.clone()),
         text: remark.text(words)?,
+        english: beside.map(|english| remark.text(english)).transpose()?,
         source: remark.source,
         findings: remark.findings.clone(),
     })

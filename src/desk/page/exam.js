@@ -1,7 +1,7 @@
 // The exam at hand. In: edits, a file, a line. Out: its text and what the library reads in it; who listens is told.
 // The text is the exam: the page keeps nothing of it beside.
 import { ask } from './library.js';
-import { isDraft, lang } from './words.js';
+import { isDraft, tongue } from './words.js';
 
 const EMPTY = { text: '', line: '', read: {}, said: {}, babies: [], remarks: [], problems: [], english: null, saved: '' };
 
@@ -29,8 +29,8 @@ function settings() {
 
 /** Take `text` as the exam; `alone`: nothing was before it. Out: what stands against it; then the exam stays as it was. */
 export function take(text, alone = false) {
-  const check = (lang) => ask({ command: 'check', exam: { text }, lang, ...settings() });
-  const answer = check(lang());
+  const check = (own) => ask({ command: 'check', exam: { text }, ...tongue(own), ...settings() });
+  const answer = check();
   if (!answer.text) return [{ message: answer.why || answer.notes }];
   const { read = {}, said = {}, babies = [], remarks, problems, gestation, fundal_height } = JSON.parse(answer.text);
   const errors = problems.filter((problem) => problem.severity === 'error');

@@ -565,7 +565,13 @@ function place(entry, id, set) {
   }
   return {
     kind: 'place',
-    element: el('div', { class: 'place' }, field.element, el('div', { class: 'place-fields' }, sides, levels, text.element)),
+    element: el(
+      'div',
+      { class: 'place' },
+      field.element,
+      // Where there is room, the fields stand beside the outline.
+      el('details', { class: 'fields', open: matchMedia('(min-width: 34rem)').matches }, el('summary', {}, say('desk-in-fields')), el('div', { class: 'place-fields' }, sides, levels, text.element)),
+    ),
     show(values) {
       chosen = values;
       const last = values.at(-1) ?? '';

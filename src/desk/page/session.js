@@ -19,7 +19,7 @@ export function newVisit() {
   clearForm();
   for (const text of document.querySelectorAll('#line, #mend-text, #text-body, #fault-text')) text.value = '';
   for (const text of document.querySelectorAll('#line-why, #take-why, #status, #mend-why')) text.textContent = '';
-  for (const fold of document.querySelectorAll('#form details')) fold.open = false;
+  for (const fold of document.querySelectorAll('#form details.more')) fold.open = false;
   window.scrollTo(0, 0);
   at('title').focus();
 }

@@ -4,7 +4,7 @@ import { ask } from './library.js';
 import { asText, exam, saved } from './exam.js';
 import { conclusion, englishOf, look } from './view.js';
 import { sign } from './marks.js';
-import { beside, el, isDraft, lang, languages, say } from './words.js';
+import { beside, el, isDraft, lang, say, tongue } from './words.js';
 
 const at = (id) => document.getElementById(id);
 
@@ -12,15 +12,15 @@ const at = (id) => document.getElementById(id);
 const TAKEN = {
   print: { sided: true, run: printPage },
   page: { sided: true, run: (despite) => save(familyPage('pdf', despite), 'handspan-family-page.pdf', 'application/pdf') },
-  guide: { sided: true, run: (despite) => save(ask({ command: 'skin-guide', exam: asText(), format: 'pdf', paper: at('paper').value, lang: lang(), despite: [...new Set(despite)], ...clinic() }), 'handspan-skin-guide.pdf', 'application/pdf') },
+  guide: { sided: true, run: (despite) => save(ask({ command: 'skin-guide', exam: asText(), format: 'pdf', paper: at('paper').value, ...tongue(), despite: [...new Set(despite)], ...clinic() }), 'handspan-skin-guide.pdf', 'application/pdf') },
   slip: { sided: true, run: () => save(note('slip'), 'handspan-slip.pdf', 'application/pdf') },
   svg: { sided: true, run: () => save(draw('svg'), 'handspan-picture.svg', 'image/svg+xml') },
   png: { sided: true, run: () => save(draw('png'), 'handspan-picture.png', 'image/png') },
   pdf: { sided: true, run: () => save(draw('pdf'), 'handspan-picture.pdf', 'application/pdf') },
   note: { run: () => showText(note('text'), 'desk-take-note') },
   handover: { run: () => showText(note('handover'), 'desk-take-handover') },
-  fhir: { run: () => save(note('fhir'), 'handspan-visit.json', 'application/json') },
-  share: { run: () => save(note('fhir', true), 'handspan-shared.json', 'application/json') },
+  fhir: { run: () => record(false, 'handspan-visit.json') },
+  share: { run: () => record(true, 'handspan-shared.json') },
   exam: {
     run: () => {
       saveBytes(new TextEncoder().encode(exam.text), 'handspan-visit.toml', 'text/plain');
@@ -51,7 +51,7 @@ export function offer() {
 export async function growth(files) {
   const texts = await Promise.all(files.map((file) => file.text()));
   const visits = [...texts, ...(Object.keys(exam.read).length ? [exam.text] : [])].map((text) => ({ text }));
-  save(ask({ command: 'growth', visits, format: 'pdf', paper: at('paper').value, lang: lang(), ...clinic() }), 'handspan-growth.pdf', 'application/pdf');
+  save(ask({ command: 'growth', visits, format: 'pdf', paper: at('paper').value, ...tongue(), ...clinic() }), 'handspan-growth.pdf', 'application/pdf');
 }
 
 /** Nothing can be taken of an empty visit. */
@@ -109,19 +109,22 @@ function clinic() {
 }
 
 function familyPage(format, despite = []) {
-  const own = at('page-lang').value || lang();
-  // A language that nobody has signed is a draft, with the English beside it.
-  const draft = !languages().find(({ tag }) => tag === own).signed;
-  return ask({ command: 'handout', exam: asText(), format, paper: at('paper').value, lang: own, draft, despite: [...new Set(despite)], ...clinic() });
+  return ask({ command: 'handout', exam: asText(), format, paper: at('paper').value, ...tongue(at('page-lang').value || lang()), despite: [...new Set(despite)], ...clinic() });
 }
 
 function draw(format) {
   return ask({ command: 'draw', exam: asText(), format, ...look() });
 }
 
+/** A record; no draft has words for one. */
+function record(share, name) {
+  save(note('fhir', share), name, 'application/json');
+  if (isDraft()) at('take-why').textContent = say('desk-saved-english', { file: name });
+}
+
 function note(form, share = false) {
   const seed = [...crypto.getRandomValues(new Uint8Array(16))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
-  return ask({ command: 'note', exam: asText(), form, share, lang: lang(), seed, ...clinic() });
+  return ask({ command: 'note', exam: asText(), form, share, ...tongue(form === 'fhir' && isDraft() ? 'en' : lang()), seed, ...clinic() });
 }
 
 function save(answer, name, type) {

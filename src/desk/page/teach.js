@@ -1,6 +1,6 @@
 // For teaching. In: how the baby is to lie. Out: its picture, as large as the screen; nothing of it goes into the visit.
 import { ask } from './library.js';
-import { el, lang, say, word } from './words.js';
+import { el, say, tongue, word } from './words.js';
 
 const at = (id) => document.getElementById(id);
 const LENGTHWISE = ['front', 'left front', 'left lateral', 'left, towards her spine', 'towards her spine', 'right, towards her spine', 'right lateral', 'right front'];
@@ -97,8 +97,8 @@ function draw() {
   ];
   if (state.lie === 2 && state.head === 'low') edits.push(['baby.1.head-above-brim', [`${state.fifths}/5`]]);
   const text = ask({ command: 'edit', exam: { text: '' }, edits: edits.map(([key, values]) => ({ key, values })) }).text;
-  const check = JSON.parse(ask({ command: 'check', exam: { text }, lang: lang() }).text);
-  const answer = ask({ command: 'draw', exam: { text }, format: 'svg', lang: lang(), labels: state.labels ? 'all' : 'none', style: at('style').value, view: at('from').value });
+  const check = JSON.parse(ask({ command: 'check', exam: { text }, ...tongue() }).text);
+  const answer = ask({ command: 'draw', exam: { text }, format: 'svg', ...tongue(), screen: true, labels: state.labels ? 'all' : 'none', style: at('style').value, view: at('from').value });
   for (const own of dials) own.show();
   const said = check.babies[0].said[0];
   at('teach-said').textContent = said;

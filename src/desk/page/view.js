@@ -4,7 +4,7 @@ import { ask } from './library.js';
 import { asText, exam } from './exam.js';
 import { told } from './form.js';
 import { sign } from './marks.js';
-import { beside, el, lang, say } from './words.js';
+import { beside, el, lang, say, tongue } from './words.js';
 
 const GRADES = ['act-now', 'cannot-both', 'look-again', 'follow-guidance'];
 const at = (id) => document.getElementById(id);
@@ -20,7 +20,7 @@ export function look() {
     style: own('style'),
     view: own('from'),
     labels: own('style') === 'sketch' && own('labels') !== 'none' ? 'few' : own('labels'),
-    lang: lang(),
+    ...tongue(),
     ...(soft && palette ? { palette } : {}),
   };
 }
@@ -97,7 +97,7 @@ export function showPicture() {
   const nothing = !exam.text || !Object.keys(exam.read).length;
   const answer = nothing
     ? ask({ command: 'outline', exam: asText(), lang: lang() })
-    : ask({ command: 'draw', exam: asText(), format: 'svg', ...look() });
+    : ask({ command: 'draw', exam: asText(), format: 'svg', ...look(), screen: true });
   if (!answer.pages.length) {
     why.textContent = say('desk-no-picture', { value: answer.why });
     why.hidden = false;

@@ -26,12 +26,17 @@ export function lang() {
 
 /** Whether no native clinician has signed what the page is said in. */
 export function isDraft() {
-  return !languages().find(({ tag }) => tag === vocabulary.lang).signed;
+  return tongue().draft;
 }
 
 /** The mark and the word of a draft, in its language. */
 export function draft() {
   return vocabulary.draft;
+}
+
+/** How the language is asked for: a draft is marked as one, with the English beside it. */
+export function tongue(own = lang()) {
+  return { lang: own, draft: !languages().find(({ tag }) => tag === own).signed };
 }
 
 /** `text`, and where the language is a draft, the English under it. */
@@ -60,7 +65,7 @@ export function may(id) {
 
 /** A word of the exam language as the page's language says it. */
 export function word(canonical) {
-  return vocabulary.messages[`word-${canonical.toLowerCase().replaceAll(',', '').replaceAll(' ', '-')}`] ?? canonical;
+  return vocabulary.said[canonical] ?? canonical;
 }
 
 /** All keys, in the order of the hands. */
