@@ -326,3 +326,46 @@ fn the_words_of_the_page_are_there() {
         assert!(used, "nobody asks for `{id}`");
     }
 }
+
+/// In every language the page has the messages of the English, and says each word, finding and place of an exam.
+#[test]
+fn the_page_is_said_in_every_language() {
+    let told = |question: Value| -> Value {
+        let (head, _) = asked(&question);
+        let text = head["text"].as_str().expect("a text");
+        serde_json::from_str(text).unwrap_or_else(|_| panic!("{question}: {head}"))
+    };
+    let ids = |vocabulary: &Value| {
+        vocabulary["messages"].as_object().expect("messages").keys().cloned().collect::<Vec<_>>()
+    };
+    let english = told(json!({"command": "vocabulary"}));
+    let languages = english["languages"].as_array().expect("languages").clone();
+    assert_eq!(languages.len(), handspan::words::LANGUAGES.len());
+    for language in &languages {
+        assert_eq!(language["desk"], true, "{language}");
+        let (tag, draft) = (&language["tag"], language["signed"] == false);
+        let vocabulary = told(json!({"command": "vocabulary", "lang": tag}));
+        assert_eq!(ids(&vocabulary), ids(&english), "{tag}");
+        assert_eq!(vocabulary["draft"].is_object(), draft, "{tag}: a draft says so");
+        let said = vocabulary["said"].as_object().expect("words");
+        for key in english["keys"].as_array().expect("keys") {
+            let words = key["words"].as_array().expect("words").iter().map(|row| &row["word"]);
+            for word in words.chain([&key["absent"], &key["not_tried"]]).filter_map(Value::as_str) {
+                assert_eq!(said.contains_key(word), draft, "{tag}: {word}");
+            }
+        }
+        for (name, text) in examples() {
+            let check =
+                told(json!({"command": "check", "exam": {"text": text}, "lang": tag, "draft": draft}));
+            let read = check["read"].as_object().expect("findings").keys().collect::<Vec<_>>();
+            match check["said"].as_object() {
+                Some(said) => assert!(draft && said.keys().eq(read), "{tag} {name}"),
+                None => assert!(!draft, "{tag} {name}"),
+            }
+        }
+        let outline = told(json!({"command": "outline", "exam": {"text": ""}, "lang": tag}));
+        for place in outline["places"].as_array().expect("places") {
+            assert_eq!(place["said"] == place["words"], !draft, "{tag}: {place}");
+        }
+    }
+}

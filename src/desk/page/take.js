@@ -37,6 +37,7 @@ export function offer() {
   }
   at('read-back').addEventListener('close', () => {
     if (at('read-back').returnValue === 'so') TAKEN[wanted].run(despite());
+    for (const part of ['lines', 'said', 'pressing']) at(`read-back-${part}`).replaceChildren();
   });
   at('copy').addEventListener('click', copy);
   at('growth').addEventListener('click', () => at('growth-files').click());
