@@ -9,6 +9,7 @@ use crate::units::PagePoint;
 use base64::Engine;
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write;
+use std::ops::Range;
 use svg::Node;
 use svg::node::Text as Chars;
 use svg::node::element::Element;
@@ -25,13 +26,13 @@ pub enum TextAs {
     Outlines,
 }
 
-/// How the curves of strokes are written.
+/// How curves are written.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Curves {
     /// As they are.
     Cubic,
-    /// Each as four arcs of a parabola. Who strokes a cubic curve takes arc cosines of it, which are not the same bits on every
-    /// machine.
+    /// For who paints them: those of strokes, and those that leave the sheet, as four arcs of a parabola each. To stroke a cubic
+    /// curve or to cut it off, arc cosines are taken of it, which are not the same bits on every machine.
     Quadratic,
 }
 
@@ -40,7 +41,7 @@ pub fn svg(sheet: &Sheet, text_as: TextAs, fonts: &Fonts) -> Result<String, Writ
     document(sheet, text_as, Curves::Cubic, fonts)
 }
 
-/// The sheet as an SVG document with its strokes written in these curves.
+/// The sheet as an SVG document in these curves.
 pub(super) fn document(
     sheet: &Sheet,
     text_as: TextAs,
@@ -48,8 +49,9 @@ pub(super) fn document(
     fonts: &Fonts,
 ) -> Result<String, WriteError> {
     let (ids, used) = (BTreeMap::new(), BTreeMap::new());
-    let mut writer = Writer { fonts, text_as, curves, lang: &sheet.lang, ids, clips: 0, used };
     let (width, height) = (units(sheet.width_mm), units(sheet.height_mm));
+    let inside = (1..width, 1..height);
+    let mut writer = Writer { fonts, text_as, curves, inside, lang: &sheet.lang, ids, clips: 0, used };
     let title_id = writer.id("sheet-title");
     let about_id = writer.id("sheet-description");
     let mut body = new("g");
@@ -102,6 +104,8 @@ struct Writer<'a> {
     fonts: &'a Fonts,
     text_as: TextAs,
     curves: Curves,
+    /// The sheet without its edge, in units.
+    inside: (Range<i32>, Range<i32>),
     /// The sheet's language.
     lang: &'a str,
     /// Names already given, and how often.
@@ -112,6 +116,15 @@ struct Writer<'a> {
 }
 
 impl Writer<'_> {
+    /// Path data, of a stroke or a fill.
+    fn data(&self, path: &Path<PagePoint>, stroked: bool) -> String {
+        let leaves = |curve: &[(i32, i32); 4]| {
+            let (across, down) = &self.inside;
+            curve.iter().any(|(x, y)| !across.contains(x) || !down.contains(y))
+        };
+        data(path, |curve| self.curves == Curves::Quadratic && (stroked || leaves(curve)))
+    }
+
     /// `name`, made unique in the document.
     fn id(&mut self, name: &str) -> String {
         let times = self.ids.entry(name.to_owned()).or_default();
@@ -137,7 +150,7 @@ impl Writer<'_> {
                 }
                 Item::Fill { path, colour, rule } => {
                     let mut element = new("path");
-                    element.assign("d", data(path));
+                    element.assign("d", self.data(path, false));
                     element.assign("fill", hex(*colour));
                     match rule {
                         FillRule::NonZero => {}
@@ -147,7 +160,7 @@ impl Writer<'_> {
                 }
                 Item::Stroke { path, colour, width, dash } => {
                     let mut element = new("path");
-                    element.assign("d", curved(path, self.curves));
+                    element.assign("d", self.data(path, true));
                     element.assign("fill", "none");
                     element.assign("stroke", hex(*colour));
                     element.assign("stroke-width", decimals(width * UNITS_PER_MM, 1));
@@ -161,7 +174,7 @@ impl Writer<'_> {
                     self.clips += 1;
                     let id = self.id(&format!("window-{}", self.clips));
                     let mut shape = new("path");
-                    shape.assign("d", data(path));
+                    shape.assign("d", self.data(path, false));
                     let mut window = new("clipPath");
                     window.assign("id", id.as_str());
                     window.append(shape);
@@ -208,7 +221,7 @@ impl Writer<'_> {
 
     fn outlines(&mut self, text: &Text<PagePoint>) -> Result<Element, WriteError> {
         let mut element = new("path");
-        element.assign("d", data(&outline(text, self.fonts)?));
+        element.assign("d", self.data(&outline(text, self.fonts)?, false));
         element.assign("fill", hex(text.colour));
         element.assign("role", "img");
         element.assign("aria-label", text.text.trim_end());
@@ -313,11 +326,7 @@ fn hex(colour: Colour) -> String {
 }
 
 /// Path data: relative commands between points rounded to whole units, so that no error adds up.
-fn data(path: &Path<PagePoint>) -> String {
-    curved(path, Curves::Cubic)
-}
-
-fn curved(path: &Path<PagePoint>, curves: Curves) -> String {
+fn data(path: &Path<PagePoint>, as_parabolas: impl Fn(&[(i32, i32); 4]) -> bool) -> String {
     let mut out = String::with_capacity(path.len() * 20);
     let (mut here, mut start) = ((0, 0), (0, 0));
     let mut last = ' ';
@@ -338,12 +347,12 @@ fn curved(path: &Path<PagePoint>, curves: Curves) -> String {
             }
             Step::Curve(a, b, p) => {
                 let p = round(p);
-                match curves {
-                    Curves::Cubic => command(&mut out, &mut last, 'c', here, &[round(a), round(b), p]),
-                    Curves::Quadratic => {
-                        parabolas(&mut out, [here, round(a), round(b), p]);
-                        last = 'Q';
-                    }
+                let curve = [here, round(a), round(b), p];
+                if as_parabolas(&curve) {
+                    parabolas(&mut out, curve);
+                    last = 'Q';
+                } else {
+                    command(&mut out, &mut last, 'c', here, &curve[1..]);
                 }
                 here = p;
             }

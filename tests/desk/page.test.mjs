@@ -135,6 +135,23 @@ test('open, edit, save: comments stay, and only what was changed changes', async
   await context.close();
 });
 
+test('a file opened over findings that are in no file asks first, and nothing can be undone into it', async () => {
+  const { page, context } = await open();
+  await page.locator('#line').fill('37+0 LOA 2/5 palp');
+  await page.locator('#fill').click();
+  const before = await text(page);
+  await page.locator('#finding-movements').getByRole('button', { name: 'usual', exact: true }).click();
+  await openFile(page, example('bleeding.toml'));
+  await page.locator('#new [data-close=""]').click();
+  assert.notEqual(await text(page), before, 'the findings stay');
+  // Saved just now: nothing would be lost.
+  await openFile(page, example('bleeding.toml'));
+  await page.locator('#act-now').waitFor();
+  assert.equal(await text(page), readFileSync(example('bleeding.toml'), 'utf8'));
+  assert.ok(await page.locator('#undo').isDisabled());
+  await context.close();
+});
+
 test('a file with faults is told line by line and can be mended', async () => {
   const { page, context } = await open();
   await page.locator('#file').setInputFiles({ name: 'visit.toml', mimeType: 'text/plain', buffer: Buffer.from('weeks = "37+0"\n[baby]\nback = "lft"\n') });

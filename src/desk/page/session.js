@@ -28,8 +28,9 @@ export function newVisit() {
 export function prepareSession() {
   at('new-visit').addEventListener('click', () => askNew(null));
   at('new').addEventListener('close', () => {
-    if (at('new').returnValue !== 'so') return;
     const text = next;
+    next = null;
+    if (at('new').returnValue !== 'so') return;
     newVisit();
     if (text !== null) openText(text);
   });

@@ -154,7 +154,10 @@ async function printPage(despite) {
   const images = addresses.map((address) => el('img', { src: address, alt: '' }));
   at('printed').replaceChildren(...images);
   await Promise.all(images.map((image) => image.decode()));
-  at('paper-size').textContent = `@page { size: ${at('paper').value === 'letter' ? 'letter' : 'A4'} portrait; margin: 0 }`;
+  // Two languages stand beside one another on a sheet twice as wide.
+  const wide = images[0].naturalWidth > images[0].naturalHeight;
+  const [one, two] = at('paper').value === 'letter' ? ['letter portrait', '17in 11in'] : ['A4 portrait', 'A3 landscape'];
+  at('paper-size').textContent = `@page { size: ${wide ? two : one}; margin: 0 }`;
   window.print();
   at('printed').replaceChildren();
   for (const address of addresses) URL.revokeObjectURL(address);
