@@ -5,8 +5,8 @@ use crate::batch::{Batch, Job};
 use crate::cli;
 use crate::files::{self, Given, Target, load};
 use handspan::commands::{
-    Cases, Check, Chosen, Command, Draft, Draw, Form, Format, Growth, Handout, Labels, Level, Note, Palette, Paper,
-    Plate, Request, Set, Size, SkinGuide, Source, Style, View, Way, What,
+    Cases, Check, Chosen, Command, Draft, Draw, Form, Format, Growth, Handout, Labels, Level, Note, Palette,
+    Paper, Plate, Request, Set, Size, SkinGuide, Source, Style, View, Way, What,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;

@@ -171,7 +171,7 @@ wall-now-not-heard = Dès 24 SA : le cœur n’est pas entendu.
 wall-now-rate = Fréquence sous 100 ou plus de 180.
 wall-now-pulse = Son propre pouls à 15 près de la fréquence entendue : peut-être le sien.
 wall-now-bleeding = Saignement.
-wall-now-pain = Douleur constante ; utérus dur et sensible ; douleur sur une cicatrice de l’utérus.
+wall-now-pain = Douleur constante ; utérus dur et douloureux au toucher ; douleur sur une cicatrice de l’utérus.
 wall-now-waters = Membranes rompues, et le bébé n’a pas la tête en bas ou la tête est mobile.
 wall-now-help = Ne terminez pas d’abord l’examen : demandez de l’aide, selon votre protocole local.
 wall-sources = Sources : cinquièmes, pouls et hauteur : Theron, Maternal Care (Bettercare). Manœuvres et niveaux : Klein, Miller, Thomson, A Book for Midwives (Hesperian). Semaines et hauteur : OMS. Fréquences : NICHD 2008 ; OMS. Le reste est de pratique courante. À la main, sans échographie ; ne pose pas de diagnostic et ne remplace ni le protocole local, ni le jugement d’un soignant, ni une échographie.
@@ -203,32 +203,32 @@ word-could-not-tell = impossible à dire
 word-yes = oui
 word-no = non
 
-word-left-flank = flanc gauche
-word-left = à gauche
+word-left-flank = flanc gauche de la mère
+word-left = à la gauche de la mère
 word-middle = au milieu
-word-right = à droite
-word-right-flank = flanc droit
+word-right = à la droite de la mère
+word-right-flank = flanc droit de la mère
 word-fundus = fond utérin
 word-above-navel = au-dessus de l’ombilic
 word-at-navel = à l’ombilic
 word-below-navel = sous l’ombilic
 word-iliac-fossa = fosse iliaque
 word-above-pubic-bone = au-dessus du pubis
-word-left-iliac-fossa = fosse iliaque gauche
-word-right-iliac-fossa = fosse iliaque droite
+word-left-iliac-fossa = fosse iliaque gauche de la mère
+word-right-iliac-fossa = fosse iliaque droite de la mère
 word-heard = entendu
 
 word-front = en avant
 word-lateral = juste sur le côté
-word-towards-her-spine = vers sa colonne
-word-towards-her-ribs = vers ses côtes
-word-towards-her-feet = vers ses pieds
-word-left-front = à gauche, en avant
-word-left-lateral = à gauche, juste sur le côté
-word-left-towards-her-spine = à gauche, vers sa colonne
-word-right-front = à droite, en avant
-word-right-lateral = à droite, juste sur le côté
-word-right-towards-her-spine = à droite, vers sa colonne
+word-towards-her-spine = vers la colonne de la mère
+word-towards-her-ribs = vers les côtes de la mère
+word-towards-her-feet = vers les pieds de la mère
+word-left-front = à la gauche de la mère, en avant
+word-left-lateral = à la gauche de la mère, juste sur le côté
+word-left-towards-her-spine = à la gauche de la mère, vers la colonne de la mère
+word-right-front = à la droite de la mère, en avant
+word-right-lateral = à la droite de la mère, juste sur le côté
+word-right-towards-her-spine = à la droite de la mère, vers la colonne de la mère
 
 word-free = mobile
 word-at-the-brim = au détroit supérieur
@@ -296,7 +296,7 @@ word-long = longue
 word-wide = large
 word-slanting = de biais
 word-midline = médiane
-word-right-lower = en bas à droite
+word-right-lower = en bas à droite de la mère
 word-keyhole = cœlioscopie
 word-linea-nigra = ligne brune
 word-striae = vergetures
@@ -304,7 +304,7 @@ word-rash = éruption
 word-soft = souple
 word-tightening = en contraction
 word-hard = dur
-word-tender = sensible
+word-tender = douloureux au toucher
 word-much = abondant
 word-little = peu abondant
 
@@ -324,8 +324,8 @@ word-could-not-tell-why = impossible à dire ({ $reason })
 word-cm = { $cm } cm
 word-kg = { $kg } kg
 word-range = { $low } à { $high }
-word-left-cm = { $cm } cm à gauche
-word-right-cm = { $cm } cm à droite
+word-left-cm = { $cm } cm à la gauche de la mère
+word-right-cm = { $cm } cm à la droite de la mère
 word-above-navel-cm = { $cm } cm au-dessus de l’ombilic
 word-below-navel-cm = { $cm } cm sous l’ombilic
 word-above-pubic-bone-cm = { $cm } cm au-dessus du pubis
@@ -482,16 +482,16 @@ conclude-nothing-head-up = La tête est en haut ; la place du bébé ne se déd
 
 back-left-front = dos à sa gauche à elle, vers l’avant
 back-left-lateral = dos juste sur le côté, à sa gauche à elle
-back-left-spine = dos à sa gauche à elle, vers sa colonne
+back-left-spine = dos à sa gauche à elle, vers la colonne de la mère
 back-left = dos à sa gauche à elle
 back-right-front = dos à sa droite à elle, vers l’avant
 back-right-lateral = dos juste sur le côté, à sa droite à elle
-back-right-spine = dos à sa droite à elle, vers sa colonne
+back-right-spine = dos à sa droite à elle, vers la colonne de la mère
 back-right = dos à sa droite à elle
 back-front = dos vers l’avant
-back-spine = dos vers sa colonne (dos contre dos)
-back-ribs = dos vers ses côtes
-back-feet = dos vers ses pieds
+back-spine = dos vers la colonne de la mère (dos contre dos)
+back-ribs = dos vers les côtes de la mère
+back-feet = dos vers les pieds de la mère
 
 # The code is not said.
 conclude-position = { $lie }, { $back } : { $position }{ $code ->
@@ -715,7 +715,7 @@ remark-movements-not-felt-yet = Les mouvements n’ont pas encore été perçus,
 remark-bleeding = Elle signale un saignement. Demandez de l’aide et suivez maintenant votre protocole local pour saignement pendant la grossesse.
 remark-constant-pain = Elle signale une douleur qui reste. Demandez de l’aide et suivez maintenant votre protocole local pour douleur constante pendant la grossesse.
 remark-urgent-signs = Elle signale : { $signs }. Demandez de l’aide et suivez maintenant votre protocole local pour cela.
-remark-hard-tender-womb = L’utérus est dur et sensible. Demandez de l’aide et suivez votre protocole local maintenant ; n’attendez pas un moment plus souple pour palper de nouveau.
+remark-hard-tender-womb = L’utérus est dur et douloureux au toucher. Demandez de l’aide et suivez votre protocole local maintenant ; n’attendez pas un moment plus souple pour palper de nouveau.
 remark-scar-pain = Elle signale une douleur à la cicatrice, et l’utérus a été opéré. Demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
 remark-scar-pain-operations-not-known = Elle signale une douleur à une cicatrice, et il n’est pas noté si l’utérus a été opéré. Demandez-le maintenant ; si oui, ou si personne ne le sait, demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
 remark-waters-broken-not-head-down = Les membranes sont rompues et le bébé n’a pas la tête en bas. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues sans tête en bas, d’abord le risque pour le cordon.
@@ -808,10 +808,10 @@ remark-too-early-for-hands = Avant 24 SA, les mains disent rarement comment un b
 remark-presentation-early = Avant 36 SA, c’est la place du bébé aujourd’hui ; il peut se tourner, dans un sens ou dans l’autre. Palpez de nouveau à chaque visite.
 remark-presentation-not-known = On ne sait pas quel pôle est en bas. Palpez de nouveau, vessie vide, demandez une deuxième paire de mains, et organisez une échographie selon votre protocole local si cela reste ouvert : les mains manquent environ 3 bébés sur 10 qui n’ont pas la tête en bas.
 remark-womb-hard-or-tender = L’utérus est { $feel ->
-    [tender] sensible
+    [tender] douloureux au toucher
    *[hard] dur
  }. { $feel ->
-    [tender] Palpez de nouveau où il est sensible et s’il durcit, demandez douleur, saignement, fièvre et perte des eaux, et suivez aujourd’hui votre protocole local pour utérus sensible.
+    [tender] Palpez de nouveau où il est douloureux et s’il durcit, demandez douleur, saignement, fièvre et perte des eaux, et suivez aujourd’hui votre protocole local pour utérus douloureux.
    *[hard] Gardez une main dessus jusqu’à ce qu’il se soit assoupli ou que quelques minutes aient passé, demandez douleur et saignement, et suivez votre protocole local maintenant s’il reste dur.
  }
 remark-scar-of-unknown-operation = Il y a une cicatrice sur la peau, et il n’est pas noté si l’utérus a été opéré. Demandez de quelle opération il s’agissait : la peau ne dit pas comment l’utérus a été incisé.

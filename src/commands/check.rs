@@ -75,7 +75,9 @@ pub fn run(check: &Check, look: Look) -> Outcome {
         all.push(loaded);
     }
     let said = if check.json {
-        all.iter().map(|loaded| json::line(loaded, check.weight_curves, &languages)).collect::<Result<String, _>>()
+        all.iter()
+            .map(|loaded| json::line(loaded, check.weight_curves, &languages))
+            .collect::<Result<String, _>>()
     } else {
         languages::texts(&languages, |words| texts(&all, check.weight_curves, words, look))
     };
@@ -88,10 +90,8 @@ pub fn run(check: &Check, look: Look) -> Outcome {
 
 /// All exams in one language, then the versions.
 fn texts(all: &[Loaded<'_>], curves: bool, words: &Words, look: Look) -> Result<String, WordsError> {
-    let mut parts = all
-        .iter()
-        .map(|loaded| text(loaded, curves, words, look))
-        .collect::<Result<Vec<_>, _>>()?;
+    let mut parts =
+        all.iter().map(|loaded| text(loaded, curves, words, look)).collect::<Result<Vec<_>, _>>()?;
     if all.iter().any(|loaded| loaded.reading.exam.is_some()) {
         let version = [("version", VERSION), ("ledger", LEDGER_VERSION)];
         parts.push(format!("{}\n", words.say("check-version", &version)?));

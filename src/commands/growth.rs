@@ -172,17 +172,16 @@ fn files(options: &Growth, told: &Told<'_>, languages: &[Words]) -> Result<Vec<V
     maker.files(&sheets, options.format, options.text_as, Some(options.width.unwrap_or(PNG_WIDTH)))
 }
 
-fn page(
-    options: &Growth,
-    told: &Told<'_>,
-    draft: Option<String>,
-    fonts: &Fonts,
-) -> Result<Sheet, String> {
+fn page(options: &Growth, told: &Told<'_>, draft: Option<String>, fonts: &Fonts) -> Result<Sheet, String> {
     let layout =
         GROWTH.read().and_then(|layout| layout.on_paper(options.paper.name())).map_err(|e| e.to_string())?;
     let mut content = told.content().map_err(|e| e.to_string())?;
     if let Some(draft) = draft {
-        content.blocks.entry("growth-foot".to_owned()).or_default().insert(0, Block::new(Kind::Strong, draft));
+        content
+            .blocks
+            .entry("growth-foot".to_owned())
+            .or_default()
+            .insert(0, Block::new(Kind::Strong, draft));
     }
     let tapes = marks::tapes(told.course, told.words).map_err(|e| e.to_string())?;
     let curves = told.curves();

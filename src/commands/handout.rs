@@ -15,9 +15,7 @@ use crate::figure::{self, Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::family::{self, Asked, Invitation};
-use crate::sheet::{
-    Block, Content, FAMILY_PAGE, FAMILY_PAGE_LONG, Kind, Layout, SheetError,
-};
+use crate::sheet::{Block, Content, FAMILY_PAGE, FAMILY_PAGE_LONG, Kind, Layout, SheetError};
 use crate::words::{Part, Words, WordsError};
 use crate::write::TextAs;
 

@@ -30,8 +30,7 @@ impl Draft {
 /// The languages of `lang`, which may be two with a comma between, for all that needs these parts of the messages.
 pub fn chosen(lang: &str, draft: Draft, parts: &[Part]) -> Result<Vec<Words>, WordsError> {
     let tags: Vec<&str> = lang.split(',').map(str::trim).collect();
-    let mut languages =
-        tags.iter().map(|tag| Words::load_for(tag, parts)).collect::<Result<Vec<_>, _>>()?;
+    let mut languages = tags.iter().map(|tag| Words::load_for(tag, parts)).collect::<Result<Vec<_>, _>>()?;
     let drafts: Vec<&str> = languages.iter().filter(|l| !l.is_signed()).map(Words::lang).collect();
     let fault = match (tags.as_slice(), drafts.as_slice(), draft) {
         ([one, other], _, _) if one == other => format!("--lang {one},{other}: name two languages, or one"),
@@ -109,8 +108,10 @@ pub fn texts<'a>(
     let mut all = vec![];
     for words in languages {
         let said = said_of_draft(words, languages)?;
-        let mark = if words.is_signed() { String::new() } else { format!("{}\n", words.say("draft-mark", &[])?) };
-        let head = said.map(|said| format!("{mark}{}\n", paragraph(&said, Column::Margin))).unwrap_or_default();
+        let mark =
+            if words.is_signed() { String::new() } else { format!("{}\n", words.say("draft-mark", &[])?) };
+        let head =
+            said.map(|said| format!("{mark}{}\n", paragraph(&said, Column::Margin))).unwrap_or_default();
         all.push(head + &make(words)?);
     }
     Ok(all.join("\n"))

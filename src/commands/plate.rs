@@ -363,7 +363,8 @@ fn caption(figure: &Figure, loaded: &Loaded<'_>, words: &Words) -> Result<String
     let conclusion = loaded.reckoning.conclusions.first();
     match &figure.caption {
         Caption::Position => {
-            let position = conclusion.and_then(|c| c.position).map(|position| spoken::position(position, words));
+            let position =
+                conclusion.and_then(|c| c.position).map(|position| spoken::position(position, words));
             Ok(position.transpose()?.unwrap_or_default())
         }
         Caption::Lie => match conclusion {

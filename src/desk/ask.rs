@@ -4,8 +4,8 @@
 //! Commands and options are named as on the command line; an unknown one is refused.
 
 use crate::commands::{
-    self, Check, Chosen, Command, Draft, Draw, Edit, Form, Format, Growth, Handout, Labels, Note, Outcome, Palette,
-    Paper, Request, SkinGuide, Source, Style, View, exit,
+    self, Check, Chosen, Command, Draft, Draw, Edit, Form, Format, Growth, Handout, Labels, Note, Outcome,
+    Palette, Paper, Request, SkinGuide, Source, Style, View, exit,
 };
 use crate::report::Look;
 use crate::write::TextAs;
@@ -176,23 +176,25 @@ fn request(ask: Ask) -> Result<Request, String> {
             lang: lang(tag),
             draft: Draft::asked(draft),
         }),
-        Ask::Draw { exam, format, style, palette, view, labels, lang: tag, draft, screen, width } => Command::Draw(Draw {
-            exam: source(exam),
-            format: one_of(&format, &FORMATS)?,
-            style: optional(style, &STYLES, Style::Soft)?,
-            palette: match palette {
-                None => Palette::Neutral,
-                Some(number) => {
-                    Palette::skin(number).ok_or_else(|| format!("there is no palette {number}"))?
-                }
-            },
-            view: optional(view, &VIEWS, View::Facing)?,
-            labels: optional(labels, &LABELS, Labels::Few)?,
-            lang: lang(tag),
-            draft: if draft && screen { Draft::OnScreen } else { Draft::asked(draft) },
-            width,
-            text_as: TextAs::Text,
-        }),
+        Ask::Draw { exam, format, style, palette, view, labels, lang: tag, draft, screen, width } => {
+            Command::Draw(Draw {
+                exam: source(exam),
+                format: one_of(&format, &FORMATS)?,
+                style: optional(style, &STYLES, Style::Soft)?,
+                palette: match palette {
+                    None => Palette::Neutral,
+                    Some(number) => {
+                        Palette::skin(number).ok_or_else(|| format!("there is no palette {number}"))?
+                    }
+                },
+                view: optional(view, &VIEWS, View::Facing)?,
+                labels: optional(labels, &LABELS, Labels::Few)?,
+                lang: lang(tag),
+                draft: if draft && screen { Draft::OnScreen } else { Draft::asked(draft) },
+                width,
+                text_as: TextAs::Text,
+            })
+        }
         Ask::Handout { exam, format, paper, lang: tag, clinic: of, draft, layout, despite } => {
             Command::Handout(Handout {
                 exam: source(exam),

@@ -44,7 +44,8 @@ pub fn finding(canonical: &str, words: &Words) -> Said {
         Some(rest) => (rest, true),
         None => (canonical, false),
     };
-    let bracket = rest.rsplit_once(" (").and_then(|(before, inside)| Some((before, inside.strip_suffix(')')?)));
+    let bracket =
+        rest.rsplit_once(" (").and_then(|(before, inside)| Some((before, inside.strip_suffix(')')?)));
     let (said, known) = match bracket {
         // The reason was typed freely.
         Some(("could not tell", _)) => return value(canonical, words),

@@ -81,7 +81,9 @@ impl Words {
         if let Some(missing) = parts.iter().find(|part| !language.has(**part)) {
             let there: Vec<&str> = LANGUAGES.iter().filter(|l| l.has(*missing)).map(|l| l.tag).collect();
             let (what, there) = (missing.name(), there.join(", "));
-            return Err(WordsError(format!("language `{lang}` has no words for {what}; here there is {there}")));
+            return Err(WordsError(format!(
+                "language `{lang}` has no words for {what}; here there is {there}"
+            )));
         }
         Self::of(language)
     }

@@ -43,7 +43,8 @@ impl Part {
 
     /// The part of a message; `None` for what belongs to one language alone, such as the mark of a draft.
     pub fn of(id: &str) -> Option<Part> {
-        let longest = STARTS.iter().filter(|(start, _)| id.starts_with(start)).max_by_key(|(start, _)| start.len());
+        let longest =
+            STARTS.iter().filter(|(start, _)| id.starts_with(start)).max_by_key(|(start, _)| start.len());
         longest.map(|(_, part)| *part)
     }
 

@@ -5,11 +5,11 @@ use super::sets::{Lesson, Set, Way};
 use crate::body::diameter;
 use crate::body::pose::Pose;
 use crate::body::touch::{self, Feel, Palpation};
+use crate::commands::picture::Maker;
 use crate::exam::words::Vocabulary;
 use crate::exam::{Across, Height, Position, spoken};
 use crate::figure::shown::Shown;
 use crate::units::MotherSide;
-use crate::commands::picture::Maker;
 use crate::words::{Words, WordsError};
 
 /// The title of the sheets of a set.
