@@ -456,7 +456,7 @@ name-breech = siège
 name-back = dos
 name-limbs = membres
 name-head = tête
-name-descent = tête au détroit supérieur
+name-descent = descente de la tête
 name-heart = cœur
 name-heart-rate = fréquence cardiaque
 
@@ -509,7 +509,7 @@ conclude-engaged-said = Dite engagée ; aucun cinquième noté.
 conclude-head-free = Non engagée : la tête est mobile au-dessus du détroit supérieur.
 
 check-reckoned = Calculé
-check-version = handspan { $version }, règles de { $ledger }.
+check-version = handspan { $version }, règles du { $ledger }.
 numbers-due = Terme prévu le { $due }, d’après { $by ->
     [scan] l’échographie
     [due] la date donnée
@@ -551,7 +551,7 @@ numbers-landmark = { $same ->
     [yes] Les manuels impriment pour ce terme : { $low }
    *[no] Les manuels impriment pour ce terme : { $low } à { $high }
  }, à 2 semaines près ; les femmes diffèrent davantage.
-numbers-heart = Moyenne { $mean } battements par minute ; les comptages permettent { $low } à { $high } (pas de { $steps }).
+numbers-heart = Moyenne { $mean } battements par minute ; les comptages permettent { $low } à { $high } (par pas de { $steps }).
 numbers-heart-rise = Au mouvement, jusqu’à { $rise } : noté, et cela ne tranche rien.
 numbers-grams = { $grams } g ({ $pounds } lb { $ounces } oz)
 numbers-hand = À la main : { $weight }.
@@ -604,7 +604,7 @@ read-back-heart-right = Cœur entendu du côté DROIT DE LA MÈRE : à votre ga
 chart-opening = Examen de l’abdomen à la main, à { $weeks } SA.
 chart-opening-no-weeks = Examen de l’abdomen à la main ; terme non indiqué.
 chart-cautions = À la main, sans échographie, sauf mention ; les côtés sont ceux de la mère. Un compte rendu : il ne pose pas de diagnostic et ne remplace ni le protocole local, ni le jugement d’un soignant, ni une échographie.
-chart-versions = handspan { $version }, règles de { $ledger }.
+chart-versions = handspan { $version }, règles du { $ledger }.
 
 chart-scan = Daté par échographie : { $value }.
 chart-shape = Forme de l’abdomen : { $value }.
@@ -755,9 +755,9 @@ remark-size-against-dates = La hauteur de l’utérus correspond à { $fits } SA
    *[other] {" "}Palpez de nouveau l’utérus, vessie vide.
  }
 remark-tape-outside-weeks = La hauteur utérine est de { $cm } cm à { $weeks } SA : { $difference } cm { $direction ->
-    [below] sous
-   *[other] au-dessus
- } des semaines, hors de { $limit } cm. Demandez-lui de vider sa vessie, cherchez le fond utérin, et mesurez de nouveau, côté vierge du ruban au-dessus. Si cela reste ainsi, comparez aux hauteurs antérieures et suivez votre protocole local sur l’échographie.{ $head ->
+    [below] sous les
+   *[other] au-dessus des
+ } semaines, hors de { $limit } cm. Demandez-lui de vider sa vessie, cherchez le fond utérin, et mesurez de nouveau, côté vierge du ruban au-dessus. Si cela reste ainsi, comparez aux hauteurs antérieures et suivez votre protocole local sur l’échographie.{ $head ->
     [low] {" "}{ tape-low-head }
    *[other] {""}
  }
