@@ -136,10 +136,10 @@ plate-twins-bottom-bottom = les deux, siège en bas
 plate-twins-head-across = le premier tête en bas, le second en travers
 plate-twins-bottom-across = le premier siège en bas, le second en travers
 
-wall-before = Demandez comment elle se sent et comment le bébé bouge. Sa vessie est vide, elle est un peu inclinée vers sa gauche, vos mains sont chaudes. Dites ce que vous faites, et arrêtez dès qu’elle le demande. La gauche et la droite sont les siennes.
+wall-before = Demandez comment elle va et comment bouge le bébé. Vessie vide, un peu inclinée vers sa gauche, vos mains chaudes. Dites ce que vous faites, arrêtez dès qu’elle le demande. Gauche et droite sont les siennes.
 wall-look = 1 Regarder
 wall-look-shape = La forme : longue, large ou de biais. Un utérus large : pensez à un bébé en travers.
-wall-look-scars = Cicatrices : demandez l’origine de chacune. La cicatrice de la peau ne dit pas comment l’utérus a été incisé.
+wall-look-scars = Cicatrices : demandez l’origine de chacune. La peau ne dit pas comment l’utérus a été incisé.
 wall-look-moves = Les mouvements que vous voyez.
 wall-grip-1 = 2 Première manœuvre : le fond utérin
 wall-grip-1-how = Les deux mains autour du fond : qu’y a-t-il là ?
@@ -147,34 +147,34 @@ wall-grip-1-head = Dure, ronde, elle ballotte seule : une tête.
 wall-grip-1-bottom = Plus large, plus mou, le corps bouge avec : un siège.
 wall-grip-2 = 3 Deuxième manœuvre : les côtés
 wall-grip-2-how = Une main de chaque côté : l’une tient, l’autre palpe. Puis changez.
-wall-grip-2-what = Large et ferme : le dos. De petites parties qui bougent : les membres.
+wall-grip-2-what = Large et ferme : le dos. De petites parties mobiles : les membres.
 wall-grip-2-both = Membres des deux côtés : le dos est peut-être vers sa colonne.
 wall-grip-3 = 4 Troisième manœuvre : au-dessus du pubis
 wall-grip-3-how = Une main, pouce d’un côté, doigts de l’autre. En douceur : cela peut faire mal.
 wall-grip-3-what = Qu’y a-t-il là ? Mobile, ou fixé ?
-wall-grip-3-again = Le même pôle qu’à la première manœuvre : palpez de nouveau les deux.
+wall-grip-3-again = Même pôle qu’à la première manœuvre : repalpez les deux.
 wall-grip-4 = 5 Quatrième manœuvre : vers le bassin
-wall-grip-4-how = Face à ses pieds. Le bout des doigts descend des deux côtés de la tête, jusqu’au détroit supérieur.
-wall-grip-4-fifths = Combien de cinquièmes palpables au-dessus du détroit supérieur ? 2/5 ou moins : engagée. Ne se dit que d’une tête.
+wall-grip-4-how = Face à ses pieds. Les doigts descendent des deux côtés de la tête, jusqu’au détroit supérieur.
+wall-grip-4-fifths = Combien de cinquièmes au-dessus du détroit supérieur ? 2/5 ou moins : engagée. D’une tête seulement.
 wall-grip-4-out = Là où les doigts butent d’abord, la tête fait saillie.
 wall-listen = 6 Écouter
-wall-listen-where = Là où le dos est le plus près de la peau. Un foyer appuie une variété de position ; il ne la prouve pas.
+wall-listen-where = Là où le dos est le plus près de la peau. Un foyer appuie une variété ; il ne la prouve pas.
 wall-listen-pulse = Prenez son pouls en même temps.
 wall-listen-count = Comptez une minute entière. Habituel dès 20 SA : 110 à 160.
 wall-measure = 7 Mesurer
 wall-measure-top = Trouvez le fond utérin, en descendant depuis le sternum.
 wall-measure-tape = Du bord supérieur du pubis, par-dessus la courbe, jusqu’au fond utérin, chiffres en dessous.
-wall-measure-weeks = Dès 24 SA : environ autant de cm que de semaines, à 2 près ; comparez aussi à ses mesures antérieures. Aucune hauteur ne compte si le bébé est en travers, avec des jumeaux, des fibromes ou beaucoup de liquide.
+wall-measure-weeks = Dès 24 SA : environ autant de cm que de SA, à 2 près ; comparez à ses mesures antérieures. Aucune ne compte : bébé en travers, jumeaux, fibromes, beaucoup de liquide.
 wall-now = Agir maintenant, quoi qu’on palpe
-wall-now-movements = Mouvements moindres, changés ou absents.
-wall-now-not-heard = Dès 24 SA : le cœur n’est pas entendu.
-wall-now-rate = Fréquence sous 100 ou plus de 180.
-wall-now-pulse = Son propre pouls à 15 près de la fréquence entendue : peut-être le sien.
+wall-now-movements = Mouvements moindres, changés, nuls.
+wall-now-not-heard = Dès 24 SA : cœur non entendu.
+wall-now-rate = Cœur sous 100 ou au-delà de 180.
+wall-now-pulse = Pouls maternel à 15 près de la fréquence : peut-être le sien.
 wall-now-bleeding = Saignement.
-wall-now-pain = Douleur constante ; utérus dur et sensible ; douleur sur une cicatrice de l’utérus.
-wall-now-waters = Membranes rompues, et le bébé n’a pas la tête en bas ou la tête est mobile.
-wall-now-help = Ne terminez pas d’abord l’examen : demandez de l’aide, selon votre protocole local.
-wall-sources = Sources : cinquièmes, pouls et hauteur : Theron, Maternal Care (Bettercare). Manœuvres et niveaux : Klein, Miller, Thomson, A Book for Midwives (Hesperian). Semaines et hauteur : OMS. Fréquences : NICHD 2008 ; OMS. Le reste est de pratique courante. À la main, sans échographie ; ne pose pas de diagnostic et ne remplace ni le protocole local, ni le jugement d’un soignant, ni une échographie.
+wall-now-pain = Douleur constante ; utérus dur et sensible ; douleur de cicatrice utérine.
+wall-now-waters = Eaux rompues, et tête pas en bas, ou tête mobile.
+wall-now-help = Demandez de l’aide avant de finir l’examen, selon votre protocole local.
+wall-sources = Sources : cinquièmes, pouls, hauteur : Theron, Maternal Care (Bettercare). Manœuvres, niveaux : Klein, Miller, Thomson, A Book for Midwives (Hesperian). Semaines, hauteur : OMS. Fréquences : NICHD 2008 ; OMS. Le reste est de pratique courante. À la main, sans échographie ; ne pose pas de diagnostic, ne remplace ni protocole local, ni jugement d’un soignant, ni échographie.
 
 ## What was understood
 ## `handspan check` says back what it read. $value is in the words of the exam language.
@@ -847,17 +847,17 @@ remark-visits-differ-in-babies = Les visites parlent de nombres de bébés diff�
 
 skin-title = Dessiner le bébé sur la peau de la mère
 skin-title-baby = Dessiner le bébé { $number } sur la peau de la mère
-skin-measure = Vous êtes face à elle : sa gauche est à votre droite. « En haut » : en suivant la peau depuis le bord supérieur du pubis ; le côté, en suivant la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point vers la flèche. Les traits interrompus n’ont pas été trouvés : ne les tracez pas, ou dites-lui qu’ils sont supposés. Les pointillés sont dans le bassin.
-skin-measure-navel = Vous êtes face à elle : sa gauche est à votre droite. « En haut » : en suivant la peau depuis le bord supérieur du pubis, ou depuis l’ombilic s’il est plus proche ; le côté, en suivant la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point vers la flèche. Les traits interrompus n’ont pas été trouvés : ne les tracez pas, ou dites-lui qu’ils sont supposés. Les pointillés sont dans le bassin.
+skin-measure = Face à elle, sa gauche est à votre droite. « En haut » : le long de la peau depuis le bord supérieur du pubis ; le côté : le long de la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point à la flèche. Traits interrompus : non trouvés ; à omettre, ou dites-lui qu’ils sont supposés. Pointillés : dans le bassin.
+skin-measure-navel = Face à elle, sa gauche est à votre droite. « En haut » : le long de la peau depuis le bord supérieur du pubis, ou depuis l’ombilic s’il est plus près ; le côté : le long de la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point à la flèche. Traits interrompus : non trouvés ; à omettre, ou dites-lui qu’ils sont supposés. Pointillés : dans le bassin.
 
 skin-place = { $level }, { $side }
 skin-up = { $cm } cm ({ $fingers }) en haut
 skin-at-pubic-bone = à hauteur du pubis
 skin-above-navel = { $cm } cm ({ $fingers }) au-dessus de l’ombilic
-skin-at-navel = à hauteur de l’ombilic
+skin-at-navel = à l’ombilic
 skin-below-navel = { $cm } cm ({ $fingers }) sous l’ombilic
-skin-her-left = { $cm } cm ({ $fingers }) à sa gauche à elle, votre droite
-skin-her-right = { $cm } cm ({ $fingers }) à sa droite à elle, votre gauche
+skin-her-left = { $cm } cm ({ $fingers }) à sa gauche, votre droite
+skin-her-right = { $cm } cm ({ $fingers }) à sa droite, votre gauche
 skin-midline = sur la ligne médiane
 
 skin-head = { $number } Tête
@@ -867,11 +867,11 @@ skin-legs = { $number } Cuisse, jambe, pied
 skin-arms = { $number } Bras et main
 skin-belly = { $number } Cou et ventre
 skin-heart = { $number } Cœur
-skin-head-how = Tenez-la entre les deux mains et dessinez dans leur creux.
-skin-back-how = Un seul long trait.
+skin-head-how = À deux mains, dessinez dans leur creux.
+skin-back-how = Un long trait.
 skin-bottom-how = Arrondissez-le.
-skin-legs-how = La cuisse, la jambe, puis le pied.
-skin-arms-how = Le bras, puis une main à cinq doigts.
+skin-legs-how = Cuisse, jambe, puis le pied.
+skin-arms-how = Bras, puis une main à cinq doigts.
 skin-belly-how = Fermez la forme.
 skin-from = Début : { $place }.
 skin-to = Fin : { $place }.
@@ -890,8 +890,8 @@ skin-heart-at = Entendu : { $place }. Dessinez-le là.
 skin-heart-none = Aucun lieu où il a été entendu : rien à dessiner.
 
 skin-manners-title = Avec elle
-skin-manners = Demandez avant de toucher, de dessiner et de photographier ; arrêtez dès qu’elle le dit. Vessie vide, tête du lit un peu relevée, légère inclinaison vers sa gauche, à plat peu de temps seulement. Mains chaudes. Un feutre lavable, sans danger pour la peau et visible sur la sienne ; un par personne. Pas sur une peau blessée, douloureuse ou allergique. Il part en quelques bains.
-skin-foot = Pas une échographie ; les mains peuvent se tromper. Visage, doigts et orteils : idée du dessinateur. handspan { $version }
+skin-manners = Demandez avant de toucher, de dessiner, de photographier ; arrêtez dès qu’elle le dit. Vessie vide, tête du lit un peu relevée, légère inclinaison vers sa gauche, à plat peu de temps. Mains chaudes. Un feutre lavable, sans danger pour la peau et visible sur la sienne ; un par personne. Pas sur une peau blessée, douloureuse ou allergique. Il part en quelques bains.
+skin-foot = Pas une échographie ; les mains peuvent se tromper. Visage et doigts : idée du dessinateur. handspan { $version }
 
 ## The tracing sheet
 
@@ -899,16 +899,16 @@ trace-title = Feuille à tracer, grandeur réelle
 trace-about = Les traits du dessin, en grandeur réelle, déroulés selon la courbe de l’abdomen. { $lie }
 trace-sheet = Feuille { $number } sur { $count } : rang { $row }, colonne { $column }.
 trace-one-sheet = Une seule feuille.
-trace-join = Assemblez sur les croix, coupez le long du cadre interrompu.
-trace-use = Découpez le tour. Fendez chaque entaille et fermez-la, le trait interrompu sur la coupe. Piquez les traits. Impression vers l’extérieur, la marque épaisse sur l’os, le long trait sur sa ligne médiane : pointez au feutre à travers.
+trace-join = Assemblez sur les croix, coupez le long du cadre.
+trace-use = Découpez. Fendez et fermez chaque entaille, le trait interrompu sur la coupe. Piquez les traits. Face imprimée dehors, la marque épaisse sur l’os, le long trait sur sa ligne médiane : pointez au feutre à travers.
 trace-numbers = Numéros : bébé, puis étape.
 trace-bar = 5 cm. Sinon, imprimez à 100 %.
 trace-pubic = bord supérieur du pubis
 trace-navel = ombilic, { $cm } cm en haut
 trace-navel-expected = ombilic : non mesuré
 trace-fundus = haut de l’utérus, { $cm } cm
-trace-left = sa gauche à elle, votre droite
-trace-right = sa droite à elle, votre gauche
+trace-left = sa gauche, votre droite
+trace-right = sa droite, votre gauche
 
 ## The family page
 
