@@ -166,13 +166,13 @@ wall-measure-top = Trouvez le fond utérin, en descendant depuis le sternum.
 wall-measure-tape = Du bord supérieur du pubis, par-dessus la courbe, jusqu’au fond utérin, chiffres en dessous.
 wall-measure-weeks = Dès 24 SA : environ autant de cm que de SA, à 2 près ; comparez à ses mesures antérieures. Aucune ne compte : bébé en travers, jumeaux, fibromes, beaucoup de liquide.
 wall-now = Agir maintenant, quoi qu’on palpe
-wall-now-movements = Mouvements moindres, changés, nuls.
+wall-now-movements = Mouvements moindres, changés ou nuls.
 wall-now-not-heard = Dès 24 SA : cœur non entendu.
 wall-now-rate = Cœur sous 100 ou au-delà de 180.
 wall-now-pulse = Pouls maternel à 15 près de la fréquence : peut-être le sien.
 wall-now-bleeding = Saignement.
-wall-now-pain = Douleur constante ; utérus dur et douloureux ; douleur de cicatrice utérine.
-wall-now-waters = Eaux rompues, et tête pas en bas, ou tête mobile.
+wall-now-pain = Douleur constante ; utérus dur et douloureux ; douleur de cicatrice utérine.
+wall-now-waters = Eaux rompues, avec tête pas en bas ou mobile.
 wall-now-help = Demandez de l’aide avant de finir l’examen, selon votre protocole local.
 wall-sources = Sources : cinquièmes, pouls, hauteur : Theron, Maternal Care (Bettercare). Manœuvres, niveaux : Klein, Miller, Thomson, A Book for Midwives (Hesperian). Semaines, hauteur : OMS. Fréquences : NICHD 2008 ; OMS. Le reste est de pratique courante. À la main, sans échographie ; ne pose pas de diagnostic, ne remplace ni protocole local, ni jugement d’un soignant, ni échographie.
 
