@@ -912,8 +912,8 @@ trace-right = sa droite, votre gauche
 
 ## The family page
 
-family-title-one = Comment est placé votre bébé
-family-title-more = Comment sont placés vos bébés
+family-title-one = Position de votre bébé
+family-title-more = Position de vos bébés
 family-name = Nom ____
 family-felt-on = Palpé à la main le ____
 family-felt-on-at = Palpé à la main le ____ à { $age }
@@ -997,8 +997,8 @@ family-hands = Ceci a été palpé à la main. Ce n’est pas une échographie, 
 family-hands-scan = Une partie a été palpée à la main, une autre vue à l’échographie. Le dessin n’est pas une échographie. Les mains peuvent se tromper.
 family-scan = Ceci a été vu à l’échographie. Le dessin n’est pas une échographie, et il peut être faux.
 family-written = Voici ce qui a été noté ce jour-là. Le dessin n’est pas une échographie, et il peut être faux.
-family-turn = Les bébés tournent. Cette page montre un seul jour. Quand vous en recevez une autre, n’utilisez plus celle-ci.
-family-artist = Le visage, les bras et les jambes sont l’idée du dessinateur.
+family-turn = Les bébés tournent. Cette page montre un seul jour. Quand vous en recevez une autre, rangez celle-ci.
+family-artist = Visage, bras et jambes : l’idée du dessinateur.
 family-none-drawn = Aucun bébé n’est dessiné, car on ne sait pas comment il est placé.
 
 family-heart = Le petit cœur montre où votre sage-femme a entendu le cœur ce jour-là.
@@ -1021,11 +1021,11 @@ family-emergency-blank = Urgences ____
 
 family-moves-title-one = Votre bébé bouge moins, ou pas comme d’habitude ?
 family-moves-title-more = Vos bébés bougent moins, ou pas comme d’habitude ?
-family-moves-call = Appelez tout de suite, de jour comme de nuit.
+family-moves-call = Appelez maintenant, jour ou nuit.
 family-moves-wait = N’attendez pas le lendemain.
 family-moves-late = Les bébés ne bougent pas moins à l’approche de la naissance.
 family-moves-early = Rien senti à 24 semaines (SA) ? Appelez pour un contrôle.
-family-moves-monitor = N’utilisez pas d’appareil d’écoute du cœur pour vérifier. Vous entendrez peut-être votre propre pouls.
+family-moves-monitor = N’utilisez pas d’appareil pour vérifier le cœur. Vous entendrez peut-être votre propre pouls.
 
 family-urgent-waters = Si vous perdez les eaux (du liquide coule) ou si le travail commence (contractions) : appelez et venez aussitôt.
 family-cord = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le numéro d’urgence.
@@ -1036,12 +1036,12 @@ family-go-title-number = Venez tout de suite, ou appelez le { $number }
 family-go-bleeding = Du sang par le vagin
 family-go-pain = Un fort mal de ventre qui reste
 family-go-breath = Douleur dans la poitrine, ou du mal à respirer
-family-go-fits = Convulsions : des secousses qu’on ne peut arrêter
+family-go-fits = Convulsions : secousses qu’on ne peut arrêter
 family-go-cord = Le cordon, comme une corde molle, entre vos jambes
 family-go-head = Un fort mal de tête avec une vue trouble
 family-go-fever = Une fièvre qui vous laisse sans force
 
-family-call-title = Appelez aujourd’hui, de jour comme de nuit
+family-call-title = Appelez aujourd’hui, jour ou nuit
 family-call-waters = Vous perdez les eaux : du liquide coule du vagin
 family-call-tightenings = Contractions répétées avant 37 semaines (SA)
 family-call-itching = Démangeaisons, surtout aux mains ou aux pieds
