@@ -82,7 +82,7 @@ plate-set-crosswise = En travers et de biais
 plate-set-attitudes = L’attitude de la tête, et ce qui se présente
 plate-set-fifths = La part de tête au-dessus du détroit supérieur
 plate-set-levels = Le fond utérin, de 12 à 40 SA
-plate-set-grips = Ce que sent chaque manœuvre
+plate-set-grips = Ce qu’on sent à chaque manœuvre
 plate-set-listening = Où écouter
 plate-set-turning = Rotation : { $from }, puis { $to }
 plate-set-wall = L’abdomen à la main, pas à pas
@@ -105,14 +105,14 @@ feel-back = large et ferme : le dos
 feel-side = le côté du tronc
 feel-front = le devant du tronc
 feel-bottom = large et plus mou : le siège
-feel-limbs = petites parties qui bougent : les membres
+feel-limbs = petites parties mobiles : les membres
 feel-trunk = le tronc
 feel-nothing = aucune partie du bébé
 shown-listen = écouter ici
 shown-listen-faint = écouter ici : plus faible, le dos est tourné de l’autre côté
 shown-cm = { $cm } cm
 shown-tape = { $cm } cm, en suivant la courbe
-told-diameter = Diamètre { $name } : { $cm } cm sur la peau ; les manuels impriment { $handbook } cm à terme, sur l’os
+told-diameter = Diamètre { $name } : { $cm } cm sur la peau ; les manuels donnent { $handbook } cm à terme, sur l’os
 diameter-suboccipitobregmatic = du dessous de l’occiput à la grande fontanelle (sous-occipito-bregmatique)
 diameter-occipitofrontal = de l’occiput à entre les sourcils (occipito-frontal)
 diameter-mentovertical = du menton au vertex (mento-vertical)
@@ -548,8 +548,8 @@ numbers-tape-standard-none = INTERGROWTH-21st : de 16+0 à 42+6 SA seulement.
 numbers-tape-no-weeks = Ni règle des semaines ni centile : le terme n’est pas indiqué.
 numbers-tape-unfit = Ni règle des semaines, ni z, ni centile, ni poids par la hauteur utérine : { $why }.
 numbers-landmark = { $same ->
-    [yes] Les manuels impriment pour ce terme : { $low }
-   *[no] Les manuels impriment pour ce terme : { $low } à { $high }
+    [yes] Les manuels donnent pour ce terme : { $low }
+   *[no] Les manuels donnent pour ce terme : { $low } à { $high }
  }, à 2 semaines près ; les femmes diffèrent davantage.
 numbers-heart = Moyenne { $mean } battements par minute ; les comptages permettent { $low } à { $high } (par pas de { $steps }).
 numbers-heart-rise = Au mouvement, jusqu’à { $rise } : noté, et cela ne tranche rien.
