@@ -216,7 +216,7 @@ word-iliac-fossa = fosse iliaque
 word-above-pubic-bone = au-dessus du pubis
 word-left-iliac-fossa = fosse iliaque gauche de la mère
 word-right-iliac-fossa = fosse iliaque droite de la mère
-word-heard = entendu
+word-heard = entendu, lieu non noté
 
 word-front = en avant
 word-lateral = juste sur le côté
@@ -312,7 +312,7 @@ word-bmi-35-or-more = IMC de 35 ou plus
 word-fibroids = fibromes
 word-much-water = liquide abondant
 word-twins = jumeaux
-word-crosswise = bébé en travers
+word-crosswise = bébé en travers ou de biais
 word-not-above-pubic-bone = pas au-dessus du pubis
 word-just-above-pubic-bone = juste au-dessus du pubis
 word-halfway-to-navel = à mi-chemin de l’ombilic
