@@ -122,6 +122,20 @@ pub struct Check {
     /// Print reference weights by scan at these weeks beside the others: INTERGROWTH-21st and Hadlock
     #[arg(long)]
     pub weight_curves: bool,
+    /// Its languages.
+    #[command(flatten)]
+    pub tongue: Tongue,
+}
+
+/// The languages of a document.
+#[derive(Args)]
+pub struct Tongue {
+    /// Language of the words: en, en-US, es or fr; two with a comma between stand side by side, such as fr,en
+    #[arg(long, default_value = "en", value_name = "TAG[,TAG]")]
+    pub lang: String,
+    /// Print a language that no native clinician has signed, marked as a draft, with the English beside it
+    #[arg(long)]
+    pub draft: bool,
 }
 
 /// Where a document goes.
@@ -160,9 +174,9 @@ pub struct Draw {
     /// How many labels; numbered: as all, by numbers with a key
     #[arg(long, default_value = "few")]
     pub labels: Labels,
-    /// Language of the labels
-    #[arg(long, default_value = "en", value_name = "TAG")]
-    pub lang: String,
+    /// Its languages.
+    #[command(flatten)]
+    pub tongue: Tongue,
     /// Width of a .png in pixels, 64 to 8192
     #[arg(long, value_name = "PIXELS", value_parser = clap::value_parser!(u32).range(64..=8192))]
     pub width: Option<u32>,
@@ -183,12 +197,9 @@ pub struct Handout {
     /// Where it goes.
     #[command(flatten)]
     pub target: Target,
-    /// Language of the page: en, en-US, es or fr; two with a comma between stand side by side, such as fr,en
-    #[arg(long, default_value = "en", value_name = "TAG[,TAG]")]
-    pub lang: String,
-    /// Print a language that no native clinician has signed, marked as a draft, with the English beside it
-    #[arg(long)]
-    pub draft: bool,
+    /// Its languages.
+    #[command(flatten)]
+    pub tongue: Tongue,
     /// Paper
     #[arg(long)]
     pub paper: Option<Paper>,
@@ -227,9 +238,9 @@ pub struct SkinGuide {
     /// Where it goes.
     #[command(flatten)]
     pub target: Target,
-    /// Language of the words
-    #[arg(long, default_value = "en", value_name = "TAG")]
-    pub lang: String,
+    /// Its languages.
+    #[command(flatten)]
+    pub tongue: Tongue,
     /// Paper; on a3 the tracing sheet is in one piece where it can be
     #[arg(long, default_value = "a4")]
     pub paper: Paper,
@@ -265,9 +276,9 @@ pub struct Note {
     /// Replace a file that is there
     #[arg(long)]
     pub force: bool,
-    /// Language of the words
-    #[arg(long, default_value = "en", value_name = "TAG")]
-    pub lang: String,
+    /// Its languages.
+    #[command(flatten)]
+    pub tongue: Tongue,
     /// The clinic's own file, for its thresholds
     #[arg(long, value_name = "FILE")]
     pub clinic: Option<PathBuf>,
@@ -288,9 +299,9 @@ pub struct Growth {
     /// Paper
     #[arg(long, default_value = "a4")]
     pub paper: Paper,
-    /// Language of the words
-    #[arg(long, default_value = "en", value_name = "TAG")]
-    pub lang: String,
+    /// Its languages.
+    #[command(flatten)]
+    pub tongue: Tongue,
     /// The clinic's own file, for its thresholds
     #[arg(long, value_name = "FILE")]
     pub clinic: Option<PathBuf>,
@@ -365,9 +376,9 @@ pub struct Plate {
     /// Paper on its long side, or a slide of 16:9; left out: a4, for `wall` a3
     #[arg(long)]
     pub paper: Option<Size>,
-    /// Language of the words
-    #[arg(long, default_value = "en", value_name = "TAG")]
-    pub lang: String,
+    /// Its languages.
+    #[command(flatten)]
+    pub tongue: Tongue,
     /// Width of a .png in pixels, 64 to 8192
     #[arg(long, value_name = "PIXELS", value_parser = clap::value_parser!(u32).range(64..=8192))]
     pub width: Option<u32>,

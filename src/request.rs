@@ -5,8 +5,8 @@ use crate::batch::{Batch, Job};
 use crate::cli;
 use crate::files::{self, Given, Target, load};
 use handspan::commands::{
-    Cases, Check, Chosen, Command, Draw, Form, Format, Growth, Handout, Labels, Level, Note, Palette, Paper,
-    Plate, Request, Set, Size, SkinGuide, Source, Style, View, Way, What,
+    Cases, Check, Chosen, Command, Draft, Draw, Form, Format, Growth, Handout, Labels, Level, Note, Palette,
+    Paper, Plate, Request, Set, Size, SkinGuide, Source, Style, View, Way, What,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -50,7 +50,8 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                 given(&check.given.exams, &check.given.say).iter().map(|exam| exam.load(several)).collect();
             let clinic = check.clinic.as_deref().map(load);
             let (json, quiet, weight_curves) = (check.json, check.quiet_remark, check.weight_curves);
-            said(Command::Check(Check { exams, json, clinic, quiet, weight_curves }))
+            let (lang, draft) = (check.tongue.lang, Draft::asked(check.tongue.draft));
+            said(Command::Check(Check { exams, json, clinic, quiet, weight_curves, lang, draft }))
         }
         cli::Command::Draw(draw) => {
             goes_together(&draw)?;
@@ -69,7 +70,8 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                     palette: draw.palette.map_or(Palette::Neutral, palette),
                     view: view(draw.view),
                     labels: labels(draw.labels),
-                    lang: draw.lang.clone(),
+                    lang: draw.tongue.lang.clone(),
+                    draft: Draft::asked(draw.tongue.draft),
                     width: draw.width,
                     text_as: text_as(draw.text),
                 })
@@ -88,8 +90,8 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                 Command::Handout(Handout {
                     exam,
                     format,
-                    lang: page.lang.clone(),
-                    draft: page.draft,
+                    lang: page.tongue.lang.clone(),
+                    draft: Draft::asked(page.tongue.draft),
                     paper: page.paper.map(paper),
                     clinic: clinic.clone(),
                     layout: layout.clone(),
@@ -111,7 +113,8 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                 Command::SkinGuide(SkinGuide {
                     exam,
                     format,
-                    lang: guide.lang.clone(),
+                    lang: guide.tongue.lang.clone(),
+                    draft: Draft::asked(guide.tongue.draft),
                     paper: paper(guide.paper),
                     clinic: clinic.clone(),
                     despite: guide.despite.clone(),
@@ -172,7 +175,8 @@ fn note(asked: cli::Note) -> Result<Work, String> {
         exam: exam.load(false),
         form,
         share: asked.share,
-        lang: asked.lang,
+        lang: asked.tongue.lang,
+        draft: Draft::asked(asked.tongue.draft),
         clinic: asked.clinic.as_deref().map(load),
         quiet: asked.quiet_remark,
         layout: asked.layout.as_deref().map(chosen),
@@ -197,7 +201,8 @@ fn growth(asked: cli::Growth) -> Result<Work, String> {
         visits: visits.iter().map(|visit| visit.load(several)).collect(),
         format,
         paper: paper(asked.paper),
-        lang: asked.lang,
+        lang: asked.tongue.lang,
+        draft: Draft::asked(asked.tongue.draft),
         clinic: asked.clinic.as_deref().map(load),
         quiet: asked.quiet_remark,
         width: asked.width,
@@ -257,7 +262,8 @@ fn plate(plate: cli::Plate) -> Result<Work, String> {
         labels: labels(plate.labels),
         size: paper,
         singly,
-        lang: plate.lang,
+        lang: plate.tongue.lang,
+        draft: Draft::asked(plate.tongue.draft),
         width: plate.width,
         text_as: text_as(plate.text),
     };

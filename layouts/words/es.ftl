@@ -1,18 +1,25 @@
-# Español. The words of the family page, for any country; "usted". A draft: see `language-signed`.
+# Español, for any country; "usted". A draft: see `language-signed`. Practice cases and FHIR records are English.
 # "La izquierda de usted", never "su izquierda": that could be read as the baby's.
 
 # no, until a native midwife or doctor has read every message against the English; then yes, and who and when in a comment.
 language-signed = no
 language-name = español
+language-of-exams = no
 draft-mark = BORRADOR
 draft-note = Borrador: ninguna matrona ni médico de lengua materna ha revisado este texto. El texto válido es el inglés.
 
 decimal-sign = ,
 
+## Sides and parts
+
 her-left = Izquierda de ella
 her-right = Derecha de ella
 your-left = Izquierda de usted
 your-right = Derecha de usted
+her-front = Delante de ella
+her-back = Detrás de ella
+
+## On the picture
 
 label-of-baby = bebé { $number }: { $part }
 label-unsure = probablemente { $part }
@@ -32,6 +39,10 @@ label-fundus-level = parte alta del útero
 label-fifths = { $fifths } palpables sobre el estrecho superior
 label-brim = estrecho superior
 label-pubic-bone = pubis
+label-axis = eje de la pelvis
+label-spine = columna
+label-sacrum = sacro
+label-wall = pared del abdomen
 label-navel = ombligo
 label-navel-level = altura del ombligo
 label-womb = útero
@@ -39,9 +50,870 @@ label-handbooks = altura habitual en los manuales a las { $weeks } semanas
 label-scar = cicatriz
 label-small-scars = cicatrices pequeñas
 label-lump = bulto (mioma)
+
+picture-title = Cómo está colocado el bebé
+picture-caption = Palpado con las manos, no es una ecografía. Cara, brazos y piernas son idea del dibujante. Los lados son los de la madre.
+drawing-weeks-not-given = Semanas no indicadas: dibujado como a las 38 semanas.
+drawing-womb-only = Antes de las 26 semanas solo se dibujan el útero y su altura.
+drawing-baby-not-told = No se sabe dónde están la cabeza y las nalgas: no se dibuja al bebé.
+drawing-back-not-felt = No se palpó la espalda: cabeza y nalgas se dibujan como círculos.
+drawing-legs-not-felt = No se sabe cómo están las piernas: dibujadas dobladas.
 told-lump = anillo: bulto (mioma)
 told-limbs = anillo pequeño: brazos o piernas
 told-brim = línea larga discontinua: estrecho superior
+drawing-heart-not-heard = No se oyó el latido.
+drawing-back-side-only = De la espalda solo se sabe el lado: dibujada justo hacia ese lado.
+drawing-unsure = Los hallazgos son dudosos.
+drawing-disagree = Los hallazgos no concuerdan: el dibujo sigue la cabeza, las nalgas y la espalda.
+drawing-face-leads = La cabeza está echada hacia atrás y la cara va por delante: de frente se ve de canto.
+drawing-brow-leads = La cabeza está a medias echada hacia atrás y la frente va por delante.
+drawing-second-is-lower = El bebé 2 está más abajo que el bebé 1: numerados como en el archivo.
+
+## Teaching plates
+
+plate-set-occiput = Las ocho posiciones de una cabeza flexionada
+plate-set-sacrum = Las ocho posiciones de un bebé de nalgas
+plate-set-chin = Las ocho posiciones de una cara
+plate-set-brow = Las ocho posiciones de una frente
+plate-set-breeches = Cómo están las piernas de un bebé de nalgas
+plate-set-crosswise = Atravesado e inclinado
+plate-set-attitudes = Cómo está flexionada la cabeza y qué se presenta
+plate-set-fifths = Cuánto de la cabeza queda sobre el estrecho superior
+plate-set-levels = La parte alta del útero, de las 12 a las 40 semanas
+plate-set-grips = Qué palpa cada maniobra
+plate-set-listening = Dónde escuchar
+plate-set-turning = De { $from } a { $to }
+plate-set-wall = El abdomen con las manos, paso a paso
+plate-set-twins = Dos bebés
+plate-set-palettes = Las paletas
+plate-own = Lado a lado
+plate-part = { $title } ({ $number } de { $count })
+plate-foot = Para la enseñanza, por handspan { $version }: no es ninguna persona real. Los lados son los de la madre: la izquierda de ella está a la derecha de cada dibujo de frente. Cara, brazos y piernas son idea del dibujante.
+plate-cut = Cortado por la línea media y visto desde la izquierda de ella: el lado izquierdo de ella mira hacia quien lo ve, la espalda de ella está a la derecha del dibujo.
+plate-fifths-cut = { $fifths } palpables sobre el estrecho superior, cortado por la línea media
+plate-frame = { $number }
+plate-frame-end = { $number }: { $position }
+plate-grip-1 = Primera maniobra: las dos manos alrededor de la parte alta del útero
+plate-grip-2 = Segunda maniobra: una mano a cada lado
+plate-grip-3 = Tercera maniobra: una mano sobre el pubis
+plate-grip-4 = Cuarta maniobra: las puntas de los dedos bajan por los dos lados de la cabeza
+feel-head = dura y redonda: la cabeza
+feel-head-above-brim = la cabeza, hasta el estrecho superior
+feel-back = ancha y firme: la espalda
+feel-side = el costado del tronco
+feel-front = la parte delantera del tronco
+feel-bottom = anchas y más blandas: las nalgas
+feel-limbs = partes pequeñas que se mueven: brazos o piernas
+feel-trunk = el tronco
+feel-nothing = ninguna parte del bebé
+shown-listen = escuche aquí
+shown-listen-faint = escuche aquí: más débil, la espalda está vuelta hacia atrás
+shown-cm = { $cm } cm
+shown-tape = { $cm } cm, siguiendo la curva
+told-diameter = Desde { $name }: { $cm } cm sobre la piel; los manuales dan { $handbook } cm a término, de hueso
+diameter-suboccipitobregmatic = debajo del occipucio hasta la fontanela grande (suboccipitobregmático)
+diameter-occipitofrontal = el occipucio hasta el entrecejo (occipitofrontal)
+diameter-mentovertical = el mentón hasta el vértice (mentovertical)
+diameter-submentobregmatic = debajo del mentón hasta la fontanela grande (submentobregmático)
+plate-palette-neutral = neutra
+plate-palette = paleta { $number }
+plate-week = { $weeks } semanas
+plate-flexed = flexionada: el mentón sobre el pecho
+plate-deflexed = deflexionada: la cabeza recta
+plate-brow = frente: la cabeza en parte echada hacia atrás
+plate-face = cara: la cabeza echada del todo hacia atrás
+plate-frank = nalgas puras: las dos piernas hacia arriba junto al cuerpo
+plate-complete = nalgas completas: las dos rodillas dobladas
+plate-footling-left = de pie: el pie izquierdo va primero
+plate-footling-right = de pie: el pie derecho va primero
+plate-footling-both = de pies: los dos pies van primero
+plate-twins-head-head = los dos con la cabeza abajo
+plate-twins-head-bottom = el primero con la cabeza abajo, el segundo con las nalgas abajo
+plate-twins-bottom-head = el primero con las nalgas abajo, el segundo con la cabeza abajo
+plate-twins-bottom-bottom = los dos con las nalgas abajo
+plate-twins-head-across = el primero con la cabeza abajo, el segundo atravesado
+plate-twins-bottom-across = el primero con las nalgas abajo, el segundo atravesado
+
+wall-before = Pregunte cómo está ella y cómo se mueve el bebé. Vejiga vacía, ella un poco inclinada hacia la izquierda de ella, las manos de usted calientes. Diga lo que hace y pare cuando ella lo pida. Izquierda y derecha son las de ella.
+wall-look = 1 Mirar
+wall-look-shape = La forma: alargada, ancha o inclinada. Un útero ancho: piense en un bebé atravesado.
+wall-look-scars = Cicatrices: pregunte de qué es cada una. Una cicatriz en la piel no dice cómo se cortó el útero.
+wall-look-moves = Movimientos que se ven.
+wall-grip-1 = 2 Primera maniobra: la parte alta del útero
+wall-grip-1-how = Las dos manos alrededor de la parte alta: ¿qué hay ahí?
+wall-grip-1-head = Dura, redonda y se mueve sola: una cabeza.
+wall-grip-1-bottom = Más anchas, más blandas, y el cuerpo se mueve con ellas: unas nalgas.
+wall-grip-2 = 3 Segunda maniobra: los lados
+wall-grip-2-how = Una mano a cada lado: una sujeta, la otra palpa. Luego al revés.
+wall-grip-2-what = Ancha y firme: la espalda. Partes pequeñas que se mueven: brazos y piernas.
+wall-grip-2-both = Brazos y piernas a los dos lados: la espalda puede estar hacia la columna de ella.
+wall-grip-3 = 4 Tercera maniobra: sobre el pubis
+wall-grip-3-how = Una mano, el pulgar a un lado, los dedos al otro. Con suavidad: esta maniobra puede doler.
+wall-grip-3-what = ¿Qué hay ahí? ¿Se mueve libre o está sujeto?
+wall-grip-3-again = El mismo polo que en la primera maniobra: vuelva a palpar los dos.
+wall-grip-4 = 5 Cuarta maniobra: hacia la pelvis
+wall-grip-4-how = Mire hacia los pies de ella. Las puntas de los dedos bajan por los dos lados de la cabeza, hasta el estrecho superior.
+wall-grip-4-fifths = ¿Cuántos quintos se palpan sobre el estrecho superior? 2/5 o menos: encajada. Se dice solo de una cabeza.
+wall-grip-4-out = Donde los dedos se detienen primero, la cabeza sobresale.
+wall-listen = 6 Escuchar
+wall-listen-where = Donde la espalda queda más cerca de la piel. Un lugar apoya una posición; no la demuestra.
+wall-listen-pulse = Tome el pulso de ella al mismo tiempo.
+wall-listen-count = Cuente un minuto entero. Habitual desde las 20 semanas: de 110 a 160.
+wall-measure = 7 Medir
+wall-measure-top = Busque la parte alta del útero bajando desde el esternón.
+wall-measure-tape = Desde el borde superior del pubis, siguiendo la curva, hasta la parte alta, con los números por debajo.
+wall-measure-weeks = Desde las 24 semanas: más o menos tantos cm como semanas, 2 más o menos; y compárelo con las medidas anteriores de ella. Ninguna medida vale si el bebé está atravesado, con gemelos, miomas o mucho líquido.
+wall-now = Actuar ya, encuentren lo que encuentren las manos
+wall-now-movements = Movimientos menos, cambiados o ninguno.
+wall-now-not-heard = Desde las 24 semanas: no se oye el latido.
+wall-now-rate = Una frecuencia de menos de 100 o de más de 180.
+wall-now-pulse = El pulso de ella a 15 o menos de la frecuencia oída: puede ser el de ella.
+wall-now-bleeding = Sangrado.
+wall-now-pain = Dolor constante; un útero duro y doloroso al tacto; dolor sobre una cicatriz del útero.
+wall-now-waters = Bolsa rota, y el bebé no está con la cabeza abajo o la cabeza está libre.
+wall-now-help = No termine antes la exploración: busque ayuda, como dice su protocolo local.
+wall-sources = Fuentes: quintos, pulso y cinta: Theron, Maternal Care (Bettercare). Maniobras y alturas: Klein, Miller, Thomson, A Book for Midwives (Hesperian). Semanas y cinta: OMS. Frecuencias: NICHD 2008; OMS. Lo demás es práctica habitual. Con las manos, no es una ecografía; no diagnostica, y no sustituye el protocolo local, el juicio clínico ni una ecografía.
+
+## `handspan check` says back what it read. $value is in the words of the exam language.
+
+check-weeks = { $file }, a las { $weeks } semanas
+check-no-weeks = { $file }, semanas no indicadas
+check-baby = Bebé { $baby }
+check-not-examined = Sin explorar: { $names }.
+check-nothing-left = No falta nada de lo que es habitual explorar a estas semanas.
+
+value-unsure = { $value }, dudoso
+value-scan = { $value }, por ecografía
+value-scan-at = { $value }, por ecografía { $when }
+value-vaginal = { $value }, por tacto vaginal
+
+## The words of an exam
+
+word-not-felt = no se palpa
+word-not-heard = no se oye
+word-none = no hay
+word-not-listened = no se escuchó
+word-not-asked = no se preguntó
+word-could-not-tell = no se pudo saber
+word-yes = sí
+word-no = no
+
+word-left-flank = flanco izquierdo de ella
+word-left = a la izquierda de ella
+word-middle = en el centro
+word-right = a la derecha de ella
+word-right-flank = flanco derecho de ella
+word-fundus = en la parte alta del útero
+word-above-navel = por encima del ombligo
+word-at-navel = a la altura del ombligo
+word-below-navel = por debajo del ombligo
+word-iliac-fossa = fosa ilíaca
+word-above-pubic-bone = sobre el pubis
+word-left-iliac-fossa = fosa ilíaca izquierda de ella
+word-right-iliac-fossa = fosa ilíaca derecha de ella
+word-heard = oído, sin anotar dónde
+
+word-front = por delante
+word-lateral = justo hacia el lado
+word-towards-her-spine = hacia la columna de ella
+word-towards-her-ribs = hacia las costillas de ella
+word-towards-her-feet = hacia los pies de ella
+word-left-front = a la izquierda de ella, hacia delante
+word-left-lateral = justo hacia la izquierda de ella
+word-left-towards-her-spine = a la izquierda de ella, hacia la columna de ella
+word-right-front = a la derecha de ella, hacia delante
+word-right-lateral = justo hacia la derecha de ella
+word-right-towards-her-spine = a la derecha de ella, hacia la columna de ella
+
+word-free = libre
+word-at-the-brim = en el estrecho superior
+word-deep = profunda en la pelvis
+word-engaged = encajada
+word-limb-side = el lado de brazos y piernas
+word-back-side = el lado de la espalda
+word-level = por igual
+word-flexed = flexionada
+word-deflexed = deflexionada
+word-brow = de frente (región frontal)
+word-face = de cara
+word-frank = nalgas puras
+word-complete = nalgas completas
+word-footling-left = de pie, el izquierdo
+word-footling-right = de pie, el derecho
+word-footling-both = de pies, los dos
+
+word-pinard-horn = trompeta de Pinard
+word-fetoscope = estetoscopio
+word-doppler = Doppler
+word-regular = regular
+word-irregular = irregular
+
+word-longitudinal = longitudinal
+word-oblique = oblicua
+word-transverse = transversa
+word-cephalic = cefálica
+word-breech = de nalgas
+word-shoulder = de hombro
+
+word-usual = como siempre
+word-fewer = menos de lo habitual
+word-changed = cambiados
+word-felt = se notan
+word-not-felt-yet = aún no se notan
+word-bleeding = sangrado
+word-waters-broken = bolsa rota
+word-itching = picor
+word-constant-pain = dolor constante
+word-tightenings = contracciones
+word-scar-pain = dolor en la cicatriz
+word-headache = dolor de cabeza
+word-changes-in-sight = cambios en la vista
+word-fever = fiebre
+word-swelling = hinchazón
+word-fits = convulsiones
+word-chest-pain = dolor de pecho
+word-trouble-breathing = dificultad para respirar
+word-caesarean = cesárea
+word-myomectomy = miomectomía
+word-low-transverse = transversal baja
+word-vertical = vertical
+word-not-known = no se sabe
+word-rear = por detrás
+word-high = alta
+word-low = baja
+
+word-flat = tumbada boca arriba
+word-left-tilt = inclinada hacia la izquierda de ella
+word-right-tilt = inclinada hacia la derecha de ella
+word-half-sitting = medio sentada
+word-sitting = sentada
+word-long = alargada
+word-wide = ancha
+word-slanting = inclinada
+word-midline = en la línea media
+word-right-lower = abajo a la derecha de ella
+word-keyhole = de laparoscopia
+word-linea-nigra = línea negra
+word-striae = estrías
+word-rash = erupción
+word-soft = blando
+word-tightening = con contracciones
+word-hard = duro
+word-tender = doloroso al tacto
+word-much = mucho
+word-little = poco
+
+word-bmi-35-or-more = IMC de 35 o más
+word-fibroids = miomas
+word-much-water = mucho líquido
+word-twins = gemelos
+word-crosswise = bebé atravesado o inclinado
+word-not-above-pubic-bone = no pasa del pubis
+word-just-above-pubic-bone = justo por encima del pubis
+word-halfway-to-navel = a medio camino del ombligo
+word-halfway-to-xiphoid = a medio camino del apéndice xifoides
+word-xiphoid = en el apéndice xifoides
+word-at-pubic-bone = a la altura del pubis
+
+word-could-not-tell-why = no se pudo saber ({ $reason })
+word-cm = { $cm } cm
+word-kg = { $kg } kg
+word-range = { $low } a { $high }
+word-left-cm = { $cm } cm a la izquierda de ella
+word-right-cm = { $cm } cm a la derecha de ella
+word-above-navel-cm = { $cm } cm por encima del ombligo
+word-below-navel-cm = { $cm } cm por debajo del ombligo
+word-above-pubic-bone-cm = { $cm } cm sobre el pubis
+word-fingers-above-navel = { $fingers ->
+    [1] 1 dedo
+   *[other] { $fingers } dedos
+ } por encima del ombligo
+word-fingers-below-navel = { $fingers ->
+    [1] 1 dedo
+   *[other] { $fingers } dedos
+ } por debajo del ombligo
+word-fingers-below-xiphoid = { $fingers ->
+    [1] 1 dedo
+   *[other] { $fingers } dedos
+ } por debajo del apéndice xifoides
+word-fingers-above-pubic-bone = { $fingers ->
+    [1] 1 dedo
+   *[other] { $fingers } dedos
+ } sobre el pubis
+word-count = { $beats } en { $seconds } s
+word-earlier-tape = { $weeks }: { $cm } cm
+word-tape-at = { $cm } cm a las { $weeks }
+word-weight-at = { $weight } ({ $weeks })
+word-scan-on = { $weeks } el { $date }
+
+position-oa = occipitoanterior directa
+position-loa = occipitoilíaca izquierda anterior
+position-lot = occipitoilíaca izquierda transversa
+position-lop = occipitoilíaca izquierda posterior
+position-op = occipitoposterior directa
+position-rop = occipitoilíaca derecha posterior
+position-rot = occipitoilíaca derecha transversa
+position-roa = occipitoilíaca derecha anterior
+position-sa = sacroanterior directa
+position-lsa = sacroilíaca izquierda anterior
+position-lst = sacroilíaca izquierda transversa
+position-lsp = sacroilíaca izquierda posterior
+position-sp = sacroposterior directa
+position-rsp = sacroilíaca derecha posterior
+position-rst = sacroilíaca derecha transversa
+position-rsa = sacroilíaca derecha anterior
+position-ma = mentoanterior directa
+position-lma = mentoilíaca izquierda anterior
+position-lmt = mentoilíaca izquierda transversa
+position-lmp = mentoilíaca izquierda posterior
+position-mp = mentoposterior directa
+position-rmp = mentoilíaca derecha posterior
+position-rmt = mentoilíaca derecha transversa
+position-rma = mentoilíaca derecha anterior
+position-fa = frontoanterior directa
+position-lfa = frontoilíaca izquierda anterior
+position-lft = frontoilíaca izquierda transversa
+position-lfp = frontoilíaca izquierda posterior
+position-fp = frontoposterior directa
+position-rfp = frontoilíaca derecha posterior
+position-rft = frontoilíaca derecha transversa
+position-rfa = frontoilíaca derecha anterior
+position-rada = acromioilíaca derecha, dorso anterior
+position-radp = acromioilíaca derecha, dorso posterior
+position-lada = acromioilíaca izquierda, dorso anterior
+position-ladp = acromioilíaca izquierda, dorso posterior
+
+## Findings
+
+group-dates = Fechas
+group-says = Ella dice
+group-looked = A la vista
+group-womb = Útero
+group-tape = Cinta
+group-grip-1 = 1.ª maniobra
+group-grip-2 = 2.ª maniobra
+group-grip-3 = 3.ª maniobra
+group-grip-4 = 4.ª maniobra
+group-baby = Bebé
+group-heart = Latido
+group-weight = Peso
+group-concluded = Usted anotó
+group-note = Nota
+
+found-weeks = Semanas: { $value }.
+found-visit = Visita del { $value }.
+found-due = Fecha probable de parto: { $value }.
+found-last-period = Última regla desde: { $value }.
+found-cycle = Ciclo de { $value } días.
+found-scan = Datado por ecografía: { $value }.
+found-note = { $value }
+
+found-movements = Movimientos: { $value }.
+found-reports = Ella refiere: { $value }.
+found-denies = Preguntado, y no: { $value }.
+found-births-before = Partos anteriores: { $value }.
+found-operations = Operaciones del útero: { $value }.
+found-womb-cut = Corte en el útero: { $value }.
+found-placenta = Placenta: { $value }.
+found-posture = Ella estaba: { $value }.
+found-shape = Forma: { $value }.
+found-scars = Cicatrices en la piel: { $value }.
+found-skin = Piel: { $value }.
+found-pulse = Pulso de ella: { $value }.
+found-womb = Útero: { $value }.
+found-water = Líquido: { $value }.
+found-lumps = Miomas: { $value }.
+found-fundus = Parte alta del útero: { $value }.
+found-fundal-height = Del pubis a la parte alta del útero: { $value }.
+found-earlier-tapes = Antes: { $value }.
+found-girth = Contorno a la altura del ombligo: { $value }.
+found-navel = Ombligo sobre el pubis: { $value }.
+found-tape-unfit = La cinta no sirve para una curva: { $value }.
+
+found-breech = Nalgas: { $value }.
+found-back = Espalda: { $value }.
+found-limbs = Brazos o piernas: { $value }.
+found-dip-at-navel = Hundimiento en el ombligo: { $value }.
+found-head = Cabeza: { $value }.
+found-head-above-brim = Cabeza sobre el estrecho superior: { $value } palpables.
+found-head-above-brim-state = Cabeza sobre el estrecho superior: { $value }.
+found-descent = Descenso: { $value }.
+found-prominence = La cabeza sobresale en: { $value }.
+found-attitude = Cabeza: { $value }.
+found-legs = Piernas: { $value }.
+found-moved-under-hands = Se movió bajo las manos: { $value }.
+found-heart = Oído: { $value }.
+found-heart-state = Latido: { $value }.
+found-heart-with = Con: { $value }.
+found-heart-counts = Contado: { $value }, una media de { $mean } latidos por minuto.
+found-heart-counts-state = Contado: { $value }.
+found-heart-rate = Frecuencia: { $value } latidos por minuto.
+found-heart-rate-state = Frecuencia: { $value }.
+found-heart-rise = La más alta al moverse: { $value }.
+found-heart-rhythm = Ritmo: { $value }.
+found-weight-by-hand = Con las manos: { $value }.
+found-weight-by-scan = Por una ecografía anterior: { $value }.
+found-lie = Situación: { $value }.
+found-presentation = Presentación: { $value }.
+found-position = Posición: { $value }.
+
+name-movements = movimientos
+name-fundal-height = cinta
+name-breech = nalgas
+name-back = espalda
+name-limbs = brazos y piernas
+name-head = cabeza
+name-descent = cabeza sobre el estrecho superior
+name-heart = latido
+name-heart-rate = frecuencia del latido
+
+conclude-cephalic = Cabeza abajo
+conclude-face = Cabeza abajo, la cara por delante
+conclude-brow = Cabeza abajo, la frente por delante
+conclude-breech = Nalgas abajo
+conclude-longitudinal = A lo largo, no se sabe qué polo está abajo
+conclude-transverse = Atravesado
+conclude-transverse-head-left = Atravesado, cabeza hacia la izquierda de ella
+conclude-transverse-head-right = Atravesado, cabeza hacia la derecha de ella
+conclude-shoulder = Atravesado, hombro abajo
+conclude-shoulder-head-left = Atravesado, hombro abajo, cabeza hacia la izquierda de ella
+conclude-shoulder-head-right = Atravesado, hombro abajo, cabeza hacia la derecha de ella
+conclude-oblique = Inclinado
+conclude-oblique-head-low-left = Inclinado, cabeza abajo a la izquierda de ella
+conclude-oblique-head-low-right = Inclinado, cabeza abajo a la derecha de ella
+conclude-oblique-head-up-left = Inclinado, cabeza arriba a la izquierda de ella, nalgas abajo al otro lado
+conclude-oblique-head-up-right = Inclinado, cabeza arriba a la derecha de ella, nalgas abajo al otro lado
+conclude-nothing = De estos hallazgos no se deduce cómo está el bebé
+conclude-nothing-head-low = La cabeza está abajo; de estos hallazgos no se deduce cómo está el bebé
+conclude-nothing-head-up = La cabeza está arriba; de estos hallazgos no se deduce cómo está el bebé
+
+back-left-front = espalda hacia delante, a la izquierda de ella
+back-left-lateral = espalda justo hacia la izquierda de ella
+back-left-spine = espalda a la izquierda de ella, vuelta hacia la columna de ella
+back-left = espalda a la izquierda de ella
+back-right-front = espalda hacia delante, a la derecha de ella
+back-right-lateral = espalda justo hacia la derecha de ella
+back-right-spine = espalda a la derecha de ella, vuelta hacia la columna de ella
+back-right = espalda a la derecha de ella
+back-front = espalda hacia delante
+back-spine = espalda hacia la columna de ella (espalda con espalda)
+back-ribs = espalda hacia las costillas de ella
+back-feet = espalda hacia los pies de ella
+
+conclude-position = { $lie }, { $back }: { $position } ({ $code }).
+conclude-position-words = { $lie }, { $back }: { $position }.
+conclude-back = { $lie }, { $back }.
+conclude-nothing-at-all = { $lie }.
+conclude-no-back = { $lie }; no se sabe dónde está la espalda.
+conclude-no-turn = No se nombra ninguna posición: de la espalda solo se sabe el lado.
+conclude-unsure = Dudoso: un hallazgo en que se basa lleva un signo de interrogación.
+conclude-engaged = Encajada: { $fifths } de la cabeza palpables sobre el estrecho superior.
+conclude-not-engaged = No encajada: { $fifths } de la cabeza palpables sobre el estrecho superior.
+conclude-engaged-said = Anotada como encajada; sin quintos anotados.
+conclude-head-free = No encajada: la cabeza está libre sobre el estrecho superior.
+
+check-reckoned = Calculado
+check-version = handspan { $version }, reglas del { $ledger }.
+numbers-due = Fecha probable de parto: { $due }, por { $by ->
+    [scan] la ecografía
+    [due] la fecha dada
+    [last-period] 280 días desde la última regla
+   *[weeks] las semanas dadas
+ }{ $cycle ->
+    [none] {""}
+   *[other] {" "}y un ciclo de { $cycle } días
+ }.
+numbers-due-period = 280 días desde la última regla{ $cycle ->
+    [none] {""}
+   *[other] {" "}y un ciclo de { $cycle } días
+ }: { $due }, { $apart }.
+numbers-due-calendar = Por la regla del calendario (Naegele), que no se usa: { $due }, { $apart }.
+numbers-apart-same = el mismo día
+numbers-apart-later = { $days ->
+    [1] 1 día
+   *[other] { $days } días
+ } después
+numbers-apart-earlier = { $days ->
+    [1] 1 día
+   *[other] { $days } días
+ } antes
+numbers-weeks-rule = { $direction ->
+    [equal] igual que las semanas
+    [below] { $difference } cm por debajo de las semanas
+   *[above] { $difference } cm por encima de las semanas
+ }, { $within ->
+    [yes] dentro de
+   *[no] fuera de
+ } { $limit }
+numbers-tape-weeks = Regla de las semanas: { $rule } cm.
+numbers-tape-weeks-none = Regla de las semanas: solo desde 24+0.
+numbers-tape-standard = INTERGROWTH-21st: media { $mean } cm, DE { $sd } cm; z { $z }, percentil { $centile }.
+numbers-tape-standard-none = INTERGROWTH-21st: solo de 16+0 a 42+6.
+numbers-tape-no-weeks = Sin regla de las semanas y sin percentil: no se dieron las semanas.
+numbers-tape-unfit = Sin regla de las semanas, sin z, sin percentil y sin peso por la cinta: { $why }.
+numbers-landmark = { $same ->
+    [yes] Los manuales dan para estas semanas: { $low }
+   *[no] Los manuales dan para estas semanas: { $low }, hasta { $high }
+ }, con 2 semanas de margen; entre mujeres hay más diferencia.
+numbers-heart = Media { $mean } latidos por minuto; lo contado admite de { $low } a { $high } (pasos de { $steps }).
+numbers-heart-rise = Al moverse, hasta { $rise }: anotado, y no aclara nada.
+numbers-grams = { $grams } g ({ $pounds } lb { $ounces } oz)
+numbers-hand = Con las manos: { $weight }.
+numbers-hand-range = Con las manos: de { $low } a { $high }.
+numbers-johnson = Johnson: de { $low } a { $high } g (n de { $first } a { $last }).
+numbers-dare = Dare, con el contorno: { $grams } g.
+numbers-buchmann = Buchmann: { $grams } g, hecha para el parto a término.{ $large ->
+    [yes] {" "}En el parto, una cinta de 40 cm o más hace posible un peso de más de 4000 g: prevéalo según su protocolo local.
+   *[no] {""}
+ }
+numbers-rough = De los pesos por la cinta, de 4 a 7 de cada 10 quedan a menos de una décima parte del peso al nacer.
+numbers-curves = Curvas
+numbers-curves-of = Como referencia, pesos por ecografía a las { $weeks }, no por manos ni cinta.
+numbers-curves-intergrowth = INTERGROWTH-21st: P10 { $low }, P50 { $middle }, P90 { $high } g.
+numbers-curves-intergrowth-none = INTERGROWTH-21st: solo de 22+0 a 40+0.
+numbers-curves-hadlock = Hadlock: P10 { $low }, P50 { $middle }, P90 { $high } g.
+numbers-curves-hadlock-none = Hadlock: solo de 10+0 a 40+0.
+numbers-curves-no-weeks = Sin pesos de referencia: no se dieron las semanas.
+
+check-remarks-none = Nada de lo anotado aquí cumple una regla de actuar ya ni se contradice. Eso no descarta nada.
+check-fits = Lo encontrado encaja con: { $positions }.
+check-quieted = Omitido en esta pasada, como se pidió: { $ids }.
+check-local = Calculado con umbrales locales, del archivo del centro.
+check-problems = En el archivo
+grade-act-now = Actuar ya
+grade-cannot-both = No pueden ser ciertos los dos
+grade-look-again = Mirar otra vez
+grade-follow-guidance = Seguir el protocolo
+for-baby = Bebé { $baby }: { $text }
+
+## Sides read back
+
+outline-title = El abdomen de ella
+outline-description = El abdomen de ella, visto por alguien que está frente a ella: la izquierda de ella está a la derecha del dibujo.
+
+read-back-back-left = Espalda a la IZQUIERDA DE ELLA: a la derecha de usted, frente a ella.
+read-back-back-right = Espalda a la DERECHA DE ELLA: a la izquierda de usted, frente a ella.
+read-back-head-left = Cabeza a la IZQUIERDA DE ELLA: a la derecha de usted, frente a ella.
+read-back-head-right = Cabeza a la DERECHA DE ELLA: a la izquierda de usted, frente a ella.
+read-back-bottom-left = Nalgas a la IZQUIERDA DE ELLA: a la derecha de usted, frente a ella.
+read-back-bottom-right = Nalgas a la DERECHA DE ELLA: a la izquierda de usted, frente a ella.
+read-back-limbs-left = Brazos o piernas a la IZQUIERDA DE ELLA: a la derecha de usted, frente a ella.
+read-back-limbs-right = Brazos o piernas a la DERECHA DE ELLA: a la izquierda de usted, frente a ella.
+read-back-limbs-both = Brazos o piernas a LOS DOS lados de ella.
+read-back-heart-left = Latido oído a la IZQUIERDA DE ELLA: a la derecha de usted, frente a ella.
+read-back-heart-right = Latido oído a la DERECHA DE ELLA: a la izquierda de usted, frente a ella.
+
+## The chart
+
+chart-opening = Exploración del abdomen con las manos a las { $weeks } semanas.
+chart-opening-no-weeks = Exploración del abdomen con las manos; semanas no indicadas.
+chart-cautions = Con las manos, no por ecografía, salvo donde se dice; los lados son los de la madre. Un registro: no diagnostica y no sustituye el protocolo local, el juicio clínico ni una ecografía.
+chart-versions = handspan { $version }, reglas del { $ledger }.
+
+chart-scan = Datado por ecografía: { $value }.
+chart-shape = Forma del abdomen: { $value }.
+chart-pulse = Pulso de la madre: { $value }.
+chart-earlier-tapes = Cintas anteriores: { $value }.
+chart-heart = Latido oído: { $value }.
+chart-heart-state = Latido del bebé: { $value }.
+chart-heart-with = Escuchado con: { $value }.
+chart-heart-counts = Latido contado: { $value }, una media de { $mean } latidos por minuto.
+chart-heart-counts-state = Cuenta del latido: { $value }.
+chart-heart-rate = Frecuencia del latido: { $value } latidos por minuto.
+chart-heart-rate-state = Frecuencia del latido: { $value }.
+chart-heart-rise = Frecuencia más alta al moverse: { $value }.
+chart-heart-rhythm = Ritmo del latido: { $value }.
+chart-weight-by-hand = Peso con las manos: { $value }.
+chart-weight-by-scan = Peso por una ecografía anterior: { $value }.
+chart-lie = Situación como se anotó: { $value }.
+chart-presentation = Presentación como se anotó: { $value }.
+chart-position = Posición como se anotó: { $value }.
+chart-note = Nota: { $value }
+
+handover-situation = SITUACIÓN
+handover-background = ANTECEDENTES
+handover-assessment = VALORACIÓN
+handover-recommendation = RECOMENDACIÓN
+handover-first = Primero lo que no puede esperar, como está arriba: { $ids }.
+handover-guidance = Después, según el protocolo local. Lo que no se exploró sigue sin saberse hasta que alguien lo explore.
+handover-line = Entregado por ____________________  a ____________________  a las ________
+history-not-recorded = Sin anotar: { $names }.
+history-births-before = Partos anteriores
+history-operations = Operaciones del útero
+history-womb-cut = Corte en el útero
+history-placenta = Dónde está la placenta
+
+slip-title = Exploración del abdomen
+slip-label = Etiqueta
+slip-time = Fecha y hora ____
+slip-signature = Firma ____
+
+## The tape over the visits
+
+growth-title = La cinta a lo largo de las visitas
+growth-span = { $visits } visitas, de las { $first } a las { $last } semanas.{ $due ->
+    [none] {""}
+   *[other] {" "}Fecha probable de parto: { $due }.
+ }
+growth-axis-tape = Del pubis a la parte alta del útero, cm
+growth-axis-weeks = semanas
+growth-curve = P{ $centile }
+growth-key-tape = cinta
+growth-key-earlier = anotada después como cinta anterior
+growth-key-not-read = no sirve para leerla
+growth-key-curves = curvas: INTERGROWTH-21st
+growth-not-read = { $cm } cm: { $why }
+growth-sides = Cómo estaba el bebé en cada visita. En cada dibujo la izquierda de ella está a la derecha.
+growth-no-curves = No se dibuja ninguna curva: están hechas con embarazos de un solo bebé.
+
+growth-head-weeks = Semanas
+growth-head-tape = Cinta
+growth-head-rule = Frente a las semanas
+growth-head-curve = INTERGROWTH-21st
+growth-head-lie = Cómo estaba el bebé
+growth-head-brim = Sobre el estrecho
+growth-head-heart = Latidos por minuto
+growth-dash = –
+growth-heard = oído
+growth-dated = { $weeks } ({ $date })
+growth-rule = { $rule } cm
+growth-standard = z { $z }, percentil { $centile }
+growth-outside = solo de 16+0 a 42+6
+growth-why-not = sin leer: { $why }
+growth-palpable = { $fifths } palpables
+growth-numbered = { $baby }: { $text }
+growth-earlier = Anotadas después como cintas anteriores: { $tapes }.
+growth-earlier-one = { $cm } cm a las { $weeks } ({ $answer })
+growth-at = A las { $weeks }: { $text }
+
+growth-lie-head-down = cabeza abajo
+growth-lie-bottom-down = nalgas abajo
+growth-lie-lengthwise = a lo largo
+growth-lie-across = atravesado
+growth-lie-slanting = inclinado
+growth-lie-not-known = no se sabe
+growth-probably = probablemente { $lie }
+
+growth-about = Cintas sobre las curvas P3, P10, P50, P90 y P97 de INTERGROWTH-21st; debajo, un dibujo de cómo estaba el bebé en cada visita. { $visits }
+growth-about-no-curves = Cintas a lo largo de las semanas, y un dibujo de cómo estaban los bebés en cada visita. { $visits }
+growth-about-visit = A las { $weeks }: cinta { $tape }, { $answer }; { $lie }.
+
+growth-due-apart = Las fechas probables de parto difieren en { $days ->
+    [1] 1 día
+   *[other] { $days } días
+ } entre las visitas; cada una está en sus propias semanas.
+growth-without-due = { $which ->
+    [all] Ninguna visita tiene fecha probable de parto: no se pudo comprobar con ella que sean de un mismo embarazo.
+   *[some] No se sabe la fecha probable de parto de las visitas a las { $weeks }: no se pudo comprobar con ella que sean de este embarazo.
+ }
+growth-dash-means = Una raya: no se anotó en esa visita.
+growth-caution = Una cinta que sigue una curva no descarta nada.
+
+## One sentence what was found, one what to do next. Never a diagnosis, never reassurance; local guidance decides.
+
+remark-movements-fewer = Ella dice que el bebé se mueve menos de lo habitual. Haga que los valoren ya, a ella y al bebé, según su protocolo local para menos movimientos; que se oiga el latido no lo aclara.
+remark-movements-changed = Ella dice que los movimientos han cambiado. Haga que los valoren ya, a ella y al bebé, según su protocolo local para movimientos cambiados; que se oiga el latido no lo aclara.
+remark-movements-none = Ella dice que el bebé no se mueve. Haga que los valoren ya, a ella y al bebé, según su protocolo local; que se oiga el latido no lo aclara.
+remark-movements-not-felt-yet = Aún no se han notado movimientos, y han pasado las 24 semanas o no se saben las semanas. Haga que los valoren ya, a ella y al bebé, según su protocolo local para movimientos no notados a las 24 semanas.
+remark-bleeding = Ella refiere sangrado. Busque ayuda y siga ya su protocolo local para el sangrado en el embarazo.
+remark-constant-pain = Ella refiere un dolor que no se va. Busque ayuda y siga ya su protocolo local para el dolor constante en el embarazo.
+remark-urgent-signs = Ella refiere: { $signs }. Busque ayuda y siga ya su protocolo local para ello.
+remark-hard-tender-womb = El útero está duro y doloroso al tacto. Busque ayuda y siga ya su protocolo local; no espere a un momento en que esté más blando para volver a palpar.
+remark-scar-pain = Ella refiere dolor en la cicatriz, y el útero ha sido operado. Busque ayuda y siga ya su protocolo local para el dolor en la cicatriz.
+remark-scar-pain-operations-not-known = Ella refiere dolor en una cicatriz, y no está anotado si el útero ha sido operado. Pregunte ya; si lo ha sido, o si nadie lo sabe, busque ayuda y siga ya su protocolo local para el dolor en la cicatriz.
+remark-waters-broken-not-head-down = Se ha roto la bolsa y el bebé no está con la cabeza abajo. Pida ayuda ya y siga su protocolo local para bolsa rota con un bebé que no está con la cabeza abajo, primero por el riesgo para el cordón.
+remark-waters-broken-lie-not-known = Se ha roto la bolsa y no está anotado que el bebé esté con la cabeza abajo. Busque ya la cabeza con las manos y siga su protocolo local para bolsa rota, primero por el riesgo para el cordón.
+remark-waters-broken-head-free = Se ha roto la bolsa y la cabeza está libre sobre el estrecho superior. Pida ayuda ya y siga su protocolo local para bolsa rota con la cabeza libre, primero por el riesgo para el cordón.
+remark-heart-not-heard = No se oyó el latido. Pida ya que escuchen otra persona y con otro aparato, y organice una ecografía según su protocolo local para un latido que no se oye; no la mande a casa a esperar.
+remark-heart-rate-low = La frecuencia del latido está anotada como { $rate } por minuto, por debajo de { $low }. Tome el pulso de ella mientras vuelve a escuchar un minuto entero, busque ayuda y siga ya su protocolo local.
+remark-heart-rate-high = La frecuencia del latido está anotada como { $rate } por minuto, por encima de { $high }. Vuelva a escuchar un minuto entero, busque ayuda y siga ya su protocolo local.
+remark-pulse-near-heart = El pulso de ella es { $pulse } y la frecuencia oída es { $rate }: puede que se oyera el pulso de ella. Tome el pulso de ella mientras vuelve a escuchar ya; si van juntos, no se ha oído el latido del bebé: pida que escuchen otra persona y con otro aparato, y organice una ecografía según su protocolo local para un latido que no se oye.
+
+remark-head-and-bottom-in-one-place = La cabeza y las nalgas no pueden estar en un mismo lugar ({ $said }). Vuelva a palpar los dos polos del útero.
+remark-back-against-lie = La espalda no puede estar así con la cabeza o las nalgas ahí ({ $said }). Vuelva a palpar la espalda, luego la cabeza y las nalgas.
+remark-lie-against-findings = La situación que usted anotó no es la que dan estos hallazgos ({ $said }). Vuelva a palpar la cabeza y las nalgas; el dibujo sigue los hallazgos.
+remark-presentation-against-findings = La presentación que usted anotó no es la que dan estos hallazgos ({ $said }). Vuelva a palpar la cabeza y las nalgas; el dibujo sigue los hallazgos.
+remark-position-against-findings = La posición que usted anotó no es la que dan estos hallazgos ({ $said }). Vuelva a palpar la cabeza, las nalgas y la espalda, primero la izquierda y la derecha de ella; el dibujo sigue los hallazgos.
+remark-conclusions-against-one-another = Lo que usted concluyó no concuerda entre sí ({ $said }). Quédese con lo que puede palpar.
+remark-attitude-against-presentation = La cabeza no puede estar flexionada de dos maneras ({ $said }). Quédese con la que conoce, y cómo la conoce.
+remark-engaged-and-crosswise = Un bebé atravesado o inclinado no tiene la cabeza profunda en la pelvis ({ $said }). Vuelva a palpar sobre el estrecho superior.
+remark-head-in-two-places = Una cabeza no puede estar en dos lugares ({ $said }). Vuelva a palpar la parte alta del útero y sobre el estrecho superior.
+remark-fifths-on-a-breech = Los quintos se cuentan en una cabeza, y estos hallazgos ponen las nalgas abajo ({ $said }). Vuelva a palpar sobre el estrecho superior: ¿cabeza o nalgas?
+remark-engaged-on-a-breech = Encajada se dice de una cabeza, y estos hallazgos ponen las nalgas abajo ({ $said }). De unas nalgas diga: libres, en el estrecho superior o profundas.
+remark-fifths-against-descent = Los quintos y el descenso en palabras no concuerdan ({ $said }). Vuelva a palpar sobre el estrecho superior y quédese con uno de ellos.
+remark-heart-not-heard-but-counted = Un latido que no se oyó no tiene frecuencia ({ $said }). Vuelva a escuchar con una mano en el pulso de ella; después anote dónde se oyó, o ninguna frecuencia.
+remark-reported-and-denied = Lo mismo está referido y negado ({ $said }). Vuelva a preguntar.
+remark-limbs-on-the-side-of-the-back = Brazos y piernas se palparon en el lado de la espalda. Vuelva a palpar los dos lados: ¿cuál es ancho y firme, cuál tiene partes pequeñas?
+remark-heart-far-from-the-back = El latido se oyó en el otro lado que la espalda. Vuelva a palpar la espalda y escuche sobre ella; el lugar donde se oye el latido apoya una posición y nunca la demuestra.
+remark-heart-height-against-the-end-that-is-down = La altura a la que se oyó el latido no es donde los manuales lo buscan con este polo abajo. Vuelva a palpar qué polo está abajo, y escuche por encima y por debajo del ombligo.
+remark-prominence-on-the-side-of-the-back = La cabeza sobresale en el lado de la espalda, como puede ocurrir cuando está echada hacia atrás. Vuelva a palpar con la cuarta maniobra y siga su protocolo local sobre la ecografía.
+
+tape-low-head = Una cabeza baja puede bajar la cinta; eso no descarta un bebé pequeño.
+remark-dates-apart = Por la última regla, la fecha probable de parto es { $period }, a { $days } días de { $due }, la fecha { $by ->
+    [scan] de la ecografía
+   *[other] que se dio
+ }. Búsquelas de nuevo en su historia: una puede estar mal leída o mal escrita. Aquí se usa { $due }; aclárelo según su protocolo local sobre las fechas.
+remark-size-against-dates = La altura del útero encaja con { $fits }, y las semanas son { $weeks }: más de { $limit } semanas de diferencia, y no hay anotada ninguna ecografía temprana. Vuelva a preguntar por la última regla y el ciclo, busque una ecografía en su historia y siga su protocolo local sobre fechas que no son seguras.{ $size ->
+    [tape] {" "}Sean cuales sean las fechas, lo dicho de la cinta se mantiene.
+   *[other] {" "}Vuelva a palpar el útero con la vejiga vacía.
+ }
+remark-tape-outside-weeks = La cinta es de { $cm } cm a las { $weeks }: { $difference } cm { $direction ->
+    [below] por debajo de
+   *[other] por encima de
+ } las semanas, fuera de { $limit } cm. Pídale que vacíe la vejiga, busque la parte alta del útero y vuelva a medir con la cara sin números hacia arriba. Si sigue así, compare con las cintas anteriores y siga su protocolo local sobre la ecografía.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-below-p10 = La cinta es de { $cm } cm a las { $weeks }: percentil { $centile }, por debajo del décimo. Vuelva a medir con la vejiga vacía y la cara sin números hacia arriba, compare con las cintas anteriores y siga su protocolo local sobre una ecografía de crecimiento.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-above-p90 = La cinta es de { $cm } cm a las { $weeks }: percentil { $centile }, por encima del nonagésimo. Vuelva a medir con la vejiga vacía y la cara sin números hacia arriba, vuelva a palpar por si hay mucho líquido, bultos o un segundo bebé, compare con las cintas anteriores y siga su protocolo local sobre una cinta grande.
+remark-tape-four-weeks-behind = La cinta es de { $cm } cm a las { $weeks }: cuatro semanas o más por detrás de la media, en el percentil { $centile }{ $reaches ->
+    [none] {""}
+   *[other] {" "}(es la media de { $reaches })
+ }. Vuelva a medir con la vejiga vacía y la cara sin números hacia arriba, compare con las cintas anteriores y organice una ecografía de crecimiento según su protocolo local, sin esperar a la próxima visita.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-static = Tres cintas seguidas son iguales: { $earlier }, y { $cm } cm a las { $weeks }. { $again ->
+    [yes] Vuelva a medir con la vejiga vacía y la cara sin números hacia arriba, y siga
+   *[other] Siga
+ } su protocolo local sobre una ecografía de crecimiento.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-falling = La cinta es de { $cm } cm a las { $weeks }, más baja que dos visitas antes ({ $earlier }). { $again ->
+    [yes] Vuelva a medir con la vejiga vacía y la cara sin números hacia arriba, y siga
+   *[other] Siga
+ } su protocolo local sobre una ecografía de crecimiento.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-not-read = Aquí no se puede leer ninguna cinta frente a las semanas o a una curva: { $why }. { $lie ->
+    [across] Vuelva a medir cuando el bebé esté a lo largo, y siga
+   *[other] Siga
+ } su protocolo local sobre vigilar el crecimiento por ecografía.
+remark-heart-recount = { $counted ->
+    [yes] Las cuentas tienen una media de { $mean } y dejan la frecuencia en cualquier punto entre { $low } y { $high } latidos por minuto
+   *[other] La frecuencia se oyó entre { $low } y { $high } latidos por minuto
+ }, a los dos lados de un límite de lo habitual, de 110 a 160. Vuelva a contar 60 segundos enteros con una mano en el pulso de ella; un latido en el que arranca el reloj cuenta como cero. Anote la cuenta, y siga su protocolo local si queda fuera.
+remark-heart-outside-usual = La frecuencia es { $rate } latidos por minuto, { $direction ->
+    [low] por debajo de 110
+   *[other] por encima de 160
+ }. Tome el pulso de ella mientras vuelve a escuchar 60 segundos enteros, anote las dos frecuencias y siga hoy su protocolo local para una frecuencia fuera de lo habitual.
+remark-heart-irregular = El ritmo se oyó irregular. Vuelva a escuchar 60 segundos enteros, pida que escuche otra persona y siga su protocolo local sobre un latido irregular.
+
+remark-dip-with-a-back-in-front = Un hundimiento en el ombligo va con una espalda hacia la columna de ella, y la espalda se encontró hacia delante ({ $said }). Vuelva a buscar la espalda en los dos flancos.
+remark-findings-fit-no-position = Ninguna posición da todo esto a la vez ({ $said }). Vuelva a palpar, uno tras otro: los polos del útero, la espalda, brazos y piernas; después vuelva a escuchar.
+remark-fifths-may-read-low = Los quintos de una cabeza colocada así pueden leerse de menos: se palpa menos de lo que queda sobre el estrecho superior. Vuelva a palpar con las dos manos, hasta el final de la cabeza, antes de llamarla encajada.
+remark-too-early-for-hands = Antes de las 24 semanas las manos rara vez saben cómo está un bebé o cuánto ha bajado su cabeza. Vuelva a palpar en visitas posteriores, y tome esto solo para hoy.
+remark-presentation-early = Antes de las 36 semanas esto es cómo está el bebé hoy; puede girar, hacia cualquier polo. Vuelva a palpar en cada visita.
+remark-presentation-not-known = No está claro qué polo está abajo. Vuelva a palpar con la vejiga vacía, pida otro par de manos y organice una ecografía según su protocolo local si sigue sin aclararse: a las manos se les escapan unos 3 de cada 10 bebés que no están con la cabeza abajo.
+remark-womb-hard-or-tender = El útero está { $feel ->
+    [tender] doloroso al tacto
+   *[hard] duro
+ }. { $feel ->
+    [tender] Vuelva a palpar dónde duele y si se endurece, pregunte por dolor, sangrado, fiebre y bolsa rota, y siga hoy su protocolo local para un útero doloroso al tacto.
+   *[hard] Deje una mano sobre él hasta que se ablande o pasen unos minutos, pregunte por dolor y sangrado, y siga ya su protocolo local si sigue duro.
+ }
+remark-scar-of-unknown-operation = Hay una cicatriz en la piel, y no está anotado si el útero ha sido operado. Pregunte qué operación fue: la piel no dice cómo se cortó el útero.
+remark-not-head-down = El bebé no está con la cabeza abajo, y han pasado las 36 semanas. Haga que se confirme por ecografía y siga su protocolo local para un bebé que no está con la cabeza abajo: ella debe conocer sus opciones. En casi la mitad de estos casos las manos se equivocan.
+remark-crosswise-at-term = El bebé está atravesado o inclinado, y han pasado las 37 semanas. Haga que se confirme por ecografía y siga su protocolo local: hay que hablar del ingreso, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el cordón.
+remark-womb-operated-on = El útero ha sido operado. { $cut ->
+    [known] Compare lo que está anotado del corte con el informe de la operación
+   *[other] Busque el informe de la operación para saber cómo se cortó el útero
+ }: la cicatriz de la piel no lo dice. Siga su protocolo local para el parto de ella después de eso.
+remark-head-free-at-term = La cabeza está libre sobre el estrecho superior, y han pasado las 37 semanas. Vuelva a palpar con la vejiga vacía, busque dónde está la placenta y siga su protocolo local sobre una ecografía para una cabeza libre a término.
+remark-placenta-low = La placenta está anotada como baja. Ocúpese de que la próxima ecografía según su protocolo local esté pedida o hecha, y de que antes no se haga ningún tacto vaginal.
+remark-signs-to-weigh = Ella refiere: { $signs }. Pregunte ahora cómo de fuerte es y cuánto ha durado, y mida según su protocolo local. Un dolor de cabeza fuerte o que dura, una fiebre de 38,0 °C o más y una gran hinchazón de cara o manos son urgentes.
+remark-waters-broken = Se ha roto la bolsa. Anote cuándo, y el color y el olor, escuche el latido y siga hoy su protocolo local para bolsa rota; si la cabeza sube, o se ve o se palpa un cordón, pida ayuda enseguida.
+remark-tightenings-before-term = Ella refiere contracciones antes de las 37 semanas. Deje una mano sobre el útero y mida su duración, y siga hoy su protocolo local para el parto antes de término.
+remark-itching = Ella refiere picor. Pregunte dónde, y si empeora por la noche, mire si hay erupción y siga su protocolo local para el picor en el embarazo.
+
+remark-lie-changing = El bebé estaba { $before ->
+    [across] atravesado
+    [slanting] inclinado
+    [bottom-down] con las nalgas abajo
+    [head-down] con la cabeza abajo
+   *[lengthwise] a lo largo
+ } a las { $first } y { $after ->
+    [across] atravesado
+    [slanting] inclinado
+    [bottom-down] con las nalgas abajo
+    [head-down] con la cabeza abajo
+   *[lengthwise] a lo largo
+ } a las { $second }. Vuelva a palpar en cada visita, haga que la situación del día se confirme por ecografía y siga su protocolo local para una situación que cambia desde las 37 semanas: hay que hablar del ingreso, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el cordón.
+remark-visits-differ-in-babies = Las visitas hablan de distinto número de bebés: { $one } a las { $first }, { $two } a las { $second }. Mire si todas son de este embarazo, y haga que se confirme el número por ecografía; hasta entonces ninguna de sus cintas se lee frente a las semanas ni a una curva.
+
+## The guide for drawing on skin
+
+skin-title = Dibujar al bebé sobre la piel de ella
+skin-title-baby = Dibujar al bebé { $number } sobre la piel de ella
+skin-measure = Usted está frente a ella: la izquierda de ella está a la derecha de usted. «Arriba» es a lo largo de la piel desde el borde superior del pubis; el lado, a lo largo de la piel desde la línea media; entre paréntesis, anchos de dedo de 2 cm. Del punto a la flecha. Las líneas discontinuas no se palparon: no las dibuje, o dígale que son una suposición. Los puntos quedan dentro de la pelvis.
+skin-measure-navel = Usted está frente a ella: la izquierda de ella está a la derecha de usted. «Arriba» es a lo largo de la piel desde el borde superior del pubis, o desde el ombligo si queda más cerca; el lado, a lo largo de la piel desde la línea media; entre paréntesis, anchos de dedo de 2 cm. Del punto a la flecha. Las líneas discontinuas no se palparon: no las dibuje, o dígale que son una suposición. Los puntos quedan dentro de la pelvis.
+
+skin-place = { $level }, { $side }
+skin-up = { $cm } cm ({ $fingers }) arriba
+skin-at-pubic-bone = a la altura del pubis
+skin-above-navel = { $cm } cm ({ $fingers }) por encima del ombligo
+skin-at-navel = a la altura del ombligo
+skin-below-navel = { $cm } cm ({ $fingers }) por debajo del ombligo
+skin-her-left = { $cm } cm ({ $fingers }) a la izquierda de ella, derecha de usted
+skin-her-right = { $cm } cm ({ $fingers }) a la derecha de ella, izquierda de usted
+skin-midline = en la línea media
+
+skin-head = { $number } Cabeza
+skin-back = { $number } Espalda
+skin-bottom = { $number } Nalgas
+skin-legs = { $number } Muslo, pierna, pie
+skin-arms = { $number } Brazo y mano
+skin-belly = { $number } Cuello y vientre
+skin-heart = { $number } Corazón
+skin-head-how = Sujétela con las dos manos y dibuje por el borde de ellas.
+skin-back-how = Una línea larga.
+skin-bottom-how = Redondéelas.
+skin-legs-how = Muslo, pierna y después el pie.
+skin-arms-how = Brazo, y después una mano con cinco dedos.
+skin-belly-how = Cierre la figura.
+skin-from = Empiece: { $place }.
+skin-to = Acabe: { $place }.
+skin-other-side = El otro lado: empiece { $from }; acabe { $to }.
+skin-round = Todo alrededor: su parte alta { $top }; su punto más bajo { $low }.
+skin-below = El resto queda dentro de la pelvis: pare en el hueso.
+skin-all-below = Queda dentro de la pelvis, por debajo del pubis: nada que dibujar.
+skin-hidden = De frente no se ve nada de esto: nada que dibujar.
+skin-back-behind = Está hacia la columna de ella, detrás del bebé: no hay espalda que dibujar.
+skin-not-felt = Sin palpar: no lo dibuje, o vuelva a palpar.
+skin-guess = Sin palpar, una suposición: no lo dibuje, o vuelva a palpar.
+skin-follows = No se palpó por sí mismo: búsquelo con las manos, o no lo dibuje.
+skin-unsure = Dudoso: vuelva a palpar antes.
+skin-written = Según la posición anotada; palpe antes.
+skin-heart-at = Oído { $place }. Dibújelo ahí.
+skin-heart-none = No hay lugar donde se oyó: nada que dibujar.
+
+skin-manners-title = Con ella
+skin-manners = Pida permiso antes de tocar, antes de dibujar y antes de fotografiar; pare en cuanto ella lo diga. Vejiga vacía, cabecera un poco levantada, ella un poco inclinada hacia la izquierda de ella, tumbada del todo solo poco tiempo. Manos calientes. Un rotulador lavable, seguro para la piel y que se vea en la de ella; uno para cada persona. No sobre piel herida, dolorida o con alergia. Se va con unos pocos baños.
+skin-foot = No es una ecografía; las manos se pueden equivocar. Cara y dedos son idea del dibujante. handspan { $version }
+
+## The tracing sheet
+
+trace-title = Hoja para calcar, a tamaño real
+trace-about = Las líneas del dibujo, a tamaño real, desplegadas a lo largo de la curva del abdomen. { $lie }
+trace-sheet = Hoja { $number } de { $count }: fila { $row }, columna { $column }.
+trace-one-sheet = Una hoja.
+trace-join = Una por las cruces, corte por el marco discontinuo.
+trace-use = Recórtela. Corte cada ranura y ciérrela, la línea discontinua sobre el corte. Perfore las líneas. Lo impreso hacia fuera, la marca gruesa sobre el hueso, la línea larga sobre la línea media de ella: marque puntos a través con el rotulador.
+trace-numbers = Números: bebé, luego paso.
+trace-bar = 5 cm. Si no lo son, imprima al 100 %.
+trace-pubic = borde superior del pubis
+trace-navel = ombligo, { $cm } cm arriba
+trace-navel-expected = ombligo: sin medir
+trace-fundus = parte alta del útero, { $cm } cm
+trace-left = izquierda de ella, derecha de usted
+trace-right = derecha de ella, izquierda de usted
+
+## The family page
 
 family-title-one = Cómo está colocado su bebé
 family-title-more = Cómo están sus bebés
@@ -188,3 +1060,288 @@ family-use = Un dibujo de lo que se encontró. No sustituye la revisión de su m
 
 colouring-title = Un dibujo para colorear
 colouring-by = Coloreado por ____
+
+## The desk
+
+desk-title = handspan: hallazgos de una exploración del abdomen
+desk-subtitle = de las manos al dibujo
+desk-skip = A los hallazgos
+desk-use = Un registro y una ayuda para dibujar y enseñar, para personas formadas: con las manos, no es una ecografía. No diagnostica y no sustituye el protocolo local, el juicio clínico ni una ecografía.
+desk-nothing-leaves = Nada de lo que usted anota sale de este aparato. No se pide ningún nombre, ninguna fecha de nacimiento y ningún número.
+desk-undo = Deshacer
+desk-open = Abrir
+desk-teach = Enseñar
+desk-new-visit = Nueva visita
+desk-show = Mostrar
+desk-close = Cerrar
+desk-go-back = Volver
+desk-go-on = Seguir
+
+desk-one-line = En una línea
+desk-one-line-hint = Anótelo como en una historia inglesa, por ejemplo 37+0 LOA 2/5 palp, SFH 35. El formulario de abajo aparece aquí siempre como una línea.
+desk-fill = Rellenar el formulario
+
+desk-step-weeks = Semanas
+desk-hint-weeks = De cuánto está ella hoy.
+desk-step-says = Ella dice
+desk-hint-says = Pregunte antes de tocar.
+desk-step-look = Mirar
+desk-hint-look = El abdomen de ella como usted lo ve.
+desk-step-grip-1 = Primera maniobra
+desk-hint-grip-1 = Las dos manos en la parte alta del útero: ¿qué hay ahí?
+desk-step-grip-2 = Segunda maniobra
+desk-hint-grip-2 = Una mano a cada lado: ¿dónde está la espalda, dónde brazos y piernas? Izquierda y derecha son las de ella.
+desk-step-grip-3 = Tercera maniobra
+desk-hint-grip-3 = Una mano sobre el pubis: ¿qué hay ahí?
+desk-step-grip-4 = Cuarta maniobra
+desk-hint-grip-4 = Mirando hacia los pies de ella, los dedos bajan junto a la cabeza: ¿cuánto queda sobre el estrecho superior?
+desk-step-listen = Escuchar
+desk-hint-listen = Dónde se oye mejor el latido, y a qué ritmo va. Tome el pulso de ella mientras tanto.
+desk-step-tape = Cinta
+desk-hint-tape = Desde el borde superior del pubis hasta la parte alta del útero, siguiendo la curva, la cara sin números hacia arriba.
+desk-step-wrote = Con sus propias palabras
+desk-hint-wrote = Lo que usted concluye. Se compara con los hallazgos; por sí solo basta para un dibujo.
+
+desk-steps = Pasos de la exploración
+desk-more = Más que anotar
+desk-from-dates = Mejor por fechas
+desk-not-examined = sin explorar
+desk-clear = Borrar
+desk-unsure = Dudoso
+desk-reason = Por qué
+desk-known-by = Cómo se sabe
+desk-by-hand = con las manos
+desk-by-scan = por ecografía
+desk-by-vaginal = por tacto vaginal
+desk-scan-weeks = Semanas en la ecografía
+desk-expected = Se espera: { $value }.
+desk-suggested = ¿Quería decir { $value }?
+desk-remove = Quitar { $value }
+desk-none-written = nada anotado
+desk-baby = Bebé { $number }
+desk-of-baby = Bebé { $number }: { $value }
+desk-two-babies = Hay dos bebés
+desk-one-baby = Hay un solo bebé
+
+desk-pole-at-fundus = En la parte alta del útero
+desk-pole-at-brim = Sobre el pubis
+desk-pole-breech = Las nalgas
+desk-pole-head = La cabeza
+
+desk-her-left = Izquierda de ella
+desk-her-right = Derecha de ella
+desk-middle = Centro
+desk-side = Lado
+desk-level = Altura
+desk-place = de ella: { $value }
+desk-tap-where = { $name }: toque dónde, en el abdomen de ella
+desk-outline-hint = Toque dónde. La izquierda de ella está a la derecha.
+desk-outline-alt = El abdomen de ella, visto por alguien que está frente a ella: la izquierda de ella está a la derecha del dibujo. Aún no hay nada anotado.
+desk-back-side-front = hacia delante
+desk-back-side-lateral = justo hacia el lado
+desk-back-side-towards-her-spine = hacia la columna de ella
+desk-back-side-only = este lado, no se sabe más
+desk-back-front = hacia delante
+desk-back-towards-her-spine = hacia la columna de ella
+desk-back-towards-her-ribs = hacia las costillas de ella (atravesado)
+desk-back-towards-her-feet = hacia los pies de ella (atravesado)
+desk-fifths = { $value } palpables sobre el estrecho superior
+desk-weeks = semanas
+desk-weeks-of = { $number } semanas
+desk-days = días
+desk-and-days = +{ $number } días
+
+desk-count-length = Cuánto tiempo contar
+desk-count-seconds = { $seconds } s
+desk-count-start = Empezar en un latido
+desk-count-tap = Toque en cada latido: { $count } hasta ahora
+desk-count-left = quedan { $seconds } s
+desk-count-stop = Parar, no guardar
+
+desk-key-weeks = Semanas
+desk-formal-weeks = edad gestacional
+desk-key-visit = Fecha de esta visita
+desk-key-due = Fecha probable de parto
+desk-key-last-period = Primer día de la última regla
+desk-key-cycle = Días de su ciclo
+desk-key-scan = Ecografía temprana
+desk-form-scan = semanas y fecha: 12+3 on 2025-09-20
+desk-key-movements = Movimientos
+desk-key-reports = Ella refiere
+desk-key-denies = Preguntado, y no
+desk-key-births-before = Partos anteriores
+desk-formal-births-before = paridad
+desk-key-operations = Operaciones del útero
+desk-key-womb-cut = Cómo se cortó el útero
+desk-key-placenta = Placenta
+desk-key-shape = Forma
+desk-key-scars = Cicatrices en la piel
+desk-key-skin = Marcas de la piel
+desk-key-posture = Cómo está tumbada
+desk-key-womb = Cómo se nota el útero
+desk-formal-womb = tono
+desk-key-fundus = Parte alta del útero
+desk-formal-fundus = altura del fondo uterino
+desk-key-water = Líquido
+desk-formal-water = líquido amniótico, a la palpación
+desk-key-lumps = Miomas
+desk-key-breech = Dónde están las nalgas
+desk-formal-breech = polo podálico
+desk-key-back = Espalda
+desk-key-limbs = Brazos o piernas
+desk-key-dip-at-navel = Un hundimiento en el ombligo
+desk-key-moved-under-hands = Se movió bajo sus manos
+desk-key-head = Dónde está la cabeza
+desk-key-attitude = Cómo está flexionada la cabeza
+desk-formal-attitude = actitud
+desk-key-legs = Cómo están las piernas
+desk-key-head-above-brim = Cabeza sobre el estrecho superior
+desk-formal-head-above-brim = quintos palpables
+desk-key-prominence = Lado en que sobresale la cabeza
+desk-formal-prominence = prominencia cefálica
+desk-key-descent = Descenso en palabras
+desk-key-heart = Dónde se oye el latido
+desk-key-heart-counts = Contar los latidos
+desk-form-heart-counts = o escriba: 36 in 15 s; 35 in 15 s
+desk-key-heart-rate = Frecuencia
+desk-form-heart-rate = latidos por minuto: 142, o 140-146
+desk-key-heart-with = Escuchado con
+desk-key-pulse = Pulso de ella
+desk-form-pulse = latidos por minuto
+desk-key-heart-rhythm = Ritmo
+desk-key-heart-rise = Frecuencia más alta al moverse
+desk-form-heart-rise = latidos por minuto
+desk-key-fundal-height = Del pubis a la parte alta del útero
+desk-formal-fundal-height = altura uterina
+desk-form-fundal-height = por ejemplo 35
+desk-key-earlier-tapes = Cintas anteriores
+desk-form-earlier-tapes = semanas y longitud: 32+0 30 cm; 34+0 32 cm
+desk-key-girth = Contorno a la altura del ombligo
+desk-form-girth = por ejemplo 98
+desk-key-navel = Ombligo sobre el pubis
+desk-form-navel = por ejemplo 18
+desk-key-tape-unfit = Por qué la cinta no sirve
+desk-key-weight-by-hand = Peso calculado con las manos
+desk-form-weight-by-hand = por ejemplo 3.2, o 2.9 kg to 3.2 kg
+desk-key-weight-by-scan = Peso por una ecografía anterior
+desk-key-position = Posición
+desk-key-lie = Situación
+desk-key-presentation = Presentación
+desk-key-note = Nota
+desk-form-note = palabras libres solo para la historia; sin nombres
+
+desk-word-right-flank = flanco derecho
+desk-word-right = derecha
+desk-word-middle = centro
+desk-word-left = izquierda
+desk-word-left-flank = flanco izquierdo
+desk-word-fundus = parte alta del útero
+desk-word-above-navel = por encima del ombligo
+desk-word-at-navel = a la altura del ombligo
+desk-word-below-navel = por debajo del ombligo
+desk-word-iliac-fossa = fosa ilíaca
+desk-word-above-pubic-bone = sobre el pubis
+desk-word-heard = oído, sin anotar dónde
+
+desk-how-it-lies = Cómo está colocado el bebé
+desk-at-weeks = a las { $value } semanas
+desk-no-weeks = Semanas no indicadas.
+desk-nothing-yet = Aún no hay nada anotado. Lo que usted encuentre aparece aquí.
+desk-remarks = Avisos
+desk-no-remarks = Nada de lo anotado aquí cumple una regla de actuar ya ni se contradice. Eso no descarta nada.
+desk-in-the-file = En el archivo
+desk-act-now = Actuar ya ({ $count }): { $value }
+desk-picture-alt = Dibujo de cómo está colocado el bebé. { $value } Los lados son los de ella: la izquierda de ella está escrita en el dibujo.
+desk-no-picture = Sin dibujo: { $value }
+desk-look = Cómo se ve el dibujo
+desk-style = Estilo
+desk-style-soft = luz y sombra
+desk-style-line = tinta sobre blanco
+desk-style-sketch = sello para la historia
+desk-view = Visto
+desk-view-facing = por alguien frente a ella
+desk-view-hers = por ella, mirando hacia abajo
+desk-labels = Palabras en el dibujo
+desk-labels-few = pocas
+desk-labels-all = todas
+desk-labels-numbered = números con una clave
+desk-labels-none = solo los lados
+desk-palette = Piel
+desk-palette-neutral = aguada de tinta
+
+desk-take = Llevarse
+desk-take-all = Todo lo demás que puede llevarse
+desk-take-print = Imprimir la hoja para la familia
+desk-take-print-hint = antes se leen los lados en voz alta
+desk-take-page = Hoja para la familia
+desk-take-guide = Guía para dibujar sobre la piel de ella
+desk-growth = La cinta a lo largo de las visitas
+desk-growth-hint = Varias visitas guardadas como archivos:
+desk-page-language = Hoja para la familia en
+desk-page-language-same = el mismo idioma
+desk-take-slip = Hojita para la historia
+desk-take-note = Nota para la historia
+desk-take-handover = Traspaso
+desk-take-copy = para copiar
+desk-take-exam = Esta visita como archivo
+desk-take-exam-hint = para volver a abrirla aquí
+desk-take-picture = Dibujo
+desk-take-record = Registro
+desk-take-fhir = FHIR para la historia
+desk-take-share = FHIR para compartir: sin fecha, sin palabras libres
+desk-saved = Guardado: { $file }
+desk-copy = Copiar
+desk-copied = Copiado.
+
+desk-read-back = Mírela a ella una vez más
+desk-no-sides = No hay ningún lado anotado.
+desk-it-is-so = Es así
+desk-in-hand = Esto ya se está atendiendo; haga la hoja de todos modos.
+desk-no-page = No se hace ninguna hoja para la familia mientras los hallazgos no puedan ser ciertos a la vez. Vuelva a palpar y cambie lo que estaba mal.
+desk-new-title = ¿Una nueva visita?
+desk-new-hint = Todo lo encontrado en esta mujer se borra de la página. Lo que no haya guardado se pierde.
+desk-new-so = Borrar y empezar
+desk-blank = La página se dejó 20 minutos
+desk-blank-hint = Lo que había en ella está tapado. ¿Sigue siendo la misma mujer?
+desk-same-visit = La misma mujer, seguir
+desk-mend = Este archivo no se puede usar como está
+desk-mend-text = Su texto, para arreglarlo
+desk-mend-again = Probar otra vez
+desk-line = Línea { $number }:
+desk-fault = Algo en esta página se rompió
+desk-fault-hint = Lo que usted anotó se conserva. Cópielo por seguridad y siga; si vuelve a ocurrir, no repita lo último que hizo.
+desk-fault-text = Lo que usted anotó
+
+desk-settings = Esta página y su centro
+desk-language = Idioma
+desk-paper = Papel
+desk-theme = Claro u oscuro
+desk-theme-device = como el aparato
+desk-theme-light = claro
+desk-theme-dark = oscuro
+desk-clinic = Su centro, para la hoja de la familia
+desk-clinic-name = Su nombre
+desk-clinic-labour-ward = Sala de partos, de día y de noche
+desk-clinic-day = De día
+desk-clinic-night = De noche
+desk-clinic-emergency = Número de emergencias
+desk-keep = Guardar estos ajustes en este aparato; nunca un hallazgo
+desk-forget-all = Olvidar todo
+desk-forgotten = Todo está olvidado.
+desk-cannot-keep = Este navegador no guarda nada.
+
+desk-dial-turn = Girar la espalda
+desk-dial-lie = Inclinar al bebé
+desk-dial-fifths = Cabeza sobre el estrecho superior
+desk-dial-weeks = Semanas
+desk-head-low = Cabeza abajo
+desk-head-high = Cabeza arriba
+desk-full-screen = Pantalla completa
+desk-back-one = { $name }: un paso atrás
+desk-on-one = { $name }: un paso adelante
+desk-lie-across-right = atravesado, cabeza a la derecha de ella
+desk-lie-slant-right = inclinado, cabeza a la derecha de ella
+desk-lie-lengthwise = a lo largo
+desk-lie-slant-left = inclinado, cabeza a la izquierda de ella
+desk-lie-across-left = atravesado, cabeza a la izquierda de ella
+desk-teach-alt = Un dibujo para enseñar, sin palabras.

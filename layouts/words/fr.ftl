@@ -6,7 +6,7 @@
 language-signed = no
 language-name = français
 draft-mark = BROUILLON
-draft-note = Brouillon : aucun soignant de langue maternelle n’a relu ce texte. C’est le texte anglais qui compte.
+draft-note = BROUILLON : aucun soignant de langue maternelle n’a relu ce texte. C’est le texte anglais qui compte.
 
 draft-beside = La page à côté est un brouillon en { $language } : aucun soignant ne l’a relue. C’est cette page-ci qui compte.
 

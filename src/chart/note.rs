@@ -10,7 +10,10 @@ pub fn text(entry: &Entry<'_>) -> Result<String, WordsError> {
     let margin = |text: &str| paragraph(text, Column::Margin);
     let (act_now, others) = entry.act_now_and_others()?;
     let mut blocks: Vec<String> = act_now.iter().map(|line| margin(&line.text)).collect();
-    blocks.push(format!("{}\n", shorthand::line(entry.exam)));
+    // Its codes are built otherwise in other languages.
+    if entry.words.is_of_exams() {
+        blocks.push(format!("{}\n", shorthand::line(entry.exam)));
+    }
     blocks.push(margin(&body(entry)?));
     blocks.extend(others.iter().map(|line| margin(&line.text)));
     if act_now.is_empty() && others.is_empty() {

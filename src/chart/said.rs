@@ -2,6 +2,7 @@
 //! sentence that concludes.
 
 use super::paragraph::{Column, paragraph};
+use crate::exam::spoken;
 use crate::exam::{
     Back, BackTurn, Conclusion, Descent, Exam, Finding, HeartHeard, Lie, Position, Presentation,
 };
@@ -163,12 +164,8 @@ fn words_of<'a>(exam: &'a Exam, key: &str) -> Option<&'a str> {
 /// One finding as a sentence: its state, doubt and source in words.
 fn finding(exam: &Exam, key: &str, value: &str, place: Stands, words: &Words) -> Result<String, WordsError> {
     let name = key.rsplit('.').next().unwrap_or(key);
-    let plain = if key == "note" || !key.contains('.') { value.to_owned() } else { in_words(value, words)? };
-    // `heart = "heard"` says no place: it is told like a state.
-    let heard = name == "heart" && value.starts_with("heard");
-    let state = heard || ["not ", "could not tell"].iter().any(|start| value.starts_with(start));
-    let with_state = format!("found-{name}-state");
-    let id = if state && words.has(&with_state) { with_state } else { format!("found-{name}") };
+    let plain = if key == "note" { value.to_owned() } else { spoken::finding(value, words)? };
+    let id = spoken::message(name, spoken::is_state(name, value), words);
     let mean = match (name, baby_of(key)) {
         ("heart-counts", Some(index)) => {
             exam.babies.get(index).and_then(heart_rate).map(|rate| format!("{:.0}", rate.mean))
@@ -182,32 +179,6 @@ fn finding(exam: &Exam, key: &str, value: &str, place: Stands, words: &Words) ->
 
 fn baby_of(key: &str) -> Option<usize> {
     key.strip_prefix("baby.")?.split('.').next()?.parse::<usize>().ok()?.checked_sub(1)
-}
-
-/// The signs of the language said in words: `?` and the brackets.
-fn in_words(value: &str, words: &Words) -> Result<String, WordsError> {
-    let (rest, unsure) = match value.strip_suffix('?') {
-        Some(rest) => (rest, true),
-        None => (value, false),
-    };
-    let (mut said, known) = match rest
-        .rsplit_once(" (")
-        .and_then(|(before, inside)| Some((before, inside.strip_suffix(')')?)))
-    {
-        Some((before, "scan")) => (words.say("value-scan", &[("value", before)])?, true),
-        Some((before, "vaginal examination")) => (words.say("value-vaginal", &[("value", before)])?, true),
-        Some((before, inside)) if inside.starts_with("scan ") => {
-            (words.say("value-scan-at", &[("value", before), ("when", &inside[5..])])?, true)
-        }
-        _ => (rest.to_owned(), false),
-    };
-    if !known && value.starts_with("could not tell") {
-        return Ok(value.to_owned());
-    }
-    if unsure {
-        said = words.say("value-unsure", &[("value", &said)])?;
-    }
-    Ok(said)
 }
 
 /// What a full examination has and this one left out, in a sentence.
@@ -301,10 +272,10 @@ pub fn lie_and_back(conclusion: &Conclusion, words: &Words) -> Result<String, Wo
     match conclusion.position {
         None => words.say("conclude-back", &[("lie", &lie), ("back", &back)]),
         Some(position) => {
-            let spelled = position.words();
+            let spelled = spoken::position(position, words)?;
             let code = position.code();
-            // LMP also means last period: left mento-posterior is spelled out only.
-            let id = if Position::from_code("LMP") == Some(position) {
+            // LMP also means last period: left mento-posterior is spelled out only. Other languages build their codes otherwise.
+            let id = if Position::from_code("LMP") == Some(position) || !words.is_of_exams() {
                 "conclude-position-words"
             } else {
                 "conclude-position"

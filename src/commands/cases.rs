@@ -50,7 +50,7 @@ pub fn run(options: &Cases) -> Outcome {
 
 fn files(options: &Cases, words: &Words) -> Result<Vec<(String, Vec<u8>)>, String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
-    let maker = Maker { words, fonts: &fonts };
+    let maker = Maker::new(words, &fonts);
     let (mut sheets, mut keys, mut exams, mut cases) = (vec![], vec![], vec![], vec![]);
     for number in 1..=u64::from(options.count) {
         let case = Case::make(options.seed, number, options.level)?;

@@ -7,20 +7,22 @@ pub(super) mod numbers;
 
 pub(super) use numbers::weeks_rule;
 
+use super::languages::{self, Draft};
 use super::load::{self, Loaded};
 use super::{Outcome, Source, exit};
 use crate::chart::paragraph::{Column, paragraph};
 use crate::chart::said;
+use crate::exam::spoken;
 use crate::reckon::Grade;
 use crate::reckon::ledger::LEDGER_VERSION;
 use crate::report::Look;
-use crate::words::{Words, WordsError};
+use crate::words::{Part, Words, WordsError};
 
 /// The program's version, printed beside the ledger's.
 const VERSION: &str = env!("CARGO_PKG_VERSION");
 
 /// How exams are checked.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Check {
     /// The exams.
     pub exams: Vec<Source>,
@@ -32,12 +34,30 @@ pub struct Check {
     pub quiet: Vec<String>,
     /// Reference weights by scan at these weeks.
     pub weight_curves: bool,
+    /// Language tag; two with a comma between follow one another. JSON is in the first.
+    pub lang: String,
+    /// What becomes of a language that nobody has signed.
+    pub draft: Draft,
+}
+
+impl Default for Check {
+    fn default() -> Self {
+        Check {
+            exams: vec![],
+            json: false,
+            clinic: None,
+            quiet: vec![],
+            weight_curves: false,
+            lang: "en".to_owned(),
+            draft: Draft::Refused,
+        }
+    }
 }
 
 /// Check every exam; the code is the highest of them.
 pub fn run(check: &Check, look: Look) -> Outcome {
-    let words = match Words::load("en") {
-        Ok(words) => words,
+    let languages = match languages::chosen(&check.lang, check.draft, &[Part::Picture, Part::Check]) {
+        Ok(languages) => languages,
         Err(fault) => return load::wordless(&fault),
     };
     let (clinic, clinic_problems, clinic_failed) = load::clinic(check.clinic.as_ref(), look);
@@ -47,33 +67,36 @@ pub fn run(check: &Check, look: Look) -> Outcome {
         notes: unquietable + &clinic_problems,
         ..Outcome::default()
     };
-    let mut parts = vec![];
-    let mut read = false;
+    let mut all = vec![];
     for source in &check.exams {
         let mut loaded = load::exam(source, clinic.as_ref());
         loaded.reckoning.quiet(&check.quiet);
         outcome.code = outcome.code.max(loaded.code());
-        read |= loaded.reading.exam.is_some();
-        let curves = check.weight_curves;
-        let part = if check.json {
-            json::line(&loaded, curves, &words)
-        } else {
-            text(&loaded, curves, &words, look)
-        };
-        match part {
-            Ok(part) => parts.push(part),
-            Err(fault) => return load::wordless(&fault),
-        }
+        all.push(loaded);
     }
-    if read && !check.json {
-        let version = [("version", VERSION), ("ledger", LEDGER_VERSION)];
-        match words.say("check-version", &version) {
-            Ok(closing) => parts.push(format!("{closing}\n")),
-            Err(fault) => return load::wordless(&fault),
-        }
+    let said = if check.json {
+        all.iter()
+            .map(|loaded| json::line(loaded, check.weight_curves, &languages))
+            .collect::<Result<String, _>>()
+    } else {
+        languages::texts(&languages, |words| texts(&all, check.weight_curves, words, look))
+    };
+    match said {
+        Ok(said) => outcome.text = said,
+        Err(fault) => return load::wordless(&fault),
     }
-    outcome.text = parts.join(if check.json { "" } else { "\n" });
     outcome
+}
+
+/// All exams in one language, then the versions.
+fn texts(all: &[Loaded<'_>], curves: bool, words: &Words, look: Look) -> Result<String, WordsError> {
+    let mut parts =
+        all.iter().map(|loaded| text(loaded, curves, words, look)).collect::<Result<Vec<_>, _>>()?;
+    if all.iter().any(|loaded| loaded.reading.exam.is_some()) {
+        let version = [("version", VERSION), ("ledger", LEDGER_VERSION)];
+        parts.push(format!("{}\n", words.say("check-version", &version)?));
+    }
+    Ok(parts.join("\n"))
 }
 
 fn text(loaded: &Loaded<'_>, curves: bool, words: &Words, look: Look) -> Result<String, WordsError> {
@@ -135,7 +158,8 @@ fn fits(loaded: &Loaded<'_>, index: usize, words: &Words) -> Result<Option<Strin
     if concluded || fits.is_empty() || fits.len() > FEW_FITS {
         return Ok(None);
     }
-    let positions: Vec<String> = fits.iter().map(|position| position.words()).collect();
+    let positions = fits.iter().map(|position| spoken::position(*position, words));
+    let positions = positions.collect::<Result<Vec<_>, _>>()?;
     words.say("check-fits", &[("positions", &positions.join("; "))]).map(Some)
 }
 

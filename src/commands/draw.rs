@@ -1,5 +1,6 @@
 //! `draw`. In: an exam and options. Out: the picture as the bytes of a file, and the remarks that stand.
 
+use super::languages::{self, Draft};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
 use super::{Outcome, Source, exit};
@@ -9,7 +10,7 @@ use crate::figure::{Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::{Content, PICTURE, SKETCH};
-use crate::words::{Words, WordsError};
+use crate::words::{Part, Words, WordsError};
 use crate::write::TextAs;
 
 /// The kind of file.
@@ -58,8 +59,10 @@ pub struct Draw {
     pub view: View,
     /// The labels.
     pub labels: Labels,
-    /// Language tag of the labels.
+    /// Language tag of the words; two with a comma between stand side by side.
     pub lang: String,
+    /// What becomes of a language that nobody has signed.
+    pub draft: Draft,
     /// Width of a PNG in pixels; `None` for the default.
     pub width: Option<u32>,
     /// Text of an SVG as text with its font, or as outlines.
@@ -68,7 +71,8 @@ pub struct Draw {
 
 /// Draw an exam. Remarks that stand are told on standard error and in the code; they do not stop a picture.
 pub fn run(options: &Draw, look: Look) -> Outcome {
-    let words = match Words::load(&options.lang) {
+    let languages = languages::chosen(&options.lang, options.draft, &PARTS);
+    let (languages, words) = match languages.and_then(|chosen| Ok((chosen, Words::load("en")?))) {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };
@@ -82,7 +86,7 @@ pub fn run(options: &Draw, look: Look) -> Outcome {
         Ok(told) => notes.push_str(&told),
         Err(fault) => return load::wordless(&fault),
     }
-    match picture(exam, &loaded, options, &words) {
+    match pictures(exam, &loaded, options, &[options.format], &languages) {
         Ok(pages) => Outcome { notes, pages, made: "the picture", code: loaded.code(), ..Outcome::default() },
         Err(why) => {
             notes.push_str(&format!("handspan: {why}\n"));
@@ -91,14 +95,11 @@ pub fn run(options: &Draw, look: Look) -> Outcome {
     }
 }
 
+/// What of the messages a picture needs.
+const PARTS: [Part; 2] = [Part::Family, Part::Picture];
 /// Type of the labels, points: on a picture, and on a stamp for the chart.
 const TYPE_PT: f32 = 10.0;
 const SKETCH_TYPE_PT: f32 = 5.6;
-
-/// The finished files, one a page.
-fn picture(exam: &Exam, loaded: &Loaded<'_>, options: &Draw, words: &Words) -> Result<Vec<Vec<u8>>, String> {
-    pictures(exam, loaded, options, &[options.format], words)
-}
 
 /// The one picture of `options` as a file of each of these formats.
 pub(super) fn pictures(
@@ -106,25 +107,29 @@ pub(super) fn pictures(
     loaded: &Loaded<'_>,
     options: &Draw,
     formats: &[Format],
-    words: &Words,
+    languages: &[Words],
 ) -> Result<Vec<Vec<u8>>, String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
-    let maker = Maker { words, fonts: &fonts };
     let pose = picture::pose(exam, loaded);
     let sketch = options.style == Style::Sketch;
     let shipped = if sketch { SKETCH } else { PICTURE };
     let layout = shipped.read().map_err(|e| e.to_string())?;
-    let captions = picture::notes(&pose, words).map_err(|e| e.to_string())?;
-    let content = content(exam, loaded, &captions, words).map_err(|e| e.to_string())?;
-    let wanted = Wanted {
-        style: options.style,
-        palette: options.palette,
-        view: options.view,
-        labels: options.labels,
-        type_pt: if sketch { SKETCH_TYPE_PT } else { TYPE_PT },
-        captions,
-    };
-    let sheets = maker.sheets(&pose, &wanted, &layout, &content)?;
+    let sheets = languages::sheets(languages, &fonts, |words, draft| {
+        let mut captions = picture::notes(&pose, words).map_err(|e| e.to_string())?;
+        captions.extend(draft);
+        let content = content(exam, loaded, &captions, words).map_err(|e| e.to_string())?;
+        let wanted = Wanted {
+            style: options.style,
+            palette: options.palette,
+            view: options.view,
+            labels: options.labels,
+            type_pt: if sketch { SKETCH_TYPE_PT } else { TYPE_PT },
+            captions,
+        };
+        Maker::new(words, &fonts).sheets(&pose, &wanted, &layout, &content)
+    })?;
+    let words = languages.first().ok_or("no language is named")?;
+    let maker = Maker::new(words, &fonts);
     let mut out = vec![];
     for format in formats {
         out.extend(maker.files(&sheets, *format, options.text_as, options.width)?);

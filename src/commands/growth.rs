@@ -4,6 +4,7 @@
 mod content;
 mod marks;
 
+use super::languages::{self, Draft};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker};
 use super::{Format, Outcome, Paper, Source, exit};
@@ -15,8 +16,8 @@ use crate::figure::scene::Scene;
 use crate::fonts::Fonts;
 use crate::reckon::{self, Course, NotOne, Visit, beside, ledger};
 use crate::report::Look;
-use crate::sheet::{GROWTH, SheetError, compose};
-use crate::words::Words;
+use crate::sheet::{Block, GROWTH, Kind, Sheet, SheetError, compose};
+use crate::words::{Part, Words};
 use crate::write::TextAs;
 use content::Told;
 
@@ -29,8 +30,10 @@ pub struct Growth {
     pub format: Format,
     /// Paper.
     pub paper: Paper,
-    /// Language tag.
+    /// Language tag; two with a comma between stand side by side.
     pub lang: String,
+    /// What becomes of a language that nobody has signed.
+    pub draft: Draft,
     /// The clinic's file, for its thresholds.
     pub clinic: Option<Source>,
     /// Lesser remarks to be left out, by id; the sheet says so.
@@ -48,7 +51,9 @@ const PNG_WIDTH: u32 = 1654;
 
 /// Make the sheet. What cannot wait at any visit is told first, and in the exit code.
 pub fn run(options: &Growth, look: Look) -> Outcome {
-    let words = match Words::load(&options.lang) {
+    let parts = [Part::Family, Part::Picture, Part::Check, Part::Chart, Part::Growth];
+    let languages = languages::chosen(&options.lang, options.draft, &parts);
+    let (languages, words) = match languages.and_then(|chosen| Ok((chosen, Words::load("en")?))) {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };
@@ -97,7 +102,7 @@ pub fn run(options: &Growth, look: Look) -> Outcome {
     let told = Told { loaded: &loaded, course: &course, quieted, words: &words };
     match told.together().map_err(|fault| fault.to_string()).and_then(|text| {
         notes.push_str(&text);
-        page(options, &told)
+        files(options, &told, &languages)
     }) {
         Ok(pages) => Outcome { notes, pages, made: "the tape over the visits", code, ..Outcome::default() },
         Err(why) => failed(notes, why),
@@ -157,12 +162,27 @@ fn sizes(width: f32) -> Vec<Size> {
 /// mm on paper for a cm of paper.
 const TRUE_SIZE: f32 = 10.0;
 
-fn page(options: &Growth, told: &Told<'_>) -> Result<Vec<Vec<u8>>, String> {
+/// The files of the sheet in every language.
+fn files(options: &Growth, told: &Told<'_>, languages: &[Words]) -> Result<Vec<Vec<u8>>, String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
-    let maker = Maker { words: told.words, fonts: &fonts };
+    let sheets = languages::sheets(languages, &fonts, |words, draft| {
+        Ok(vec![page(options, &Told { words, ..told.clone() }, draft, &fonts)?])
+    })?;
+    let maker = Maker::new(told.words, &fonts);
+    maker.files(&sheets, options.format, options.text_as, Some(options.width.unwrap_or(PNG_WIDTH)))
+}
+
+fn page(options: &Growth, told: &Told<'_>, draft: Option<String>, fonts: &Fonts) -> Result<Sheet, String> {
     let layout =
         GROWTH.read().and_then(|layout| layout.on_paper(options.paper.name())).map_err(|e| e.to_string())?;
-    let content = told.content().map_err(|e| e.to_string())?;
+    let mut content = told.content().map_err(|e| e.to_string())?;
+    if let Some(draft) = draft {
+        content
+            .blocks
+            .entry("growth-foot".to_owned())
+            .or_default()
+            .insert(0, Block::new(Kind::Strong, draft));
+    }
     let tapes = marks::tapes(told.course, told.words).map_err(|e| e.to_string())?;
     let curves = told.curves();
     let order = &told.course.order;
@@ -184,23 +204,22 @@ fn page(options: &Growth, told: &Told<'_>) -> Result<Vec<Vec<u8>>, String> {
         curves,
     };
     let draw = |size: &Size| -> Result<Scene, String> {
-        figure::growth(&what, *size, told.words, &fonts).map_err(|e| e.to_string())
+        figure::growth(&what, *size, told.words, fonts).map_err(|e| e.to_string())
     };
     let fits = |size: &Size| {
-        let scale = |scene: Scene| layout.mm_per_cm(&scene.frame, &content, told.words, &fonts);
+        let scale = |scene: Scene| layout.mm_per_cm(&scene.frame, &content, told.words, fonts);
         draw(size).is_ok_and(|scene| scale(scene).is_ok_and(|scale| scale > TRUE_SIZE * 0.9999))
     };
     let sizes = sizes(layout.width_mm().unwrap_or_default() / TRUE_SIZE);
     let largest = sizes.partition_point(|size| !fits(size));
     let scene = draw(&sizes[largest.min(sizes.len() - 1)])?;
-    let sheet = compose(&layout, &[scene], &content, told.words, &fonts).map_err(|fault| match fault {
+    compose(&layout, &[scene], &content, told.words, fonts).map_err(|fault| match fault {
         SheetError::DoesNotFit { .. } => {
             "so much stands against these visits that one sheet does not hold it; give fewer of them"
                 .to_owned()
         }
         other => other.to_string(),
-    })?;
-    maker.files(&[sheet], options.format, options.text_as, Some(options.width.unwrap_or(PNG_WIDTH)))
+    })
 }
 
 /// The scale of a small drawing, mm for a cm of the body, for which its baby is cast.

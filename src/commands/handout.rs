@@ -4,6 +4,7 @@
 //! same names each such remark (`--despite bleeding`); the exit code still tells of it.
 
 use super::against;
+use super::languages::{self, Draft};
 use super::layouts::{self, Chosen};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
@@ -14,10 +15,8 @@ use crate::figure::{self, Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::family::{self, Asked, Invitation};
-use crate::sheet::{
-    Block, Content, FAMILY_PAGE, FAMILY_PAGE_LONG, Kind, Layout, Sheet, SheetError, beside, mark_as_draft,
-};
-use crate::words::{Words, WordsError};
+use crate::sheet::{Block, Content, FAMILY_PAGE, FAMILY_PAGE_LONG, Kind, Layout, SheetError};
+use crate::words::{Part, Words, WordsError};
 use crate::write::TextAs;
 
 /// Paper sizes.
@@ -60,8 +59,8 @@ pub struct Handout {
     pub format: Format,
     /// Language tag; two with a comma between stand side by side.
     pub lang: String,
-    /// Print a language that nobody has signed, as a draft with the English beside it.
-    pub draft: bool,
+    /// What becomes of a language that nobody has signed.
+    pub draft: Draft,
     /// Paper; `None` for the layout's own.
     pub paper: Option<Paper>,
     /// The clinic's file.
@@ -80,7 +79,7 @@ pub struct Handout {
 
 /// Make the family page, unless something stands against it.
 pub fn run(options: &Handout, look: Look) -> Outcome {
-    let languages = match languages(options) {
+    let languages = match languages::chosen(&options.lang, options.draft, &[Part::Family]) {
         Ok(languages) => languages,
         Err(fault) => return load::wordless(&fault),
     };
@@ -144,36 +143,6 @@ const FAMILY_TYPE_PT: f32 = 12.0;
 /// Type of the labels on the picture, points.
 const TYPE_PT: f32 = 12.0;
 
-/// The languages of the page: one, or two side by side. A draft is printed only when asked for, with the English beside it.
-fn languages(options: &Handout) -> Result<Vec<Words>, WordsError> {
-    let tags: Vec<&str> = options.lang.split(',').map(str::trim).collect();
-    let mut languages =
-        tags.iter().map(|tag| Words::load_for_families(tag)).collect::<Result<Vec<_>, _>>()?;
-    let drafts: Vec<&str> = languages.iter().filter(|l| !l.is_signed()).map(Words::lang).collect();
-    let fault = match (tags.as_slice(), drafts.as_slice(), options.draft) {
-        ([one, other], _, _) if one == other => format!("--lang {one},{other}: name two languages, or one"),
-        ([_, _, _, ..], _, _) => format!("--lang {}: two languages stand side by side at most", options.lang),
-        (_, [draft, ..], false) => format!(
-            "language `{draft}` is a draft: no native clinician has signed it; --draft prints it marked as one, with \
-             the English beside it"
-        ),
-        (_, [draft, other], true) => {
-            format!(
-                "--lang {draft},{other}: both are drafts; name one of them, and the English stands beside it"
-            )
-        }
-        (_, [], true) => format!("--draft: language `{}` is no draft; leave it out", options.lang),
-        _ => String::new(),
-    };
-    if !fault.is_empty() {
-        return Err(WordsError(fault));
-    }
-    if let ([_], [_]) = (tags.as_slice(), drafts.as_slice()) {
-        languages.push(Words::load("en")?);
-    }
-    Ok(languages)
-}
-
 /// What the page is made of.
 struct Job<'a> {
     exam: &'a Exam,
@@ -205,9 +174,10 @@ impl Job<'_> {
             }
         }
         let pose = picture::pose(self.exam, self.loaded);
-        let mut sides: Option<Vec<Sheet>> = None;
-        for (words, content) in languages.iter().zip(&contents) {
-            let maker = Maker { words, fonts: &fonts };
+        let sides = languages::sheets(languages, &fonts, |words, _| {
+            let maker = Maker::new(words, &fonts);
+            let own = languages.iter().zip(&contents).find(|(other, _)| other.lang() == words.lang());
+            let (_, content) = own.ok_or("a language has no words")?;
             let wanted = Wanted {
                 style: Style::Soft,
                 palette: Palette::Neutral,
@@ -217,36 +187,17 @@ impl Job<'_> {
                 // A picture without a page still says how far it is to be trusted.
                 captions: if layout.is_without_words() { content.texts("family-about") } else { vec![] },
             };
-            let mut sheets = maker.sheets(&pose, &wanted, &layout, content)?;
-            if !words.is_signed() {
-                let word = words.say("draft-mark", &[]).map_err(|e| told(&e))?;
-                for sheet in &mut sheets {
-                    mark_as_draft(sheet, &word, &fonts).map_err(|e| told(&e))?;
-                }
-            }
-            sides = Some(match sides {
-                None => sheets,
-                Some(first) => beside(first, sheets),
-            });
-        }
-        let sides = sides.unwrap_or_default();
+            maker.sheets(&pose, &wanted, &layout, content)
+        })?;
         let words = languages.first().ok_or("no language is named")?;
-        let maker = Maker { words, fonts: &fonts };
+        let maker = Maker::new(words, &fonts);
         Ok((maker.files(&sides, self.options.format, TextAs::Text, None)?, notes))
     }
 
     /// The words of the page in one language; a draft, and the page beside it, say so.
     fn content(&self, words: &Words, languages: &[Words]) -> Result<Content, WordsError> {
         let mut content = family::content(self.exam, &self.loaded.reckoning, self.clinic, self.asked, words)?;
-        let draft = languages.iter().find(|other| !other.is_signed());
-        let said = match draft {
-            None => return Ok(content),
-            Some(draft) if draft.lang() == words.lang() => words.say("draft-note", &[])?,
-            Some(draft) => {
-                let name = draft.say("language-name", &[])?;
-                words.say("draft-beside", &[("language", &name)])?
-            }
-        };
+        let Some(said) = languages::said_of_draft(words, languages)? else { return Ok(content) };
         content
             .blocks
             .entry("family-use".to_owned())

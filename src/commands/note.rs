@@ -3,6 +3,7 @@
 //! It is made whatever stands against the findings: what cannot wait comes first in it, and in the exit code.
 
 use super::draw::{self, Draw};
+use super::languages::{self, Draft};
 use super::layouts::{self, Chosen};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
@@ -13,8 +14,8 @@ use crate::exam::Exam;
 use crate::fonts::Fonts;
 use crate::reckon;
 use crate::report::Look;
-use crate::sheet::{CHART_SLIP, Layout};
-use crate::words::Words;
+use crate::sheet::{Block, CHART_SLIP, Kind, Layout, Sheet};
+use crate::words::{Part, Words, WordsError};
 use crate::write::TextAs;
 
 /// The form of an entry.
@@ -39,8 +40,10 @@ pub struct Note {
     pub form: Form,
     /// Without any date and anything typed freely.
     pub share: bool,
-    /// Language tag.
+    /// Language tag; two with a comma between: one after the other, or side by side.
     pub lang: String,
+    /// What becomes of a language that nobody has signed.
+    pub draft: Draft,
     /// The clinic's file, for its thresholds.
     pub clinic: Option<Source>,
     /// Lesser remarks to be left out, by id; the entry says so.
@@ -55,8 +58,12 @@ pub struct Note {
 
 /// Make the entry. Text is printed, or handed on as the one page of a file.
 pub fn run(options: &Note, look: Look) -> Outcome {
-    let words = match Words::load(&options.lang) {
-        Ok(words) => words,
+    let mut parts = vec![Part::Family, Part::Picture, Part::Check, Part::Chart];
+    if options.form == Form::Fhir {
+        parts.push(Part::Records);
+    }
+    let languages = match languages(options, &parts) {
+        Ok(languages) => languages,
         Err(fault) => return load::wordless(&fault),
     };
     let (clinic, clinic_problems, clinic_failed) = load::clinic(options.clinic.as_ref(), look);
@@ -80,7 +87,7 @@ pub fn run(options: &Note, look: Look) -> Outcome {
     }
     loaded.reckoning.quiet(&options.quiet);
     let Some(exam) = &loaded.reading.exam else { return Outcome { notes, ..Outcome::default() } };
-    match make(exam, &loaded, options, &words, look) {
+    match make(exam, &loaded, options, &languages, look) {
         Ok((Made::Text(text), made)) => {
             let code = loaded.code();
             match options.to_file {
@@ -115,34 +122,59 @@ enum Made {
     Pages(Vec<Vec<u8>>),
 }
 
+/// The languages of the entry; a bundle has one.
+fn languages(options: &Note, parts: &[Part]) -> Result<Vec<Words>, WordsError> {
+    let languages = languages::chosen(&options.lang, options.draft, parts)?;
+    match (options.form, languages.as_slice()) {
+        (Form::Fhir, [_, _, ..]) => {
+            Err(WordsError(format!("--lang {}: a FHIR bundle is in one language; name one", options.lang)))
+        }
+        _ => Ok(languages),
+    }
+}
+
 /// The entry, and what it is.
 fn make(
     exam: &Exam,
     loaded: &Loaded<'_>,
     options: &Note,
-    words: &Words,
+    languages: &[Words],
     look: Look,
 ) -> Result<(Made, &'static str), String> {
-    let told = |fault: crate::words::WordsError| fault.to_string();
-    let entry = Entry { exam, reckoning: &loaded.reckoning, words };
+    let entry = |words| Entry { exam, reckoning: &loaded.reckoning, words };
+    let texts = |of: &dyn Fn(&Entry<'_>) -> Result<String, WordsError>| {
+        languages::texts(languages, |words| of(&entry(words))).map(Made::Text).map_err(|e| e.to_string())
+    };
     match options.form {
-        Form::Text => Ok((Made::Text(note::text(&entry).map_err(told)?), "the note")),
-        Form::Handover => Ok((Made::Text(handover::text(&entry).map_err(told)?), "the handover")),
+        Form::Text => Ok((texts(&note::text)?, "the note")),
+        Form::Handover => Ok((texts(&handover::text)?, "the handover")),
         Form::Fhir => {
-            let pictures = pictures(exam, loaded, options, words)?;
+            let pictures = pictures(exam, loaded, options, languages)?;
             let used = if options.share { Use::Share } else { Use::Chart };
-            let bundle = fhir::bundle(&entry, &pictures, used, &options.seed).map_err(told)?;
-            Ok((Made::Text(bundle), "the FHIR bundle"))
+            let words = languages.first().ok_or("no language is named")?;
+            let bundle = fhir::bundle(&entry(words), &pictures, used, &options.seed);
+            Ok((Made::Text(bundle.map_err(|e| e.to_string())?), "the FHIR bundle"))
         }
         Form::Slip(format) => {
             let layout = layouts::layout(options.layout.as_ref(), CHART_SLIP, look)?;
-            Ok((Made::Pages(slip_pages(&entry, loaded, format, layout)?), "the slip"))
+            let fonts = Fonts::load().map_err(|e| e.to_string())?;
+            let sheets = languages::sheets(languages, &fonts, |words, draft| {
+                slip_sheets(&entry(words), loaded, draft, &layout, &fonts)
+            })?;
+            let words = languages.first().ok_or("no language is named")?;
+            let files = Maker::new(words, &fonts).files(&sheets, format, TextAs::Text, Some(PNG_WIDTH))?;
+            Ok((Made::Pages(files), "the slip"))
         }
     }
 }
 
 /// The picture in the kinds of file that a bundle carries.
-fn pictures(exam: &Exam, loaded: &Loaded<'_>, options: &Note, words: &Words) -> Result<Vec<Picture>, String> {
+fn pictures(
+    exam: &Exam,
+    loaded: &Loaded<'_>,
+    options: &Note,
+    languages: &[Words],
+) -> Result<Vec<Picture>, String> {
     let kinds =
         [("image/svg+xml", Format::Svg), ("image/png", Format::Png), ("application/pdf", Format::Pdf)];
     let wanted = Draw {
@@ -153,11 +185,12 @@ fn pictures(exam: &Exam, loaded: &Loaded<'_>, options: &Note, words: &Words) -> 
         view: View::Facing,
         labels: Labels::Few,
         lang: options.lang.clone(),
+        draft: Draft::Refused,
         width: None,
         text_as: TextAs::Text,
     };
     let formats = kinds.map(|(_, format)| format);
-    let files = draw::pictures(exam, loaded, &wanted, &formats, words)?;
+    let files = draw::pictures(exam, loaded, &wanted, &formats, languages)?;
     Ok(kinds
         .into_iter()
         .zip(files)
@@ -170,17 +203,20 @@ const TYPE_PT: f32 = 6.5;
 /// Width of a PNG in pixels: 300 to the inch.
 const PNG_WIDTH: u32 = 2480;
 
-fn slip_pages(
+fn slip_sheets(
     entry: &Entry<'_>,
     loaded: &Loaded<'_>,
-    format: Format,
-    layout: Layout,
-) -> Result<Vec<Vec<u8>>, String> {
-    let fonts = Fonts::load().map_err(|e| e.to_string())?;
-    let maker = Maker { words: entry.words, fonts: &fonts };
+    draft: Option<String>,
+    layout: &Layout,
+    fonts: &Fonts,
+) -> Result<Vec<Sheet>, String> {
+    let maker = Maker::new(entry.words, fonts);
     let pose = picture::pose(entry.exam, loaded);
     let notes = picture::notes(&pose, entry.words).map_err(|e| e.to_string())?;
-    let content = slip::content(entry, &notes).map_err(|e| e.to_string())?;
+    let mut content = slip::content(entry, &notes).map_err(|e| e.to_string())?;
+    if let Some(draft) = draft {
+        content.blocks.entry("slip-foot".to_owned()).or_default().insert(0, Block::new(Kind::Strong, draft));
+    }
     let wanted = Wanted {
         style: Style::Sketch,
         palette: Palette::Neutral,
@@ -190,9 +226,8 @@ fn slip_pages(
         captions: vec![],
     };
     // What does not fit on half a sheet stands on a whole one: nothing is left out, and no type is too small.
-    let sheets = maker.sheets(&pose, &wanted, &layout, &content).or_else(|_| {
+    maker.sheets(&pose, &wanted, layout, &content).or_else(|_| {
         let whole = layout.clone().on_paper("a4").map_err(|e| e.to_string())?;
         maker.sheets(&pose, &wanted, &whole, &content)
-    })?;
-    maker.files(&sheets, format, TextAs::Text, Some(PNG_WIDTH))
+    })
 }

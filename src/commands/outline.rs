@@ -12,7 +12,7 @@ use crate::exam::{Across, Baby, Exam, Height, Mother, Reading};
 use crate::figure;
 use crate::fonts::Fonts;
 use crate::sheet::{Content, PICTURE};
-use crate::words::Words;
+use crate::words::{Part, Words};
 use crate::write::TextAs;
 use serde::Serialize;
 
@@ -36,7 +36,7 @@ struct Spot {
 
 /// The outline and its places.
 pub fn run(source: &Source, lang: &str) -> Outcome {
-    let words = match Words::load(lang) {
+    let words = match Words::load_for(lang, &[Part::Family, Part::Desk]) {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };
@@ -61,7 +61,7 @@ fn outline(source: &Source, words: &Words) -> Result<(String, Vec<u8>), String> 
     };
     let pose = picture::pose(&bare, &loaded);
     let fonts = Fonts::load().map_err(|e| told(&e))?;
-    let maker = Maker { words, fonts: &fonts };
+    let maker = Maker::new(words, &fonts);
     let layout = PICTURE.read().map_err(|e| told(&e))?;
     let content = Content {
         title: words.say("outline-title", &[]).map_err(|e| told(&e))?,

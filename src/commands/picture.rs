@@ -37,9 +37,16 @@ pub struct Maker<'a> {
     pub words: &'a Words,
     /// The faces.
     pub fonts: &'a Fonts,
+    /// What is said of a draft, on sheets that have a foot for it.
+    pub draft: Option<String>,
 }
 
-impl Maker<'_> {
+impl<'a> Maker<'a> {
+    /// Of words that are no draft and stand beside none.
+    pub fn new(words: &'a Words, fonts: &'a Fonts) -> Self {
+        Maker { words, fonts, draft: None }
+    }
+
     /// The sheets with the picture of an exam and `content`, laid out by `layout`, one a side. What the layout says of its
     /// pictures goes before what is `wanted`.
     pub fn sheets(

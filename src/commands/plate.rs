@@ -11,20 +11,21 @@ mod wall;
 pub use pages::Size;
 pub use sets::{Set, Way};
 
+use super::languages::{self, Draft};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker};
 use super::{Format, Outcome, Source, exit};
 use crate::body::lateral::lateral;
 use crate::body::pose::{self, Pose, cell_for};
 use crate::chart::said;
-use crate::exam::{self, Conclusion};
+use crate::exam::{Conclusion, spoken};
 use crate::figure::scene::Scene;
 use crate::figure::shown::Shown;
 use crate::figure::{self, FigureOptions, Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
-use crate::sheet::{Content, PICTURE, compose};
-use crate::words::{Words, WordsError};
+use crate::sheet::{Content, PICTURE, Sheet, compose};
+use crate::words::{Part, Words, WordsError};
 use crate::write::TextAs;
 use sets::{Caption, Figure, Lesson};
 
@@ -54,8 +55,10 @@ pub struct Plate {
     pub size: Size,
     /// Each figure as a file of its own, in a directory.
     pub singly: bool,
-    /// Language tag.
+    /// Language tag; two with a comma between stand side by side.
     pub lang: String,
+    /// What becomes of a language that nobody has signed.
+    pub draft: Draft,
     /// Width of a PNG in pixels; `None` for the default.
     pub width: Option<u32>,
     /// Text of an SVG as text with its font, or as outlines.
@@ -73,7 +76,9 @@ pub fn list() -> String {
 
 /// Make the sheets.
 pub fn run(options: &Plate, look: Look) -> Outcome {
-    let words = match Words::load(&options.lang) {
+    let languages =
+        languages::chosen(&options.lang, options.draft, &[Part::Family, Part::Picture, Part::Plates]);
+    let (languages, words) = match languages.and_then(|chosen| Ok((chosen, Words::load("en")?))) {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };
@@ -94,7 +99,7 @@ pub fn run(options: &Plate, look: Look) -> Outcome {
         }
         code = code.max(loaded.code());
     }
-    match made(options, &groups, &own, &words) {
+    match made(options, &groups, &own, &languages, &words) {
         Ok((pages, names)) => Outcome { pages, names, notes, made: "the plate", code, ..Outcome::default() },
         Err(why) => {
             notes.push_str(&format!("handspan: {why}\n"));
@@ -106,15 +111,39 @@ pub fn run(options: &Plate, look: Look) -> Outcome {
 /// A PNG of a whole sheet needs more pixels than one picture.
 const PNG_WIDTH: u32 = 2400;
 
-/// The finished files, and their names when each figure is a file of its own.
+/// The finished files, and their names when each figure is a file of its own: names are English in every language.
 fn made(
     options: &Plate,
     groups: &[Vec<Figure>],
     own: &[Loaded<'_>],
-    words: &Words,
+    languages: &[Words],
+    english: &Words,
 ) -> Result<(Vec<Vec<u8>>, Vec<String>), String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
-    let maker = Maker { words, fonts: &fonts };
+    let sheets = languages::sheets(languages, &fonts, |words, draft| {
+        let maker = Maker { draft, ..Maker::new(words, &fonts) };
+        sheets(options, &ready(options, groups, own, words)?, &maker)
+    })?;
+    let words = languages.first().ok_or("no language is named")?;
+    let maker = Maker::new(words, &fonts);
+    if !options.singly {
+        let width = options.width.unwrap_or(PNG_WIDTH);
+        return Ok((maker.files(&sheets, options.format, options.text_as, Some(width))?, vec![]));
+    }
+    let mut pages = vec![];
+    for sheet in sheets {
+        pages.extend(maker.files(&[sheet], options.format, options.text_as, options.width)?);
+    }
+    Ok((pages, names(options, &ready(options, groups, own, english)?)))
+}
+
+/// The figures with the words of one language.
+fn ready(
+    options: &Plate,
+    groups: &[Vec<Figure>],
+    own: &[Loaded<'_>],
+    words: &Words,
+) -> Result<Vec<Vec<Ready>>, String> {
     let mut ready: Vec<Vec<Ready>> = vec![];
     for group in groups {
         ready.push(group.iter().map(|figure| Ready::of(figure, options, words)).collect::<Result<_, _>>()?);
@@ -122,55 +151,60 @@ fn made(
     for loaded in own {
         ready.push(vec![Ready::own(loaded, options, words)?]);
     }
+    Ok(ready)
+}
+
+/// The sheets in one language.
+fn sheets(options: &Plate, ready: &[Vec<Ready>], maker: &Maker<'_>) -> Result<Vec<Sheet>, String> {
     if options.singly {
-        return singly(options, &ready, &maker);
+        return singly(options, ready, maker);
     }
     let title = match &options.what {
-        What::Set(set, way) => lesson::title(*set, way, words),
-        What::Exams(_) => words.say("plate-own", &[]),
+        What::Set(set, way) => lesson::title(*set, way, maker.words),
+        What::Exams(_) => maker.words.say("plate-own", &[]),
     };
     let title = title.map_err(|e| e.to_string())?;
-    let sheets = match &options.what {
+    match &options.what {
         What::Set(Set::Wall, _) => {
             let figures: Vec<&Ready> = ready.iter().flatten().collect();
-            vec![wall::sheet(options, &title, &figures, &maker)?]
+            Ok(vec![wall::sheet(options, &title, &figures, maker)?])
         }
-        What::Set(..) | What::Exams(_) => pages::sheets(options, &title, &ready, &maker)?,
-    };
-    let width = options.width.unwrap_or(PNG_WIDTH);
-    Ok((maker.files(&sheets, options.format, options.text_as, Some(width))?, vec![]))
+        What::Set(..) | What::Exams(_) => pages::sheets(options, &title, ready, maker),
+    }
 }
 
 /// Each figure as a picture with its name under it.
-fn singly(
-    options: &Plate,
-    ready: &[Vec<Ready>],
-    maker: &Maker<'_>,
-) -> Result<(Vec<Vec<u8>>, Vec<String>), String> {
+fn singly(options: &Plate, ready: &[Vec<Ready>], maker: &Maker<'_>) -> Result<Vec<Sheet>, String> {
     let told = |e: &dyn std::fmt::Display| e.to_string();
     let layout = PICTURE.read().map_err(|e| told(&e))?;
-    let foot = lesson::foot(maker.words).map_err(|e| told(&e))?;
+    let foot = lesson::foot(maker).map_err(|e| told(&e))?;
+    let mut sheets = vec![];
+    for one in ready.iter().flatten() {
+        let content = Content {
+            title: one.caption.clone(),
+            description: format!("{} {foot}", one.about),
+            ..Content::default()
+        };
+        let mm_per_cm =
+            layout.mm_per_cm(&figure::FRAME, &content, maker.words, maker.fonts).map_err(|e| told(&e))?;
+        let mut captions = vec![format!("{}.", one.caption)];
+        captions.extend(one.notes.iter().cloned());
+        captions.push(foot.clone());
+        let scene = one.scene(options, mm_per_cm, captions, maker)?;
+        sheets.push(compose(&layout, &[scene], &content, maker.words, maker.fonts).map_err(|e| told(&e))?);
+    }
+    Ok(sheets)
+}
+
+/// The names of the files of figures, in their order.
+fn names(options: &Plate, ready: &[Vec<Ready>]) -> Vec<String> {
     let set = match &options.what {
         What::Set(set, _) => set.named().0,
         What::Exams(_) => "exam",
     };
-    let (mut pages, mut names) = (vec![], vec![]);
+    let mut names = vec![];
     for (number, group) in ready.iter().enumerate() {
         for one in group {
-            let content = Content {
-                title: one.caption.clone(),
-                description: format!("{} {foot}", one.about),
-                ..Content::default()
-            };
-            let mm_per_cm =
-                layout.mm_per_cm(&figure::FRAME, &content, maker.words, maker.fonts).map_err(|e| told(&e))?;
-            let mut captions = vec![format!("{}.", one.caption)];
-            captions.extend(one.notes.iter().cloned());
-            captions.push(foot.clone());
-            let scene = one.scene(options, mm_per_cm, captions, maker)?;
-            let sheet =
-                compose(&layout, &[scene], &content, maker.words, maker.fonts).map_err(|e| told(&e))?;
-            pages.extend(maker.files(&[sheet], options.format, options.text_as, options.width)?);
             let mut name = format!("{set}-{:02}-{}", number + 1, in_a_file_name(&one.caption));
             if one.cut {
                 name.push_str("-cut");
@@ -178,7 +212,7 @@ fn singly(
             names.push(format!("{name}.{}", options.format.ending()));
         }
     }
-    Ok((pages, names))
+    names
 }
 
 /// Words as a part of a file's name: small letters, digits, hyphens.
@@ -329,10 +363,12 @@ fn caption(figure: &Figure, loaded: &Loaded<'_>, words: &Words) -> Result<String
     let conclusion = loaded.reckoning.conclusions.first();
     match &figure.caption {
         Caption::Position => {
-            Ok(conclusion.and_then(|c| c.position).map(exam::Position::words).unwrap_or_default())
+            let position =
+                conclusion.and_then(|c| c.position).map(|position| spoken::position(position, words));
+            Ok(position.transpose()?.unwrap_or_default())
         }
         Caption::Lie => match conclusion {
-            Some(Conclusion { position: Some(position), .. }) => Ok(position.words()),
+            Some(Conclusion { position: Some(position), .. }) => spoken::position(*position, words),
             Some(conclusion) => Ok(said::lie_and_back(conclusion, words)?.trim_end_matches('.').to_owned()),
             None => Ok(String::new()),
         },
@@ -347,7 +383,8 @@ fn caption(figure: &Figure, loaded: &Loaded<'_>, words: &Words) -> Result<String
         }
         Caption::Fifths(fifths) => words.say("label-fifths", &[("fifths", &format!("{fifths}/5"))]),
         Caption::Frame(number) => {
-            let ends = conclusion.and_then(|c| c.position).map(exam::Position::words);
+            let ends = conclusion.and_then(|c| c.position).map(|position| spoken::position(position, words));
+            let ends = ends.transpose()?;
             let number = number.to_string();
             match (&figure.lesson, ends) {
                 (Lesson::None, Some(position)) => {

@@ -3,11 +3,11 @@
 use super::{Outcome, Source, load};
 use crate::chart::read_back;
 use crate::report::Look;
-use crate::words::Words;
+use crate::words::{Part, Words};
 
 /// The lines.
 pub fn run(source: &Source, lang: &str, look: Look) -> Outcome {
-    let words = match Words::load(lang) {
+    let words = match Words::load_for(lang, &[Part::Desk]) {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };

@@ -5,6 +5,7 @@
 //! be named with `--despite`.
 
 use super::against::{self, Asked};
+use super::languages::{self, Draft};
 use super::load;
 use super::picture::Maker;
 use super::{Format, Outcome, Paper, Source, exit};
@@ -17,8 +18,8 @@ use crate::figure::strokes::{Step, Stroke, strokes};
 use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::skin::{self, Grounds, Landmarks, STEPS};
-use crate::sheet::{Content, Layout, SKIN_GUIDE, Sheet, SheetError, compose};
-use crate::words::{Words, WordsError};
+use crate::sheet::{Block, Content, Kind, Layout, SKIN_GUIDE, Sheet, SheetError, compose};
+use crate::words::{Part, Words, WordsError};
 use crate::write::TextAs;
 
 /// The guide to make.
@@ -28,8 +29,10 @@ pub struct SkinGuide {
     pub exam: Source,
     /// The kind of file.
     pub format: Format,
-    /// Language tag.
+    /// Language tag; two with a comma between stand side by side.
     pub lang: String,
+    /// What becomes of a language that nobody has signed.
+    pub draft: Draft,
     /// Paper.
     pub paper: Paper,
     /// The clinic's file, for its thresholds.
@@ -40,7 +43,9 @@ pub struct SkinGuide {
 
 /// Make the guide, unless something stands against it.
 pub fn run(options: &SkinGuide, look: Look) -> Outcome {
-    let words = match Words::load(&options.lang) {
+    let languages =
+        languages::chosen(&options.lang, options.draft, &[Part::Family, Part::Picture, Part::Guide]);
+    let (languages, words) = match languages.and_then(|chosen| Ok((chosen, Words::load("en")?))) {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };
@@ -60,7 +65,7 @@ pub fn run(options: &SkinGuide, look: Look) -> Outcome {
         let why = "the clinic's file has a fault".to_owned();
         return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
     }
-    match files(exam, &loaded.reckoning.conclusions, options, &words) {
+    match files(exam, &loaded.reckoning.conclusions, options, &languages) {
         Ok(pages) => {
             Outcome { notes, pages, made: "the skin guide", code: loaded.code(), ..Outcome::default() }
         }
@@ -71,17 +76,26 @@ pub fn run(options: &SkinGuide, look: Look) -> Outcome {
     }
 }
 
-/// The finished files: one PDF, or a file a page.
+/// The finished files: one PDF, or a file a page. Pages of two languages stand side by side; tracing sheets are of true size and
+/// follow one another.
 fn files(
     exam: &Exam,
     conclusions: &[Conclusion],
     options: &SkinGuide,
-    words: &Words,
+    languages: &[Words],
 ) -> Result<Vec<Vec<u8>>, String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
-    let sheets = skin_sheets(exam, conclusions, options.paper, words, &fonts)?;
-    let maker = Maker { words, fonts: &fonts };
-    maker.files(&sheets, options.format, TextAs::Text, None)
+    let words = languages.first().ok_or("no language is named")?;
+    let drawn = Drawn::of(exam, conclusions, words)?;
+    let mut sheets = languages::sheets(languages, &fonts, |words, draft| {
+        Guide { draft, ..drawn.guide(options.paper, words, &fonts) }.pages()
+    })?;
+    for words in languages {
+        let mut tracing = drawn.guide(options.paper, words, &fonts).tracing()?;
+        languages::mark(&mut tracing, words, &fonts)?;
+        sheets.extend(tracing);
+    }
+    Maker::new(words, &fonts).files(&sheets, options.format, TextAs::Text, None)
 }
 
 /// The sheets: a page for each baby, then the tracing sheet; or why there is none.
@@ -92,19 +106,36 @@ pub fn skin_sheets(
     words: &Words,
     fonts: &Fonts,
 ) -> Result<Vec<Sheet>, String> {
-    let pose = pose::from_exam(exam, conclusions);
-    if pose.babies.is_empty() {
-        return Err(words.say(nothing(&pose), &[]).map_err(|e| e.to_string())?);
-    }
-    let cast = pose.cast();
-    let strokes = strokes(&pose, cast.as_ref());
-    let guide = Guide { exam, conclusions, paper, pose: &pose, strokes: &strokes, words, fonts };
-    let mut sheets = vec![];
-    for (number, _) in &pose.babies {
-        sheets.push(guide.page(*number)?);
-    }
+    let drawn = Drawn::of(exam, conclusions, words)?;
+    let guide = drawn.guide(paper, words, fonts);
+    let mut sheets = guide.pages()?;
     sheets.extend(guide.tracing()?);
     Ok(sheets)
+}
+
+/// What is drawn, in every language.
+struct Drawn<'a> {
+    exam: &'a Exam,
+    conclusions: &'a [Conclusion],
+    pose: Pose,
+    strokes: Vec<Stroke>,
+}
+
+impl<'a> Drawn<'a> {
+    /// The strokes of an exam; or why there are none, in `words`.
+    fn of(exam: &'a Exam, conclusions: &'a [Conclusion], words: &Words) -> Result<Self, String> {
+        let pose = pose::from_exam(exam, conclusions);
+        if pose.babies.is_empty() {
+            return Err(words.say(nothing(&pose), &[]).map_err(|e| e.to_string())?);
+        }
+        let strokes = strokes(&pose, pose.cast().as_ref());
+        Ok(Drawn { exam, conclusions, pose, strokes })
+    }
+
+    fn guide<'b>(&'b self, paper: Paper, words: &'b Words, fonts: &'b Fonts) -> Guide<'b> {
+        let Drawn { exam, conclusions, pose, strokes } = self;
+        Guide { exam, conclusions, paper, pose, strokes, words, fonts, draft: None }
+    }
 }
 
 /// Why there is no baby to draw.
@@ -120,20 +151,36 @@ struct Guide<'a> {
     strokes: &'a [Stroke],
     words: &'a Words,
     fonts: &'a Fonts,
+    /// What the pages say of a draft.
+    draft: Option<String>,
 }
 
+/// The smallest type of a page in a language with longer words, points: it is read at a hand's length.
+const SMALLEST_PT: f32 = 10.0;
 /// Type of the sides in the small pictures, points.
 const TYPE_PT: f32 = 12.0;
 
 impl Guide<'_> {
+    /// A page for each baby.
+    fn pages(&self) -> Result<Vec<Sheet>, String> {
+        self.pose.babies.iter().map(|(number, _)| self.page(*number)).collect()
+    }
+
     /// The page of one baby.
     fn page(&self, number: usize) -> Result<Sheet, String> {
         let told = |e: &dyn std::fmt::Display| e.to_string();
         let grounds = Grounds::of(&self.exam.babies[number - 1], self.pose, number);
         let content = self.content(number, &grounds).map_err(|e| told(&e))?;
-        let layout =
+        let mut layout =
             SKIN_GUIDE.read().and_then(|layout| layout.on_paper(self.paper.name())).map_err(|e| told(&e))?;
-        let (frame, mm_per_cm) = self.frame(&layout, &content).map_err(|e| told(&e))?;
+        let framed = self.frame(&layout, &content).or_else(|fault| match fault {
+            SheetError::DoesNotFit { .. } => {
+                layout = layout.clone().shrinking_to(SMALLEST_PT);
+                self.frame(&layout, &content)
+            }
+            other => Err(other),
+        });
+        let (frame, mm_per_cm) = framed.map_err(|e| told(&e))?;
         let mut scenes = vec![];
         for index in 0..STEPS.len() {
             scenes.push(self.panel(number, index, &grounds, (frame, mm_per_cm))?);
@@ -192,7 +239,15 @@ impl Guide<'_> {
         let notes = self.notes(number)?;
         let page =
             skin::Page { pose: self.pose, number, strokes: self.strokes, grounds, lie: &lie, notes: &notes };
-        skin::guide(&page, &self.landmarks(), self.words)
+        let mut content = skin::guide(&page, &self.landmarks(), self.words)?;
+        if let Some(draft) = &self.draft {
+            content
+                .blocks
+                .entry("skin-foot".to_owned())
+                .or_default()
+                .insert(0, Block::new(Kind::Emphasis, draft));
+        }
+        Ok(content)
     }
 
     /// What of the drawing has to be said of this baby.

@@ -6,7 +6,7 @@ use crate::chart::said;
 use crate::exam::Position;
 use crate::exam::keys::{KEYS, Key, Scope};
 use crate::exam::words::{StateWord, Vocabulary};
-use crate::words::Words;
+use crate::words::{Part, Words};
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -41,7 +41,7 @@ struct Choice {
 /// The keys in their groups, and `messages` of the page: those whose names begin with `desk-`, `group-` and `grade-`, with
 /// `{name}` where a value goes.
 pub fn run(lang: &str) -> Outcome {
-    let words = match Words::load(lang) {
+    let words = match Words::load_for(lang, &[Part::Family, Part::Check, Part::Desk]) {
         Ok(words) => words,
         Err(fault) => return load::wordless(&fault),
     };

@@ -4,8 +4,8 @@
 //! Commands and options are named as on the command line; an unknown one is refused.
 
 use crate::commands::{
-    self, Check, Chosen, Command, Draw, Edit, Form, Format, Growth, Handout, Labels, Note, Outcome, Palette,
-    Paper, Request, SkinGuide, Source, Style, View, exit,
+    self, Check, Chosen, Command, Draft, Draw, Edit, Form, Format, Growth, Handout, Labels, Note, Outcome,
+    Palette, Paper, Request, SkinGuide, Source, Style, View, exit,
 };
 use crate::report::Look;
 use crate::write::TextAs;
@@ -22,6 +22,9 @@ enum Ask {
         quiet: Vec<String>,
         #[serde(default)]
         text: bool,
+        lang: Option<String>,
+        #[serde(default)]
+        draft: bool,
     },
     Draw {
         exam: Given,
@@ -31,6 +34,11 @@ enum Ask {
         view: Option<String>,
         labels: Option<String>,
         lang: Option<String>,
+        #[serde(default)]
+        draft: bool,
+        /// A draft stands alone: the page around it says that it is one.
+        #[serde(default)]
+        screen: bool,
         width: Option<u32>,
     },
     Handout {
@@ -51,6 +59,8 @@ enum Ask {
         format: String,
         paper: Option<String>,
         lang: Option<String>,
+        #[serde(default)]
+        draft: bool,
         clinic: Option<String>,
         #[serde(default)]
         despite: Vec<String>,
@@ -60,6 +70,8 @@ enum Ask {
         format: String,
         paper: Option<String>,
         lang: Option<String>,
+        #[serde(default)]
+        draft: bool,
         clinic: Option<String>,
     },
     Note {
@@ -68,6 +80,8 @@ enum Ask {
         #[serde(default)]
         share: bool,
         lang: Option<String>,
+        #[serde(default)]
+        draft: bool,
         clinic: Option<String>,
         /// 32 hexadecimal digits, random.
         seed: Option<String>,
@@ -153,35 +167,40 @@ fn request(ask: Ask) -> Result<Request, String> {
     let lang = |lang: Option<String>| lang.unwrap_or_else(|| "en".to_owned());
     let clinic = |text: Option<String>| text.map(|text| Source::new(CLINIC, text));
     let command = match ask {
-        Ask::Check { exam, clinic: of, quiet, text } => Command::Check(Check {
+        Ask::Check { exam, clinic: of, quiet, text, lang: tag, draft } => Command::Check(Check {
             exams: vec![source(exam)],
             json: !text,
             clinic: clinic(of),
             quiet,
             weight_curves: false,
-        }),
-        Ask::Draw { exam, format, style, palette, view, labels, lang: tag, width } => Command::Draw(Draw {
-            exam: source(exam),
-            format: one_of(&format, &FORMATS)?,
-            style: optional(style, &STYLES, Style::Soft)?,
-            palette: match palette {
-                None => Palette::Neutral,
-                Some(number) => {
-                    Palette::skin(number).ok_or_else(|| format!("there is no palette {number}"))?
-                }
-            },
-            view: optional(view, &VIEWS, View::Facing)?,
-            labels: optional(labels, &LABELS, Labels::Few)?,
             lang: lang(tag),
-            width,
-            text_as: TextAs::Text,
+            draft: Draft::asked(draft),
         }),
+        Ask::Draw { exam, format, style, palette, view, labels, lang: tag, draft, screen, width } => {
+            Command::Draw(Draw {
+                exam: source(exam),
+                format: one_of(&format, &FORMATS)?,
+                style: optional(style, &STYLES, Style::Soft)?,
+                palette: match palette {
+                    None => Palette::Neutral,
+                    Some(number) => {
+                        Palette::skin(number).ok_or_else(|| format!("there is no palette {number}"))?
+                    }
+                },
+                view: optional(view, &VIEWS, View::Facing)?,
+                labels: optional(labels, &LABELS, Labels::Few)?,
+                lang: lang(tag),
+                draft: if draft && screen { Draft::OnScreen } else { Draft::asked(draft) },
+                width,
+                text_as: TextAs::Text,
+            })
+        }
         Ask::Handout { exam, format, paper, lang: tag, clinic: of, draft, layout, despite } => {
             Command::Handout(Handout {
                 exam: source(exam),
                 format: one_of(&format, &FORMATS)?,
                 lang: lang(tag),
-                draft,
+                draft: Draft::asked(draft),
                 paper: paper.map(|paper| one_of(&paper, &PAPERS)).transpose()?,
                 clinic: clinic(of),
                 layout: layout.map(Chosen::Named),
@@ -191,31 +210,34 @@ fn request(ask: Ask) -> Result<Request, String> {
                 numbers: false,
             })
         }
-        Ask::SkinGuide { exam, format, paper, lang: tag, clinic: of, despite } => {
+        Ask::SkinGuide { exam, format, paper, lang: tag, draft, clinic: of, despite } => {
             Command::SkinGuide(SkinGuide {
                 exam: source(exam),
                 format: one_of(&format, &FORMATS)?,
                 lang: lang(tag),
+                draft: Draft::asked(draft),
                 paper: optional(paper, &SKIN_PAPERS, Paper::A4)?,
                 clinic: clinic(of),
                 despite,
             })
         }
-        Ask::Growth { visits, format, paper, lang: tag, clinic: of } => Command::Growth(Growth {
+        Ask::Growth { visits, format, paper, lang: tag, draft, clinic: of } => Command::Growth(Growth {
             visits: visits.into_iter().map(source).collect(),
             format: one_of(&format, &FORMATS)?,
             paper: optional(paper, &PAPERS, Paper::A4)?,
             lang: lang(tag),
+            draft: Draft::asked(draft),
             clinic: clinic(of),
             quiet: vec![],
             width: None,
             text_as: TextAs::Text,
         }),
-        Ask::Note { exam, form, share, lang: tag, clinic: of, seed: digits } => Command::Note(Note {
+        Ask::Note { exam, form, share, lang: tag, draft, clinic: of, seed: digits } => Command::Note(Note {
             exam: source(exam),
             form: one_of(&form, &FORMS)?,
             share,
             lang: lang(tag),
+            draft: Draft::asked(draft),
             clinic: clinic(of),
             quiet: vec![],
             layout: None,

@@ -1,6 +1,7 @@
 //! The exam language. In: the text of an exam file. Out: `Exam`, and every problem in it.
 //!
-//! `shorthand` reads and writes the same exam as one line. `words` is the one word table, `keys` the one list of keys; `read` uses both, `say` prints from them.
+//! `shorthand` reads and writes the same exam as one line. `words` is the one word table, `keys` the one list of keys; `read` uses both, `say` prints from them,
+//! and `spoken` says the same in a language.
 
 pub mod conclude;
 pub mod dates;
@@ -15,6 +16,7 @@ mod read;
 pub mod say;
 pub mod schema;
 pub mod shorthand;
+pub mod spoken;
 mod syntax;
 pub mod tidy;
 pub mod words;

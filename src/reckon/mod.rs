@@ -31,7 +31,7 @@ pub use weight::{
 };
 
 use crate::clinic::Thresholds;
-use crate::exam::{Conclusion, Exam, conclude};
+use crate::exam::{Conclusion, Exam, conclude, spoken};
 use crate::words::{Words, WordsError};
 
 /// How pressing a remark is; the first is the most pressing.
@@ -119,9 +119,20 @@ impl Remark {
     }
     /// Its sentence.
     pub fn text(&self, words: &Words) -> Result<String, WordsError> {
-        let values: Vec<(&str, &str)> =
-            self.values.iter().map(|(name, value)| (*name, value.as_str())).collect();
+        let values = self.values.iter().map(|(name, value)| Ok((*name, spoken(name, value, words)?)));
+        let values = values.collect::<Result<Vec<(&str, String)>, WordsError>>()?;
+        let values: Vec<(&str, &str)> = values.iter().map(|(name, value)| (*name, value.as_str())).collect();
         words.say(&format!("remark-{}", self.id), &values)
+    }
+}
+
+/// A value of a remark in the words of a language.
+fn spoken(name: &str, value: &str, words: &Words) -> Result<String, WordsError> {
+    match name {
+        "said" => spoken::findings(value, words),
+        // A range, or words of the exam language.
+        "signs" | "why" | "earlier" | "fits" | "rate" => spoken::value(value, words),
+        _ => Ok(value.to_owned()),
     }
 }
 

@@ -21,7 +21,7 @@ fn pair(left: Option<Sheet>, right: Option<Sheet>) -> Option<Sheet> {
         (None, None) => return None,
     };
     let half = whole.width_mm;
-    whole.width_mm = 2.0 * half;
+    whole.width_mm = half + right.as_ref().or(left.as_ref()).map_or(half, |sheet| sheet.width_mm);
     let mut elements = left.map(|sheet| sheet.elements).unwrap_or_default();
     if let Some(right) = right {
         whole.height_mm = whole.height_mm.max(right.height_mm);

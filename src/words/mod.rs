@@ -2,7 +2,12 @@
 //!
 //! In: a message id and its values. Out: the finished sentence; a missing message or value is an error, never a gap.
 
+mod parts;
+
+pub use parts::Part;
+
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
+use std::collections::BTreeSet;
 use std::fmt;
 
 /// A language that is shipped.
@@ -14,24 +19,33 @@ pub struct Language {
     pub text: &'static str,
     /// The messages under it: what its own file does not say is said as there.
     pub under: Option<&'static str>,
-    /// Whether it has every message; else those of the family page.
-    pub is_whole: bool,
 }
 
 const ENGLISH: &str = include_str!("../../layouts/words/en.ftl");
 
 /// The languages that are shipped, the one that the others are held against first.
 pub const LANGUAGES: [Language; 4] = [
-    Language { tag: "en", text: ENGLISH, under: None, is_whole: true },
-    Language {
-        tag: "en-US",
-        text: include_str!("../../layouts/words/en-US.ftl"),
-        under: Some(ENGLISH),
-        is_whole: true,
-    },
-    Language { tag: "es", text: include_str!("../../layouts/words/es.ftl"), under: None, is_whole: false },
-    Language { tag: "fr", text: include_str!("../../layouts/words/fr.ftl"), under: None, is_whole: false },
+    Language { tag: "en", text: ENGLISH, under: None },
+    Language { tag: "en-US", text: include_str!("../../layouts/words/en-US.ftl"), under: Some(ENGLISH) },
+    Language { tag: "es", text: include_str!("../../layouts/words/es.ftl"), under: None },
+    Language { tag: "fr", text: include_str!("../../layouts/words/fr.ftl"), under: None },
 ];
+
+impl Language {
+    /// Whether it has every message of a part.
+    pub fn has(&self, part: Part) -> bool {
+        self.under.is_some() || {
+            let own: BTreeSet<&str> = ids(self.text).collect();
+            ids(ENGLISH).filter(|id| Part::of(id) == Some(part)).all(|id| own.contains(id))
+        }
+    }
+}
+
+/// The names of the messages of a file, in its order. A message begins its line; attributes, comments and lines that go on do not.
+fn ids(text: &str) -> impl Iterator<Item = &str> {
+    let starts = |line: &&str| line.starts_with(|c: char| c.is_ascii_lowercase());
+    text.lines().filter(starts).filter_map(|line| Some(line.split_once(" =")?.0))
+}
 
 /// A language that was not found, or a message that could not be said.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -45,6 +59,9 @@ impl fmt::Display for WordsError {
 
 impl std::error::Error for WordsError {}
 
+/// Digits of a number that is counted; longer ones are written as they are.
+const LONGEST_COUNT: usize = 4;
+
 /// The words of one language.
 pub struct Words {
     lang: String,
@@ -55,20 +72,20 @@ pub struct Words {
 impl Words {
     /// The words of a shipped language that has every message.
     pub fn load(lang: &str) -> Result<Self, WordsError> {
+        Self::load_for(lang, &Part::ALL)
+    }
+
+    /// The words of a shipped language, for what needs these parts of its messages.
+    pub fn load_for(lang: &str, parts: &[Part]) -> Result<Self, WordsError> {
         let language = shipped(lang)?;
-        if !language.is_whole {
-            let whole: Vec<&str> = LANGUAGES.iter().filter(|l| l.is_whole).map(|l| l.tag).collect();
+        if let Some(missing) = parts.iter().find(|part| !language.has(**part)) {
+            let there: Vec<&str> = LANGUAGES.iter().filter(|l| l.has(*missing)).map(|l| l.tag).collect();
+            let (what, there) = (missing.name(), there.join(", "));
             return Err(WordsError(format!(
-                "language `{lang}` has the words of the family page only; here there is {}",
-                whole.join(", ")
+                "language `{lang}` has no words for {what}; here there is {there}"
             )));
         }
         Self::of(language)
-    }
-
-    /// The words of a shipped language, for the family page.
-    pub fn load_for_families(lang: &str) -> Result<Self, WordsError> {
-        Self::of(shipped(lang)?)
     }
 
     fn of(language: &Language) -> Result<Self, WordsError> {
@@ -89,16 +106,18 @@ impl Words {
         bundle
             .add_resource(resource)
             .map_err(|_| WordsError(format!("words `{lang}`: a message is defined twice")))?;
-        // A message begins its line; attributes, comments and lines that go on do not.
-        let named = |line: &str| Some(line.split_once(" =")?.0.to_owned());
-        let starts = |line: &&str| line.starts_with(|c: char| c.is_ascii_lowercase());
-        let ids = text.lines().filter(starts).filter_map(named).collect();
+        let ids = ids(text).map(str::to_owned).collect();
         Ok(Self { lang: lang.to_owned(), ids, bundle })
     }
 
     /// Whether a native clinician has signed the language; what is not signed is printed as a draft.
     pub fn is_signed(&self) -> bool {
         self.say("language-signed", &[]).is_ok_and(|said| said == "yes")
+    }
+
+    /// Whether exam files are written in the words of this language: then keys and codes are said as they are written there.
+    pub fn is_of_exams(&self) -> bool {
+        self.say("language-of-exams", &[]).is_ok_and(|said| said == "yes")
     }
 
     /// The language tag.
@@ -125,7 +144,8 @@ impl Words {
         Ok(text.replace('.', &self.say("decimal-sign", &[])?))
     }
 
-    /// The message `id` with its values filled in.
+    /// The message `id` with its values filled in. Whole numbers choose between forms (one week, two weeks); broken ones take the
+    /// decimal sign of the language.
     pub fn say(&self, id: &str, values: &[(&str, &str)]) -> Result<String, WordsError> {
         let pattern = self
             .bundle
@@ -134,7 +154,7 @@ impl Words {
             .ok_or_else(|| WordsError(format!("words `{}`: there is no message `{id}`", self.lang)))?;
         let mut args = FluentArgs::new();
         for (name, value) in values {
-            args.set(*name, FluentValue::from(*value));
+            args.set(*name, self.value(name, value));
         }
         let mut faults = vec![];
         let said = self.bundle.format_pattern(pattern, Some(&args), &mut faults).into_owned();
@@ -143,6 +163,26 @@ impl Words {
             Some(fault) => Err(WordsError(format!("words `{}`, message `{id}`: {fault}", self.lang))),
         }
     }
+
+    fn value<'a>(&self, name: &str, value: &'a str) -> FluentValue<'a> {
+        let whole = value.len() <= LONGEST_COUNT && value.bytes().all(|b| b.is_ascii_digit());
+        // A telephone number stays as it was written.
+        if name != "number" && whole && (value == "0" || !value.starts_with('0')) && !value.is_empty() {
+            return FluentValue::try_number(value);
+        }
+        if name != "number" && is_broken_number(value) {
+            let sign = self.bundle.get_message("decimal-sign").and_then(|message| message.value());
+            let sign = sign.map(|sign| self.bundle.format_pattern(sign, None, &mut vec![]));
+            return FluentValue::from(value.replace('.', sign.as_deref().unwrap_or(".")));
+        }
+        FluentValue::from(value)
+    }
+}
+
+fn is_broken_number(text: &str) -> bool {
+    let digits = |part: &str| !part.is_empty() && part.bytes().all(|b| b.is_ascii_digit());
+    let text = text.strip_prefix('-').unwrap_or(text);
+    text.split_once('.').is_some_and(|(whole, broken)| digits(whole) && digits(broken))
 }
 
 fn shipped(lang: &str) -> Result<&'static Language, WordsError> {

@@ -19,6 +19,11 @@ use serde::{Serialize, Serializer};
 struct Line<'a> {
     format: &'a str,
     exam: &'a str,
+    /// The language of the sentences, where it is not English; with the words that mark a draft.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    lang: Option<&'a str>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    draft: Option<String>,
     /// The program's version, and its ledger's.
     version: &'static str,
     ledger: &'static str,
@@ -162,6 +167,9 @@ struct Said {
     grade: &'static str,
     values: Values,
     text: String,
+    /// The sentence in English, beside a draft.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    english: Option<String>,
     #[serde(skip_serializing_if = "str::is_empty")]
     source: &'static str,
     findings: Vec<String>,
@@ -177,8 +185,9 @@ impl Serialize for Values {
     }
 }
 
-/// The line, with its line break. `curves`: reference weights are asked for.
-pub fn line(loaded: &Loaded<'_>, curves: bool, words: &Words) -> Result<String, WordsError> {
+/// The line, with its line break, in the first of the languages. `curves`: reference weights are asked for.
+pub fn line(loaded: &Loaded<'_>, curves: bool, languages: &[Words]) -> Result<String, WordsError> {
+    let Some(words) = languages.first() else { return Ok(String::new()) };
     let exam = loaded.reading.exam.as_ref();
     let babies = exam.map(|exam| -> Result<Vec<Baby>, WordsError> {
         let pose = pose::from_exam(exam, &loaded.reckoning.conclusions);
@@ -197,10 +206,12 @@ pub fn line(loaded: &Loaded<'_>, curves: bool, words: &Words) -> Result<String, 
             .collect()
     });
     let remarks: Result<Vec<Said>, WordsError> =
-        loaded.reckoning.remarks.iter().map(|remark| told(remark, words)).collect();
+        loaded.reckoning.remarks.iter().map(|remark| told(remark, words, languages)).collect();
     let line = Line {
         format: "handspan-check/1",
         exam: loaded.name,
+        lang: (words.lang() != "en").then(|| words.lang()),
+        draft: (!words.is_signed()).then(|| words.say("draft-note", &[])).transpose()?,
         version: VERSION,
         ledger: LEDGER_VERSION,
         gestation: exam
@@ -289,12 +300,14 @@ fn reference(curves: WeightCurves) -> Curves {
     Curves { intergrowth: curves.intergrowth.map(line), hadlock: curves.hadlock.map(line) }
 }
 
-fn told(remark: &Remark, words: &Words) -> Result<Said, WordsError> {
+fn told(remark: &Remark, words: &Words, languages: &[Words]) -> Result<Said, WordsError> {
+    let beside = languages.iter().skip(1).find(|_| !words.is_signed());
     Ok(Said {
         id: remark.id,
         grade: remark.grade.name(),
         values: Values(remark.values.clone()),
         text: remark.text(words)?,
+        english: beside.map(|english| remark.text(english)).transpose()?,
         source: remark.source,
         findings: remark.findings.clone(),
     })

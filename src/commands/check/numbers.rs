@@ -3,7 +3,7 @@
 
 use super::super::load;
 use crate::chart::paragraph::{Column, paragraph};
-use crate::exam::{Baby, Exam, dates};
+use crate::exam::{Baby, Exam, dates, spoken};
 use crate::reckon::{
     Beside, ByTape, Dating, Line, Reckoning, SettledBy, Tape, WeeksRule, Weights, beside, count_step,
     heart_rate, landmarks, unfit_word, weight_curves,
@@ -113,7 +113,7 @@ fn of_tape(exam: &Exam, tape: Option<&Tape>, words: &Words) -> Result<Vec<String
     if let Some(tape) = tape {
         if !tape.unfit.is_empty() {
             let why: Vec<&str> = tape.unfit.iter().map(|why| unfit_word(*why)).collect();
-            said.push(words.say("numbers-tape-unfit", &[("why", &why.join(", "))])?);
+            said.push(words.say("numbers-tape-unfit", &[("why", &spoken::value(&why.join(", "), words)?)])?);
         } else if exam.weeks.is_none() {
             said.push(words.say("numbers-tape-no-weeks", &[])?);
         } else {
@@ -138,6 +138,7 @@ fn of_tape(exam: &Exam, tape: Option<&Tape>, words: &Words) -> Result<Vec<String
     let top_known = tape.is_some() || exam.mother.fundus.value().is_some();
     if let Some((low, high)) = exam.weeks.filter(|_| top_known).and_then(landmarks::expected) {
         let same = if low == high { "yes" } else { "no" };
+        let (low, high) = (spoken::value(&low, words)?, spoken::value(&high, words)?);
         said.push(words.say("numbers-landmark", &[("same", same), ("low", &low), ("high", &high)])?);
     }
     Ok(said)

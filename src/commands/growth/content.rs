@@ -8,7 +8,7 @@ use super::marks::{centimetres, reasons};
 use crate::chart::paragraph::{Column, paragraph};
 use crate::chart::said;
 use crate::exam::dates::written;
-use crate::exam::{Baby, Exam, Finding};
+use crate::exam::{Baby, Exam, Finding, spoken};
 use crate::reckon::{Course, Grade, LaidTape, Remark, beside, heart_rate};
 use crate::sheet::{Block, Cell, Content, Kind};
 use crate::words::{Words, WordsError};
@@ -16,6 +16,7 @@ use crate::words::{Words, WordsError};
 type Said = Result<String, WordsError>;
 
 /// Everything the sheet speaks of.
+#[derive(Clone)]
 pub struct Told<'a> {
     /// The visits as they were given; all of them were read.
     pub loaded: &'a [Loaded<'a>],
@@ -192,8 +193,8 @@ impl Told<'_> {
             if conclusion.unsure { self.say("value-unsure", &[("value", lie)]) } else { Ok(lie) }
         })?;
         let brim = self.of_babies(visit, |index, baby| {
-            let read = |key: &str| read_of(exam, &format!("baby.{}.{key}", index + 1));
-            match (read("head-above-brim"), read("descent")) {
+            let read = |key: &str| self.read_of(exam, &format!("baby.{}.{key}", index + 1));
+            match (read("head-above-brim")?, read("descent")?) {
                 (Some(fifths), _) if baby.head_above_brim.value().is_some() => {
                     self.say("growth-palpable", &[("fifths", fifths)])
                 }
@@ -206,10 +207,11 @@ impl Told<'_> {
             (None, Finding::NotExamined) => Ok(dash.clone()),
             (None, Finding::Found(_)) => self.say("growth-heard", &[]),
             (None, _) => {
-                Ok(read_of(exam, &format!("baby.{}.heart", index + 1)).unwrap_or_else(|| dash.clone()))
+                let heart = self.read_of(exam, &format!("baby.{}.heart", index + 1))?;
+                Ok(heart.unwrap_or_else(|| dash.clone()))
             }
         })?;
-        let laid = read_of(exam, "mother.fundal-height").unwrap_or(dash);
+        let laid = self.read_of(exam, "mother.fundal-height")?.unwrap_or(dash);
         Ok(vec![weeks, laid, rule, curve, lies, brim, heart])
     }
 
@@ -245,7 +247,7 @@ impl Told<'_> {
     /// z and centile, or why there is none.
     fn answer(&self, tape: &LaidTape) -> Said {
         match tape.standard {
-            _ if !tape.unfit.is_empty() => self.say("growth-why-not", &[("why", reasons(tape))]),
+            _ if !tape.unfit.is_empty() => self.say("growth-why-not", &[("why", reasons(tape, self.words)?)]),
             None => self.say("growth-outside", &[]),
             Some(standard) => {
                 let values = [("z", format!("{:.2}", standard.z)), ("centile", standard.shown_centile())];
@@ -313,11 +315,15 @@ impl Told<'_> {
         }
         Ok(told.join(" "))
     }
-}
 
-/// A finding in canonical words, without what stands in brackets: a cell is narrow.
-fn read_of(exam: &Exam, key: &str) -> Option<String> {
-    let (_, words) = exam.read.iter().find(|(read, _)| read == key)?;
-    let Some((before, after)) = words.split_once(" (") else { return Some(words.clone()) };
-    Some(format!("{before}{}", if after.ends_with('?') { "?" } else { "" }))
+    /// A finding in words, without what stands in brackets: a cell is narrow.
+    fn read_of(&self, exam: &Exam, key: &str) -> Result<Option<String>, WordsError> {
+        let Some((_, words)) = exam.read.iter().find(|(read, _)| read == key) else { return Ok(None) };
+        let bare = match words.split_once(" (") {
+            Some((before, _)) => before,
+            None => words.trim_end_matches('?'),
+        };
+        let doubt = if words.ends_with('?') { "?" } else { "" };
+        Ok(Some(format!("{}{doubt}", spoken::value(bare, self.words)?)))
+    }
 }

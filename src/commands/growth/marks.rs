@@ -1,7 +1,7 @@
 //! What the figure marks. In: the course of a pregnancy, conclusions, words. Out: tapes as they are marked, and the few words
 //! under a drawing.
 
-use crate::exam::{Conclusion, Lie, Presentation};
+use crate::exam::{Conclusion, Lie, Presentation, spoken};
 use crate::figure::growth::{TapeKind, TapeMark};
 use crate::reckon::{Course, LaidTape, beside, unfit_word};
 use crate::words::{Words, WordsError};
@@ -13,7 +13,7 @@ pub fn tapes(course: &Course, words: &Words) -> Result<Vec<TapeMark>, WordsError
         .iter()
         .map(|tape| {
             let kind = if !tape.unfit.is_empty() {
-                let values = [("cm", centimetres(tape)), ("why", reasons(tape))];
+                let values = [("cm", centimetres(tape)), ("why", reasons(tape, words)?)];
                 let values: Vec<(&str, &str)> =
                     values.iter().map(|(name, value)| (*name, value.as_str())).collect();
                 TapeKind::NotRead(words.say("growth-not-read", &values)?)
@@ -33,8 +33,9 @@ pub fn centimetres(tape: &LaidTape) -> String {
 }
 
 /// Why it is not read.
-pub fn reasons(tape: &LaidTape) -> String {
-    tape.unfit.iter().map(|why| unfit_word(*why)).collect::<Vec<_>>().join(", ")
+pub fn reasons(tape: &LaidTape, words: &Words) -> Result<String, WordsError> {
+    let why: Vec<&str> = tape.unfit.iter().map(|why| unfit_word(*why)).collect();
+    spoken::value(&why.join(", "), words)
 }
 
 /// How each baby lay, in two or three words.

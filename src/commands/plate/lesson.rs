@@ -5,7 +5,9 @@ use super::sets::{Lesson, Set, Way};
 use crate::body::diameter;
 use crate::body::pose::Pose;
 use crate::body::touch::{self, Feel, Palpation};
-use crate::exam::{Across, Height};
+use crate::commands::picture::Maker;
+use crate::exam::words::Vocabulary;
+use crate::exam::{Across, Height, Position, spoken};
 use crate::figure::shown::Shown;
 use crate::units::MotherSide;
 use crate::words::{Words, WordsError};
@@ -14,14 +16,24 @@ use crate::words::{Words, WordsError};
 pub fn title(set: Set, way: &Way, words: &Words) -> Result<String, WordsError> {
     let id = format!("plate-set-{}", set.named().0);
     match set {
-        Set::Turning => words.say(&id, &[("from", &way.ends[0]), ("to", &way.ends[1])]),
+        Set::Turning => {
+            let end = |name: &str| match Position::find(name) {
+                Some(position) => spoken::position(position, words),
+                None => Ok(name.to_owned()),
+            };
+            words.say(&id, &[("from", &end(&way.ends[0])?), ("to", &end(&way.ends[1])?)])
+        }
         _ => words.say(&id, &[]),
     }
 }
 
 /// What is said at the foot of every sheet.
-pub fn foot(words: &Words) -> Result<String, WordsError> {
-    words.say("plate-foot", &[("version", env!("CARGO_PKG_VERSION"))])
+pub fn foot(maker: &Maker<'_>) -> Result<String, WordsError> {
+    let foot = maker.words.say("plate-foot", &[("version", env!("CARGO_PKG_VERSION"))])?;
+    Ok(match &maker.draft {
+        Some(draft) => format!("{draft} {foot}"),
+        None => foot,
+    })
 }
 
 /// What a figure shows beside the baby.

@@ -161,7 +161,7 @@ fn content(
             &[("title", title), ("number", &number.to_string()), ("count", &count.to_string())],
         )?,
     };
-    let mut foot = vec![lesson::foot(maker.words)?];
+    let mut foot = vec![lesson::foot(maker)?];
     if figures.iter().any(|ready| ready.cut) {
         foot.push(maker.words.say("plate-cut", &[])?);
     }

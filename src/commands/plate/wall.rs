@@ -5,7 +5,7 @@ use super::{Plate, Ready, lesson};
 use crate::commands::picture::Maker;
 use crate::figure;
 use crate::sheet::{Block, Content, Kind, Layout, Sheet, compose};
-use crate::words::{Words, WordsError};
+use crate::words::WordsError;
 
 /// The steps in their order, one for each figure: messages of the heading and of its points.
 const STEPS: [(&str, &[&str]); 7] = [
@@ -34,7 +34,7 @@ const COLUMNS: usize = 4;
 /// The sheet.
 pub fn sheet(options: &Plate, title: &str, figures: &[&Ready], maker: &Maker<'_>) -> Result<Sheet, String> {
     let told = |e: &dyn std::fmt::Display| e.to_string();
-    let content = content(title, maker.words).map_err(|e| told(&e))?;
+    let content = content(title, maker).map_err(|e| told(&e))?;
     let layout = Layout::read("wall", &layout()).map_err(|e| told(&e))?;
     let mm_per_cm =
         layout.mm_per_cm(&figure::FRAME, &content, maker.words, maker.fonts).map_err(|e| told(&e))?;
@@ -45,7 +45,8 @@ pub fn sheet(options: &Plate, title: &str, figures: &[&Ready], maker: &Maker<'_>
     compose(&layout, &scenes, &content, maker.words, maker.fonts).map_err(|e| told(&e))
 }
 
-fn content(title: &str, words: &Words) -> Result<Content, WordsError> {
+fn content(title: &str, maker: &Maker<'_>) -> Result<Content, WordsError> {
+    let words = maker.words;
     let mut content = Content { title: title.to_owned(), ..Content::default() };
     let mut put = |name: String, blocks: Vec<Block>| content.blocks.insert(name, blocks);
     let mut about = vec![];
@@ -67,7 +68,7 @@ fn content(title: &str, words: &Words) -> Result<Content, WordsError> {
         now.push(Block::new(Kind::Item, words.say(point, &[])?));
     }
     put("now".to_owned(), now);
-    let foot = format!("{} {}", words.say("wall-sources", &[])?, lesson::foot(words)?);
+    let foot = format!("{} {}", words.say("wall-sources", &[])?, lesson::foot(maker)?);
     put("foot".to_owned(), vec![Block::new(Kind::Text, foot)]);
     content.description = format!("{title}: {}.", about.join("; "));
     Ok(content)
@@ -110,7 +111,7 @@ fn layout() -> String {
         "words:now",
         "7-8",
         &last,
-        &format!("{}\nedge = \"line\"\npadding = \"4 mm\"", set("16", "16")),
+        &format!("{}\nedge = \"line\"\npadding = \"4 mm\"", set("16", "12")),
     );
     lay("foot", "words:foot", "9", &across, &set("10", "10"));
     text
