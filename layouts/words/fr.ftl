@@ -14,8 +14,8 @@ decimal-sign = ,
 
 ## Sides and parts
 
-her-left = Gauche de la mère
-her-right = Droite de la mère
+her-left = Gauche (mère)
+her-right = Droite (mère)
 your-left = Votre gauche
 your-right = Votre droite
 her-front = Ventre de la mère
@@ -149,7 +149,7 @@ wall-grip-2 = 3 Deuxième manœuvre : les côtés
 wall-grip-2-how = Une main de chaque côté : l’une tient, l’autre palpe. Puis changez.
 wall-grip-2-what = Large et ferme : le dos. De petites parties mobiles : les membres.
 wall-grip-2-both = Membres des deux côtés : le dos est peut-être vers sa colonne.
-wall-grip-3 = 4 Troisième manœuvre : au-dessus du pubis
+wall-grip-3 = 4 Troisième manœuvre : sus-pubienne
 wall-grip-3-how = Une main, pouce d’un côté, doigts de l’autre. En douceur : cela peut faire mal.
 wall-grip-3-what = Qu’y a-t-il là ? Mobile, ou fixé ?
 wall-grip-3-again = Même pôle qu’à la première manœuvre : repalpez les deux.
@@ -1126,8 +1126,8 @@ desk-pole-at-brim = Au-dessus du pubis
 desk-pole-breech = Le siège
 desk-pole-head = La tête
 
-desk-her-left = Gauche de la mère
-desk-her-right = Droite de la mère
+desk-her-left = Gauche (mère)
+desk-her-right = Droite (mère)
 desk-middle = Milieu
 desk-side = Côté
 desk-level = Hauteur
