@@ -6,31 +6,31 @@ export class Fault extends Error {}
 let compiled;
 let running;
 
+/** The bytes that stand in the page as text. */
+function bytesOf(id) {
+  const text = document.getElementById(id).textContent;
+  if (Uint8Array.fromBase64) return Uint8Array.fromBase64(text);
+  const letters = atob(text);
+  const bytes = new Uint8Array(letters.length);
+  for (let at = 0; at < letters.length; at++) bytes[at] = letters.charCodeAt(at);
+  return bytes;
+}
+
 /** Unpack and start the library that stands in the page. */
 export async function unpack() {
-  const packed = document.getElementById('library').textContent;
-  let bytes;
-  if (Uint8Array.fromBase64) {
-    bytes = Uint8Array.fromBase64(packed);
-  } else {
-    const letters = atob(packed);
-    bytes = new Uint8Array(letters.length);
-    for (let at = 0; at < letters.length; at++) bytes[at] = letters.charCodeAt(at);
-  }
-  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip'));
-  compiled = await WebAssembly.compile(await new Response(stream).arrayBuffer());
+  const packed = bytesOf('library');
+  const { exports } = (await WebAssembly.instantiate(bytesOf('unpack'))).instance;
+  const at = exports.handspan_allocate(packed.length);
+  new Uint8Array(exports.memory.buffer, at, packed.length).set(packed);
+  const out = exports.handspan_unpack(at, packed.length);
+  const length = new DataView(exports.memory.buffer).getUint32(out, true);
+  compiled = await WebAssembly.compile(new Uint8Array(exports.memory.buffer, out + 4, length));
   await renew();
 }
 
 /** Start afresh, after a fault. */
 export async function renew() {
-  // Some libraries inside name functions of a browser that nothing here calls.
-  const uncalled = {};
-  for (const { module, name } of WebAssembly.Module.imports(compiled)) {
-    uncalled[module] ??= {};
-    uncalled[module][name] = () => { throw new Error(`${name} is not there`); };
-  }
-  running = await WebAssembly.instantiate(compiled, uncalled);
+  running = await WebAssembly.instantiate(compiled);
 }
 
 function taken(exports, at) {

@@ -57,7 +57,7 @@ function fill() {
 }
 
 async function start() {
-  if (!window.WebAssembly || !window.DecompressionStream || !window.HTMLDialogElement) return;
+  if (!window.WebAssembly || !window.HTMLDialogElement) return;
   await unpack();
   learn('en');
   dress();
