@@ -409,6 +409,13 @@ fn every_document_in_a_draft_is_marked_and_stands_beside_the_english() {
             assert!(svg.contains(&note) && svg.contains("is a draft in"), "{name} in {lang}: {note}");
             std::fs::remove_file(here.path().join(name)).unwrap();
         }
+        // For programs: each remark in the language, and in English.
+        let bleeding = path("examples/bleeding.toml").display().to_string();
+        let json =
+            printed(&run_in(here.path(), &["check", "--json", &bleeding, "--lang", lang, "--draft"], b""));
+        assert!(json.contains(&format!("\"lang\":\"{lang}\"")), "{json}");
+        assert!(json.contains("\"english\":\"She reports bleeding. Get help"), "{json}");
+        assert!(!json.contains("\"text\":\"She reports bleeding"), "{json}");
         let check = ["check", &exam, "--lang", lang, "--draft"];
         let told = printed(&run_in(here.path(), &check, b""));
         assert!(told.starts_with(&words.say("draft-mark", &[]).unwrap()), "{told}");
