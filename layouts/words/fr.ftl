@@ -6,7 +6,7 @@
 language-signed = no
 language-name = français
 draft-mark = BROUILLON
-draft-note = Brouillon : aucun soignant de langue maternelle n’a relu ce texte. C’est le texte anglais qui compte.
+draft-note = BROUILLON : aucun soignant de langue maternelle n’a relu ce texte. C’est le texte anglais qui compte.
 
 draft-beside = La page à côté est un brouillon en { $language } : aucun soignant ne l’a relue. C’est cette page-ci qui compte.
 
@@ -14,8 +14,8 @@ decimal-sign = ,
 
 ## Sides and parts
 
-her-left = Gauche de la mère
-her-right = Droite de la mère
+her-left = Gauche (mère)
+her-right = Droite (mère)
 your-left = Votre gauche
 your-right = Votre droite
 her-front = Ventre de la mère
@@ -82,7 +82,7 @@ plate-set-crosswise = En travers et de biais
 plate-set-attitudes = L’attitude de la tête, et ce qui se présente
 plate-set-fifths = La part de tête au-dessus du détroit supérieur
 plate-set-levels = Le fond utérin, de 12 à 40 SA
-plate-set-grips = Ce que sent chaque manœuvre
+plate-set-grips = Ce qu’on sent à chaque manœuvre
 plate-set-listening = Où écouter
 plate-set-turning = Rotation : { $from }, puis { $to }
 plate-set-wall = L’abdomen à la main, pas à pas
@@ -105,14 +105,14 @@ feel-back = large et ferme : le dos
 feel-side = le côté du tronc
 feel-front = le devant du tronc
 feel-bottom = large et plus mou : le siège
-feel-limbs = petites parties qui bougent : les membres
+feel-limbs = petites parties mobiles : les membres
 feel-trunk = le tronc
 feel-nothing = aucune partie du bébé
 shown-listen = écouter ici
 shown-listen-faint = écouter ici : plus faible, le dos est tourné de l’autre côté
 shown-cm = { $cm } cm
 shown-tape = { $cm } cm, en suivant la courbe
-told-diameter = Diamètre { $name } : { $cm } cm sur la peau ; les manuels impriment { $handbook } cm à terme, sur l’os
+told-diameter = Diamètre { $name } : { $cm } cm sur la peau ; les manuels donnent { $handbook } cm à terme, sur l’os
 diameter-suboccipitobregmatic = du dessous de l’occiput à la grande fontanelle (sous-occipito-bregmatique)
 diameter-occipitofrontal = de l’occiput à entre les sourcils (occipito-frontal)
 diameter-mentovertical = du menton au vertex (mento-vertical)
@@ -136,10 +136,10 @@ plate-twins-bottom-bottom = les deux, siège en bas
 plate-twins-head-across = le premier tête en bas, le second en travers
 plate-twins-bottom-across = le premier siège en bas, le second en travers
 
-wall-before = Demandez comment elle se sent et comment le bébé bouge. Sa vessie est vide, elle est un peu inclinée vers sa gauche, vos mains sont chaudes. Dites ce que vous faites, et arrêtez dès qu’elle le demande. La gauche et la droite sont les siennes.
+wall-before = Demandez comment elle va et comment bouge le bébé. Vessie vide, un peu inclinée vers sa gauche, vos mains chaudes. Dites ce que vous faites, arrêtez dès qu’elle le demande. Gauche et droite sont les siennes.
 wall-look = 1 Regarder
 wall-look-shape = La forme : longue, large ou de biais. Un utérus large : pensez à un bébé en travers.
-wall-look-scars = Cicatrices : demandez l’origine de chacune. La cicatrice de la peau ne dit pas comment l’utérus a été incisé.
+wall-look-scars = Cicatrices : demandez l’origine de chacune. La peau ne dit pas comment l’utérus a été incisé.
 wall-look-moves = Les mouvements que vous voyez.
 wall-grip-1 = 2 Première manœuvre : le fond utérin
 wall-grip-1-how = Les deux mains autour du fond : qu’y a-t-il là ?
@@ -147,34 +147,34 @@ wall-grip-1-head = Dure, ronde, elle ballotte seule : une tête.
 wall-grip-1-bottom = Plus large, plus mou, le corps bouge avec : un siège.
 wall-grip-2 = 3 Deuxième manœuvre : les côtés
 wall-grip-2-how = Une main de chaque côté : l’une tient, l’autre palpe. Puis changez.
-wall-grip-2-what = Large et ferme : le dos. De petites parties qui bougent : les membres.
+wall-grip-2-what = Large et ferme : le dos. De petites parties mobiles : les membres.
 wall-grip-2-both = Membres des deux côtés : le dos est peut-être vers sa colonne.
-wall-grip-3 = 4 Troisième manœuvre : au-dessus du pubis
+wall-grip-3 = 4 Troisième manœuvre : sus-pubienne
 wall-grip-3-how = Une main, pouce d’un côté, doigts de l’autre. En douceur : cela peut faire mal.
 wall-grip-3-what = Qu’y a-t-il là ? Mobile, ou fixé ?
-wall-grip-3-again = Le même pôle qu’à la première manœuvre : palpez de nouveau les deux.
+wall-grip-3-again = Même pôle qu’à la première manœuvre : repalpez les deux.
 wall-grip-4 = 5 Quatrième manœuvre : vers le bassin
-wall-grip-4-how = Face à ses pieds. Le bout des doigts descend des deux côtés de la tête, jusqu’au détroit supérieur.
-wall-grip-4-fifths = Combien de cinquièmes palpables au-dessus du détroit supérieur ? 2/5 ou moins : engagée. Ne se dit que d’une tête.
+wall-grip-4-how = Face à ses pieds. Les doigts descendent des deux côtés de la tête, jusqu’au détroit supérieur.
+wall-grip-4-fifths = Combien de cinquièmes au-dessus du détroit supérieur ? 2/5 ou moins : engagée. D’une tête seulement.
 wall-grip-4-out = Là où les doigts butent d’abord, la tête fait saillie.
 wall-listen = 6 Écouter
-wall-listen-where = Là où le dos est le plus près de la peau. Un foyer appuie une variété de position ; il ne la prouve pas.
+wall-listen-where = Là où le dos est le plus près de la peau. Un foyer appuie une variété ; il ne la prouve pas.
 wall-listen-pulse = Prenez son pouls en même temps.
 wall-listen-count = Comptez une minute entière. Habituel dès 20 SA : 110 à 160.
 wall-measure = 7 Mesurer
 wall-measure-top = Trouvez le fond utérin, en descendant depuis le sternum.
 wall-measure-tape = Du bord supérieur du pubis, par-dessus la courbe, jusqu’au fond utérin, chiffres en dessous.
-wall-measure-weeks = Dès 24 SA : environ autant de cm que de semaines, à 2 près ; comparez aussi à ses mesures antérieures. Aucune hauteur ne compte si le bébé est en travers, avec des jumeaux, des fibromes ou beaucoup de liquide.
+wall-measure-weeks = Dès 24 SA : environ autant de cm que de SA, à 2 près ; comparez à ses mesures antérieures. Aucune ne compte : bébé en travers, jumeaux, fibromes, beaucoup de liquide.
 wall-now = Agir maintenant, quoi qu’on palpe
-wall-now-movements = Mouvements moindres, changés ou absents.
-wall-now-not-heard = Dès 24 SA : le cœur n’est pas entendu.
-wall-now-rate = Fréquence sous 100 ou plus de 180.
-wall-now-pulse = Son propre pouls à 15 près de la fréquence entendue : peut-être le sien.
+wall-now-movements = Mouvements moindres, changés ou nuls.
+wall-now-not-heard = Dès 24 SA : cœur non entendu.
+wall-now-rate = Cœur sous 100 ou au-delà de 180.
+wall-now-pulse = Pouls maternel à 15 près de la fréquence : peut-être le sien.
 wall-now-bleeding = Saignement.
-wall-now-pain = Douleur constante ; utérus dur et sensible ; douleur sur une cicatrice de l’utérus.
-wall-now-waters = Membranes rompues, et le bébé n’a pas la tête en bas ou la tête est mobile.
-wall-now-help = Ne terminez pas d’abord l’examen : demandez de l’aide, selon votre protocole local.
-wall-sources = Sources : cinquièmes, pouls et hauteur : Theron, Maternal Care (Bettercare). Manœuvres et niveaux : Klein, Miller, Thomson, A Book for Midwives (Hesperian). Semaines et hauteur : OMS. Fréquences : NICHD 2008 ; OMS. Le reste est de pratique courante. À la main, sans échographie ; ne pose pas de diagnostic et ne remplace ni le protocole local, ni le jugement d’un soignant, ni une échographie.
+wall-now-pain = Douleur constante ; utérus dur et douloureux ; douleur de cicatrice utérine.
+wall-now-waters = Eaux rompues, avec tête pas en bas ou mobile.
+wall-now-help = Demandez de l’aide avant de finir l’examen, selon votre protocole local.
+wall-sources = Sources : cinquièmes, pouls, hauteur : Theron, Maternal Care (Bettercare). Manœuvres, niveaux : Klein, Miller, Thomson, A Book for Midwives (Hesperian). Semaines, hauteur : OMS. Fréquences : NICHD 2008 ; OMS. Le reste est de pratique courante. À la main, sans échographie ; ne pose pas de diagnostic, ne remplace ni protocole local, ni jugement d’un soignant, ni échographie.
 
 ## What was understood
 ## `handspan check` says back what it read. $value is in the words of the exam language.
@@ -203,32 +203,32 @@ word-could-not-tell = impossible à dire
 word-yes = oui
 word-no = non
 
-word-left-flank = flanc gauche
-word-left = à gauche
+word-left-flank = flanc gauche de la mère
+word-left = à la gauche de la mère
 word-middle = au milieu
-word-right = à droite
-word-right-flank = flanc droit
+word-right = à la droite de la mère
+word-right-flank = flanc droit de la mère
 word-fundus = fond utérin
 word-above-navel = au-dessus de l’ombilic
 word-at-navel = à l’ombilic
 word-below-navel = sous l’ombilic
 word-iliac-fossa = fosse iliaque
 word-above-pubic-bone = au-dessus du pubis
-word-left-iliac-fossa = fosse iliaque gauche
-word-right-iliac-fossa = fosse iliaque droite
-word-heard = entendu
+word-left-iliac-fossa = fosse iliaque gauche de la mère
+word-right-iliac-fossa = fosse iliaque droite de la mère
+word-heard = entendu, lieu non noté
 
 word-front = en avant
 word-lateral = juste sur le côté
-word-towards-her-spine = vers sa colonne
-word-towards-her-ribs = vers ses côtes
-word-towards-her-feet = vers ses pieds
-word-left-front = à gauche, en avant
-word-left-lateral = à gauche, juste sur le côté
-word-left-towards-her-spine = à gauche, vers sa colonne
-word-right-front = à droite, en avant
-word-right-lateral = à droite, juste sur le côté
-word-right-towards-her-spine = à droite, vers sa colonne
+word-towards-her-spine = vers la colonne de la mère
+word-towards-her-ribs = vers les côtes de la mère
+word-towards-her-feet = vers les pieds de la mère
+word-left-front = à la gauche de la mère, en avant
+word-left-lateral = à la gauche de la mère, juste sur le côté
+word-left-towards-her-spine = à la gauche de la mère, vers sa colonne
+word-right-front = à la droite de la mère, en avant
+word-right-lateral = à la droite de la mère, juste sur le côté
+word-right-towards-her-spine = à la droite de la mère, vers sa colonne
 
 word-free = mobile
 word-at-the-brim = au détroit supérieur
@@ -296,7 +296,7 @@ word-long = longue
 word-wide = large
 word-slanting = de biais
 word-midline = médiane
-word-right-lower = en bas à droite
+word-right-lower = en bas à droite de la mère
 word-keyhole = cœlioscopie
 word-linea-nigra = ligne brune
 word-striae = vergetures
@@ -304,7 +304,7 @@ word-rash = éruption
 word-soft = souple
 word-tightening = en contraction
 word-hard = dur
-word-tender = sensible
+word-tender = douloureux au toucher
 word-much = abondant
 word-little = peu abondant
 
@@ -312,7 +312,7 @@ word-bmi-35-or-more = IMC de 35 ou plus
 word-fibroids = fibromes
 word-much-water = liquide abondant
 word-twins = jumeaux
-word-crosswise = bébé en travers
+word-crosswise = bébé en travers ou de biais
 word-not-above-pubic-bone = pas au-dessus du pubis
 word-just-above-pubic-bone = juste au-dessus du pubis
 word-halfway-to-navel = à mi-chemin de l’ombilic
@@ -324,8 +324,8 @@ word-could-not-tell-why = impossible à dire ({ $reason })
 word-cm = { $cm } cm
 word-kg = { $kg } kg
 word-range = { $low } à { $high }
-word-left-cm = { $cm } cm à gauche
-word-right-cm = { $cm } cm à droite
+word-left-cm = { $cm } cm à la gauche de la mère
+word-right-cm = { $cm } cm à la droite de la mère
 word-above-navel-cm = { $cm } cm au-dessus de l’ombilic
 word-below-navel-cm = { $cm } cm sous l’ombilic
 word-above-pubic-bone-cm = { $cm } cm au-dessus du pubis
@@ -456,7 +456,7 @@ name-breech = siège
 name-back = dos
 name-limbs = membres
 name-head = tête
-name-descent = tête au détroit supérieur
+name-descent = descente de la tête
 name-heart = cœur
 name-heart-rate = fréquence cardiaque
 
@@ -466,32 +466,32 @@ conclude-brow = Tête en bas, front en premier
 conclude-breech = Siège en bas
 conclude-longitudinal = Situation longitudinale, on ne sait pas quel pôle est en bas
 conclude-transverse = En travers
-conclude-transverse-head-left = En travers, tête à sa gauche à elle
-conclude-transverse-head-right = En travers, tête à sa droite à elle
+conclude-transverse-head-left = En travers, tête à la gauche de la mère
+conclude-transverse-head-right = En travers, tête à la droite de la mère
 conclude-shoulder = En travers, épaule en bas
-conclude-shoulder-head-left = En travers, épaule en bas, tête à sa gauche à elle
-conclude-shoulder-head-right = En travers, épaule en bas, tête à sa droite à elle
+conclude-shoulder-head-left = En travers, épaule en bas, tête à la gauche de la mère
+conclude-shoulder-head-right = En travers, épaule en bas, tête à la droite de la mère
 conclude-oblique = De biais
-conclude-oblique-head-low-left = De biais, tête en bas à sa gauche à elle
-conclude-oblique-head-low-right = De biais, tête en bas à sa droite à elle
-conclude-oblique-head-up-left = De biais, tête en haut à sa gauche à elle, siège en bas de l’autre côté
-conclude-oblique-head-up-right = De biais, tête en haut à sa droite à elle, siège en bas de l’autre côté
+conclude-oblique-head-low-left = De biais, tête en bas à la gauche de la mère
+conclude-oblique-head-low-right = De biais, tête en bas à la droite de la mère
+conclude-oblique-head-up-left = De biais, tête en haut à la gauche de la mère, siège en bas de l’autre côté
+conclude-oblique-head-up-right = De biais, tête en haut à la droite de la mère, siège en bas de l’autre côté
 conclude-nothing = La place du bébé ne se déduit pas de ces constatations
 conclude-nothing-head-low = La tête est en bas ; la place du bébé ne se déduit pas de ces constatations
 conclude-nothing-head-up = La tête est en haut ; la place du bébé ne se déduit pas de ces constatations
 
-back-left-front = dos à sa gauche à elle, vers l’avant
-back-left-lateral = dos juste sur le côté, à sa gauche à elle
-back-left-spine = dos à sa gauche à elle, vers sa colonne
-back-left = dos à sa gauche à elle
-back-right-front = dos à sa droite à elle, vers l’avant
-back-right-lateral = dos juste sur le côté, à sa droite à elle
-back-right-spine = dos à sa droite à elle, vers sa colonne
-back-right = dos à sa droite à elle
+back-left-front = dos à la gauche de la mère, vers l’avant
+back-left-lateral = dos juste sur le côté, à la gauche de la mère
+back-left-spine = dos à la gauche de la mère, vers sa colonne
+back-left = dos à la gauche de la mère
+back-right-front = dos à la droite de la mère, vers l’avant
+back-right-lateral = dos juste sur le côté, à la droite de la mère
+back-right-spine = dos à la droite de la mère, vers sa colonne
+back-right = dos à la droite de la mère
 back-front = dos vers l’avant
-back-spine = dos vers sa colonne (dos contre dos)
-back-ribs = dos vers ses côtes
-back-feet = dos vers ses pieds
+back-spine = dos vers la colonne de la mère (dos contre dos)
+back-ribs = dos vers les côtes de la mère
+back-feet = dos vers les pieds de la mère
 
 # The code is not said.
 conclude-position = { $lie }, { $back } : { $position }{ $code ->
@@ -509,7 +509,7 @@ conclude-engaged-said = Dite engagée ; aucun cinquième noté.
 conclude-head-free = Non engagée : la tête est mobile au-dessus du détroit supérieur.
 
 check-reckoned = Calculé
-check-version = handspan { $version }, règles de { $ledger }.
+check-version = handspan { $version }, règles du { $ledger }.
 numbers-due = Terme prévu le { $due }, d’après { $by ->
     [scan] l’échographie
     [due] la date donnée
@@ -548,10 +548,10 @@ numbers-tape-standard-none = INTERGROWTH-21st : de 16+0 à 42+6 SA seulement.
 numbers-tape-no-weeks = Ni règle des semaines ni centile : le terme n’est pas indiqué.
 numbers-tape-unfit = Ni règle des semaines, ni z, ni centile, ni poids par la hauteur utérine : { $why }.
 numbers-landmark = { $same ->
-    [yes] Les manuels impriment pour ce terme : { $low }
-   *[no] Les manuels impriment pour ce terme : { $low } à { $high }
+    [yes] Les manuels donnent pour ce terme : { $low }
+   *[no] Les manuels donnent pour ce terme : { $low } à { $high }
  }, à 2 semaines près ; les femmes diffèrent davantage.
-numbers-heart = Moyenne { $mean } battements par minute ; les comptages permettent { $low } à { $high } (pas de { $steps }).
+numbers-heart = Moyenne { $mean } battements par minute ; les comptages permettent { $low } à { $high } (par pas de { $steps }).
 numbers-heart-rise = Au mouvement, jusqu’à { $rise } : noté, et cela ne tranche rien.
 numbers-grams = { $grams } g ({ $pounds } lb { $ounces } oz)
 numbers-hand = À la main : { $weight }.
@@ -604,7 +604,7 @@ read-back-heart-right = Cœur entendu du côté DROIT DE LA MÈRE : à votre ga
 chart-opening = Examen de l’abdomen à la main, à { $weeks } SA.
 chart-opening-no-weeks = Examen de l’abdomen à la main ; terme non indiqué.
 chart-cautions = À la main, sans échographie, sauf mention ; les côtés sont ceux de la mère. Un compte rendu : il ne pose pas de diagnostic et ne remplace ni le protocole local, ni le jugement d’un soignant, ni une échographie.
-chart-versions = handspan { $version }, règles de { $ledger }.
+chart-versions = handspan { $version }, règles du { $ledger }.
 
 chart-scan = Daté par échographie : { $value }.
 chart-shape = Forme de l’abdomen : { $value }.
@@ -715,7 +715,7 @@ remark-movements-not-felt-yet = Les mouvements n’ont pas encore été perçus,
 remark-bleeding = Elle signale un saignement. Demandez de l’aide et suivez maintenant votre protocole local pour saignement pendant la grossesse.
 remark-constant-pain = Elle signale une douleur qui reste. Demandez de l’aide et suivez maintenant votre protocole local pour douleur constante pendant la grossesse.
 remark-urgent-signs = Elle signale : { $signs }. Demandez de l’aide et suivez maintenant votre protocole local pour cela.
-remark-hard-tender-womb = L’utérus est dur et sensible. Demandez de l’aide et suivez votre protocole local maintenant ; n’attendez pas un moment plus souple pour palper de nouveau.
+remark-hard-tender-womb = L’utérus est dur et douloureux au toucher. Demandez de l’aide et suivez votre protocole local maintenant ; n’attendez pas un moment plus souple pour palper de nouveau.
 remark-scar-pain = Elle signale une douleur à la cicatrice, et l’utérus a été opéré. Demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
 remark-scar-pain-operations-not-known = Elle signale une douleur à une cicatrice, et il n’est pas noté si l’utérus a été opéré. Demandez-le maintenant ; si oui, ou si personne ne le sait, demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
 remark-waters-broken-not-head-down = Les membranes sont rompues et le bébé n’a pas la tête en bas. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues sans tête en bas, d’abord le risque pour le cordon.
@@ -755,9 +755,9 @@ remark-size-against-dates = La hauteur de l’utérus correspond à { $fits } SA
    *[other] {" "}Palpez de nouveau l’utérus, vessie vide.
  }
 remark-tape-outside-weeks = La hauteur utérine est de { $cm } cm à { $weeks } SA : { $difference } cm { $direction ->
-    [below] sous
-   *[other] au-dessus
- } des semaines, hors de { $limit } cm. Demandez-lui de vider sa vessie, cherchez le fond utérin, et mesurez de nouveau, côté vierge du ruban au-dessus. Si cela reste ainsi, comparez aux hauteurs antérieures et suivez votre protocole local sur l’échographie.{ $head ->
+    [below] sous les
+   *[other] au-dessus des
+ } semaines, hors de { $limit } cm. Demandez-lui de vider sa vessie, cherchez le fond utérin, et mesurez de nouveau, côté vierge du ruban au-dessus. Si cela reste ainsi, comparez aux hauteurs antérieures et suivez votre protocole local sur l’échographie.{ $head ->
     [low] {" "}{ tape-low-head }
    *[other] {""}
  }
@@ -808,10 +808,10 @@ remark-too-early-for-hands = Avant 24 SA, les mains disent rarement comment un b
 remark-presentation-early = Avant 36 SA, c’est la place du bébé aujourd’hui ; il peut se tourner, dans un sens ou dans l’autre. Palpez de nouveau à chaque visite.
 remark-presentation-not-known = On ne sait pas quel pôle est en bas. Palpez de nouveau, vessie vide, demandez une deuxième paire de mains, et organisez une échographie selon votre protocole local si cela reste ouvert : les mains manquent environ 3 bébés sur 10 qui n’ont pas la tête en bas.
 remark-womb-hard-or-tender = L’utérus est { $feel ->
-    [tender] sensible
+    [tender] douloureux au toucher
    *[hard] dur
  }. { $feel ->
-    [tender] Palpez de nouveau où il est sensible et s’il durcit, demandez douleur, saignement, fièvre et perte des eaux, et suivez aujourd’hui votre protocole local pour utérus sensible.
+    [tender] Palpez de nouveau où il est douloureux et s’il durcit, demandez douleur, saignement, fièvre et perte des eaux, et suivez aujourd’hui votre protocole local pour utérus douloureux.
    *[hard] Gardez une main dessus jusqu’à ce qu’il se soit assoupli ou que quelques minutes aient passé, demandez douleur et saignement, et suivez votre protocole local maintenant s’il reste dur.
  }
 remark-scar-of-unknown-operation = Il y a une cicatrice sur la peau, et il n’est pas noté si l’utérus a été opéré. Demandez de quelle opération il s’agissait : la peau ne dit pas comment l’utérus a été incisé.
@@ -847,17 +847,17 @@ remark-visits-differ-in-babies = Les visites parlent de nombres de bébés diff�
 
 skin-title = Dessiner le bébé sur la peau de la mère
 skin-title-baby = Dessiner le bébé { $number } sur la peau de la mère
-skin-measure = Vous êtes face à elle : sa gauche est à votre droite. « En haut » : en suivant la peau depuis le bord supérieur du pubis ; le côté, en suivant la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point vers la flèche. Les traits interrompus n’ont pas été trouvés : ne les tracez pas, ou dites-lui qu’ils sont supposés. Les pointillés sont dans le bassin.
-skin-measure-navel = Vous êtes face à elle : sa gauche est à votre droite. « En haut » : en suivant la peau depuis le bord supérieur du pubis, ou depuis l’ombilic s’il est plus proche ; le côté, en suivant la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point vers la flèche. Les traits interrompus n’ont pas été trouvés : ne les tracez pas, ou dites-lui qu’ils sont supposés. Les pointillés sont dans le bassin.
+skin-measure = Face à elle, sa gauche est à votre droite. « En haut » : le long de la peau depuis le bord supérieur du pubis ; le côté : le long de la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point à la flèche. Traits interrompus : non trouvés ; à omettre, ou dites-lui qu’ils sont supposés. Pointillés : dans le bassin.
+skin-measure-navel = Face à elle, sa gauche est à votre droite. « En haut » : le long de la peau depuis le bord supérieur du pubis, ou depuis l’ombilic s’il est plus près ; le côté : le long de la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point à la flèche. Traits interrompus : non trouvés ; à omettre, ou dites-lui qu’ils sont supposés. Pointillés : dans le bassin.
 
 skin-place = { $level }, { $side }
 skin-up = { $cm } cm ({ $fingers }) en haut
 skin-at-pubic-bone = à hauteur du pubis
 skin-above-navel = { $cm } cm ({ $fingers }) au-dessus de l’ombilic
-skin-at-navel = à hauteur de l’ombilic
+skin-at-navel = à l’ombilic
 skin-below-navel = { $cm } cm ({ $fingers }) sous l’ombilic
-skin-her-left = { $cm } cm ({ $fingers }) à sa gauche à elle, votre droite
-skin-her-right = { $cm } cm ({ $fingers }) à sa droite à elle, votre gauche
+skin-her-left = { $cm } cm ({ $fingers }) à sa gauche, votre droite
+skin-her-right = { $cm } cm ({ $fingers }) à sa droite, votre gauche
 skin-midline = sur la ligne médiane
 
 skin-head = { $number } Tête
@@ -867,11 +867,11 @@ skin-legs = { $number } Cuisse, jambe, pied
 skin-arms = { $number } Bras et main
 skin-belly = { $number } Cou et ventre
 skin-heart = { $number } Cœur
-skin-head-how = Tenez-la entre les deux mains et dessinez dans leur creux.
-skin-back-how = Un seul long trait.
+skin-head-how = À deux mains, dessinez dans leur creux.
+skin-back-how = Un long trait.
 skin-bottom-how = Arrondissez-le.
-skin-legs-how = La cuisse, la jambe, puis le pied.
-skin-arms-how = Le bras, puis une main à cinq doigts.
+skin-legs-how = Cuisse, jambe, puis le pied.
+skin-arms-how = Bras, puis une main à cinq doigts.
 skin-belly-how = Fermez la forme.
 skin-from = Début : { $place }.
 skin-to = Fin : { $place }.
@@ -890,8 +890,8 @@ skin-heart-at = Entendu : { $place }. Dessinez-le là.
 skin-heart-none = Aucun lieu où il a été entendu : rien à dessiner.
 
 skin-manners-title = Avec elle
-skin-manners = Demandez avant de toucher, de dessiner et de photographier ; arrêtez dès qu’elle le dit. Vessie vide, tête du lit un peu relevée, légère inclinaison vers sa gauche, à plat peu de temps seulement. Mains chaudes. Un feutre lavable, sans danger pour la peau et visible sur la sienne ; un par personne. Pas sur une peau blessée, douloureuse ou allergique. Il part en quelques bains.
-skin-foot = Pas une échographie ; les mains peuvent se tromper. Visage, doigts et orteils : idée du dessinateur. handspan { $version }
+skin-manners = Demandez avant de toucher, de dessiner, de photographier ; arrêtez dès qu’elle le dit. Vessie vide, tête du lit un peu relevée, légère inclinaison vers sa gauche, à plat peu de temps. Mains chaudes. Un feutre lavable, sans danger pour la peau et visible sur la sienne ; un par personne. Pas sur une peau blessée, douloureuse ou allergique. Il part en quelques bains.
+skin-foot = Pas une échographie ; les mains peuvent se tromper. Visage et doigts : idée du dessinateur. handspan { $version }
 
 ## The tracing sheet
 
@@ -899,21 +899,21 @@ trace-title = Feuille à tracer, grandeur réelle
 trace-about = Les traits du dessin, en grandeur réelle, déroulés selon la courbe de l’abdomen. { $lie }
 trace-sheet = Feuille { $number } sur { $count } : rang { $row }, colonne { $column }.
 trace-one-sheet = Une seule feuille.
-trace-join = Assemblez sur les croix, coupez le long du cadre interrompu.
-trace-use = Découpez le tour. Fendez chaque entaille et fermez-la, le trait interrompu sur la coupe. Piquez les traits. Impression vers l’extérieur, la marque épaisse sur l’os, le long trait sur sa ligne médiane : pointez au feutre à travers.
+trace-join = Assemblez sur les croix, coupez le long du cadre.
+trace-use = Découpez. Fendez et fermez chaque entaille, le trait interrompu sur la coupe. Piquez les traits. Face imprimée dehors, la marque épaisse sur l’os, le long trait sur sa ligne médiane : pointez au feutre à travers.
 trace-numbers = Numéros : bébé, puis étape.
 trace-bar = 5 cm. Sinon, imprimez à 100 %.
 trace-pubic = bord supérieur du pubis
 trace-navel = ombilic, { $cm } cm en haut
 trace-navel-expected = ombilic : non mesuré
 trace-fundus = haut de l’utérus, { $cm } cm
-trace-left = sa gauche à elle, votre droite
-trace-right = sa droite à elle, votre gauche
+trace-left = sa gauche, votre droite
+trace-right = sa droite, votre gauche
 
 ## The family page
 
-family-title-one = Comment est placé votre bébé
-family-title-more = Comment sont placés vos bébés
+family-title-one = Position de votre bébé
+family-title-more = Position de vos bébés
 family-name = Nom ____
 family-felt-on = Palpé à la main le ____
 family-felt-on-at = Palpé à la main le ____ à { $age }
@@ -932,8 +932,8 @@ family-lie-bottom-down = { $baby } a les fesses en bas.
 family-lie-bottom-down-probably = { $baby } a probablement les fesses en bas.
 family-lie-across = { $baby } est en travers du ventre.
 family-lie-across-probably = { $baby } est probablement en travers du ventre.
-family-lie-slanting = { $baby } est de biais dans le ventre.
-family-lie-slanting-probably = { $baby } est probablement de biais dans le ventre.
+family-lie-slanting = { $baby } est de biais.
+family-lie-slanting-probably = { $baby } est probablement de biais.
 family-lie-not-told = Les mains n’ont pas pu dire comment est placé votre bébé.
 family-lie-not-told-number = Les mains n’ont pas pu dire comment est placé le bébé { $number }.
 family-lie-not-felt = On n’a pas palpé comment est placé votre bébé.
@@ -997,8 +997,8 @@ family-hands = Ceci a été palpé à la main. Ce n’est pas une échographie, 
 family-hands-scan = Une partie a été palpée à la main, une autre vue à l’échographie. Le dessin n’est pas une échographie. Les mains peuvent se tromper.
 family-scan = Ceci a été vu à l’échographie. Le dessin n’est pas une échographie, et il peut être faux.
 family-written = Voici ce qui a été noté ce jour-là. Le dessin n’est pas une échographie, et il peut être faux.
-family-turn = Les bébés tournent. Cette page montre un seul jour. Quand vous en recevez une autre, n’utilisez plus celle-ci.
-family-artist = Le visage, les bras et les jambes sont l’idée du dessinateur.
+family-turn = Les bébés tournent. Cette page montre un seul jour. Quand vous en recevez une autre, rangez celle-ci.
+family-artist = Visage, bras et jambes : l’idée du dessinateur.
 family-none-drawn = Aucun bébé n’est dessiné, car on ne sait pas comment il est placé.
 
 family-heart = Le petit cœur montre où votre sage-femme a entendu le cœur ce jour-là.
@@ -1021,11 +1021,11 @@ family-emergency-blank = Urgences ____
 
 family-moves-title-one = Votre bébé bouge moins, ou pas comme d’habitude ?
 family-moves-title-more = Vos bébés bougent moins, ou pas comme d’habitude ?
-family-moves-call = Appelez tout de suite, de jour comme de nuit.
+family-moves-call = Appelez maintenant, jour ou nuit.
 family-moves-wait = N’attendez pas le lendemain.
 family-moves-late = Les bébés ne bougent pas moins à l’approche de la naissance.
 family-moves-early = Rien senti à 24 semaines (SA) ? Appelez pour un contrôle.
-family-moves-monitor = N’utilisez pas d’appareil d’écoute du cœur pour vérifier. Vous entendrez peut-être votre propre pouls.
+family-moves-monitor = N’utilisez pas d’appareil pour vérifier le cœur. Vous entendrez peut-être votre propre pouls.
 
 family-urgent-waters = Si vous perdez les eaux (du liquide coule) ou si le travail commence (contractions) : appelez et venez aussitôt.
 family-cord = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le numéro d’urgence.
@@ -1036,12 +1036,12 @@ family-go-title-number = Venez tout de suite, ou appelez le { $number }
 family-go-bleeding = Du sang par le vagin
 family-go-pain = Un fort mal de ventre qui reste
 family-go-breath = Douleur dans la poitrine, ou du mal à respirer
-family-go-fits = Convulsions : des secousses qu’on ne peut arrêter
+family-go-fits = Convulsions : secousses qu’on ne peut arrêter
 family-go-cord = Le cordon, comme une corde molle, entre vos jambes
 family-go-head = Un fort mal de tête avec une vue trouble
 family-go-fever = Une fièvre qui vous laisse sans force
 
-family-call-title = Appelez aujourd’hui, de jour comme de nuit
+family-call-title = Appelez aujourd’hui, jour ou nuit
 family-call-waters = Vous perdez les eaux : du liquide coule du vagin
 family-call-tightenings = Contractions répétées avant 37 semaines (SA)
 family-call-itching = Démangeaisons, surtout aux mains ou aux pieds
@@ -1126,8 +1126,8 @@ desk-pole-at-brim = Au-dessus du pubis
 desk-pole-breech = Le siège
 desk-pole-head = La tête
 
-desk-her-left = Gauche de la mère
-desk-her-right = Droite de la mère
+desk-her-left = Gauche (mère)
+desk-her-right = Droite (mère)
 desk-middle = Milieu
 desk-side = Côté
 desk-level = Hauteur

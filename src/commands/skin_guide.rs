@@ -155,6 +155,8 @@ struct Guide<'a> {
     draft: Option<String>,
 }
 
+/// The smallest type of a page in a language with longer words, points: it is read at a hand's length.
+const SMALLEST_PT: f32 = 10.0;
 /// Type of the sides in the small pictures, points.
 const TYPE_PT: f32 = 12.0;
 
@@ -169,9 +171,16 @@ impl Guide<'_> {
         let told = |e: &dyn std::fmt::Display| e.to_string();
         let grounds = Grounds::of(&self.exam.babies[number - 1], self.pose, number);
         let content = self.content(number, &grounds).map_err(|e| told(&e))?;
-        let layout =
+        let mut layout =
             SKIN_GUIDE.read().and_then(|layout| layout.on_paper(self.paper.name())).map_err(|e| told(&e))?;
-        let (frame, mm_per_cm) = self.frame(&layout, &content).map_err(|e| told(&e))?;
+        let framed = self.frame(&layout, &content).or_else(|fault| match fault {
+            SheetError::DoesNotFit { .. } => {
+                layout = layout.clone().shrinking_to(SMALLEST_PT);
+                self.frame(&layout, &content)
+            }
+            other => Err(other),
+        });
+        let (frame, mm_per_cm) = framed.map_err(|e| told(&e))?;
         let mut scenes = vec![];
         for index in 0..STEPS.len() {
             scenes.push(self.panel(number, index, &grounds, (frame, mm_per_cm))?);

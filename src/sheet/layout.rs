@@ -258,6 +258,14 @@ impl Layout {
         Ok(self)
     }
 
+    /// The same layout with words that may shrink to this size, points: for a language with longer words.
+    pub fn shrinking_to(mut self, pt: f32) -> Self {
+        for place in self.boxes.iter_mut().filter(|place| !place.is_picture()) {
+            place.may_shrink_pt = place.may_shrink_pt.min(pt);
+        }
+        self
+    }
+
     /// Its file, as it is named in messages.
     pub fn file(&self) -> &str {
         &self.file

@@ -11,7 +11,7 @@ use handspan::fonts::Fonts;
 use handspan::sheet::Sheet;
 use handspan::sheet::skin::{Grounds, Landmarks, Pattern, pieces, unrolled};
 use handspan::units::FigurePoint;
-use handspan::words::Words;
+use handspan::words::{Part, Words};
 use handspan::write::{pdf, pdf_pages};
 use lopdf::Document;
 use std::collections::BTreeMap;
@@ -31,7 +31,12 @@ fn conclusions(exam: &Exam) -> Vec<Conclusion> {
 }
 
 fn sheets(exam: &Exam, paper: Paper) -> Result<Vec<Sheet>, String> {
-    skin_sheets(exam, &conclusions(exam), paper, &Words::load("en").unwrap(), &fonts())
+    sheets_in("en", exam, paper)
+}
+
+fn sheets_in(lang: &str, exam: &Exam, paper: Paper) -> Result<Vec<Sheet>, String> {
+    let words = Words::load_for(lang, &[Part::Family, Part::Picture, Part::Guide]).unwrap();
+    skin_sheets(exam, &conclusions(exam), paper, &words, &fonts())
 }
 
 /// The page of strokes in order, then the tracing sheet.
@@ -400,6 +405,38 @@ fn every_exam_lays_out_on_every_paper() {
         }
     }
     assert!(made > 60);
+}
+
+#[test]
+fn every_exam_lays_out_in_every_language() {
+    let mut made = 0;
+    for lang in ["es", "fr"] {
+        for (name, exam) in exams() {
+            for paper in [Paper::A4, Paper::Letter] {
+                // What has no guide in English has none in another language.
+                let Ok(english) = sheets(&exam, paper) else { continue };
+                let sheets = sheets_in(lang, &exam, paper)
+                    .unwrap_or_else(|why| panic!("{name} in {lang} on {paper:?}: {why}"));
+                assert_eq!(sheets.len(), english.len());
+                for (number, sheet) in sheets.iter().enumerate() {
+                    let rectangles = boxes(sheet);
+                    let (w, h) = (sheet.width_mm, sheet.height_mm);
+                    for (i, (a, p)) in rectangles.iter().enumerate() {
+                        let inside = p[0] > 7.9 && p[1] > 7.9 && p[2] < w - 7.9 && p[3] < h - 7.9;
+                        assert!(inside, "{name} in {lang}: `{a}` lies outside the margins: {p:?}");
+                        for (b, q) in &rectangles[i + 1..] {
+                            let clear = p[2] <= q[0] || q[2] <= p[0] || p[3] <= q[1] || q[3] <= p[1];
+                            assert!(clear, "{name} in {lang}, sheet {number}: `{a}` lies on `{b}`");
+                        }
+                    }
+                    // Lines are the same in every language: only words differ.
+                    assert_eq!(sheet.lang, lang);
+                }
+                made += 1;
+            }
+        }
+    }
+    assert!(made > 80, "{made}");
 }
 
 /// What a step of the page says.

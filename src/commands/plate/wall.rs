@@ -111,7 +111,7 @@ fn layout() -> String {
         "words:now",
         "7-8",
         &last,
-        &format!("{}\nedge = \"line\"\npadding = \"4 mm\"", set("16", "16")),
+        &format!("{}\nedge = \"line\"\npadding = \"4 mm\"", set("16", "12")),
     );
     lay("foot", "words:foot", "9", &across, &set("10", "10"));
     text
