@@ -262,7 +262,7 @@ impl Ready {
                 picture::pose(exam, &loaded)
             }
         };
-        let mut caption = caption(figure, &loaded, words).map_err(|e| told(&e))?;
+        let mut caption = capital(&caption(figure, &loaded, words).map_err(|e| told(&e))?);
         if figure.lesson == Lesson::Diameter {
             caption = format!("{caption}. {}", lesson::diameter_told(&pose, words).map_err(|e| told(&e))?);
         }
@@ -358,7 +358,13 @@ impl Ready {
 /// How far a line of a figure may move on paper, mm: a printer's dot.
 const COARSE_MM: f32 = 0.07;
 
-/// What stands under a figure.
+/// The words with a capital at their start.
+fn capital(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+/// What stands over a figure.
 fn caption(figure: &Figure, loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
     let conclusion = loaded.reckoning.conclusions.first();
     match &figure.caption {

@@ -342,7 +342,7 @@ fn words_of(
         Kind::Item => 1,
         Kind::Cell(_) => 2,
         Kind::Title | Kind::Part | Kind::Heading | Kind::Lead => 0,
-        Kind::Text | Kind::Emphasis | Kind::Strong | Kind::Number | Kind::Blank => 0,
+        Kind::Text | Kind::Caption | Kind::Emphasis | Kind::Strong | Kind::Number | Kind::Blank => 0,
         Kind::Question | Kind::Answer => 0,
     };
     let mut inside = 0;
@@ -363,6 +363,7 @@ fn words_of(
             Kind::Part | Kind::Heading => Tag::H2,
             Kind::Lead
             | Kind::Text
+            | Kind::Caption
             | Kind::Emphasis
             | Kind::Strong
             | Kind::Number

@@ -16,6 +16,8 @@ pub enum Kind {
     Lead,
     /// Running text.
     Text,
+    /// Words that belong to the picture under them, in the middle over it.
+    Caption,
     /// A paragraph in strong type.
     Emphasis,
     /// Lines in strong type that belong together.

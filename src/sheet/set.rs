@@ -84,6 +84,7 @@ fn manner(kind: Kind) -> Manner {
         Kind::Heading => m(Face::SemiBold, 1.25, 1.55, 0.8, 0.0),
         Kind::Lead => m(Face::SemiBold, 1.4, 1.7, 0.35, 0.0),
         Kind::Text => m(Face::Regular, 1.0, 1.25, 0.4, 0.0),
+        Kind::Caption => m(Face::Regular, 1.0, 1.25, 0.4, 0.0),
         Kind::Emphasis => m(Face::SemiBold, 1.0, 1.25, 0.4, 0.0),
         Kind::Strong => m(Face::SemiBold, 1.0, 1.25, 0.1, 0.0),
         Kind::Number => m(Face::SemiBold, 1.6, 1.8, 0.05, 0.0),
@@ -152,6 +153,10 @@ impl<'a> Setter<'a> {
         let mut lines = vec![];
         for words in self.balanced(kind, text, m.face, (width_mm - x) / size_mm)? {
             let baseline = *y + baseline_in(m.line * em, size_mm);
+            let x = match kind {
+                Kind::Caption => 0.5 * (width_mm - self.width(m.face, words.trim_end())? * size_mm),
+                _ => x,
+            };
             lines.push(Line { text: words.to_owned(), face: m.face, size_mm, x, baseline });
             *y += m.line * em;
         }
@@ -231,6 +236,7 @@ impl<'a> Setter<'a> {
         let shortest = match kind {
             Kind::Title | Kind::Part | Kind::Heading | Kind::Lead => SHORTEST_LAST_LINE_LARGE,
             Kind::Text
+            | Kind::Caption
             | Kind::Emphasis
             | Kind::Strong
             | Kind::Number

@@ -92,7 +92,7 @@ fn tenths(cm: f32) -> String {
 fn under_the_hands(grip: u8) -> Vec<(Height, Option<MotherSide>)> {
     let both = |height| [MotherSide::Right, MotherSide::Left].map(|side| (height, Some(side))).to_vec();
     match grip {
-        1 => vec![(Height::Fundus, None)],
+        1 => both(Height::Fundus),
         2 => [Height::AtNavel, Height::BelowNavel].into_iter().flat_map(both).collect(),
         3 => vec![(Height::AbovePubicBone, None)],
         _ => both(Height::AbovePubicBone),

@@ -260,7 +260,7 @@ impl Set {
 
     /// Whether its lesson is lost without the few labels.
     pub fn needs_labels(self) -> bool {
-        matches!(self, Set::Fifths | Set::Levels)
+        matches!(self, Set::Fifths | Set::Levels | Set::Twins)
     }
 }
 
