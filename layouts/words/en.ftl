@@ -6,6 +6,8 @@ language-signed = yes
 language-name = English
 # Said on the page that stands beside a draft. $language is that language's own name.
 draft-beside = The page beside this is a draft in { $language }: nobody trained has checked it. This page counts.
+# The same of a text that stands above.
+draft-above = The text above is a draft in { $language }: nobody trained has checked it. This text counts.
 
 # Between whole and broken part of a number on the family page.
 decimal-sign = .

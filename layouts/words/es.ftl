@@ -6,7 +6,7 @@ language-signed = no
 language-name = español
 language-of-exams = no
 draft-mark = BORRADOR
-draft-note = Borrador: ninguna matrona ni médico de lengua materna ha revisado este texto. El texto válido es el inglés.
+draft-note = BORRADOR: ninguna matrona ni médico de lengua materna ha revisado este texto. El texto válido es el inglés.
 
 decimal-sign = ,
 
@@ -409,7 +409,7 @@ found-scan = Datado por ecografía: { $value }.
 found-note = { $value }
 
 found-movements = Movimientos: { $value }.
-found-reports = Ella refiere: { $value }.
+found-reports = Síntomas que refiere: { $value }.
 found-denies = Preguntado, y no: { $value }.
 found-births-before = Partos anteriores: { $value }.
 found-operations = Operaciones del útero: { $value }.
@@ -903,7 +903,7 @@ trace-about = Las líneas del dibujo, a tamaño real, desplegadas a lo largo de 
 trace-sheet = Hoja { $number } de { $count }: fila { $row }, columna { $column }.
 trace-one-sheet = Una hoja.
 trace-join = Una por las cruces, corte por el marco discontinuo.
-trace-use = Recórtela. Corte cada ranura y ciérrela, la línea discontinua sobre el corte. Perfore las líneas. Lo impreso hacia fuera, la marca gruesa sobre el hueso, la línea larga sobre la línea media de ella: marque puntos a través con el rotulador.
+trace-use = Recórtela. Corte las ranuras y ciérrelas, la línea discontinua sobre el corte. Perfore las líneas. Lo impreso hacia fuera, la marca gruesa en el hueso, la línea larga en la línea media de ella: marque los puntos con el rotulador.
 trace-numbers = Números: bebé, luego paso.
 trace-bar = 5 cm. Si no lo son, imprima al 100 %.
 trace-pubic = borde superior del pubis

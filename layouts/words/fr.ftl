@@ -23,7 +23,7 @@ her-back = Dos de la mère
 
 ## On the picture
 
-label-of-baby = bébé { $number } : { $part }
+label-of-baby = bébé { $number } : { $part }
 label-unsure = probablement { $part }
 label-not-felt = { $part }, non palpé
 label-doubt = { $part }, incertain
@@ -35,7 +35,7 @@ label-back-not-felt = dos non palpé
 label-limbs-felt = bras ou jambes
 label-heart = cœur entendu ici
 label-heart-family = cœur entendu ici
-label-fundus-cm = haut de l’utérus, { $cm } cm
+label-fundus-cm = haut de l’utérus, { $cm } cm
 label-fundus-expected = haut de l’utérus, attendu
 label-fundus-level = haut de l’utérus
 label-fifths = { $fifths } palpables au-dessus du détroit supérieur
@@ -851,13 +851,13 @@ skin-measure = Face à elle, sa gauche est à votre droite. « En haut » : l
 skin-measure-navel = Face à elle, sa gauche est à votre droite. « En haut » : le long de la peau depuis le bord supérieur du pubis, ou depuis l’ombilic s’il est plus près ; le côté : le long de la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point à la flèche. Traits interrompus : non trouvés ; à omettre, ou dites-lui qu’ils sont supposés. Pointillés : dans le bassin.
 
 skin-place = { $level }, { $side }
-skin-up = { $cm } cm ({ $fingers }) en haut
+skin-up = { $cm } cm ({ $fingers }) en haut
 skin-at-pubic-bone = à hauteur du pubis
-skin-above-navel = { $cm } cm ({ $fingers }) au-dessus de l’ombilic
+skin-above-navel = { $cm } cm ({ $fingers }) au-dessus de l’ombilic
 skin-at-navel = à l’ombilic
-skin-below-navel = { $cm } cm ({ $fingers }) sous l’ombilic
-skin-her-left = { $cm } cm ({ $fingers }) à sa gauche, votre droite
-skin-her-right = { $cm } cm ({ $fingers }) à sa droite, votre gauche
+skin-below-navel = { $cm } cm ({ $fingers }) sous l’ombilic
+skin-her-left = { $cm } cm ({ $fingers }) à sa gauche, votre droite
+skin-her-right = { $cm } cm ({ $fingers }) à sa droite, votre gauche
 skin-midline = sur la ligne médiane
 
 skin-head = { $number } Tête

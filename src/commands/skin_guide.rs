@@ -15,7 +15,7 @@ use crate::exam::{Conclusion, Exam};
 use crate::figure::panel::{self, Line, PanelOptions, Shown};
 use crate::figure::scene::{Frame, Scene};
 use crate::figure::strokes::{Step, Stroke, strokes};
-use crate::fonts::Fonts;
+use crate::fonts::{Face, Fonts};
 use crate::report::Look;
 use crate::sheet::skin::{self, Grounds, Landmarks, STEPS};
 use crate::sheet::{Block, Content, Kind, Layout, SKIN_GUIDE, Sheet, SheetError, compose};
@@ -157,6 +157,8 @@ struct Guide<'a> {
 
 /// The smallest type of a page in a language with longer words, points: it is read at a hand's length.
 const SMALLEST_PT: f32 = 10.0;
+/// The room for both sides on one line of a small picture, mm.
+const SIDES_MM: f32 = 36.0;
 /// Type of the sides in the small pictures, points.
 const TYPE_PT: f32 = 12.0;
 
@@ -188,13 +190,29 @@ impl Guide<'_> {
         compose(&layout, &scenes, &content, self.words, self.fonts).map_err(|e| told(&e))
     }
 
+    /// Her right and her left, on two lines where one has no room for both beside one another.
+    fn sides(&self) -> Result<[String; 2], SheetError> {
+        let mut sides = [self.words.say("her-right", &[])?, self.words.say("her-left", &[])?];
+        let mut wide = 0.0;
+        for side in &sides {
+            wide += self.fonts.measure(Face::SemiBold, side, TYPE_PT * 25.4 / 72.0)?;
+        }
+        if wide > SIDES_MM {
+            for side in &mut sides {
+                *side = side.replacen(' ', "\n", 1);
+            }
+        }
+        Ok(sides)
+    }
+
     /// What all small pictures show, and their one scale in mm for a cm. The type of the sides keeps its size on paper, so
     /// that frame and scale depend on each other.
     fn frame(&self, layout: &Layout, content: &Content) -> Result<(Frame, f32), SheetError> {
         let pictures = layout.pictures().len();
         let scales = |frame: &Frame| layout.scales(&vec![*frame; pictures], content, self.words, self.fonts);
         let least = |scales: &[f32]| scales.iter().copied().fold(f32::MAX, f32::min);
-        let framed = |mm_per_cm: f32, half| panel::frame(self.pose, TYPE_PT * 25.4 / 72.0 / mm_per_cm, half);
+        let high_mm = self.sides()?[0].split('\n').count() as f32 * TYPE_PT * 25.4 / 72.0;
+        let framed = |mm_per_cm: f32, half| panel::frame(self.pose, high_mm / mm_per_cm, half);
         let mut mm_per_cm = 1.2;
         for _ in 0..6 {
             mm_per_cm = least(&scales(&framed(mm_per_cm, 0.0))?);
@@ -296,7 +314,7 @@ impl Guide<'_> {
                 marked: main.is_some_and(|main| std::ptr::eq(main, stroke)),
             })
             .collect();
-        let sides = [said("her-right", &[])?, said("her-left", &[])?];
+        let sides = self.sides().map_err(|e| told(&e))?;
         let title = said(&format!("skin-{name}"), &[("number", &(index + 1).to_string())])?;
         let options = PanelOptions {
             mm_per_cm,

@@ -64,7 +64,7 @@ pub struct PanelOptions<'a> {
     pub frame: Frame,
     /// Type of the sides, points.
     pub type_pt: f32,
-    /// Her right and her left, in words.
+    /// Her right and her left, in words; a line break between lines.
     pub sides: [&'a str; 2],
     /// Whether the navel was measured; else it is not drawn.
     pub navel: bool,
@@ -117,17 +117,21 @@ pub fn panel(
         items.extend(marks::hearts(&own, View::Facing, 1.5, &colours));
     }
     for (word, sign, align) in [(options.sides[0], -1.0, Align::Start), (options.sides[1], 1.0, Align::End)] {
-        fonts.measure(Face::SemiBold, word, 1.0)?;
-        items.push(Item::Text(Text {
-            text: word.to_owned(),
-            at: FigurePoint::new(sign * (frame.right - cm(SIDES_MM)), frame.bottom + 0.4 * type_cm),
-            align,
-            size: type_cm,
-            face: Face::SemiBold,
-            colour: INK,
-            lang: options.lang.to_owned(),
-            role: Role::Side,
-        }));
+        let lines = word.split('\n').count() as f32;
+        for (row, line) in (1_u8..).zip(word.split('\n')) {
+            fonts.measure(Face::SemiBold, line, 1.0)?;
+            let up = (0.4 + 1.1 * (lines - f32::from(row))) * type_cm;
+            items.push(Item::Text(Text {
+                text: line.to_owned(),
+                at: FigurePoint::new(sign * (frame.right - cm(SIDES_MM)), frame.bottom + up),
+                align,
+                size: type_cm,
+                face: Face::SemiBold,
+                colour: INK,
+                lang: options.lang.to_owned(),
+                role: Role::Side,
+            }));
+        }
     }
     Ok(Scene {
         frame,

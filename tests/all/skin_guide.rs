@@ -429,7 +429,6 @@ fn every_exam_lays_out_in_every_language() {
                             assert!(clear, "{name} in {lang}, sheet {number}: `{a}` lies on `{b}`");
                         }
                     }
-                    // Lines are the same in every language: only words differ.
                     assert_eq!(sheet.lang, lang);
                 }
                 made += 1;

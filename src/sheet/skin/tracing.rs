@@ -274,7 +274,9 @@ fn landmarks(
         Ok(())
     };
     let cm = |along: f64| format!("{:.0}", libm::round(along));
-    say(words.say("trace-pubic", &[])?, (0.0, -0.9), Align::Middle)?;
+    let bone_words = words.say("trace-pubic", &[])?;
+    let bone_half = 0.5 * fonts.measure(Face::Regular, &bone_words, TYPE_MM)?;
+    say(bone_words, (0.0, -0.9), Align::Middle)?;
     let navel = if measured {
         words.say("trace-navel", &[("cm", &cm(mother.navel_along))])?
     } else {
@@ -298,7 +300,9 @@ fn landmarks(
     let mut side = |id: &str, u: f32, align| -> Result<(), SheetError> {
         let text = words.say(id, &[])?;
         let width = fonts.measure(Face::SemiBold, &text, TYPE_MM)?;
-        let at = on_page((f64::from(u), -0.9));
+        // Beside the words of the bone, or under them.
+        let room = 10.0 * u.abs() - bone_half - TYPE_MM;
+        let at = on_page((f64::from(u), if width < room { -0.9 } else { -1.5 }));
         let left = if align == Align::End { at.x - width } else { at.x };
         let mut text = label(text, PagePoint::new(left, at.y), Align::Start, TYPE_MM, words.lang());
         (text.face, text.role) = (Face::SemiBold, Role::Side);
