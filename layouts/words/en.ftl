@@ -741,8 +741,8 @@ remark-visits-differ-in-babies = The visits tell of different numbers of babies:
 
 skin-title = Drawing the baby on her skin
 skin-title-baby = Drawing baby { $number } on her skin
-skin-measure = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, the side along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
-skin-measure-navel = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, or from the navel where that is nearer; the side along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
+skin-measure = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, “out” along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
+skin-measure-navel = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, or from the navel where that is nearer; “out” along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
 
 # A place: $level is one of the next five, $side one of the three after them. $cm in whole cm, $fingers in finger-breadths.
 skin-place = { $level }, { $side }
@@ -754,6 +754,8 @@ skin-below-navel = { $cm } cm ({ $fingers }) below the navel
 skin-her-left = { $cm } cm ({ $fingers }) to her left, your right
 skin-her-right = { $cm } cm ({ $fingers }) to her right, your left
 skin-midline = in the midline
+# To the side that was said.
+skin-out = { $cm } cm ({ $fingers }) out
 
 # $number is the number of the step.
 skin-head = { $number } Head
@@ -769,9 +771,10 @@ skin-bottom-how = Round it off.
 skin-legs-how = Thigh, leg, then the foot.
 skin-arms-how = Arm, then a hand with five fingers.
 skin-belly-how = Close the shape.
-skin-from = Start { $place }.
-skin-to = End { $place }.
-skin-other-side = The other side: start { $from }, end { $to }.
+# From where a line starts to where it ends: on one side of her, and from one to the other.
+skin-on-her-left = On her left, your right: from { $from }, to { $to }.
+skin-on-her-right = On her right, your left: from { $from }, to { $to }.
+skin-from-to = From { $from }, to { $to }.
 # A line that goes all the way round.
 skin-round = Round: its top { $top }; its lowest point { $low }.
 skin-below = The rest lies in the pelvis: stop at the bone.

@@ -461,19 +461,24 @@ pub fn cell_for(mm_per_cm: f32) -> f32 {
 impl Pose {
     /// The picture of depths of all posed babies; `None` when there is none.
     pub fn cast(&self) -> Option<Cast> {
-        self.cast_with(CELL)
+        self.cast_with(CELL, Form::clone)
+    }
+
+    /// Of the mirror image: not a cast turned over, so that a mirrored exam meets the very same cells.
+    pub fn cast_mirrored(&self) -> Option<Cast> {
+        self.cast_with(CELL, Form::mirrored)
     }
 
     /// The same for a picture of this scale (mm on paper for a cm of the body): no finer than can be seen.
     pub fn cast_for(&self, mm_per_cm: f32) -> Option<Cast> {
-        self.cast_with(cell_for(mm_per_cm))
+        self.cast_with(cell_for(mm_per_cm), Form::clone)
     }
 
-    fn cast_with(&self, cell: f32) -> Option<Cast> {
+    fn cast_with(&self, cell: f32, seen: impl Fn(&Form) -> Form) -> Option<Cast> {
         let mut forms = vec![];
         for (i, (_, baby)) in self.posed().enumerate() {
             // Groups of different babies must not blend.
-            forms.extend(baby.forms.iter().map(|f| Form { group: f.group + 8 * i as u8, ..*f }));
+            forms.extend(baby.forms.iter().map(|f| Form { group: f.group + 8 * i as u8, ..seen(f) }));
         }
         (!forms.is_empty()).then(|| cast(&forms, cell))
     }
