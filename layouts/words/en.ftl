@@ -975,6 +975,13 @@ family-cord = If you feel the cord, like a soft rope, between your legs: call th
 # Source: RCOG-50
 family-cord-number = If you feel the cord, like a soft rope, between your legs: call { $number }.
 
+# For a baby that lies across or on a slant.
+# Source: RCOG-50
+family-cord-why = Why? The cord, like a soft rope, can slip out first. If you feel it between your legs: call the emergency number.
+# $number is the emergency number of the clinic's file.
+# Source: RCOG-50
+family-cord-why-number = Why? The cord, like a soft rope, can slip out first. If you feel it between your legs: call { $number }.
+
 family-go-title = Go in now, or call the emergency number
 # $number is the emergency number of the clinic's file.
 family-go-title-number = Go in now, or call { $number }
@@ -989,34 +996,60 @@ family-go-fits = Fits: shaking that you cannot stop
 # Source: RCOG-50
 family-go-cord = The cord, like a soft rope, felt between your legs
 # Source: CDC-HH; WHO-DS
-family-go-head = A bad headache with blurred sight
-# Source: WHO-DS; HEAT
-family-go-fever = A fever that makes you weak
+family-go-faint = Fainting, or a racing heart
+# Source: CDC-HH
+family-go-harm = Thoughts of hurting yourself
+# Source: common practice
+family-go-green = Green or bloody waters (fluid that leaks)
 
 family-call-title = Call today, day or night
 # Source: CDC-HH; HEAT
 family-call-waters = Your waters break: fluid leaks from the vagina
 # Source: common practice
+family-call-labour = Labour starts: tightenings again and again
+# Source: common practice
 family-call-tightenings = Tightenings again and again before 37 weeks
 # Source: common practice
 family-call-itching = Itching, most of all of hands or feet
+# Each is named once: two lists with the same word would leave her to choose between them.
 # Source: CDC-HH; WHO-DS
-family-call-head = A bad or lasting headache, or changes in sight
+family-call-head = A bad or lasting headache, or changes in sight. If both, go in now.
 # Source: CDC-HH; WHO-DS
-family-call-fever = A fever of 38 °C (100.4 °F) or more
+family-call-fever = A fever of 38 °C (100.4 °F) or more. If you are weak too, go in now.
 # Source: CDC-HH
 family-call-swelling = A very swollen face or hands
 # Source: CDC-HH
 family-call-vomit = Being sick and not able to stop
-# Source: CDC-HH; WHO-DS
-family-call-faint = Fainting, a racing heart, or feeling far too tired
+# Source: CDC-HH
+family-call-tired = Feeling far too tired
 # Source: CDC-HH
 family-call-leg = Pain or swelling in a leg
-# Source: CDC-HH
-family-call-harm = Thoughts of hurting yourself
 
 # $version is the program's.
 family-use = A drawing of what was found. It does not take the place of a check by your midwife or doctor. handspan { $version }
+
+# What the small pictures beside the words show, for who hears the page.
+sign-phone = A telephone
+sign-day-night = Sun and moon
+sign-moves = A baby that moves
+sign-blood = A dark drop
+sign-waters = A clear drop over water
+sign-stained-waters = A drop with spots in it
+sign-belly-pain = A pregnant belly with a flash of pain
+sign-chest = A chest with a flash of pain
+sign-faint = Someone who has fallen down
+sign-fits = Someone on the ground who shakes
+sign-dark-thoughts = A sad face with a dark cloud
+sign-cord = A rope between two legs
+sign-itch = A hand that itches
+sign-headache = A sad face with a flash of pain
+sign-fever = A thermometer
+sign-swelling = A swollen face
+sign-vomit = Someone over a bowl
+sign-tired = Someone lying in bed
+sign-leg = A leg with a flash of pain
+sign-tightening = A pregnant belly that tightens
+sign-go-in = An arrow into a door
 
 # A page to colour in, for sisters and brothers.
 colouring-title = A picture to colour in

@@ -35,7 +35,7 @@ pub fn svg(sheet: &Sheet, text_as: TextAs, fonts: &Fonts) -> Result<String, Writ
     let mut body = new("g");
     for element in &sheet.elements {
         match &element.tag {
-            Tag::Figure { alt } => {
+            Tag::Figure { alt } | Tag::Sign { alt, .. } => {
                 let mut group = new("g");
                 group.assign("id", writer.id("picture"));
                 group.assign("role", "img");
