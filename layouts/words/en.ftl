@@ -958,8 +958,8 @@ remark-visits-differ-in-babies = The visits tell of different numbers of babies:
 
 skin-title = Drawing the baby on her skin
 skin-title-baby = Drawing baby { $number } on her skin
-skin-measure = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, the side along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
-skin-measure-navel = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, or from the navel where that is nearer; the side along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
+skin-measure = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, “out” along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
+skin-measure-navel = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, or from the navel where that is nearer; “out” along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
 
 # A place: $level is one of the next five, $side one of the three after them. $cm in whole cm, $fingers in finger-breadths.
 skin-place = { $level }, { $side }
@@ -971,6 +971,8 @@ skin-below-navel = { $cm } cm ({ $fingers }) below the navel
 skin-her-left = { $cm } cm ({ $fingers }) to her left, your right
 skin-her-right = { $cm } cm ({ $fingers }) to her right, your left
 skin-midline = in the midline
+# To the side that was said.
+skin-out = { $cm } cm ({ $fingers }) out
 
 # $number is the number of the step.
 skin-head = { $number } Head
@@ -986,9 +988,10 @@ skin-bottom-how = Round it off.
 skin-legs-how = Thigh, leg, then the foot.
 skin-arms-how = Arm, then a hand with five fingers.
 skin-belly-how = Close the shape.
-skin-from = Start { $place }.
-skin-to = End { $place }.
-skin-other-side = The other side: start { $from }, end { $to }.
+# From where a line starts to where it ends: on one side of her, and from one to the other.
+skin-on-her-left = On her left, your right: from { $from }, to { $to }.
+skin-on-her-right = On her right, your left: from { $from }, to { $to }.
+skin-from-to = From { $from }, to { $to }.
 # A line that goes all the way round.
 skin-round = Round: its top { $top }; its lowest point { $low }.
 skin-below = The rest lies in the pelvis: stop at the bone.
@@ -1189,6 +1192,13 @@ family-cord = If you feel the cord, like a soft rope, between your legs: call th
 # Source: RCOG-50
 family-cord-number = If you feel the cord, like a soft rope, between your legs: call { $number }.
 
+# For a baby that lies across or on a slant.
+# Source: RCOG-50
+family-cord-why = Why? The cord, like a soft rope, can slip out first. If you feel it between your legs: call the emergency number.
+# $number is the emergency number of the clinic's file.
+# Source: RCOG-50
+family-cord-why-number = Why? The cord, like a soft rope, can slip out first. If you feel it between your legs: call { $number }.
+
 family-go-title = Go in now, or call the emergency number
 # $number is the emergency number of the clinic's file.
 family-go-title-number = Go in now, or call { $number }
@@ -1203,34 +1213,60 @@ family-go-fits = Fits: shaking that you cannot stop
 # Source: RCOG-50
 family-go-cord = The cord, like a soft rope, felt between your legs
 # Source: CDC-HH; WHO-DS
-family-go-head = A bad headache with blurred sight
-# Source: WHO-DS; HEAT
-family-go-fever = A fever that makes you weak
+family-go-faint = Fainting, or a racing heart
+# Source: CDC-HH
+family-go-harm = Thoughts of hurting yourself
+# Source: common practice
+family-go-green = Green or bloody waters (fluid that leaks)
 
 family-call-title = Call today, day or night
 # Source: CDC-HH; HEAT
 family-call-waters = Your waters break: fluid leaks from the vagina
 # Source: common practice
+family-call-labour = Labour starts: tightenings again and again
+# Source: common practice
 family-call-tightenings = Tightenings again and again before 37 weeks
 # Source: common practice
 family-call-itching = Itching, most of all of hands or feet
+# Each is named once: two lists with the same word would leave her to choose between them.
 # Source: CDC-HH; WHO-DS
-family-call-head = A bad or lasting headache, or changes in sight
+family-call-head = A bad or lasting headache, or changes in sight. If both, go in now.
 # Source: CDC-HH; WHO-DS
-family-call-fever = A fever of 38 °C (100.4 °F) or more
+family-call-fever = A fever of 38 °C (100.4 °F) or more. If you are weak too, go in now.
 # Source: CDC-HH
 family-call-swelling = A very swollen face or hands
 # Source: CDC-HH
 family-call-vomit = Being sick and not able to stop
-# Source: CDC-HH; WHO-DS
-family-call-faint = Fainting, a racing heart, or feeling far too tired
+# Source: CDC-HH
+family-call-tired = Feeling far too tired
 # Source: CDC-HH
 family-call-leg = Pain or swelling in a leg
-# Source: CDC-HH
-family-call-harm = Thoughts of hurting yourself
 
 # $version is the program's.
 family-use = A drawing of what was found. It does not take the place of a check by your midwife or doctor. handspan { $version }
+
+# What the small pictures beside the words show, for who hears the page.
+sign-phone = A telephone
+sign-day-night = Sun and moon
+sign-moves = A baby that moves
+sign-blood = A dark drop
+sign-waters = A clear drop over water
+sign-stained-waters = A drop with spots in it
+sign-belly-pain = A pregnant belly with a flash of pain
+sign-chest = A chest with a flash of pain
+sign-faint = Someone who has fallen down
+sign-fits = Someone on the ground who shakes
+sign-dark-thoughts = A sad face with a dark cloud
+sign-cord = A rope between two legs
+sign-itch = A hand that itches
+sign-headache = A sad face with a flash of pain
+sign-fever = A thermometer
+sign-swelling = A swollen face
+sign-vomit = Someone over a bowl
+sign-tired = Someone lying in bed
+sign-leg = A leg with a flash of pain
+sign-tightening = A pregnant belly that tightens
+sign-go-in = An arrow into a door
 
 # A page to colour in, for sisters and brothers.
 colouring-title = A picture to colour in

@@ -1034,6 +1034,9 @@ family-urgent-waters = Si rompe aguas (sale líquido) o empieza el parto (contra
 family-cord = Si nota el cordón, como una cuerda blanda, entre las piernas: llame al número de emergencias.
 family-cord-number = Si nota el cordón, como una cuerda blanda, entre las piernas: llame al { $number }.
 
+family-cord-why = ¿Por qué? El cordón, como una cuerda blanda, puede salir primero. Si lo nota entre las piernas: llame al número de emergencias.
+family-cord-why-number = ¿Por qué? El cordón, como una cuerda blanda, puede salir primero. Si lo nota entre las piernas: llame al { $number }.
+
 family-go-title = Venga ahora, o llame a emergencias
 family-go-title-number = Venga ahora, o llame al { $number }
 family-go-bleeding = Sangre por la vagina
@@ -1041,22 +1044,45 @@ family-go-pain = Dolor fuerte de vientre que no se va
 family-go-breath = Dolor de pecho, o dificultad para respirar
 family-go-fits = Convulsiones: sacudidas que no puede parar
 family-go-cord = El cordón, como una cuerda blanda, entre las piernas
-family-go-head = Dolor de cabeza fuerte con vista borrosa
-family-go-fever = Fiebre que la deja sin fuerzas
+family-go-faint = Desmayo, o el corazón acelerado
+family-go-harm = Ideas de hacerse daño
+family-go-green = Aguas (el líquido que sale) verdes o con sangre
 
 family-call-title = Llame hoy, de día o de noche
 family-call-waters = Rompe aguas: sale líquido por la vagina
+family-call-labour = Empieza el parto: contracciones fuertes y seguidas
 family-call-tightenings = Contracciones repetidas antes de las 37 semanas
 family-call-itching = Picor, sobre todo en manos o pies
-family-call-head = Dolor de cabeza fuerte o que dura, o cambios en la vista
-family-call-fever = Fiebre de 38 °C o más
+family-call-head = Dolor de cabeza fuerte o que dura, o cambios en la vista. Si son las dos cosas, venga ahora.
+family-call-fever = Fiebre de 38 °C o más. Si además está sin fuerzas, venga ahora.
 family-call-swelling = Cara o manos muy hinchadas
 family-call-vomit = Vómitos que no paran
-family-call-faint = Desmayo, corazón acelerado o demasiado cansancio
+family-call-tired = Demasiado cansancio
 family-call-leg = Dolor o hinchazón en una pierna
-family-call-harm = Ideas de hacerse daño
 
 family-use = Un dibujo de lo que se encontró. No sustituye la revisión de su matrona o médico. handspan { $version }
+
+sign-phone = Un teléfono
+sign-day-night = El sol y la luna
+sign-moves = Un bebé que se mueve
+sign-blood = Una gota oscura
+sign-waters = Una gota clara sobre agua
+sign-stained-waters = Una gota con manchas
+sign-belly-pain = Un vientre con un rayo de dolor
+sign-chest = Un pecho con un rayo de dolor
+sign-faint = Alguien que se ha caído
+sign-fits = Alguien en el suelo que tiembla
+sign-dark-thoughts = Una cara triste con una nube oscura
+sign-cord = Una cuerda entre dos piernas
+sign-itch = Una mano que pica
+sign-headache = Una cara triste con un rayo de dolor
+sign-fever = Un termómetro
+sign-swelling = Una cara hinchada
+sign-vomit = Alguien sobre un cuenco
+sign-tired = Alguien en la cama
+sign-leg = Una pierna con un rayo de dolor
+sign-tightening = Un vientre que se pone duro
+sign-go-in = Una flecha hacia una puerta
 
 colouring-title = Un dibujo para colorear
 colouring-by = Coloreado por ____

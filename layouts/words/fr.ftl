@@ -1031,6 +1031,9 @@ family-urgent-waters = Si vous perdez les eaux (du liquide coule) ou si le trava
 family-cord = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le numéro d’urgence.
 family-cord-number = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le { $number }.
 
+family-cord-why = Pourquoi ? Le cordon, comme une corde molle, peut sortir en premier. Si vous le sentez entre vos jambes : appelez le numéro d’urgence.
+family-cord-why-number = Pourquoi ? Le cordon, comme une corde molle, peut sortir en premier. Si vous le sentez entre vos jambes : appelez le { $number }.
+
 family-go-title = Venez tout de suite, ou appelez le numéro d’urgence
 family-go-title-number = Venez tout de suite, ou appelez le { $number }
 family-go-bleeding = Du sang par le vagin
@@ -1038,22 +1041,45 @@ family-go-pain = Un fort mal de ventre qui reste
 family-go-breath = Douleur dans la poitrine, ou du mal à respirer
 family-go-fits = Convulsions : secousses qu’on ne peut arrêter
 family-go-cord = Le cordon, comme une corde molle, entre vos jambes
-family-go-head = Un fort mal de tête avec une vue trouble
-family-go-fever = Une fièvre qui vous laisse sans force
+family-go-faint = Évanouissement, ou cœur qui s’emballe
+family-go-harm = L’idée de vous faire du mal
+family-go-green = Des eaux (le liquide qui coule) vertes ou avec du sang
 
 family-call-title = Appelez aujourd’hui, jour ou nuit
 family-call-waters = Vous perdez les eaux : du liquide coule du vagin
+family-call-labour = Le travail commence : contractions fortes et répétées
 family-call-tightenings = Contractions répétées avant 37 semaines (SA)
 family-call-itching = Démangeaisons, surtout aux mains ou aux pieds
-family-call-head = Mal de tête fort ou qui dure, ou vue qui change
-family-call-fever = Une fièvre de 38 °C ou plus
+family-call-head = Mal de tête fort ou qui dure, ou vue qui change. Si les deux, venez tout de suite.
+family-call-fever = Une fièvre de 38 °C ou plus. Si vous êtes aussi sans force, venez tout de suite.
 family-call-swelling = Visage ou mains très gonflés
 family-call-vomit = Des vomissements qui ne cessent pas
-family-call-faint = Évanouissement, cœur qui s’emballe ou grande fatigue
+family-call-tired = Une trop grande fatigue
 family-call-leg = Une jambe qui gonfle ou fait mal
-family-call-harm = L’idée de vous faire du mal
 
 family-use = Un dessin de ce qui a été trouvé. Il ne remplace pas l’examen par votre sage-femme ou votre médecin. handspan { $version }
+
+sign-phone = Un téléphone
+sign-day-night = Le soleil et la lune
+sign-moves = Un bébé qui bouge
+sign-blood = Une goutte foncée
+sign-waters = Une goutte claire au-dessus de l’eau
+sign-stained-waters = Une goutte avec des taches
+sign-belly-pain = Un ventre avec un éclair de douleur
+sign-chest = Une poitrine avec un éclair de douleur
+sign-faint = Quelqu’un qui est tombé
+sign-fits = Quelqu’un par terre qui tremble
+sign-dark-thoughts = Un visage triste avec un nuage sombre
+sign-cord = Une corde entre deux jambes
+sign-itch = Une main qui démange
+sign-headache = Un visage triste avec un éclair de douleur
+sign-fever = Un thermomètre
+sign-swelling = Un visage gonflé
+sign-vomit = Quelqu’un au-dessus d’une bassine
+sign-tired = Quelqu’un au lit
+sign-leg = Une jambe avec un éclair de douleur
+sign-tightening = Un ventre qui se durcit
+sign-go-in = Une flèche vers une porte
 
 colouring-title = Un dessin à colorier
 colouring-by = Colorié par ____
