@@ -7,7 +7,7 @@ use crate::body::pose::Pose;
 use crate::body::touch::{self, Feel, Palpation};
 use crate::exam::{Across, Height};
 use crate::figure::shown::Shown;
-use crate::units::MotherSide;
+use crate::units::{MotherPoint, MotherSide};
 use crate::words::{Words, WordsError};
 
 /// The title of the sheets of a set.
@@ -29,6 +29,13 @@ pub fn shown(lesson: &Lesson, pose: &Pose, words: &Words) -> Result<Vec<Shown>, 
     match lesson {
         Lesson::None | Lesson::Way(..) => Ok(vec![]),
         Lesson::Diameter => diameters(pose, words),
+        Lesson::Babies => pose
+            .posed()
+            .zip(["shown-first", "shown-second"])
+            .map(|((_, baby), id)| {
+                Ok(Shown::Place { at: MotherPoint(baby.body.origin), text: words.say(id, &[])? })
+            })
+            .collect(),
         Lesson::Tape => tape(pose, words),
         Lesson::Grip(grip) => grip_feels(*grip, pose, words),
         Lesson::Listening => touch::palpation(pose)
