@@ -118,6 +118,8 @@ feel-bottom = wide and softer: the bottom
 feel-limbs = small parts that move: the limbs
 feel-trunk = the trunk
 feel-nothing = no part of the baby
+shown-first = the first
+shown-second = the second
 shown-listen = listen here
 shown-listen-faint = listen here: fainter
 shown-cm = { $cm } cm
@@ -1425,7 +1427,7 @@ case-short-count-ask = Which steady rates can give that count? What would you do
 case-short-count-answer = { $beats } × 10 = { $rate }, but one beat more or less is ten a minute: the count leaves everything between { $low } and { $high } open. Count again for 60 seconds.
 case-short-count-lesson = The shorter the count, the coarser the rate: 6 seconds step by 10, 15 seconds by 4, 60 seconds by 1.
 
-case-limbs-both-sides-story = A student writes: "Broad and firm: found nowhere."
+case-limbs-both-sides-story = Second grip: nothing broad and firm is met on either side.
 case-limbs-both-sides-ask = { case-ask-together }
 case-limbs-both-sides-answer = They do. Small parts on both her sides and a dip at the navel say that the back lies towards her spine: the baby's front, with its arms and legs, is turned to you, and the dip lies between them. Whether it lies straight behind or a little to one side, these findings do not say.
 case-limbs-both-sides-lesson = A back that is not found is a finding. Feel far out in both flanks, and think of a baby that lies back to back with her.

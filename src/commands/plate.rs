@@ -258,9 +258,12 @@ impl Ready {
                 let share = f32::from(*hundredths) / 100.0;
                 pose::on_the_way(exam, conclusions, (exam_to, &goal.reckoning.conclusions), share)
             }
-            Lesson::None | Lesson::Diameter | Lesson::Grip(_) | Lesson::Listening | Lesson::Tape => {
-                picture::pose(exam, &loaded)
-            }
+            Lesson::None
+            | Lesson::Diameter
+            | Lesson::Grip(_)
+            | Lesson::Listening
+            | Lesson::Tape
+            | Lesson::Babies => picture::pose(exam, &loaded),
         };
         let mut caption = capital(&caption(figure, &loaded, words).map_err(|e| told(&e))?);
         if figure.lesson == Lesson::Diameter {

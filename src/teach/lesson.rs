@@ -372,7 +372,8 @@ fn limbs_both_sides(dice: &mut Dice) -> Result<Made, String> {
     let mut visit = visit(&truth, dice);
     visit.without(&["prominence"]);
     visit.baby("dip-at-navel", quoted("yes"));
-    Ok((truth, visit, Told::default()))
+    // That no back is found is told; that it lies behind is for the student to say.
+    Ok((truth, visit, Told::default().hiding(&["back"])))
 }
 
 fn deep_head(dice: &mut Dice) -> Result<Made, String> {
