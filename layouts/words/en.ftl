@@ -1562,6 +1562,7 @@ desk-middle = Middle
 desk-side = Side
 desk-level = Level
 desk-in-fields = Or in words or cm
+desk-another-place = Another place
 # $value is a place in the words of the exam language.
 desk-place = hers: { $value }
 desk-tap-where = { $name }: tap where, on her abdomen

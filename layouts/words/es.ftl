@@ -1163,6 +1163,7 @@ desk-middle = Centro
 desk-side = Lado
 desk-level = Altura
 desk-in-fields = O en palabras o en cm
+desk-another-place = Otro lugar
 desk-place = de ella: { $value }
 desk-tap-where = { $name }: toque dónde, en el abdomen de ella
 desk-which-place = ¿Cuál de estos lugares?

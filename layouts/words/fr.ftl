@@ -1161,6 +1161,7 @@ desk-middle = Milieu
 desk-side = Côté
 desk-level = Hauteur
 desk-in-fields = Ou en mots ou en cm
+desk-another-place = Un autre endroit
 desk-place = chez la mère : { $value }
 desk-tap-where = { $name } : touchez l’endroit, sur son abdomen
 desk-which-place = Lequel de ces endroits ?

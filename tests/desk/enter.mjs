@@ -132,7 +132,7 @@ export async function one(page, hand, name, words) {
   } else if (name === 'position') {
     await hand.choose(finding.locator('.typed select'), hand.outline ? await label(finding, bare) : bare);
   } else if (PLACES.includes(name)) {
-    for (const value of bare.split('; ')) await place(finding, hand, value, button);
+    for (const [at, value] of bare.split('; ').entries()) await place(finding, hand, value, button, at > 0);
   } else if (await finding.locator('.typed input, .typed textarea').count()) {
     const chips = finding.locator('.both > .chips');
     const chip = chips.getByRole('button', { name: bare, exact: true });
@@ -157,11 +157,12 @@ async function label(finding, code) {
   return finding.locator(`option[value="${code}"]`).textContent();
 }
 
-async function place(finding, hand, value, button) {
+async function place(finding, hand, value, button, another) {
   const spot = finding.locator('.outline').getByRole('button', { name: `hers: ${value}`, exact: true });
   if (hand.outline && (await spot.count())) {
     // As a finger does: whatever lies on top there.
     hand.taps += 1;
+    await spot.evaluate((own) => own.scrollIntoView({ block: 'center' }));
     await spot.click({ force: true });
     const which = finding.locator('.which');
     if (await which.isVisible()) await hand.press(button(which, `hers: ${value}`));
@@ -174,6 +175,8 @@ async function place(finding, hand, value, button) {
   const plain = [side, level].filter(Boolean).join(fossa ? ' ' : ', ') === value;
   if (value === 'heard') return hand.press(button(fields, 'heard, place not noted'));
   if (!plain) return hand.type(fields.locator('input'), value);
+  const next = button(fields, 'Another place');
+  if (another && (await next.isVisible())) await hand.press(next);
   if (side) await hand.press(button(fields, side));
   if (level) await hand.press(button(fields, level));
   return undefined;

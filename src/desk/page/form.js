@@ -551,11 +551,14 @@ function place(entry, id, set) {
     if (extra.includes(value)) return set(chosen.includes(value) ? [] : [value]);
     return pick(side, value === level ? '' : value);
   });
+  // Of several places the chips show the last; another begins with none.
+  const another = el('button', { type: 'button', class: 'chip quiet', onclick: () => (([side, level] = ['', '']), show()) }, say('desk-another-place'));
   const fossa = (value) => /^(left|right) iliac fossa$/.test(value);
   const isPlain = (value) => fossa(value) || extra.includes(value) || value.split(', ').every((part, at, all) => (SIDES.includes(part) && at === 0) || (LEVELS.includes(part) && at === all.length - 1));
   // What stands on the chips or the outline need not stand in the field as well.
   const text = typed(entry, id, (values) => set(entry.list ? [...chosen.filter(isPlain), ...values] : values));
   function show() {
+    another.hidden = !entry.list || !(side || level);
     for (const [own, now] of [[sides, side], [levels, level]]) {
       for (const button of own.children) {
         const { value } = button.dataset;
@@ -570,7 +573,7 @@ function place(entry, id, set) {
       { class: 'place' },
       field.element,
       // Where there is room, the fields stand beside the outline.
-      el('details', { class: 'fields', open: matchMedia('(min-width: 34rem)').matches }, el('summary', {}, say('desk-in-fields')), el('div', { class: 'place-fields' }, sides, levels, text.element)),
+      el('details', { class: 'fields', open: matchMedia('(min-width: 34rem)').matches }, el('summary', {}, say('desk-in-fields')), el('div', { class: 'place-fields' }, sides, levels, another, text.element)),
     ),
     show(values) {
       chosen = values;

@@ -49,7 +49,7 @@ function speak() {
   nameLanguages();
   build(byId('form'), byId('steps'));
   buildTeaching();
-  [...document.querySelectorAll('#form details')].forEach((fold, at) => (fold.open = open[at] ?? false));
+  [...document.querySelectorAll('#form details')].forEach((fold, at) => (fold.open = open[at] ?? fold.open));
   retell();
 }
 
