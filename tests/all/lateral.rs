@@ -80,7 +80,7 @@ fn outside(line: &[FigurePoint], p: Vec3) -> f32 {
         }
         let (dx, dy) = (b.x - a.x, b.y - a.y);
         let t = (((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy)).clamp(0.0, 1.0);
-        nearest = nearest.min((p.x - a.x - t * dx).hypot(p.y - a.y - t * dy));
+        nearest = nearest.min(libm::hypotf(p.x - a.x - t * dx, p.y - a.y - t * dy));
     }
     if inside { 0.0 } else { nearest }
 }
@@ -119,7 +119,7 @@ fn the_baby_lies_between_spine_and_wall() {
                     wrong.push(format!("{weeks} {rest}: {room:.1} cm before the spine at {:.1}", back.y));
                 }
                 for i in 0..24 {
-                    let (sin, cos) = (15.0 * i as f32).to_radians().sin_cos();
+                    let (sin, cos) = libm::sincosf((15.0 * i as f32).to_radians());
                     let p = tip(form, Vec3::new(cos, sin, 0.0));
                     let out = outside(&cut.womb, p);
                     if out > 0.1 {

@@ -141,7 +141,7 @@ fn every_set_is_made_in_every_size_and_can_be_read() {
 /// On a screen a draft stands alone; on paper the same sheets stand beside the English.
 #[test]
 fn every_set_can_be_read_in_every_language() {
-    for (lang, side) in [("es", "Izquierda de ella"), ("fr", "Gauche de la mère")] {
+    for (lang, side) in [("es", "Izquierda de ella"), ("fr", "Gauche (mère)")] {
         for set in Set::ALL {
             let size = if set == Set::Wall { Size::A3 } else { Size::A4 };
             let what = format!("{} in {lang}", set.named().0);
