@@ -48,15 +48,15 @@ label-wall = paroi de l’abdomen
 label-navel = nombril
 label-navel-level = hauteur du nombril
 label-womb = utérus
-label-handbooks = hauteur des manuels à { $weeks } SA
+label-handbooks = hauteur des manuels à { $weeks } SA
 label-scar = cicatrice
 label-small-scars = petites cicatrices
 label-lump = boule (fibrome)
 
 picture-title = Comment le bébé est placé
 picture-caption = Palpé à la main, sans échographie. Visage, bras et jambes : idée du dessinateur. Les côtés sont ceux de la mère.
-drawing-weeks-not-given = Terme non indiqué : dessiné comme à 38 SA.
-drawing-womb-only = Avant 26 SA, seuls l’utérus et sa hauteur sont dessinés.
+drawing-weeks-not-given = Terme non indiqué : dessiné comme à 38 SA.
+drawing-womb-only = Avant 26 SA, seuls l’utérus et sa hauteur sont dessinés.
 drawing-baby-not-told = Place de la tête et du siège inconnue : aucun bébé n’est dessiné.
 drawing-back-not-felt = Le dos n’a pas été palpé : tête et siège sont dessinés en ronds.
 drawing-legs-not-felt = Place des jambes inconnue : dessinées fléchies.
@@ -81,7 +81,7 @@ plate-set-breeches = Les jambes d’un bébé en siège
 plate-set-crosswise = En travers et de biais
 plate-set-attitudes = L’attitude de la tête, et ce qui se présente
 plate-set-fifths = La part de tête au-dessus du détroit supérieur
-plate-set-levels = Le fond utérin, de 12 à 40 SA
+plate-set-levels = Le fond utérin, de 12 à 40 SA
 plate-set-grips = Ce qu’on sent à chaque manœuvre
 plate-set-listening = Où écouter
 plate-set-turning = Rotation : { $from }, puis { $to }
@@ -108,8 +108,10 @@ feel-bottom = large et plus mou : le siège
 feel-limbs = petites parties mobiles : les membres
 feel-trunk = le tronc
 feel-nothing = aucune partie du bébé
+shown-first = le premier
+shown-second = le second
 shown-listen = écouter ici
-shown-listen-faint = écouter ici : plus faible, le dos est tourné de l’autre côté
+shown-listen-faint = écouter ici : plus faible
 shown-cm = { $cm } cm
 shown-tape = { $cm } cm, en suivant la courbe
 told-diameter = Diamètre { $name } : { $cm } cm sur la peau ; les manuels donnent { $handbook } cm à terme, sur l’os
@@ -119,7 +121,7 @@ diameter-mentovertical = du menton au vertex (mento-vertical)
 diameter-submentobregmatic = du dessous du menton à la grande fontanelle (sous-mento-bregmatique)
 plate-palette-neutral = neutre
 plate-palette = palette { $number }
-plate-week = { $weeks } SA
+plate-week = { $weeks } SA
 plate-flexed = fléchie : le menton sur la poitrine
 plate-deflexed = indifférente : la tête ni fléchie ni renversée
 plate-brow = front : la tête en partie défléchie
@@ -160,26 +162,26 @@ wall-grip-4-out = Là où les doigts butent d’abord, la tête fait saillie.
 wall-listen = 6 Écouter
 wall-listen-where = Là où le dos est le plus près de la peau. Un foyer appuie une variété ; il ne la prouve pas.
 wall-listen-pulse = Prenez son pouls en même temps.
-wall-listen-count = Comptez une minute entière. Habituel dès 20 SA : 110 à 160.
+wall-listen-count = Comptez une minute entière. Habituel dès 20 SA : 110 à 160.
 wall-measure = 7 Mesurer
 wall-measure-top = Trouvez le fond utérin, en descendant depuis le sternum.
 wall-measure-tape = Du bord supérieur du pubis, par-dessus la courbe, jusqu’au fond utérin, chiffres en dessous.
-wall-measure-weeks = Dès 24 SA : environ autant de cm que de SA, à 2 près ; comparez à ses mesures antérieures. Aucune ne compte : bébé en travers, jumeaux, fibromes, beaucoup de liquide.
+wall-measure-weeks = Dès 24 SA : environ autant de cm que de SA, à 2 près ; comparez à ses mesures antérieures. Aucune ne compte : bébé en travers, jumeaux, fibromes, beaucoup de liquide.
 wall-now = Agir maintenant, quoi qu’on palpe
-wall-now-movements = Mouvements moindres, changés ou nuls.
-wall-now-not-heard = Dès 24 SA : cœur non entendu.
-wall-now-rate = Cœur sous 100 ou au-delà de 180.
-wall-now-pulse = Pouls maternel à 15 près de la fréquence : peut-être le sien.
+wall-now-movements = Mouvements moindres, changés ou absents.
+wall-now-not-heard = Dès 24 SA : le cœur n’est pas entendu.
+wall-now-rate = Cœur à moins de 100 ou plus de 180.
+wall-now-pulse = Son propre pouls à 15 près de la fréquence entendue : c’est peut-être le sien.
 wall-now-bleeding = Saignement.
-wall-now-pain = Douleur constante ; utérus dur et douloureux ; douleur de cicatrice utérine.
-wall-now-waters = Eaux rompues, avec tête pas en bas ou mobile.
-wall-now-help = Demandez de l’aide avant de finir l’examen, selon votre protocole local.
+wall-now-pain = Douleur constante ; utérus dur et douloureux ; douleur sur une cicatrice de l’utérus.
+wall-now-waters = Membranes rompues, et le bébé n’a pas la tête en bas, ou la tête est mobile.
+wall-now-help = Ne finissez pas d’abord l’examen : demandez de l’aide, selon votre protocole local.
 wall-sources = Sources : cinquièmes, pouls, hauteur : Theron, Maternal Care (Bettercare). Manœuvres, niveaux : Klein, Miller, Thomson, A Book for Midwives (Hesperian). Semaines, hauteur : OMS. Fréquences : NICHD 2008 ; OMS. Le reste est de pratique courante. À la main, sans échographie ; ne pose pas de diagnostic, ne remplace ni protocole local, ni jugement d’un soignant, ni échographie.
 
 ## What was understood
 ## `handspan check` says back what it read. $value is in the words of the exam language.
 
-check-weeks = { $file }, à { $weeks } SA
+check-weeks = { $file }, à { $weeks } SA
 check-no-weeks = { $file }, terme non indiqué
 check-baby = Bébé { $baby }
 check-not-examined = Non examiné : { $names }.
@@ -334,10 +336,10 @@ word-fingers-below-navel = { $fingers } travers de doigt sous l’ombilic
 word-fingers-below-xiphoid = { $fingers } travers de doigt sous la xiphoïde
 word-fingers-above-pubic-bone = { $fingers } travers de doigt au-dessus du pubis
 word-count = { $beats } en { $seconds } s
-word-earlier-tape = { $weeks } SA { $cm } cm
-word-tape-at = { $cm } cm à { $weeks } SA
-word-weight-at = { $weight } ({ $weeks } SA)
-word-scan-on = { $weeks } SA le { $date }
+word-earlier-tape = { $weeks } SA { $cm } cm
+word-tape-at = { $cm } cm à { $weeks } SA
+word-weight-at = { $weight } ({ $weeks } SA)
+word-scan-on = { $weeks } SA le { $date }
 
 position-oa = occipito-pubienne
 position-loa = occipito-iliaque gauche antérieure
@@ -393,7 +395,7 @@ group-weight = Poids
 group-concluded = Vos mots
 group-note = Note
 
-found-weeks = Terme : { $value } SA.
+found-weeks = Terme : { $value } SA.
 found-visit = Visite du { $value }.
 found-due = Terme prévu le { $value }.
 found-last-period = Dernières règles du { $value }.
@@ -542,9 +544,9 @@ numbers-weeks-rule = { $direction ->
    *[no] hors de la limite de
  } { $limit }
 numbers-tape-weeks = Règle des semaines : { $rule } cm.
-numbers-tape-weeks-none = Règle des semaines : dès 24+0 SA seulement.
+numbers-tape-weeks-none = Règle des semaines : dès 24+0 SA seulement.
 numbers-tape-standard = INTERGROWTH-21st : moyenne { $mean } cm, ET { $sd } cm ; z { $z }, centile { $centile }.
-numbers-tape-standard-none = INTERGROWTH-21st : de 16+0 à 42+6 SA seulement.
+numbers-tape-standard-none = INTERGROWTH-21st : de 16+0 à 42+6 SA seulement.
 numbers-tape-no-weeks = Ni règle des semaines ni centile : le terme n’est pas indiqué.
 numbers-tape-unfit = Ni règle des semaines, ni z, ni centile, ni poids par la hauteur utérine : { $why }.
 numbers-landmark = { $same ->
@@ -564,11 +566,11 @@ numbers-buchmann = Buchmann : { $grams } g, faite pour le travail à terme.{ $l
  }
 numbers-rough = Parmi les poids tirés de la hauteur utérine, 4 à 7 sur 10 sont à un dixième près du poids de naissance.
 numbers-curves = Courbes
-numbers-curves-of = Pour repère, poids à l’échographie à { $weeks } SA, ni à la main ni par la hauteur.
+numbers-curves-of = Pour repère, poids à l’échographie à { $weeks } SA, ni à la main ni par la hauteur.
 numbers-curves-intergrowth = INTERGROWTH-21st : P10 { $low }, P50 { $middle }, P90 { $high } g.
-numbers-curves-intergrowth-none = INTERGROWTH-21st : de 22+0 à 40+0 SA seulement.
+numbers-curves-intergrowth-none = INTERGROWTH-21st : de 22+0 à 40+0 SA seulement.
 numbers-curves-hadlock = Hadlock : P10 { $low }, P50 { $middle }, P90 { $high } g.
-numbers-curves-hadlock-none = Hadlock : de 10+0 à 40+0 SA seulement.
+numbers-curves-hadlock-none = Hadlock : de 10+0 à 40+0 SA seulement.
 numbers-curves-no-weeks = Pas de poids de repère : le terme n’est pas indiqué.
 
 check-remarks-none = Rien de ce qui est noté ici ne répond à une règle « agir maintenant » ni ne se contredit. Cela n’exclut rien.
@@ -601,7 +603,7 @@ read-back-heart-right = Cœur entendu du côté DROIT DE LA MÈRE : à votre ga
 
 ## The chart
 
-chart-opening = Examen de l’abdomen à la main, à { $weeks } SA.
+chart-opening = Examen de l’abdomen à la main, à { $weeks } SA.
 chart-opening-no-weeks = Examen de l’abdomen à la main ; terme non indiqué.
 chart-cautions = À la main, sans échographie, sauf mention ; les côtés sont ceux de la mère. Un compte rendu : il ne pose pas de diagnostic et ne remplace ni le protocole local, ni le jugement d’un soignant, ni une échographie.
 chart-versions = handspan { $version }, règles du { $ledger }.
@@ -647,7 +649,7 @@ slip-signature = Signature ____
 ## The tape over the visits
 
 growth-title = La hauteur utérine au fil des visites
-growth-span = { $visits } visites, de { $first } à { $last } SA.{ $due ->
+growth-span = { $visits } visites, de { $first } à { $last } SA.{ $due ->
     [none] {""}
    *[other] {" "}Terme prévu le { $due }.
  }
@@ -679,8 +681,8 @@ growth-why-not = non lue : { $why }
 growth-palpable = { $fifths } palpables
 growth-numbered = { $baby } : { $text }
 growth-earlier = Notées plus tard comme hauteurs antérieures : { $tapes }.
-growth-earlier-one = { $cm } cm à { $weeks } SA ({ $answer })
-growth-at = À { $weeks } SA : { $text }
+growth-earlier-one = { $cm } cm à { $weeks } SA ({ $answer })
+growth-at = À { $weeks } SA : { $text }
 
 growth-lie-head-down = tête en bas
 growth-lie-bottom-down = siège en bas
@@ -692,7 +694,7 @@ growth-probably = { $lie }, probable
 
 growth-about = Hauteurs utérines sur les courbes P3, P10, P50, P90 et P97 d’INTERGROWTH-21st ; dessous, un dessin de la place du bébé à chaque visite. { $visits }
 growth-about-no-curves = Hauteurs utérines selon les semaines, et un dessin de la place des bébés à chaque visite. { $visits }
-growth-about-visit = À { $weeks } SA : hauteur { $tape }, { $answer } ; { $lie }.
+growth-about-visit = À { $weeks } SA : hauteur { $tape }, { $answer } ; { $lie }.
 
 growth-due-apart = { $days ->
     [1] Les termes prévus diffèrent de 1 jour
@@ -700,7 +702,7 @@ growth-due-apart = { $days ->
  } entre les visites ; chacune est placée à son propre terme.
 growth-without-due = { $which ->
     [all] Aucune visite n’a de terme prévu : qu’elles soient d’une même grossesse n’a pu être vérifié.
-   *[some] Aucun terme prévu n’est connu pour les visites à { $weeks } SA : qu’elles soient de cette grossesse n’a pu être vérifié.
+   *[some] Aucun terme prévu n’est connu pour les visites à { $weeks } SA : qu’elles soient de cette grossesse n’a pu être vérifié.
  }
 growth-dash-means = Un tiret : non noté à cette visite.
 growth-caution = Une hauteur qui suit une courbe n’exclut rien.
@@ -711,7 +713,7 @@ growth-caution = Une hauteur qui suit une courbe n’exclut rien.
 remark-movements-fewer = Elle dit que le bébé bouge moins que d’habitude. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour diminution des mouvements ; un cœur entendu ne règle pas la question.
 remark-movements-changed = Elle dit que les mouvements ont changé. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements modifiés ; un cœur entendu ne règle pas la question.
 remark-movements-none = Elle dit que le bébé ne bouge pas. Faites évaluer la mère et le bébé maintenant, selon votre protocole local ; un cœur entendu ne règle pas la question.
-remark-movements-not-felt-yet = Les mouvements n’ont pas encore été perçus, et 24 SA sont passées ou le terme n’est pas connu. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements non perçus à 24 SA.
+remark-movements-not-felt-yet = Les mouvements n’ont pas encore été perçus, et 24 SA sont passées ou le terme n’est pas connu. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements non perçus à 24 SA.
 remark-bleeding = Elle signale un saignement. Demandez de l’aide et suivez maintenant votre protocole local pour saignement pendant la grossesse.
 remark-constant-pain = Elle signale une douleur qui reste. Demandez de l’aide et suivez maintenant votre protocole local pour douleur constante pendant la grossesse.
 remark-urgent-signs = Elle signale : { $signs }. Demandez de l’aide et suivez maintenant votre protocole local pour cela.
@@ -750,37 +752,37 @@ remark-dates-apart = D’après les dernières règles, le terme prévu est le {
     [scan] de l’échographie
    *[other] donnée
  }. Revoyez les deux dans son dossier : l’une est peut-être mal lue ou mal écrite. { $due } est utilisé ici ; tranchez selon votre protocole local sur la datation.
-remark-size-against-dates = La hauteur de l’utérus correspond à { $fits } SA, et le terme est de { $weeks } SA : plus de { $limit } semaines d’écart, sans échographie précoce notée. Demandez de nouveau les dernières règles et le cycle, cherchez une échographie dans son dossier, et suivez votre protocole local sur les dates incertaines.{ $size ->
+remark-size-against-dates = La hauteur de l’utérus correspond à { $fits } SA, et le terme est de { $weeks } SA : plus de { $limit } semaines d’écart, sans échographie précoce notée. Demandez de nouveau les dernières règles et le cycle, cherchez une échographie dans son dossier, et suivez votre protocole local sur les dates incertaines.{ $size ->
     [tape] {" "}Quelles que soient les dates, ce qui est dit de la hauteur utérine demeure.
    *[other] {" "}Palpez de nouveau l’utérus, vessie vide.
  }
-remark-tape-outside-weeks = La hauteur utérine est de { $cm } cm à { $weeks } SA : { $difference } cm { $direction ->
+remark-tape-outside-weeks = La hauteur utérine est de { $cm } cm à { $weeks } SA : { $difference } cm { $direction ->
     [below] sous les
    *[other] au-dessus des
  } semaines, hors de { $limit } cm. Demandez-lui de vider sa vessie, cherchez le fond utérin, et mesurez de nouveau, côté vierge du ruban au-dessus. Si cela reste ainsi, comparez aux hauteurs antérieures et suivez votre protocole local sur l’échographie.{ $head ->
     [low] {" "}{ tape-low-head }
    *[other] {""}
  }
-remark-tape-below-p10 = La hauteur utérine est de { $cm } cm à { $weeks } SA : centile { $centile }, sous le dixième. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, comparez aux hauteurs antérieures, et suivez votre protocole local sur l’échographie de croissance.{ $head ->
+remark-tape-below-p10 = La hauteur utérine est de { $cm } cm à { $weeks } SA : centile { $centile }, sous le dixième. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, comparez aux hauteurs antérieures, et suivez votre protocole local sur l’échographie de croissance.{ $head ->
     [low] {" "}{ tape-low-head }
    *[other] {""}
  }
-remark-tape-above-p90 = La hauteur utérine est de { $cm } cm à { $weeks } SA : centile { $centile }, au-dessus du quatre-vingt-dixième. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, cherchez de nouveau beaucoup de liquide, des masses et un deuxième bébé, comparez aux hauteurs antérieures, et suivez votre protocole local pour une hauteur élevée.
-remark-tape-four-weeks-behind = La hauteur utérine est de { $cm } cm à { $weeks } SA : quatre semaines ou plus de retard sur la moyenne, au centile { $centile }{ $reaches ->
+remark-tape-above-p90 = La hauteur utérine est de { $cm } cm à { $weeks } SA : centile { $centile }, au-dessus du quatre-vingt-dixième. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, cherchez de nouveau beaucoup de liquide, des masses et un deuxième bébé, comparez aux hauteurs antérieures, et suivez votre protocole local pour une hauteur élevée.
+remark-tape-four-weeks-behind = La hauteur utérine est de { $cm } cm à { $weeks } SA : quatre semaines ou plus de retard sur la moyenne, au centile { $centile }{ $reaches ->
     [none] {""}
-   *[other] {" "}(c’est la moyenne de { $reaches } SA)
+   *[other] {" "}(c’est la moyenne de { $reaches } SA)
  }. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, comparez aux hauteurs antérieures, et organisez une échographie de croissance selon votre protocole local sans attendre la prochaine visite.{ $head ->
     [low] {" "}{ tape-low-head }
    *[other] {""}
  }
-remark-tape-static = Trois hauteurs utérines de suite sont égales : { $earlier }, et { $cm } cm à { $weeks } SA. { $again ->
+remark-tape-static = Trois hauteurs utérines de suite sont égales : { $earlier }, et { $cm } cm à { $weeks } SA. { $again ->
     [yes] Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, et suivez
    *[other] Suivez
  } votre protocole local sur l’échographie de croissance.{ $head ->
     [low] {" "}{ tape-low-head }
    *[other] {""}
  }
-remark-tape-falling = La hauteur utérine est de { $cm } cm à { $weeks } SA, plus basse que deux visites avant ({ $earlier }). { $again ->
+remark-tape-falling = La hauteur utérine est de { $cm } cm à { $weeks } SA, plus basse que deux visites avant ({ $earlier }). { $again ->
     [yes] Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, et suivez
    *[other] Suivez
  } votre protocole local sur l’échographie de croissance.{ $head ->
@@ -804,8 +806,8 @@ remark-heart-irregular = Le rythme a été entendu irrégulier. Écoutez de nouv
 remark-dip-with-a-back-in-front = Un creux à l’ombilic va avec un dos vers sa colonne, et le dos a été trouvé en avant ({ $said }). Cherchez de nouveau le dos dans les deux flancs.
 remark-findings-fit-no-position = Aucune variété de position ne donne tout cela à la fois ({ $said }). Palpez de nouveau, l’un après l’autre : les pôles de l’utérus, le dos, les membres ; puis écoutez de nouveau.
 remark-fifths-may-read-low = Les cinquièmes d’une tête ainsi placée peuvent se lire trop bas : on en palpe moins qu’il n’y en a au-dessus du détroit supérieur. Palpez de nouveau à deux mains, jusqu’au bout de la tête, avant de la dire engagée.
-remark-too-early-for-hands = Avant 24 SA, les mains disent rarement comment un bébé est placé ou à quelle hauteur est sa tête. Palpez de nouveau aux visites suivantes, et gardez ceci pour aujourd’hui seulement.
-remark-presentation-early = Avant 36 SA, c’est la place du bébé aujourd’hui ; il peut se tourner, dans un sens ou dans l’autre. Palpez de nouveau à chaque visite.
+remark-too-early-for-hands = Avant 24 SA, les mains disent rarement comment un bébé est placé ou à quelle hauteur est sa tête. Palpez de nouveau aux visites suivantes, et gardez ceci pour aujourd’hui seulement.
+remark-presentation-early = Avant 36 SA, c’est la place du bébé aujourd’hui ; il peut se tourner, dans un sens ou dans l’autre. Palpez de nouveau à chaque visite.
 remark-presentation-not-known = On ne sait pas quel pôle est en bas. Palpez de nouveau, vessie vide, demandez une deuxième paire de mains, et organisez une échographie selon votre protocole local si cela reste ouvert : les mains manquent environ 3 bébés sur 10 qui n’ont pas la tête en bas.
 remark-womb-hard-or-tender = L’utérus est { $feel ->
     [tender] douloureux au toucher
@@ -815,17 +817,17 @@ remark-womb-hard-or-tender = L’utérus est { $feel ->
    *[hard] Gardez une main dessus jusqu’à ce qu’il se soit assoupli ou que quelques minutes aient passé, demandez douleur et saignement, et suivez votre protocole local maintenant s’il reste dur.
  }
 remark-scar-of-unknown-operation = Il y a une cicatrice sur la peau, et il n’est pas noté si l’utérus a été opéré. Demandez de quelle opération il s’agissait : la peau ne dit pas comment l’utérus a été incisé.
-remark-not-head-down = Le bébé n’a pas la tête en bas, et 36 SA sont passées. Faites-le confirmer par une échographie, et suivez votre protocole local pour un bébé qui n’a pas la tête en bas : elle doit entendre ses choix. Les mains se trompent dans près de la moitié de ces cas.
-remark-crosswise-at-term = Le bébé est en travers ou de biais, et 37 SA sont passées. Faites-le confirmer par une échographie et suivez votre protocole local : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
+remark-not-head-down = Le bébé n’a pas la tête en bas, et 36 SA sont passées. Faites-le confirmer par une échographie, et suivez votre protocole local pour un bébé qui n’a pas la tête en bas : elle doit entendre ses choix. Les mains se trompent dans près de la moitié de ces cas.
+remark-crosswise-at-term = Le bébé est en travers ou de biais, et 37 SA sont passées. Faites-le confirmer par une échographie et suivez votre protocole local : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
 remark-womb-operated-on = L’utérus a été opéré. { $cut ->
     [known] Comparez ce qui est noté de l’incision au compte rendu opératoire
    *[other] Cherchez dans le compte rendu opératoire comment l’utérus a été incisé
  } : la cicatrice de la peau ne le dit pas. Suivez votre protocole local pour la naissance après cela.
-remark-head-free-at-term = La tête est mobile au-dessus du détroit supérieur, et 37 SA sont passées. Palpez de nouveau, vessie vide, cherchez où est le placenta, et suivez votre protocole local sur l’échographie pour une tête mobile à terme.
+remark-head-free-at-term = La tête est mobile au-dessus du détroit supérieur, et 37 SA sont passées. Palpez de nouveau, vessie vide, cherchez où est le placenta, et suivez votre protocole local sur l’échographie pour une tête mobile à terme.
 remark-placenta-low = Le placenta est noté bas. Veillez à ce que la prochaine échographie selon votre protocole local soit prévue ou faite, et qu’aucun toucher vaginal ne soit fait avant.
 remark-signs-to-weigh = Elle signale : { $signs }. Demandez maintenant avec quelle force et depuis quand, et mesurez selon votre protocole local. Un mal de tête fort ou qui dure, une fièvre de 38,0 °C ou plus, et un gonflement important du visage ou des mains sont urgents.
 remark-waters-broken = Les membranes sont rompues. Notez quand, la couleur et l’odeur, écoutez le cœur, et suivez aujourd’hui votre protocole local pour membranes rompues ; si la tête remonte, ou si un cordon est vu ou senti, appelez de l’aide aussitôt.
-remark-tightenings-before-term = Elle signale des contractions avant 37 SA. Gardez une main sur l’utérus et chronométrez-les, et suivez aujourd’hui votre protocole local pour travail avant terme.
+remark-tightenings-before-term = Elle signale des contractions avant 37 SA. Gardez une main sur l’utérus et chronométrez-les, et suivez aujourd’hui votre protocole local pour travail avant terme.
 remark-itching = Elle signale des démangeaisons. Demandez où, et si c’est pire la nuit, cherchez une éruption, et suivez votre protocole local pour démangeaisons pendant la grossesse.
 
 remark-lie-changing = Le bébé était { $before ->
@@ -834,21 +836,21 @@ remark-lie-changing = Le bébé était { $before ->
     [bottom-down] siège en bas
     [head-down] tête en bas
    *[lengthwise] en longueur
- } à { $first } SA et { $after ->
+ } à { $first } SA et { $after ->
     [across] en travers
     [slanting] de biais
     [bottom-down] siège en bas
     [head-down] tête en bas
    *[lengthwise] en longueur
- } à { $second } SA. Palpez de nouveau à chaque visite, faites confirmer par une échographie la situation du jour, et suivez votre protocole local pour une situation qui change dès 37 SA : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
-remark-visits-differ-in-babies = Les visites parlent de nombres de bébés différents : { $one } à { $first } SA, { $two } à { $second } SA. Vérifiez si toutes sont de cette grossesse, et faites confirmer le nombre par une échographie ; d’ici là, aucune de leurs hauteurs n’est lue face aux semaines ou à une courbe.
+ } à { $second } SA. Palpez de nouveau à chaque visite, faites confirmer par une échographie la situation du jour, et suivez votre protocole local pour une situation qui change dès 37 SA : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
+remark-visits-differ-in-babies = Les visites parlent de nombres de bébés différents : { $one } à { $first } SA, { $two } à { $second } SA. Vérifiez si toutes sont de cette grossesse, et faites confirmer le nombre par une échographie ; d’ici là, aucune de leurs hauteurs n’est lue face aux semaines ou à une courbe.
 
 ## The guide for drawing on skin
 
 skin-title = Dessiner le bébé sur la peau de la mère
 skin-title-baby = Dessiner le bébé { $number } sur la peau de la mère
-skin-measure = Face à elle, sa gauche est à votre droite. « En haut » : le long de la peau depuis le bord supérieur du pubis ; le côté : le long de la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point à la flèche. Traits interrompus : non trouvés ; à omettre, ou dites-lui qu’ils sont supposés. Pointillés : dans le bassin.
-skin-measure-navel = Face à elle, sa gauche est à votre droite. « En haut » : le long de la peau depuis le bord supérieur du pubis, ou depuis l’ombilic s’il est plus près ; le côté : le long de la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point à la flèche. Traits interrompus : non trouvés ; à omettre, ou dites-lui qu’ils sont supposés. Pointillés : dans le bassin.
+skin-measure = Face à elle, sa gauche est à votre droite. « En haut » : le long de la peau depuis le bord supérieur du pubis ; « vers l’extérieur » : le long de la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point à la flèche. Traits interrompus : non trouvés ; à omettre, ou dites-lui qu’ils sont supposés. Pointillés : dans le bassin.
+skin-measure-navel = Face à elle, sa gauche est à votre droite. « En haut » : le long de la peau depuis le bord supérieur du pubis, ou depuis l’ombilic s’il est plus près ; « vers l’extérieur » : le long de la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point à la flèche. Traits interrompus : non trouvés ; à omettre, ou dites-lui qu’ils sont supposés. Pointillés : dans le bassin.
 
 skin-place = { $level }, { $side }
 skin-up = { $cm } cm ({ $fingers }) en haut
@@ -859,6 +861,7 @@ skin-below-navel = { $cm } cm ({ $fingers }) sous l’ombilic
 skin-her-left = { $cm } cm ({ $fingers }) à sa gauche, votre droite
 skin-her-right = { $cm } cm ({ $fingers }) à sa droite, votre gauche
 skin-midline = sur la ligne médiane
+skin-out = { $cm } cm ({ $fingers }) vers l’extérieur
 
 skin-head = { $number } Tête
 skin-back = { $number } Dos
@@ -873,9 +876,9 @@ skin-bottom-how = Arrondissez-le.
 skin-legs-how = Cuisse, jambe, puis le pied.
 skin-arms-how = Bras, puis une main à cinq doigts.
 skin-belly-how = Fermez la forme.
-skin-from = Début : { $place }.
-skin-to = Fin : { $place }.
-skin-other-side = L’autre côté : début { $from }, fin { $to }.
+skin-on-her-left = À sa gauche à elle, votre droite : début { $from }, fin { $to }.
+skin-on-her-right = À sa droite à elle, votre gauche : début { $from }, fin { $to }.
+skin-from-to = Début { $from }, fin { $to }.
 skin-round = En rond : le plus haut, { $top } ; le plus bas, { $low }.
 skin-below = Le reste est dans le bassin : arrêtez à l’os.
 skin-all-below = C’est dans le bassin, sous le pubis : rien à dessiner.
@@ -1031,6 +1034,9 @@ family-urgent-waters = Si vous perdez les eaux (du liquide coule) ou si le trava
 family-cord = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le numéro d’urgence.
 family-cord-number = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le { $number }.
 
+family-cord-why = Pourquoi ? Le cordon, comme une corde molle, peut sortir en premier. Si vous le sentez entre vos jambes : appelez le numéro d’urgence.
+family-cord-why-number = Pourquoi ? Le cordon, comme une corde molle, peut sortir en premier. Si vous le sentez entre vos jambes : appelez le { $number }.
+
 family-go-title = Venez tout de suite, ou appelez le numéro d’urgence
 family-go-title-number = Venez tout de suite, ou appelez le { $number }
 family-go-bleeding = Du sang par le vagin
@@ -1038,22 +1044,45 @@ family-go-pain = Un fort mal de ventre qui reste
 family-go-breath = Douleur dans la poitrine, ou du mal à respirer
 family-go-fits = Convulsions : secousses qu’on ne peut arrêter
 family-go-cord = Le cordon, comme une corde molle, entre vos jambes
-family-go-head = Un fort mal de tête avec une vue trouble
-family-go-fever = Une fièvre qui vous laisse sans force
+family-go-faint = Évanouissement, ou cœur qui s’emballe
+family-go-harm = L’idée de vous faire du mal
+family-go-green = Des eaux (le liquide qui coule) vertes ou avec du sang
 
 family-call-title = Appelez aujourd’hui, jour ou nuit
 family-call-waters = Vous perdez les eaux : du liquide coule du vagin
+family-call-labour = Le travail commence : contractions fortes et répétées
 family-call-tightenings = Contractions répétées avant 37 semaines (SA)
 family-call-itching = Démangeaisons, surtout aux mains ou aux pieds
-family-call-head = Mal de tête fort ou qui dure, ou vue qui change
-family-call-fever = Une fièvre de 38 °C ou plus
+family-call-head = Mal de tête fort ou qui dure, ou vue qui change. Si les deux, venez tout de suite.
+family-call-fever = Une fièvre de 38 °C ou plus. Si vous êtes aussi sans force, venez tout de suite.
 family-call-swelling = Visage ou mains très gonflés
 family-call-vomit = Des vomissements qui ne cessent pas
-family-call-faint = Évanouissement, cœur qui s’emballe ou grande fatigue
+family-call-tired = Une trop grande fatigue
 family-call-leg = Une jambe qui gonfle ou fait mal
-family-call-harm = L’idée de vous faire du mal
 
 family-use = Un dessin de ce qui a été trouvé. Il ne remplace pas l’examen par votre sage-femme ou votre médecin. handspan { $version }
+
+sign-phone = Un téléphone
+sign-day-night = Le soleil et la lune
+sign-moves = Un bébé qui bouge
+sign-blood = Une goutte foncée
+sign-waters = Une goutte claire au-dessus de l’eau
+sign-stained-waters = Une goutte avec des taches
+sign-belly-pain = Un ventre avec un éclair de douleur
+sign-chest = Une poitrine avec un éclair de douleur
+sign-faint = Quelqu’un qui est tombé
+sign-fits = Quelqu’un par terre qui tremble
+sign-dark-thoughts = Un visage triste avec un nuage sombre
+sign-cord = Une corde entre deux jambes
+sign-itch = Une main qui démange
+sign-headache = Un visage triste avec un éclair de douleur
+sign-fever = Un thermomètre
+sign-swelling = Un visage gonflé
+sign-vomit = Quelqu’un au-dessus d’une bassine
+sign-tired = Quelqu’un au lit
+sign-leg = Une jambe avec un éclair de douleur
+sign-tightening = Un ventre qui se durcit
+sign-go-in = Une flèche vers une porte
 
 colouring-title = Un dessin à colorier
 colouring-by = Colorié par ____
@@ -1131,8 +1160,11 @@ desk-her-right = Droite (mère)
 desk-middle = Milieu
 desk-side = Côté
 desk-level = Hauteur
+desk-in-fields = Ou en mots ou en cm
+desk-another-place = Un autre endroit
 desk-place = chez la mère : { $value }
 desk-tap-where = { $name } : touchez l’endroit, sur son abdomen
+desk-which-place = Lequel de ces endroits ?
 desk-outline-hint = Touchez l’endroit. La gauche de la mère est à droite.
 desk-outline-alt = Abdomen de la mère, vu par quelqu’un face à elle : sa gauche est à droite de l’image. Rien n’est encore noté.
 desk-back-side-front = vers l’avant
@@ -1145,7 +1177,7 @@ desk-back-towards-her-ribs = vers ses côtes (en travers)
 desk-back-towards-her-feet = vers ses pieds (en travers)
 desk-fifths = { $value } palpables au-dessus du détroit supérieur
 desk-weeks = SA
-desk-weeks-of = { $number } SA
+desk-weeks-of = { $number } SA
 desk-days = jours
 desk-and-days = +{ $number } jours
 
@@ -1242,7 +1274,7 @@ desk-word-above-pubic-bone = au-dessus du pubis
 desk-word-heard = entendu, lieu non noté
 
 desk-how-it-lies = Comment le bébé est placé
-desk-at-weeks = à { $value } SA
+desk-at-weeks = à { $value } SA
 desk-no-weeks = Terme non indiqué.
 desk-nothing-yet = Rien n’est encore noté. Ce que vous trouvez apparaît ici.
 desk-remarks = Remarques
@@ -1275,6 +1307,7 @@ desk-take-page = Page de famille
 desk-take-guide = Guide pour dessiner sur la peau de la mère
 desk-growth = La hauteur utérine au fil des visites
 desk-growth-hint = Plusieurs visites en fichiers :
+desk-draft-language = { $name } (brouillon)
 desk-page-language = Page de famille en
 desk-page-language-same = la même langue
 desk-take-slip = Volet pour le dossier
@@ -1288,6 +1321,7 @@ desk-take-record = Enregistrement
 desk-take-fhir = FHIR pour le dossier
 desk-take-share = FHIR à partager : ni date, ni mots libres
 desk-saved = Enregistré : { $file }
+desk-saved-english = Enregistré, en anglais : { $file }
 desk-copy = Copier
 desk-copied = Copié.
 

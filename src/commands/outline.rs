@@ -8,7 +8,7 @@ use super::picture::{self, Maker, Wanted};
 use super::{Format, Labels, Outcome, Palette, Source, Style, View, exit};
 use crate::body::touch;
 use crate::exam::say::Canonical;
-use crate::exam::{Across, Baby, Exam, Height, Mother, Reading};
+use crate::exam::{Across, Baby, Exam, Height, Mother, Reading, spoken};
 use crate::figure;
 use crate::fonts::Fonts;
 use crate::sheet::{Content, PICTURE};
@@ -30,6 +30,8 @@ struct Outline {
 #[derive(Serialize)]
 struct Spot {
     words: String,
+    /// The same in the language asked for.
+    said: String,
     x: f64,
     y: f64,
 }
@@ -86,8 +88,15 @@ fn outline(source: &Source, words: &Words) -> Result<(String, Vec<u8>), String> 
         .filter(|(place, _)| named(place.across, place.height))
         // Where the picture marks it; hands at the fundus reach lower.
         .map(|(place, _)| (place, pose.mother.place(&place)))
-        .map(|(place, at)| Spot {
-            words: place.canonical(),
+        .map(|(place, at)| {
+            let said = spoken::value(&place.canonical(), words).map_err(|e| told(&e))?;
+            Ok((place.canonical(), said, at))
+        })
+        .collect::<Result<Vec<_>, String>>()?
+        .into_iter()
+        .map(|(words, said, at)| Spot {
+            words,
+            said,
             x: share(
                 f64::from(at.0.x - figure::FRAME.left) / f64::from(figure::FRAME.right - figure::FRAME.left),
             ),

@@ -184,7 +184,7 @@ impl Guide<'_> {
         });
         let (frame, mm_per_cm) = framed.map_err(|e| told(&e))?;
         let mut scenes = vec![];
-        for index in 0..STEPS.len() {
+        for index in (0..STEPS.len()).filter(|&index| STEPS[index].1.is_some()) {
             scenes.push(self.panel(number, index, &grounds, (frame, mm_per_cm))?);
         }
         compose(&layout, &scenes, &content, self.words, self.fonts).map_err(|e| told(&e))
@@ -212,7 +212,7 @@ impl Guide<'_> {
         let scales = |frame: &Frame| layout.scales(&vec![*frame; pictures], content, self.words, self.fonts);
         let least = |scales: &[f32]| scales.iter().copied().fold(f32::MAX, f32::min);
         let high_mm = self.sides()?[0].split('\n').count() as f32 * TYPE_PT * 25.4 / 72.0;
-        let framed = |mm_per_cm: f32, half| panel::frame(self.pose, high_mm / mm_per_cm, half);
+        let framed = |mm_per_cm: f32, half| panel::frame(self.pose, self.strokes, high_mm / mm_per_cm, half);
         let mut mm_per_cm = 1.2;
         for _ in 0..6 {
             mm_per_cm = least(&scales(&framed(mm_per_cm, 0.0))?);
@@ -297,7 +297,7 @@ impl Guide<'_> {
         (frame, mm_per_cm): (Frame, f32),
     ) -> Result<Scene, String> {
         let told = |e: &dyn std::fmt::Display| e.to_string();
-        let (name, step) = STEPS[index];
+        let (_, step) = STEPS[index];
         let said = |id: &str, values: &[(&str, &str)]| self.words.say(id, values).map_err(|e| told(&e));
         let of_step = |step: Step| STEPS.iter().position(|(_, s)| *s == Some(step)).unwrap_or(STEPS.len());
         let main = step.and_then(|step| skin::main_stroke(self.strokes, grounds, number, step));
@@ -315,14 +315,20 @@ impl Guide<'_> {
             })
             .collect();
         let sides = self.sides().map_err(|e| told(&e))?;
-        let title = said(&format!("skin-{name}"), &[("number", &(index + 1).to_string())])?;
+        let named = |(index, (name, _)): (usize, &(&str, Option<Step>))| {
+            said(&format!("skin-{name}"), &[("number", &(index + 1).to_string())])
+        };
+        // The heart has no lines: it stands on the picture of the step before it.
+        let heart = STEPS.get(index + 1).is_some_and(|(_, step)| step.is_none());
+        let shown = STEPS.iter().enumerate().skip(index).take(if heart { 2 } else { 1 });
+        let title = shown.map(named).collect::<Result<Vec<_>, _>>()?.join(", ");
         let options = PanelOptions {
             mm_per_cm,
             frame,
             type_pt: TYPE_PT,
             sides: [&sides[0], &sides[1]],
             navel: self.exam.mother.navel.value().is_some(),
-            heart: step.is_none().then_some(number),
+            heart: heart.then_some(number),
             lang: self.words.lang(),
             description: title.clone(),
             title,

@@ -222,7 +222,7 @@ fn request(ask: Ask) -> Result<Request, String> {
             })
         }
         Ask::Growth { visits, format, paper, lang: tag, draft, clinic: of } => Command::Growth(Growth {
-            visits: visits.into_iter().map(source).collect(),
+            visits: (1..).zip(visits).map(|(number, visit)| named(source(visit), number)).collect(),
             format: one_of(&format, &FORMATS)?,
             paper: optional(paper, &PAPERS, Paper::A4)?,
             lang: lang(tag),
@@ -256,6 +256,11 @@ fn request(ask: Ask) -> Result<Request, String> {
         Ask::Vocabulary { lang: tag } => Command::Vocabulary { lang: lang(tag) },
     };
     Ok(Request { command, look: Look::Plain })
+}
+
+/// One visit of several.
+fn named(visit: Source, number: usize) -> Source {
+    Source { name: format!("visit {number}"), ..visit }
 }
 
 fn source(given: Given) -> Source {

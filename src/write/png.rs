@@ -1,7 +1,8 @@
 //! PNG. In: a sheet and a width in pixels. Out: its picture on white paper, drawn from the outlined SVG,
 //! with the resolution at which it has the size of the sheet.
 
-use super::{TextAs, WriteError, svg};
+use super::svg::{Curves, document};
+use super::{TextAs, WriteError};
 use crate::fonts::Fonts;
 use crate::sheet::Sheet;
 use flate2::Crc;
@@ -19,7 +20,7 @@ pub fn png(sheet: &Sheet, width_px: u32, fonts: &Fonts) -> Result<Vec<u8>, Write
     if !sides.contains(&width_px) || !sides.contains(&height_px) {
         return Err(size);
     }
-    let drawing = svg(sheet, TextAs::Outlines, fonts)?;
+    let drawing = document(sheet, TextAs::Outlines, Curves::Quadratic, fonts)?;
     let tree =
         usvg::Tree::from_str(&drawing, &usvg::Options::default()).map_err(|e| refused(e.to_string()))?;
     let mut pixels = Pixmap::new(width_px, height_px).ok_or(size)?;

@@ -25,17 +25,37 @@ pub enum TextAs {
     Outlines,
 }
 
+/// How the curves of strokes are written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Curves {
+    /// As they are.
+    Cubic,
+    /// Each as four arcs of a parabola. Who strokes a cubic curve takes arc cosines of it, which are not the same bits on every
+    /// machine.
+    Quadratic,
+}
+
 /// The sheet as an SVG document.
 pub fn svg(sheet: &Sheet, text_as: TextAs, fonts: &Fonts) -> Result<String, WriteError> {
-    let mut writer =
-        Writer { fonts, text_as, lang: &sheet.lang, ids: BTreeMap::new(), clips: 0, used: BTreeMap::new() };
+    document(sheet, text_as, Curves::Cubic, fonts)
+}
+
+/// The sheet as an SVG document with its strokes written in these curves.
+pub(super) fn document(
+    sheet: &Sheet,
+    text_as: TextAs,
+    curves: Curves,
+    fonts: &Fonts,
+) -> Result<String, WriteError> {
+    let (ids, used) = (BTreeMap::new(), BTreeMap::new());
+    let mut writer = Writer { fonts, text_as, curves, lang: &sheet.lang, ids, clips: 0, used };
     let (width, height) = (units(sheet.width_mm), units(sheet.height_mm));
     let title_id = writer.id("sheet-title");
     let about_id = writer.id("sheet-description");
     let mut body = new("g");
     for element in &sheet.elements {
         match &element.tag {
-            Tag::Figure { alt } => {
+            Tag::Figure { alt } | Tag::Sign { alt, .. } => {
                 let mut group = new("g");
                 group.assign("id", writer.id("picture"));
                 group.assign("role", "img");
@@ -81,6 +101,7 @@ pub fn svg(sheet: &Sheet, text_as: TextAs, fonts: &Fonts) -> Result<String, Writ
 struct Writer<'a> {
     fonts: &'a Fonts,
     text_as: TextAs,
+    curves: Curves,
     /// The sheet's language.
     lang: &'a str,
     /// Names already given, and how often.
@@ -126,7 +147,7 @@ impl Writer<'_> {
                 }
                 Item::Stroke { path, colour, width, dash } => {
                     let mut element = new("path");
-                    element.assign("d", data(path));
+                    element.assign("d", curved(path, self.curves));
                     element.assign("fill", "none");
                     element.assign("stroke", hex(*colour));
                     element.assign("stroke-width", decimals(width * UNITS_PER_MM, 1));
@@ -293,6 +314,10 @@ fn hex(colour: Colour) -> String {
 
 /// Path data: relative commands between points rounded to whole units, so that no error adds up.
 fn data(path: &Path<PagePoint>) -> String {
+    curved(path, Curves::Cubic)
+}
+
+fn curved(path: &Path<PagePoint>, curves: Curves) -> String {
     let mut out = String::with_capacity(path.len() * 20);
     let (mut here, mut start) = ((0, 0), (0, 0));
     let mut last = ' ';
@@ -313,7 +338,13 @@ fn data(path: &Path<PagePoint>) -> String {
             }
             Step::Curve(a, b, p) => {
                 let p = round(p);
-                command(&mut out, &mut last, 'c', here, &[round(a), round(b), p]);
+                match curves {
+                    Curves::Cubic => command(&mut out, &mut last, 'c', here, &[round(a), round(b), p]),
+                    Curves::Quadratic => {
+                        parabolas(&mut out, [here, round(a), round(b), p]);
+                        last = 'Q';
+                    }
+                }
                 here = p;
             }
             Step::Close => {
@@ -324,6 +355,24 @@ fn data(path: &Path<PagePoint>) -> String {
         }
     }
     out
+}
+
+/// A cubic curve as four arcs of a parabola, to a hundredth of a unit.
+fn parabolas(out: &mut String, curve: [(i32, i32); 4]) {
+    let mut rest = curve.map(|(x, y)| (x as f32, y as f32));
+    for left in [4.0, 3.0, 2.0, 1.0_f32] {
+        let between =
+            |(ax, ay): (f32, f32), (bx, by): (f32, f32)| (ax + (bx - ax) / left, ay + (by - ay) / left);
+        let [p, a, b, q] = rest;
+        let (pa, ab, bq) = (between(p, a), between(a, b), between(b, q));
+        let (pab, abq) = (between(pa, ab), between(ab, bq));
+        let end = if left == 1.0 { q } else { between(pab, abq) };
+        let middle = |p: f32, a: f32, b: f32, q: f32| (3.0 * (a + b) - p - q) / 4.0;
+        let control = (middle(p.0, pa.0, pab.0, end.0), middle(p.1, pa.1, pab.1, end.1));
+        let of = |value: f32| decimals(value, 2);
+        let _ = write!(out, "Q{} {} {} {}", of(control.0), of(control.1), of(end.0), of(end.1));
+        rest = [end, abq, bq, q];
+    }
 }
 
 /// One command; its letter is left out when it repeats the last one.
@@ -340,6 +389,43 @@ fn command(out: &mut String, last: &mut char, letter: char, from: (i32, i32), po
             }
             bare = true;
             let _ = write!(out, "{number}");
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn parabolas_follow_the_curve() {
+        let curve = [(0, 0), (40, 160), (-120, 80), (200, 10)];
+        let mut data = String::new();
+        parabolas(&mut data, curve);
+        let arcs: Vec<Vec<f32>> = data
+            .split('Q')
+            .skip(1)
+            .map(|arc| arc.split(' ').map(|number| number.parse().expect("a number")).collect())
+            .collect();
+        assert_eq!(arcs.len(), 4);
+        assert_eq!(arcs[3][2..], [200.0, 10.0], "the end is exact");
+        let mut from = (0.0, 0.0);
+        for (piece, arc) in arcs.iter().enumerate() {
+            for step in 0..=8 {
+                let s = step as f32 / 8.0;
+                let t = (piece as f32 + s) / 4.0;
+                let on_arc =
+                    |p: f32, a: f32, q: f32| p * (1.0 - s) * (1.0 - s) + 2.0 * a * s * (1.0 - s) + q * s * s;
+                let on_curve = |of: fn(&(i32, i32)) -> i32| {
+                    let [p, a, b, q] = [0, 1, 2, 3].map(|at: usize| of(&curve[at]) as f32);
+                    let u = 1.0 - t;
+                    p * u * u * u + 3.0 * a * u * u * t + 3.0 * b * u * t * t + q * t * t * t
+                };
+                let (x, y) = (on_arc(from.0, arc[0], arc[2]), on_arc(from.1, arc[1], arc[3]));
+                assert!((x - on_curve(|p| p.0)).abs() < 0.6, "{piece} {step}: {x}");
+                assert!((y - on_curve(|p| p.1)).abs() < 0.6, "{piece} {step}: {y}");
+            }
+            from = (arc[2], arc[3]);
         }
     }
 }

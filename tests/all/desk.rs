@@ -59,6 +59,17 @@ fn answers_are_those_of_the_program() {
             assert_eq!(head["made"], "the picture");
         }
     }
+    let files = ["28", "31", "34", "36"].map(|weeks| format!("examples/growth/{weeks}-weeks.toml"));
+    let out = directory.path().join("growth.pdf").display().to_string();
+    let words: Vec<&str> =
+        ["growth"].into_iter().chain(files.iter().map(String::as_str)).chain(["-o", &out]).collect();
+    shared::run(&words);
+    let visits: Vec<Value> = files
+        .iter()
+        .map(|file| json!({"text": std::fs::read_to_string(path(file)).expect("an example")}))
+        .collect();
+    let (head, pages) = asked(&json!({"command": "growth", "visits": visits, "format": "pdf"}));
+    assert_eq!(pages, [std::fs::read(&out).expect("the tape over the visits")], "{head}");
     let (head, pages) = asked(
         &json!({"command": "handout", "exam": {"text": "[baby]\nheart = \"not heard\"\n"}, "format": "pdf"}),
     );
@@ -313,5 +324,48 @@ fn the_words_of_the_page_are_there() {
         let used = asked.contains(&id.as_str())
             || asked.iter().any(|own| own.ends_with('-') && *own != "desk-" && id.starts_with(own));
         assert!(used, "nobody asks for `{id}`");
+    }
+}
+
+/// In every language the page has the messages of the English, and says each word, finding and place of an exam.
+#[test]
+fn the_page_is_said_in_every_language() {
+    let told = |question: Value| -> Value {
+        let (head, _) = asked(&question);
+        let text = head["text"].as_str().expect("a text");
+        serde_json::from_str(text).unwrap_or_else(|_| panic!("{question}: {head}"))
+    };
+    let ids = |vocabulary: &Value| {
+        vocabulary["messages"].as_object().expect("messages").keys().cloned().collect::<Vec<_>>()
+    };
+    let english = told(json!({"command": "vocabulary"}));
+    let languages = english["languages"].as_array().expect("languages").clone();
+    assert_eq!(languages.len(), handspan::words::LANGUAGES.len());
+    for language in &languages {
+        assert_eq!(language["desk"], true, "{language}");
+        let (tag, draft) = (&language["tag"], language["signed"] == false);
+        let vocabulary = told(json!({"command": "vocabulary", "lang": tag}));
+        assert_eq!(ids(&vocabulary), ids(&english), "{tag}");
+        assert_eq!(vocabulary["draft"].is_object(), draft, "{tag}: a draft says so");
+        let said = vocabulary["said"].as_object().expect("words");
+        for key in english["keys"].as_array().expect("keys") {
+            let words = key["words"].as_array().expect("words").iter().map(|row| &row["word"]);
+            for word in words.chain([&key["absent"], &key["not_tried"]]).filter_map(Value::as_str) {
+                assert_eq!(said.contains_key(word), draft, "{tag}: {word}");
+            }
+        }
+        for (name, text) in examples() {
+            let check =
+                told(json!({"command": "check", "exam": {"text": text}, "lang": tag, "draft": draft}));
+            let read = check["read"].as_object().expect("findings").keys().collect::<Vec<_>>();
+            match check["said"].as_object() {
+                Some(said) => assert!(draft && said.keys().eq(read), "{tag} {name}"),
+                None => assert!(!draft, "{tag} {name}"),
+            }
+        }
+        let outline = told(json!({"command": "outline", "exam": {"text": ""}, "lang": tag}));
+        for place in outline["places"].as_array().expect("places") {
+            assert_eq!(place["said"] == place["words"], !draft, "{tag}: {place}");
+        }
     }
 }

@@ -459,6 +459,26 @@ fn labels_say_what_is_unsure_whose_it_is_and_what_lies_behind() {
     for word in ["probably head", "probably back", "probably bottom"] {
         assert_eq!(unsure.get(word), Some(&1), "{unsure:?}");
     }
+    // Exactly what was written with `?`, and no more.
+    for (unsure, sure) in
+        [(["head", "bottom"].as_slice(), ["back"].as_slice()), (&["back"], &["head", "bottom"])]
+    {
+        let mut text = visits["unsure"].clone();
+        for part in sure {
+            let key = if *part == "bottom" { "breech" } else { part };
+            let line = text.lines().find(|line| line.starts_with(key)).expect("the finding").to_owned();
+            text = text.replace(&line, &line.replace('?', ""));
+        }
+        for set in [Labels::All, Labels::Family] {
+            let named = said(&text, set);
+            for part in unsure {
+                assert!(named.contains_key(&format!("probably {part}")), "{named:?}");
+            }
+            for part in sure {
+                assert!(named.contains_key(*part), "{named:?}");
+            }
+        }
+    }
     let twins = said(&visits["twins"], Labels::All);
     for word in ["head", "back", "bottom", "heart heard here"] {
         for baby in 1..=2 {

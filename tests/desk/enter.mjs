@@ -105,7 +105,7 @@ export async function enter(page, hand, read) {
 /** Enter one finding. */
 export async function one(page, hand, name, words) {
   const finding = page.locator(`#finding-${name}`);
-  const fold = page.locator('details', { has: finding });
+  const fold = page.locator('details.more', { has: finding });
   if (await fold.count()) await hand.open(fold);
   const states = finding.locator('.states');
   const button = (within, text) => within.getByRole('button', { name: text, exact: true });
@@ -132,7 +132,7 @@ export async function one(page, hand, name, words) {
   } else if (name === 'position') {
     await hand.choose(finding.locator('.typed select'), hand.outline ? await label(finding, bare) : bare);
   } else if (PLACES.includes(name)) {
-    for (const value of bare.split('; ')) await place(finding, hand, value, button);
+    for (const [at, value] of bare.split('; ').entries()) await place(finding, hand, value, button, at > 0);
   } else if (await finding.locator('.typed input, .typed textarea').count()) {
     const chips = finding.locator('.both > .chips');
     const chip = chips.getByRole('button', { name: bare, exact: true });
@@ -157,15 +157,26 @@ async function label(finding, code) {
   return finding.locator(`option[value="${code}"]`).textContent();
 }
 
-async function place(finding, hand, value, button) {
+async function place(finding, hand, value, button, another) {
   const spot = finding.locator('.outline').getByRole('button', { name: `hers: ${value}`, exact: true });
-  if (hand.outline && (await spot.count())) return hand.press(spot);
+  if (hand.outline && (await spot.count())) {
+    // As a finger does: whatever lies on top there.
+    hand.taps += 1;
+    await spot.evaluate((own) => own.scrollIntoView({ block: 'center' }));
+    await spot.click({ force: true });
+    const which = finding.locator('.which');
+    if (await which.isVisible()) await hand.press(button(which, `hers: ${value}`));
+    return undefined;
+  }
+  await hand.open(finding.locator('details.fields'));
   const fields = finding.locator('.place-fields');
   const fossa = value.match(/^(left|right) (iliac fossa)$/);
   const [side, level] = fossa ? fossa.slice(1) : [SIDES.find((own) => value === own || value.startsWith(`${own}, `)), LEVELS.find((own) => value === own || value.endsWith(`, ${own}`))];
   const plain = [side, level].filter(Boolean).join(fossa ? ' ' : ', ') === value;
   if (value === 'heard') return hand.press(button(fields, 'heard, place not noted'));
   if (!plain) return hand.type(fields.locator('input'), value);
+  const next = button(fields, 'Another place');
+  if (another && (await next.isVisible())) await hand.press(next);
   if (side) await hand.press(button(fields, side));
   if (level) await hand.press(button(fields, level));
   return undefined;

@@ -1,4 +1,4 @@
-// Every example entered by tapping alone, and by the keyboard alone, gives byte for byte the picture of the program.
+// Every example entered by tapping alone, some on a phone, and by the keyboard alone, gives byte for byte the pictures of the program.
 import assert from 'node:assert/strict';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
@@ -9,12 +9,19 @@ import { enter, finger, keyboard } from './enter.mjs';
 const EXAMPLES = readdirSync(join(ROOT, 'examples')).filter((name) => name.endsWith('.toml') && name !== 'clinic.toml');
 after(stop);
 
-for (const [way, hand] of [['tapping', finger], ['the keyboard', keyboard]]) {
-  for (const example of EXAMPLES) {
+const PHONE = { hasTouch: true, isMobile: true, viewport: { width: 360, height: 740 } };
+const WAYS = [
+  ['tapping', finger, EXAMPLES, { hasTouch: true }],
+  ['tapping on a phone', finger, ['head-down-left.toml', 'twelve-weeks.toml'], PHONE],
+  ['the keyboard', keyboard, EXAMPLES, {}],
+];
+
+for (const [way, hand, examples, screen] of WAYS) {
+  for (const example of examples) {
     test(`${example} by ${way} alone`, async () => {
       const file = join('examples', example);
       const { read } = checked(file);
-      const { page, context, requested, faults } = await open(way === 'tapping' ? { hasTouch: true } : {});
+      const { page, context, requested, faults } = await open(screen);
       const own = hand(page);
       await enter(page, own, read);
       const { bytes } = await downloaded(page, () => page.locator('[data-take=exam]').click());

@@ -10,14 +10,18 @@ mkdirSync(out, { recursive: true });
 const example = (name) => join(ROOT, 'examples', `${name}.toml`);
 const shot = (page, name, options = {}) => page.screenshot({ path: join(out, `${name}.png`), ...options });
 
-const SIZES = { phone: { width: 360, height: 740 }, narrow: { width: 320, height: 640 }, tablet: { width: 820, height: 1180 }, desktop: { width: 1366, height: 860 }, projector: { width: 1920, height: 1080 } };
+const SIZES = { phone: { width: 390, height: 844 }, narrow: { width: 320, height: 640 }, tablet: { width: 820, height: 1180 }, desktop: { width: 1366, height: 860 }, projector: { width: 1920, height: 1080 } };
 for (const theme of ['light', 'dark']) {
   for (const [size, viewport] of Object.entries(SIZES)) {
     const { page, context } = await open({ colorScheme: theme, viewport });
     if (theme === 'light') await shot(page, `${size}-empty`);
     await page.locator('#file').setInputFiles(example(size === 'tablet' ? 'heart-not-heard' : 'head-down-left'));
     await shot(page, `${size}-${theme}`);
-    if (size === 'phone' || size === 'desktop') await shot(page, `${size}-${theme}-whole`, { fullPage: true });
+    if (size !== 'projector') await shot(page, `${size}-${theme}-whole`, { fullPage: true });
+    if (size === 'projector') {
+      await page.locator('#open-teach').click();
+      await shot(page, `${size}-${theme}-teach`);
+    }
     if (size === 'desktop') {
       await page.locator('[data-take=page]').click();
       await shot(page, `${size}-${theme}-read-back`);
@@ -27,6 +31,24 @@ for (const theme of ['light', 'dark']) {
     }
     await context.close();
   }
+}
+
+// Printed from the page.
+{
+  const { page, context } = await open({ before: () => (window.print = () => new Promise(() => {})), viewport: { width: 794, height: 1123 } });
+  await page.locator('#file').setInputFiles(example('head-down-left'));
+  await page.evaluate(() => {
+    const printed = document.getElementById('printed');
+    const keep = printed.replaceChildren.bind(printed);
+    printed.replaceChildren = (...images) => images.length && keep(...images);
+  });
+  await page.locator('#print').click();
+  await page.locator('#read-back-so').click();
+  await page.waitForSelector('#printed img', { state: 'attached' });
+  await page.pdf({ path: join(out, 'printed.pdf'), preferCSSPageSize: true });
+  await page.emulateMedia({ media: 'print' });
+  await shot(page, 'printed');
+  await context.close();
 }
 
 // Taps and time of three visits, entered by tapping.

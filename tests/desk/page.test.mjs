@@ -107,6 +107,18 @@ test('several visits in files become the tape over the visits', async () => {
   const files = ['28-weeks', '31-weeks', '34-weeks', '36-weeks'].map((name) => `examples/growth/${name}.toml`);
   const made = await downloaded(page, () => page.locator('#growth-files').setInputFiles(files.map((file) => join(ROOT, file))));
   assert.ok(made.bytes.equals(written('pdf', 'growth', ...files)));
+  const drop = (paths) => async () => {
+    const given = paths.map((path) => [path, readFileSync(join(ROOT, path), 'utf8')]);
+    const carried = await page.evaluateHandle((given) => {
+      const own = new DataTransfer();
+      for (const [name, text] of given) own.items.add(new File([text], name, { type: 'text/plain' }));
+      return own;
+    }, given);
+    await page.dispatchEvent('body', 'drop', { dataTransfer: carried });
+  };
+  assert.ok((await downloaded(page, drop(files))).bytes.equals(made.bytes), 'several files dropped');
+  await drop(files.slice(3))();
+  assert.equal(await text(page), readFileSync(join(ROOT, files[3]), 'utf8'), 'one file dropped is opened');
   await context.close();
 });
 
@@ -194,7 +206,9 @@ test('the wrong side is seen from both ends', async () => {
 
 test('beats are counted by tapping against a clock', async () => {
   const { page, context } = await open();
-  await page.clock.install();
+  // Time stands still but for the test.
+  await page.clock.install({ time: 0 });
+  await page.clock.pauseAt(1000);
   const finding = page.locator('#finding-heart-counts');
   await finding.getByRole('button', { name: '6 s', exact: true }).click();
   const beat = finding.locator('.beat');
@@ -276,6 +290,54 @@ test('settings are kept only when asked, a finding never, and one button forgets
   await page.locator('#forget-all').click();
   assert.equal(await kept(), '{}');
   assert.equal(await page.locator('#clinic-name').inputValue(), '');
+  await context.close();
+});
+
+test('another language at once: what was entered stays; a draft says that it is one, and the English stands beside', async () => {
+  const { page, context, requested } = await open();
+  const file = 'examples/heart-not-heard.toml';
+  await openFile(page, join(ROOT, file));
+  await page.locator('.settings summary').click();
+  const choose = (tag) => page.locator('#lang').selectOption(tag);
+  const before = await text(page);
+  const remarks = await page.locator('#remarks li p').allInnerTexts();
+  const conclusion = await page.locator('#conclusion p').allInnerTexts();
+  const findings = await page.locator('#form .now').allInnerTexts();
+  const title = await page.title();
+  assert.ok(!(await page.locator('#draft').isVisible()));
+  for (const [tag, mark] of [['es', 'BORRADOR'], ['fr', 'BROUILLON']]) {
+    await choose(tag);
+    assert.equal(await page.getAttribute('html', 'lang'), tag);
+    assert.notEqual(await page.title(), title);
+    assert.equal(await text(page), before, 'what was entered stays');
+    assert.match(await page.locator('#draft').innerText(), new RegExp(mark));
+    assert.deepEqual(await page.locator('#remarks .english').allInnerTexts(), remarks);
+    assert.deepEqual(await page.locator('#conclusion .english').allInnerTexts(), conclusion);
+    assert.ok((await page.locator('#act-now .text').innerText()).includes(remarks[0]), 'in both languages');
+    const said = await page.locator('#form .now').allInnerTexts();
+    assert.equal(said.length, findings.length);
+    for (const [at, own] of said.entries()) assert.ok(own !== findings[at] || own === 'Doppler' || !/[a-z]{4}/.test(own), own);
+    assert.deepEqual(await page.locator('[data-say]:empty').count(), 0);
+    await page.locator('[data-take=pdf]').click();
+    assert.equal(await page.locator('#read-back-said .english').count(), conclusion.length);
+    const picture = await downloaded(page, () => page.locator('#read-back-so').click());
+    assert.ok(picture.bytes.equals(written('pdf', 'draw', file, '--lang', tag, '--draft')), `the picture in ${tag}`);
+    await page.locator('[data-take=page]').click();
+    for (const box of await page.locator('#read-back-pressing input').all()) await box.check();
+    const handout = await downloaded(page, () => page.locator('#read-back-so').click());
+    const despite = ['--despite', 'heart-not-heard', '--despite', 'movements-fewer'];
+    assert.ok(handout.bytes.equals(written('pdf', 'handout', file, '--lang', tag, '--draft', ...despite)), `the page in ${tag}`);
+    await page.evaluate(AXE);
+    const { violations } = await page.evaluate(() => axe.run(document));
+    assert.deepEqual(violations.map(({ id, nodes }) => `${id}: ${nodes[0].html}`), [], tag);
+  }
+  await choose('en-US');
+  assert.ok((await page.locator('.settings').innerText()).includes('Labor ward'));
+  await choose('en');
+  assert.ok(!(await page.locator('#draft').isVisible()));
+  assert.equal(await page.locator('.english').count(), 0);
+  assert.deepEqual(await page.locator('#form .now').allInnerTexts(), findings);
+  assert.equal(requested.filter((address) => !/^(blob|data):/.test(address)).length, 1, 'nothing is fetched');
   await context.close();
 });
 

@@ -6,7 +6,7 @@ use crate::body::pose::{self, Pose};
 use crate::chart::said;
 use crate::exam::dates::written;
 use crate::exam::say::Canonical;
-use crate::exam::{Conclusion, Exam, Position};
+use crate::exam::{Conclusion, Exam, Position, spoken};
 use crate::reckon::ledger::LEDGER_VERSION;
 use crate::reckon::{
     self, Beside, Dating, Remark, Tape, WeightCurves, heart_rate, unfit_word, weight_curves,
@@ -31,6 +31,9 @@ struct Line<'a> {
     gestation: Option<Gestation>,
     #[serde(skip_serializing_if = "Option::is_none")]
     read: Option<InOrder<'a>>,
+    /// The same in the language of the sentences, where that is not one that exams are written in.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    said: Option<Spoken>,
     #[serde(skip_serializing_if = "Option::is_none")]
     babies: Option<Vec<Baby>>,
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -218,6 +221,7 @@ pub fn line(loaded: &Loaded<'_>, curves: bool, languages: &[Words]) -> Result<St
             .and_then(|exam| exam.weeks)
             .map(|weeks| Gestation { days: weeks.days(), text: weeks.to_string() }),
         read: exam.map(|exam| InOrder(&exam.read)),
+        said: exam.filter(|_| !words.is_of_exams()).map(|exam| spoken_findings(exam, words)).transpose()?,
         babies: babies.transpose()?,
         fundal_height: loaded.reckoning.tape.as_ref().map(|tape| fundal_height(tape, words)).transpose()?,
         dates: loaded.reckoning.dates.as_ref().map(dates),
@@ -298,6 +302,17 @@ fn reference(curves: WeightCurves) -> Curves {
         CurveLine { p10_g, p50_g, p90_g }
     };
     Curves { intergrowth: curves.intergrowth.map(line), hadlock: curves.hadlock.map(line) }
+}
+
+/// Findings by their keys, in a language.
+type Spoken = std::collections::BTreeMap<String, String>;
+
+fn spoken_findings(exam: &Exam, words: &Words) -> Result<Spoken, WordsError> {
+    let said = |key: &str, value: &str| match key {
+        "note" => Ok(value.to_owned()),
+        _ => spoken::finding(value, words),
+    };
+    exam.read.iter().map(|(key, value)| Ok((key.clone(), said(key, value)?))).collect()
 }
 
 fn told(remark: &Remark, words: &Words, languages: &[Words]) -> Result<Said, WordsError> {

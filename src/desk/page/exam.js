@@ -1,8 +1,9 @@
 // The exam at hand. In: edits, a file, a line. Out: its text and what the library reads in it; who listens is told.
 // The text is the exam: the page keeps nothing of it beside.
 import { ask } from './library.js';
+import { isDraft, tongue } from './words.js';
 
-const EMPTY = { text: '', line: '', read: {}, babies: [], remarks: [], problems: [] };
+const EMPTY = { text: '', line: '', read: {}, said: {}, babies: [], remarks: [], problems: [], english: null, saved: '' };
 
 export const exam = { ...EMPTY, baby: 1, two: false };
 const past = [];
@@ -26,22 +27,43 @@ function settings() {
   return exam.clinic ? { clinic: exam.clinic } : {};
 }
 
-/** Take `text` as the exam. Out: what stands against it; then the exam stays as it was. */
-export function take(text) {
-  const answer = ask({ command: 'check', exam: { text }, ...settings() });
+/** Take `text` as the exam; `alone`: nothing was before it. Out: what stands against it; then the exam stays as it was. */
+export function take(text, alone = false) {
+  const check = (own) => ask({ command: 'check', exam: { text }, ...tongue(own), ...settings() });
+  const answer = check();
   if (!answer.text) return [{ message: answer.why || answer.notes }];
-  const { read = {}, babies = [], remarks, problems, gestation, fundal_height } = JSON.parse(answer.text);
+  const { read = {}, said = {}, babies = [], remarks, problems, gestation, fundal_height } = JSON.parse(answer.text);
   const errors = problems.filter((problem) => problem.severity === 'error');
   const nothing = errors.length === 1 && errors[0].id === 'nothing-in-it';
   if (errors.length && !nothing) return errors;
   const line = nothing ? '' : ask({ command: 'line', exam: { text } }).text;
-  if (text !== exam.text) past.push(exam.text);
+  if (alone) past.length = 0;
+  else if (text !== exam.text) past.push(exam.text);
+  if (alone) exam.saved = text;
   const two = babies.length > 1;
-  Object.assign(exam, { text, line, read, babies, remarks, gestation, fundal_height, problems: nothing ? [] : problems });
+  // Beside a draft stands the English.
+  const english = isDraft() ? JSON.parse(check('en').text) : null;
+  Object.assign(exam, { text, line, read, said, babies, remarks, gestation, fundal_height, english, problems: nothing ? [] : problems });
   exam.two = exam.two || two;
   if (!exam.two) exam.baby = 1;
   tell();
   return [];
+}
+
+/** Take the text of a file: a visit of its own, with nothing before it. */
+export function opened(text) {
+  exam.two = false;
+  return take(text, true);
+}
+
+/** The exam stands in a file as it is. */
+export function saved() {
+  exam.saved = exam.text;
+}
+
+/** Whether something would be lost. */
+export function isUnsaved() {
+  return Object.keys(exam.read).length > 0 && exam.text !== exam.saved;
 }
 
 /** Change findings: `[[key, values], ...]`. Out: what stands against it. */
@@ -68,6 +90,11 @@ export function takeLine(line) {
 /** Reckon again, by other thresholds. */
 export function reckonAgain(clinic) {
   exam.clinic = clinic;
+  retell();
+}
+
+/** Say it all again, in other words. */
+export function retell() {
   take(exam.text);
 }
 
@@ -88,7 +115,7 @@ export function canUndo() {
 /** Forget everything of this woman. */
 export function forget() {
   past.length = 0;
-  Object.assign(exam, EMPTY, { read: {}, babies: [], remarks: [], problems: [], baby: 1, two: false });
+  Object.assign(exam, EMPTY, { read: {}, said: {}, babies: [], remarks: [], problems: [], baby: 1, two: false });
   delete exam.gestation;
   delete exam.fundal_height;
   tell();

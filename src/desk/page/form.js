@@ -2,8 +2,8 @@
 // goes into the exam's text, and the form shows what was read of it.
 import { apart, change, exam, path, together, turnTo } from './exam.js';
 import { counter } from './count.js';
-import { outlineField } from './outline.js';
-import { el, key, may, say } from './words.js';
+import { dropFields, outlineField } from './outline.js';
+import { el, key, may, say, word } from './words.js';
 
 /** The steps of an examination; `more` stands behind a fold. A test holds that every key has its place. */
 export const STEPS = [
@@ -40,6 +40,8 @@ const KNOWN = ['breech', 'head', 'back', 'limbs', 'attitude', 'legs', 'placenta'
 
 /** Build the form into `root`, and the way to each step into `steps`. */
 export function build(root, steps) {
+  fields.clear();
+  dropFields();
   root.replaceChildren(...STEPS.map(step));
   const links = STEPS.map(({ id }) => el('a', { href: `#at-${id}` }, say(`desk-step-${id}`)));
   steps.replaceChildren(...links);
@@ -166,7 +168,7 @@ function finding(name) {
     show() {
       const words = exam.read[path(entry)] ?? '';
       parts = apart(entry, words);
-      now.textContent = words || say('desk-not-examined');
+      now.textContent = exam.said[path(entry)] ?? (words || say('desk-not-examined'));
       now.classList.toggle('found', Boolean(words));
       element.classList.toggle('has', Boolean(words));
       control.show(parts.values);
@@ -217,7 +219,7 @@ function statesOf(entry, parts, write) {
     el(
       'button',
       { type: 'button', class: 'chip quiet', onclick: () => write(parts().state === name ? { values: [], state: '' } : { values: [], state: name, reason: '' }) },
-      name,
+      word(name),
     ),
   );
   const unsure = el(
@@ -294,16 +296,21 @@ function both(first, second) {
   };
 }
 
+/** A word on a chip. */
+function shown(value) {
+  return may(`desk-word-${value.replaceAll(' ', '-')}`) || word(value);
+}
+
 /** Words to tap; several at once where the language takes a list. */
 function words(entry, set) {
   let chosen = [];
   const list = entry.words.map(({ word }) => word);
-  const buttons = list.map((word) =>
-    el('button', { type: 'button', class: 'chip', onclick: () => set(next(word)) }, may(`desk-word-${word.replaceAll(' ', '-')}`) || word),
+  const buttons = list.map((own) =>
+    el('button', { type: 'button', class: 'chip', 'data-value': own, onclick: () => set(next(own)) }, shown(own)),
   );
-  const next = (word) => {
-    if (chosen.includes(word)) return chosen.filter((own) => own !== word);
-    return entry.list ? [...chosen, word] : [word];
+  const next = (value) => {
+    if (chosen.includes(value)) return chosen.filter((own) => own !== value);
+    return entry.list ? [...chosen, value] : [value];
   };
   return {
     kind: 'words',
@@ -426,7 +433,7 @@ function back(set) {
       const words = say(`desk-back-${value.replaceAll(',', '').replaceAll(' ', '-').replace(/^(left|right)(?=-)/, 'side').replace(/^(left|right)$/, 'side-only')}`);
       const button = el(
         'button',
-        { type: 'button', class: 'chip', 'data-value': value, onclick: () => set(chosen === value ? [] : [value]), 'aria-label': `${words}, ${say('desk-place', { value })}` },
+        { type: 'button', class: 'chip', 'data-value': value, onclick: () => set(chosen === value ? [] : [value]), 'aria-label': `${words}, ${say('desk-place', { value: word(value) })}` },
         words,
       );
       buttons.set(value, button);
@@ -524,7 +531,7 @@ function place(entry, id, set) {
     el(
       'div',
       { class: 'chips', role: 'group', 'aria-label': label },
-      ...words.map((value) => el('button', { type: 'button', class: 'chip', 'data-value': value, onclick: () => tap(value) }, say(`desk-word-${value.replaceAll(' ', '-')}`))),
+      ...words.map((value) => el('button', { type: 'button', class: 'chip', 'data-value': value, onclick: () => tap(value) }, shown(value))),
     );
   const join = () => (side && level ? (level === 'iliac fossa' && !side.includes('flank') ? `${side} ${level}` : `${side}, ${level}`) : side || level);
   function pick(nextSide, nextLevel) {
@@ -544,11 +551,14 @@ function place(entry, id, set) {
     if (extra.includes(value)) return set(chosen.includes(value) ? [] : [value]);
     return pick(side, value === level ? '' : value);
   });
+  // Of several places the chips show the last; another begins with none.
+  const another = el('button', { type: 'button', class: 'chip quiet', onclick: () => (([side, level] = ['', '']), show()) }, say('desk-another-place'));
   const fossa = (value) => /^(left|right) iliac fossa$/.test(value);
   const isPlain = (value) => fossa(value) || extra.includes(value) || value.split(', ').every((part, at, all) => (SIDES.includes(part) && at === 0) || (LEVELS.includes(part) && at === all.length - 1));
   // What stands on the chips or the outline need not stand in the field as well.
   const text = typed(entry, id, (values) => set(entry.list ? [...chosen.filter(isPlain), ...values] : values));
   function show() {
+    another.hidden = !entry.list || !(side || level);
     for (const [own, now] of [[sides, side], [levels, level]]) {
       for (const button of own.children) {
         const { value } = button.dataset;
@@ -558,7 +568,13 @@ function place(entry, id, set) {
   }
   return {
     kind: 'place',
-    element: el('div', { class: 'place' }, field.element, el('div', { class: 'place-fields' }, sides, levels, text.element)),
+    element: el(
+      'div',
+      { class: 'place' },
+      field.element,
+      // Where there is room, the fields stand beside the outline.
+      el('details', { class: 'fields', open: matchMedia('(min-width: 34rem)').matches }, el('summary', {}, say('desk-in-fields')), el('div', { class: 'place-fields' }, sides, levels, another, text.element)),
+    ),
     show(values) {
       chosen = values;
       const last = values.at(-1) ?? '';
@@ -571,6 +587,7 @@ function place(entry, id, set) {
     },
     clear() {
       [side, level] = ['', ''];
+      field.clear();
       text.clear();
     },
     invalid: (is) => text.invalid(is),

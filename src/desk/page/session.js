@@ -1,8 +1,9 @@
 // One visit after another. In: files, settings, time. Out: nothing of one woman is carried to the next; what is kept on the device is
 // what she who works here asked to keep, and never a finding.
 import { renew } from './library.js';
-import { exam, forget, reckonAgain, take } from './exam.js';
+import { exam, forget, isUnsaved, opened, reckonAgain } from './exam.js';
 import { clearForm, told } from './form.js';
+import { growth } from './take.js';
 import { el, say } from './words.js';
 
 const at = (id) => document.getElementById(id);
@@ -13,22 +14,25 @@ const IDLE = 20 * 60 * 1000;
 
 /** Forget this woman and begin again. */
 export function newVisit() {
+  next = null;
   forget();
   clearForm();
   for (const text of document.querySelectorAll('#line, #mend-text, #text-body, #fault-text')) text.value = '';
   for (const text of document.querySelectorAll('#line-why, #take-why, #status, #mend-why')) text.textContent = '';
-  for (const fold of document.querySelectorAll('#form details')) fold.open = false;
+  for (const fold of document.querySelectorAll('#form details.more')) fold.open = false;
   window.scrollTo(0, 0);
   at('title').focus();
 }
 
 /** Wire what belongs to a visit. */
 export function prepareSession() {
-  at('new-visit').addEventListener('click', () => {
-    at('new').returnValue = '';
-    at('new').showModal();
+  at('new-visit').addEventListener('click', () => askNew(null));
+  at('new').addEventListener('close', () => {
+    if (at('new').returnValue !== 'so') return;
+    const text = next;
+    newVisit();
+    if (text !== null) openText(text);
   });
-  at('new').addEventListener('close', () => at('new').returnValue === 'so' && newVisit());
   at('open').addEventListener('click', () => at('file').click());
   at('file').addEventListener('change', () => {
     openFile(at('file').files[0]);
@@ -37,7 +41,10 @@ export function prepareSession() {
   document.addEventListener('dragover', (event) => event.preventDefault());
   document.addEventListener('drop', (event) => {
     event.preventDefault();
-    openFile(event.dataTransfer.files[0]);
+    // One visit is opened; several become the tape over the visits.
+    const files = [...event.dataTransfer.files];
+    if (files.length > 1) growth(files);
+    else openFile(files[0]);
   });
   at('mend').addEventListener('close', () => {
     if (at('mend').returnValue === 'so') openText(at('mend-text').value);
@@ -47,16 +54,27 @@ export function prepareSession() {
   }
 }
 
+/** The text of the visit that is to follow, when one was to be opened. */
+let next = null;
+
+function askNew(text) {
+  next = text;
+  at('new').returnValue = '';
+  at('new').showModal();
+}
+
 async function openFile(file) {
   if (!file) return;
   const bytes = new Uint8Array(await file.arrayBuffer());
-  openText(new TextDecoder().decode(bytes));
+  const text = new TextDecoder().decode(bytes);
+  if (isUnsaved()) askNew(text);
+  else openText(text);
 }
 
 /** Open a text; one with faults can be mended at once. */
 function openText(text) {
-  exam.two = false;
-  const problems = take(text);
+  next = null;
+  const problems = opened(text);
   if (!problems.length) return;
   at('mend-text').value = text;
   at('mend-why').replaceChildren(...problems.map((problem) => el('li', {}, (problem.line ? `${say('desk-line', { number: problem.line })} ` : '') + told(problem))));

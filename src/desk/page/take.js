@@ -1,10 +1,10 @@
 // What leaves the page. In: the exam and how things are wanted. Out: files, a printed page, a note to copy; before a picture or a
 // page leaves, its sides are read back.
 import { ask } from './library.js';
-import { asText, exam } from './exam.js';
-import { look } from './view.js';
+import { asText, exam, saved } from './exam.js';
+import { conclusion, englishOf, look } from './view.js';
 import { sign } from './marks.js';
-import { el, say } from './words.js';
+import { beside, el, isDraft, lang, say, tongue } from './words.js';
 
 const at = (id) => document.getElementById(id);
 
@@ -12,16 +12,21 @@ const at = (id) => document.getElementById(id);
 const TAKEN = {
   print: { sided: true, run: printPage },
   page: { sided: true, run: (despite) => save(familyPage('pdf', despite), 'handspan-family-page.pdf', 'application/pdf') },
-  guide: { sided: true, run: (despite) => save(ask({ command: 'skin-guide', exam: asText(), format: 'pdf', paper: at('paper').value, lang: at('lang').value, despite: [...new Set(despite)], ...clinic() }), 'handspan-skin-guide.pdf', 'application/pdf') },
+  guide: { sided: true, run: (despite) => save(ask({ command: 'skin-guide', exam: asText(), format: 'pdf', paper: at('paper').value, ...tongue(), despite: [...new Set(despite)], ...clinic() }), 'handspan-skin-guide.pdf', 'application/pdf') },
   slip: { sided: true, run: () => save(note('slip'), 'handspan-slip.pdf', 'application/pdf') },
   svg: { sided: true, run: () => save(draw('svg'), 'handspan-picture.svg', 'image/svg+xml') },
   png: { sided: true, run: () => save(draw('png'), 'handspan-picture.png', 'image/png') },
   pdf: { sided: true, run: () => save(draw('pdf'), 'handspan-picture.pdf', 'application/pdf') },
   note: { run: () => showText(note('text'), 'desk-take-note') },
   handover: { run: () => showText(note('handover'), 'desk-take-handover') },
-  fhir: { run: () => save(note('fhir'), 'handspan-visit.json', 'application/json') },
-  share: { run: () => save(note('fhir', true), 'handspan-shared.json', 'application/json') },
-  exam: { run: () => saveBytes(new TextEncoder().encode(exam.text), 'handspan-visit.toml', 'text/plain') },
+  fhir: { run: () => record(false, 'handspan-visit.json') },
+  share: { run: () => record(true, 'handspan-shared.json') },
+  exam: {
+    run: () => {
+      saveBytes(new TextEncoder().encode(exam.text), 'handspan-visit.toml', 'text/plain');
+      saved();
+    },
+  },
 };
 let wanted = '';
 
@@ -32,20 +37,22 @@ export function offer() {
   }
   at('read-back').addEventListener('close', () => {
     if (at('read-back').returnValue === 'so') TAKEN[wanted].run(despite());
+    for (const part of ['lines', 'said', 'pressing']) at(`read-back-${part}`).replaceChildren();
   });
   at('copy').addEventListener('click', copy);
   at('growth').addEventListener('click', () => at('growth-files').click());
-  at('growth-files').addEventListener('change', growth);
+  at('growth-files').addEventListener('change', () => {
+    const files = [...at('growth-files').files];
+    at('growth-files').value = '';
+    if (files.length) growth(files);
+  });
 }
 
 /** The tape over the visits: those in files, and the one at hand. */
-async function growth() {
-  const files = [...at('growth-files').files];
-  at('growth-files').value = '';
-  if (!files.length) return;
+export async function growth(files) {
   const texts = await Promise.all(files.map((file) => file.text()));
   const visits = [...texts, ...(Object.keys(exam.read).length ? [exam.text] : [])].map((text) => ({ text }));
-  save(ask({ command: 'growth', visits, format: 'pdf', paper: at('paper').value, lang: at('lang').value, ...clinic() }), 'handspan-growth.pdf', 'application/pdf');
+  save(ask({ command: 'growth', visits, format: 'pdf', paper: at('paper').value, ...tongue(), ...clinic() }), 'handspan-growth.pdf', 'application/pdf');
 }
 
 /** Nothing can be taken of an empty visit. */
@@ -63,18 +70,20 @@ function begin(kind) {
 function readBack(kind) {
   wanted = kind;
   const family = ['print', 'page', 'guide'].includes(kind);
-  const lines = ask({ command: 'read-back', exam: asText(), lang: at('lang').value }).text.split('\n').filter(Boolean);
-  const said = exam.babies.flatMap(({ said }) => said);
+  const sides = (lang) => ask({ command: 'read-back', exam: asText(), lang }).text.split('\n').filter(Boolean);
+  const lines = sides(lang());
+  const english = isDraft() ? sides('en') : [];
+  const weeks = exam.gestation ? say('desk-at-weeks', { value: exam.gestation.text }) : say('desk-no-weeks');
   const pressing = exam.remarks.filter((remark) => remark.grade === 'act-now');
   const never = family && exam.remarks.some((remark) => remark.grade === 'cannot-both');
-  at('read-back-lines').replaceChildren(...(lines.length ? lines : [say('desk-no-sides')]).map((line) => el('li', {}, line)));
-  at('read-back-said').replaceChildren(...[exam.gestation ? say('desk-at-weeks', { value: exam.gestation.text }) : say('desk-no-weeks'), ...said].map((text) => el('p', {}, text)));
+  at('read-back-lines').replaceChildren(...(lines.length ? lines : [say('desk-no-sides')]).map((line, at) => el('li', {}, ...beside(line, english[at]))));
+  at('read-back-said').replaceChildren(el('p', {}, weeks), ...conclusion().map(({ text, english }) => el('p', {}, ...beside(text, english))));
   at('read-back-pressing').replaceChildren(
     ...(never ? exam.remarks.filter((remark) => remark.grade === 'cannot-both') : []).map((remark) => remarkOf(remark)),
     ...(never ? [el('p', {}, say('desk-no-page'))] : []),
     ...pressing.map((remark) =>
       family && !never
-        ? el('label', { class: 'remark act-now' }, el('input', { type: 'checkbox', value: remark.id, onchange: ready }), el('span', {}, `${say('grade-act-now')}: ${remark.text} ${say('desk-in-hand')}`))
+        ? el('label', { class: 'remark act-now' }, el('input', { type: 'checkbox', value: remark.id, onchange: ready }), el('span', {}, ...beside(`${say('grade-act-now')}: ${remark.text}`, englishOf(remark)), ` ${say('desk-in-hand')}`))
         : remarkOf(remark),
     ),
   );
@@ -89,7 +98,7 @@ function readBack(kind) {
 }
 
 function remarkOf(remark) {
-  return el('div', { class: `remark ${remark.grade}` }, sign(remark.grade), el('p', {}, `${say(`grade-${remark.grade}`)}: ${remark.text}`));
+  return el('div', { class: `remark ${remark.grade}` }, sign(remark.grade), el('p', {}, ...beside(`${say(`grade-${remark.grade}`)}: ${remark.text}`, englishOf(remark))));
 }
 
 function despite() {
@@ -101,18 +110,22 @@ function clinic() {
 }
 
 function familyPage(format, despite = []) {
-  // A language that nobody has signed is a draft, with the English beside it.
-  const draft = at('page-lang').value;
-  return ask({ command: 'handout', exam: asText(), format, paper: at('paper').value, lang: draft || at('lang').value, draft: Boolean(draft), despite: [...new Set(despite)], ...clinic() });
+  return ask({ command: 'handout', exam: asText(), format, paper: at('paper').value, ...tongue(at('page-lang').value || lang()), despite: [...new Set(despite)], ...clinic() });
 }
 
 function draw(format) {
   return ask({ command: 'draw', exam: asText(), format, ...look() });
 }
 
+/** A record; no draft has words for one. */
+function record(share, name) {
+  save(note('fhir', share), name, 'application/json');
+  if (isDraft()) at('take-why').textContent = say('desk-saved-english', { file: name });
+}
+
 function note(form, share = false) {
   const seed = [...crypto.getRandomValues(new Uint8Array(16))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
-  return ask({ command: 'note', exam: asText(), form, share, lang: at('lang').value, seed, ...clinic() });
+  return ask({ command: 'note', exam: asText(), form, share, ...tongue(form === 'fhir' && isDraft() ? 'en' : lang()), seed, ...clinic() });
 }
 
 function save(answer, name, type) {

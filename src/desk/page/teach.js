@@ -1,6 +1,6 @@
 // For teaching. In: how the baby is to lie. Out: its picture, as large as the screen; nothing of it goes into the visit.
 import { ask } from './library.js';
-import { el, say } from './words.js';
+import { el, say, tongue, word } from './words.js';
 
 const at = (id) => document.getElementById(id);
 const LENGTHWISE = ['front', 'left front', 'left lateral', 'left, towards her spine', 'towards her spine', 'right, towards her spine', 'right lateral', 'right front'];
@@ -17,10 +17,11 @@ const state = { turn: 1, lie: 2, head: 'low', fifths: 3, weeks: 38, labels: true
 let address = '';
 const dials = [];
 
-/** Wire the teaching desk. */
-export function prepareTeaching() {
+/** The dials, in the words of the page. */
+export function buildTeaching() {
+  dials.length = 0;
   const rows = [
-    dial('turn', () => turns().length - 1, () => turns()[turn()]),
+    dial('turn', () => turns().length - 1, () => word(turns()[turn()])),
     dial('lie', () => LIES.length - 1, () => say(`desk-lie-${LIES[state.lie].say}`)),
     dial('fifths', () => 5, () => say('desk-fifths', { value: `${state.fifths}/5` })),
     dial('weeks', () => 42, () => say('desk-weeks-of', { number: state.weeks }), 26),
@@ -34,6 +35,10 @@ export function prepareTeaching() {
     el('button', { type: 'button', class: 'chip', onclick: () => (document.fullscreenElement ? document.exitFullscreen() : at('teach').requestFullscreen()) }, say('desk-full-screen')),
   );
   at('dials').replaceChildren(...rows, switches);
+}
+
+/** Wire the teaching desk. */
+export function prepareTeaching() {
   at('open-teach').addEventListener('click', () => {
     at('teach').showModal();
     draw();
@@ -92,9 +97,8 @@ function draw() {
   ];
   if (state.lie === 2 && state.head === 'low') edits.push(['baby.1.head-above-brim', [`${state.fifths}/5`]]);
   const text = ask({ command: 'edit', exam: { text: '' }, edits: edits.map(([key, values]) => ({ key, values })) }).text;
-  const check = JSON.parse(ask({ command: 'check', exam: { text } }).text);
-  const lang = at('lang').value;
-  const answer = ask({ command: 'draw', exam: { text }, format: 'svg', lang, labels: state.labels ? 'all' : 'none', style: at('style').value, view: at('from').value });
+  const check = JSON.parse(ask({ command: 'check', exam: { text }, ...tongue() }).text);
+  const answer = ask({ command: 'draw', exam: { text }, format: 'svg', ...tongue(), screen: true, labels: state.labels ? 'all' : 'none', style: at('style').value, view: at('from').value });
   for (const own of dials) own.show();
   const said = check.babies[0].said[0];
   at('teach-said').textContent = said;

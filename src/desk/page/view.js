@@ -4,7 +4,7 @@ import { ask } from './library.js';
 import { asText, exam } from './exam.js';
 import { told } from './form.js';
 import { sign } from './marks.js';
-import { el, say } from './words.js';
+import { beside, el, lang, say, tongue } from './words.js';
 
 const GRADES = ['act-now', 'cannot-both', 'look-again', 'follow-guidance'];
 const at = (id) => document.getElementById(id);
@@ -20,7 +20,7 @@ export function look() {
     style: own('style'),
     view: own('from'),
     labels: own('style') === 'sketch' && own('labels') !== 'none' ? 'few' : own('labels'),
-    lang: own('lang'),
+    ...tongue(),
     ...(soft && palette ? { palette } : {}),
   };
 }
@@ -34,13 +34,34 @@ export function showFindings() {
 }
 
 function showConclusion() {
-  const said = exam.babies.flatMap(({ said }, index) =>
-    said.map((text) => (exam.babies.length > 1 ? say('desk-of-baby', { number: index + 1, value: text }) : text)),
-  );
   const weeks = exam.gestation ? say('desk-at-weeks', { value: exam.gestation.text }) : '';
-  at('conclusion').replaceChildren(...(exam.text && said.length ? said : [say('desk-nothing-yet')]).map((text) => el('p', {}, text)));
+  const said = conclusion();
+  at('conclusion').replaceChildren(...(said.length ? said : [{ text: say('desk-nothing-yet') }]).map(({ text, english }) => el('p', {}, ...beside(text, english))));
   at('weeks-now').textContent = weeks;
-  at('short').textContent = exam.text && said.length ? said[0] : say('desk-nothing-yet');
+  at('short').textContent = said.length ? said[0].text : say('desk-nothing-yet');
+}
+
+/** What is concluded, in sentences: `{text, english}`. */
+export function conclusion() {
+  if (!exam.text) return [];
+  return exam.babies.flatMap(({ said }, index) =>
+    said.map((text, line) => ({
+      text: exam.babies.length > 1 ? say('desk-of-baby', { number: index + 1, value: text }) : text,
+      english: exam.english?.babies[index].said[line],
+    })),
+  );
+}
+
+/** The English of a remark, where the page is said in a draft. */
+export function englishOf(remark) {
+  return exam.english?.remarks[exam.remarks.indexOf(remark)]?.text;
+}
+
+const sentences = () => conclusion().map(({ text }) => text).join(' ') || say('desk-nothing-yet');
+
+/** What a draft says, on one line, the English after it. */
+function oneLine(text, english) {
+  return english && english !== text ? `${text} (${english})` : text;
 }
 
 function showRemarks() {
@@ -50,7 +71,7 @@ function showRemarks() {
       exam.remarks
         .filter((remark) => remark.grade === grade)
         .map((remark) =>
-          el('li', { class: `remark ${grade}` }, sign(grade), el('div', {}, el('h3', {}, say(`grade-${grade}`)), el('p', {}, remark.text))),
+          el('li', { class: `remark ${grade}` }, sign(grade), el('div', {}, el('h3', {}, say(`grade-${grade}`)), el('p', {}, ...beside(remark.text, englishOf(remark))))),
         ),
     ),
     ...exam.problems.map((problem) => el('li', { class: 'remark look-again' }, sign('look-again'), el('div', {}, el('h3', {}, say('desk-in-the-file')), el('p', {}, told(problem))))),
@@ -59,12 +80,12 @@ function showRemarks() {
   const pressing = exam.remarks.filter((remark) => remark.grade === 'act-now');
   const bar = at('act-now');
   bar.hidden = !pressing.length;
-  bar.querySelector('.text').textContent = pressing.length ? say('desk-act-now', { count: pressing.length, value: pressing[0].text }) : '';
+  bar.querySelector('.text').textContent = pressing.length ? say('desk-act-now', { count: pressing.length, value: oneLine(pressing[0].text, englishOf(pressing[0])) }) : '';
   // What is new is spoken, once.
   const now = new Map(exam.remarks.map((remark) => [`${remark.id} ${remark.text}`, `${say(`grade-${remark.grade}`)}: ${remark.text}`]));
   const fresh = [...now].filter(([key]) => !spoken.has(key)).map(([, text]) => text);
   spoken = new Set(now.keys());
-  const said = [...fresh, at('conclusion').textContent].join(' ');
+  const said = [...fresh, sentences()].join(' ');
   if (said !== at('status').textContent) at('status').textContent = said;
 }
 
@@ -75,8 +96,8 @@ export function showPicture() {
   why.hidden = true;
   const nothing = !exam.text || !Object.keys(exam.read).length;
   const answer = nothing
-    ? ask({ command: 'outline', exam: asText(), lang: at('lang').value })
-    : ask({ command: 'draw', exam: asText(), format: 'svg', ...look() });
+    ? ask({ command: 'outline', exam: asText(), lang: lang() })
+    : ask({ command: 'draw', exam: asText(), format: 'svg', ...look(), screen: true });
   if (!answer.pages.length) {
     why.textContent = say('desk-no-picture', { value: answer.why });
     why.hidden = false;
@@ -86,5 +107,5 @@ export function showPicture() {
   address = URL.createObjectURL(new Blob([answer.pages[0]], { type: 'image/svg+xml' }));
   image.src = address;
   at('picture-small').src = address;
-  image.alt = nothing ? say('desk-outline-alt') : say('desk-picture-alt', { value: at('conclusion').textContent });
+  image.alt = nothing ? say('desk-outline-alt') : say('desk-picture-alt', { value: sentences() });
 }
