@@ -124,6 +124,7 @@ fn main() {
         view: View::Facing,
         labels: Labels::Few,
         lang: "en".to_owned(),
+        draft: handspan::commands::Draft::Refused,
         width: None,
         text_as: TextAs::Text,
     }));
@@ -131,12 +132,12 @@ fn main() {
         exam: Source::new(NAME, EXAM),
         format: Format::Pdf,
         lang: "en".to_owned(),
+        draft: handspan::commands::Draft::Refused,
         paper: None,
         clinic: Some(Source::new(CLINIC.0, CLINIC.1)),
         layout: None,
         despite: vec![],
         emergency: None,
-        draft: false,
         invite_listening: false,
         numbers: false,
     }));

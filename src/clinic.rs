@@ -208,7 +208,9 @@ pub fn is_number(text: &str) -> Result<(), &'static str> {
     let right = text.chars().all(|c| c.is_ascii_digit() || " +-()/.".contains(c))
         && text.chars().filter(char::is_ascii_digit).count() >= 3
         && text.chars().count() <= LONGEST_NUMBER;
-    right.then_some(()).ok_or("a telephone number, such as \"01632 960123\"")
+    right.then_some(()).ok_or(
+        "a telephone number, such as \"01632 960123\": digits, with spaces and + - ( ) / . between them",
+    )
 }
 
 fn is_name(text: &str) -> Result<(), &'static str> {

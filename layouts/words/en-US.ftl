@@ -28,12 +28,18 @@ family-hold = Hold this page on your belly with the picture facing out. Then the
 family-urgent-waters = If your water breaks (fluid leaks) or labor starts (contractions): call and come in at once.
 # Source: CDC-HH; HEAT
 family-call-waters = Your water breaks: fluid leaks from the vagina
+# Source: common practice
+family-call-labour = Labor starts: contractions again and again
+# Source: common practice
+family-call-tightenings = Contractions again and again before 37 weeks
+# Source: common practice
+family-go-green = Green or bloody water (fluid that leaks)
 # Source: WHO-DS; HEAT
 family-go-fits = Seizures: shaking that you cannot stop
 # Source: CDC-HH
 family-call-vomit = Throwing up and not able to stop
 # Source: CDC-HH; WHO-DS
-family-call-fever = A fever of 100.4 °F (38 °C) or more
+family-call-fever = A fever of 100.4 °F (38 °C) or more. If you are weak too, go in now.
 colouring-title = A picture to color in
 colouring-by = Colored by ____
 

@@ -6,6 +6,8 @@ language-signed = yes
 language-name = English
 # Said on the page that stands beside a draft. $language is that language's own name.
 draft-beside = The page beside this is a draft in { $language }: nobody trained has checked it. This page counts.
+# The same of a text that stands above.
+draft-above = The text above is a draft in { $language }: nobody trained has checked it. This text counts.
 
 # Between whole and broken part of a number on the family page.
 decimal-sign = .
@@ -116,12 +118,14 @@ feel-bottom = wide and softer: the bottom
 feel-limbs = small parts that move: the limbs
 feel-trunk = the trunk
 feel-nothing = no part of the baby
+shown-first = the first
+shown-second = the second
 shown-listen = listen here
-shown-listen-faint = listen here: fainter, the back is turned away
-shown-cm = { $cm } cm
+shown-listen-faint = listen here: fainter
+shown-cm = { $cm } cm
 shown-tape = { $cm } cm, laid over the curve
 # A diameter, measured over the skin of the drawn baby. $handbook is bone, at term.
-told-diameter = From { $name }: { $cm } cm over the skin; handbooks print { $handbook } cm at term, of bone
+told-diameter = From { $name }: { $cm } cm over the skin; handbooks print { $handbook } cm at term, of bone
 diameter-suboccipitobregmatic = below the occiput to the large fontanelle (suboccipitobregmatic)
 diameter-occipitofrontal = the occiput to between the brows (occipitofrontal)
 diameter-mentovertical = the chin to the vertex (mentovertical)
@@ -956,8 +960,8 @@ remark-visits-differ-in-babies = The visits tell of different numbers of babies:
 
 skin-title = Drawing the baby on her skin
 skin-title-baby = Drawing baby { $number } on her skin
-skin-measure = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, the side along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
-skin-measure-navel = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, or from the navel where that is nearer; the side along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
+skin-measure = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, “out” along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
+skin-measure-navel = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, or from the navel where that is nearer; “out” along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
 
 # A place: $level is one of the next five, $side one of the three after them. $cm in whole cm, $fingers in finger-breadths.
 skin-place = { $level }, { $side }
@@ -969,6 +973,8 @@ skin-below-navel = { $cm } cm ({ $fingers }) below the navel
 skin-her-left = { $cm } cm ({ $fingers }) to her left, your right
 skin-her-right = { $cm } cm ({ $fingers }) to her right, your left
 skin-midline = in the midline
+# To the side that was said.
+skin-out = { $cm } cm ({ $fingers }) out
 
 # $number is the number of the step.
 skin-head = { $number } Head
@@ -984,9 +990,10 @@ skin-bottom-how = Round it off.
 skin-legs-how = Thigh, leg, then the foot.
 skin-arms-how = Arm, then a hand with five fingers.
 skin-belly-how = Close the shape.
-skin-from = Start { $place }.
-skin-to = End { $place }.
-skin-other-side = The other side: start { $from }, end { $to }.
+# From where a line starts to where it ends: on one side of her, and from one to the other.
+skin-on-her-left = On her left, your right: from { $from }, to { $to }.
+skin-on-her-right = On her right, your left: from { $from }, to { $to }.
+skin-from-to = From { $from }, to { $to }.
 # A line that goes all the way round.
 skin-round = Round: its top { $top }; its lowest point { $low }.
 skin-below = The rest lies in the pelvis: stop at the bone.
@@ -1187,6 +1194,13 @@ family-cord = If you feel the cord, like a soft rope, between your legs: call th
 # Source: RCOG-50
 family-cord-number = If you feel the cord, like a soft rope, between your legs: call { $number }.
 
+# For a baby that lies across or on a slant.
+# Source: RCOG-50
+family-cord-why = Why? The cord, like a soft rope, can slip out first. If you feel it between your legs: call the emergency number.
+# $number is the emergency number of the clinic's file.
+# Source: RCOG-50
+family-cord-why-number = Why? The cord, like a soft rope, can slip out first. If you feel it between your legs: call { $number }.
+
 family-go-title = Go in now, or call the emergency number
 # $number is the emergency number of the clinic's file.
 family-go-title-number = Go in now, or call { $number }
@@ -1201,34 +1215,60 @@ family-go-fits = Fits: shaking that you cannot stop
 # Source: RCOG-50
 family-go-cord = The cord, like a soft rope, felt between your legs
 # Source: CDC-HH; WHO-DS
-family-go-head = A bad headache with blurred sight
-# Source: WHO-DS; HEAT
-family-go-fever = A fever that makes you weak
+family-go-faint = Fainting, or a racing heart
+# Source: CDC-HH
+family-go-harm = Thoughts of hurting yourself
+# Source: common practice
+family-go-green = Green or bloody waters (fluid that leaks)
 
 family-call-title = Call today, day or night
 # Source: CDC-HH; HEAT
 family-call-waters = Your waters break: fluid leaks from the vagina
 # Source: common practice
+family-call-labour = Labour starts: tightenings again and again
+# Source: common practice
 family-call-tightenings = Tightenings again and again before 37 weeks
 # Source: common practice
 family-call-itching = Itching, most of all of hands or feet
+# Each is named once: two lists with the same word would leave her to choose between them.
 # Source: CDC-HH; WHO-DS
-family-call-head = A bad or lasting headache, or changes in sight
+family-call-head = A bad or lasting headache, or changes in sight. If both, go in now.
 # Source: CDC-HH; WHO-DS
-family-call-fever = A fever of 38 °C (100.4 °F) or more
+family-call-fever = A fever of 38 °C (100.4 °F) or more. If you are weak too, go in now.
 # Source: CDC-HH
 family-call-swelling = A very swollen face or hands
 # Source: CDC-HH
 family-call-vomit = Being sick and not able to stop
-# Source: CDC-HH; WHO-DS
-family-call-faint = Fainting, a racing heart, or feeling far too tired
+# Source: CDC-HH
+family-call-tired = Feeling far too tired
 # Source: CDC-HH
 family-call-leg = Pain or swelling in a leg
-# Source: CDC-HH
-family-call-harm = Thoughts of hurting yourself
 
 # $version is the program's.
 family-use = A drawing of what was found. It does not take the place of a check by your midwife or doctor. handspan { $version }
+
+# What the small pictures beside the words show, for who hears the page.
+sign-phone = A telephone
+sign-day-night = Sun and moon
+sign-moves = A baby that moves
+sign-blood = A dark drop
+sign-waters = A clear drop over water
+sign-stained-waters = A drop with spots in it
+sign-belly-pain = A pregnant belly with a flash of pain
+sign-chest = A chest with a flash of pain
+sign-faint = Someone who has fallen down
+sign-fits = Someone on the ground who shakes
+sign-dark-thoughts = A sad face with a dark cloud
+sign-cord = A rope between two legs
+sign-itch = A hand that itches
+sign-headache = A sad face with a flash of pain
+sign-fever = A thermometer
+sign-swelling = A swollen face
+sign-vomit = Someone over a bowl
+sign-tired = Someone lying in bed
+sign-leg = A leg with a flash of pain
+sign-tightening = A pregnant belly that tightens
+sign-go-in = An arrow into a door
 
 # A page to colour in, for sisters and brothers.
 colouring-title = A picture to colour in
@@ -1236,18 +1276,24 @@ colouring-by = Coloured by ____
 
 ## Practice cases. `handspan cases`: a sheet for the student, and its key. All are invented.
 
-case-title = Case { $number }
-case-key-title = Key to case { $number }
+# $seed: the number that the cases are made from.
+case-title = Case { $number }, { $level }, seed { $seed }
+case-key-title = Key to case { $number }, { $level }, seed { $seed }
+case-number = Case { $number }
+case-key-number = Key to case { $number }
+case-which = { $level }, seed { $seed }
 case-level-easy = easy
 case-level-fair = fair
 case-level-hard = hard
-case-description = A practice case, number { $number }: her abdomen, empty, to draw on; what was found; questions with lines for the answers.
-case-about = An invented case, { $level }. No real woman, no real baby. Sides are always HER left and right.
+case-description = A practice case, number { $number }, { $level }, seed { $seed }: her abdomen, empty, to draw on; what was found; questions with lines for the answers.
+case-about = An invented case. No real woman, no real baby. Sides are always HER left and right.
 case-key-about = An invented case. Sides are always HER left and right. The picture follows the findings of the exam file.
 case-name = Worked by
 case-found = What was found at { $weeks } weeks
 case-charted = As the chart has it:
 case-counted = Counted: { $value }.
+# For the tape, so that no curve has to be looked up.
+case-curve = For any tape at { $weeks } weeks: the curve has a mean of { $mean } cm, a standard deviation of { $sd } cm, its 10th centile at { $low } cm, its 90th at { $high } cm (INTERGROWTH-21st, BMJ 2016).
 # Of a package for learning systems: its name, the empty picture, and choices beside positions.
 case-package = Practice cases: the abdomen by hand
 case-blank = Her abdomen from the front, empty: her left is at the right of the picture.
@@ -1270,6 +1316,7 @@ case-ask-tape = What does the tape say at these weeks, by the weeks rule and by 
 case-ask-sure = Which positions fit everything that was found? How sure can you be?
 case-ask-tell = What do you tell her about how her baby lies?
 case-ask-next = What do you do next?
+case-ask-together = Do all findings go together? What would you feel or hear again, or what is missing?
 
 # $told: lie and position in words. $held: a finding speaks against the others.
 case-answer-lie =
@@ -1299,7 +1346,7 @@ case-answer-listen-side =
        *[none] near the midline, where the back was felt
     }, and go on towards the flank until it is clearest. Where it is heard supports a position; it never proves one.
 case-answer-listen-unknown = The hands do not say where to begin: listen on both sides, above and below the navel, and chart where it is clearest.
-case-answer-sure-one = One position fits everything that was found: { $positions }. Hands can be wrong; a scan tells.
+case-answer-sure-one = One position fits everything that was found: { $positions }. That is what hands say, and hands are often wrong: at 35 to 37 weeks they missed 3 in 10 babies that were not head down (Nassar, BMJ 2006), and how a back is turned is harder still. Say “probably”; only a scan shows how the baby lies.
 case-answer-sure-several = { $count } positions fit: { $positions }. The findings do not decide between them; say so, and feel on.
 case-answer-sure-none = No position fits everything that was found. At least one finding has to be felt or heard again before a position is charted.
 case-answer-sure-cannot-tell = The hands cannot tell how this baby lies. That is an answer: chart it as it is, and ask for a scan.
@@ -1352,10 +1399,17 @@ case-head-or-bottom-answer =
        *[bottom] The bottom is down, the head up.
     } A head is hard, round, and moves by itself on the neck; a bottom is broader and softer, and moves only with the trunk.
 case-head-or-bottom-lesson = Feel both ends before you name either. When the two feel alike, say so and ask for a scan.
-case-fifths-story = A student charts: "{ $above }/5, so that much of it has gone down."
+case-fifths-story =
+    A student charts: { $right ->
+        [yes] "{ $above }/5 palpable: { $below }/5 have gone below the brim."
+       *[no] "{ $above }/5, so that much of it has gone down."
+    }
 case-fifths-ask = Is that right? How much of the head is still above the brim, and is it engaged?
 case-fifths-answer =
-    No. { $above }/5 palpable: { $above }/5 are still felt above the brim, and { $below }/5 lie below it. { $engaged ->
+    { $right ->
+        [yes] Yes.
+       *[no] No.
+    } { $above }/5 palpable: { $above }/5 are still felt above the brim, and { $below }/5 lie below it. { $engaged ->
         [yes] With 2/5 or less still felt above, the head is engaged.
        *[no] With more than 2/5 still felt above, the head is not engaged.
     }
@@ -1373,61 +1427,65 @@ case-short-count-ask = Which steady rates can give that count? What would you do
 case-short-count-answer = { $beats } × 10 = { $rate }, but one beat more or less is ten a minute: the count leaves everything between { $low } and { $high } open. Count again for 60 seconds.
 case-short-count-lesson = The shorter the count, the coarser the rate: 6 seconds step by 10, 15 seconds by 4, 60 seconds by 1.
 
-case-limbs-both-sides-story = A student writes: "Limbs everywhere, no back to be found."
-case-limbs-both-sides-ask = What do small parts on both her sides, and a dip at the navel, say of the back?
-case-limbs-both-sides-answer = It lies towards her spine: the baby's front, with its arms and legs, is turned to you, and the dip lies between them. Whether it lies straight behind or a little to one side, these findings do not say.
+case-limbs-both-sides-story = Second grip: nothing broad and firm is met on either side.
+case-limbs-both-sides-ask = { case-ask-together }
+case-limbs-both-sides-answer = They do. Small parts on both her sides and a dip at the navel say that the back lies towards her spine: the baby's front, with its arms and legs, is turned to you, and the dip lies between them. Whether it lies straight behind or a little to one side, these findings do not say.
 case-limbs-both-sides-lesson = A back that is not found is a finding. Feel far out in both flanks, and think of a baby that lies back to back with her.
-case-deep-head-story = Third grip: above the pubic bone hardly anything is felt. A student says: "No head there, so it is a breech."
-case-deep-head-ask = What do you answer? Which grips settle it?
-case-deep-head-answer = The first grip found the bottom at the top of the womb, and the fourth grip finds the last fifth of a head above the brim: the head is deep. It was looked for too high.
+case-deep-head-story = Third grip: above the pubic bone hardly anything is felt.
+case-deep-head-ask = Which end is down? Which grips settle it?
+case-deep-head-answer = The head. The first grip found the bottom at the top of the womb, and the fourth grip finds the last fifth of a head above the brim: the head is deep. In the third grip it was looked for too high.
 case-deep-head-lesson = A deep head is easily missed. Before you call a breech, find the head, at the top or with the fourth grip; when you find neither, ask for a scan.
-case-low-tape-story = A colleague says: "The head is down in the pelvis. That explains the low tape."
-case-low-tape-ask = Is that explanation enough?
-case-low-tape-answer = No. A low head can lower the tape, but it cannot rule out a small baby. { $cm } cm stays a low tape: measure again, compare earlier tapes, and follow local guidance on scanning.
+case-low-tape-story = A colleague who felt the head says: "It has gone well down."
+case-low-tape-ask = What follows from the tape here?
+case-low-tape-answer = It is low for the weeks. A low head can lower the tape, but it cannot rule out a small baby. { $cm } cm stays a low tape: measure again, compare earlier tapes, and follow local guidance on scanning.
 case-low-tape-lesson = An explanation is not an answer. A low head never silences a low tape.
-case-full-bladder-story = She has been waiting, and last passed water { $hours } hours ago. The tape says { $cm } cm.
-case-full-bladder-ask = What comes before any conclusion from the { $cm } cm?
-case-full-bladder-answer = Ask her to empty her bladder, feel for the top of the womb again, and measure again with the blank side of the tape up. A full bladder lifts the womb and the tape.
+case-full-bladder-story = She has come a long way by bus and then waited: { $hours } hours since she left home. She has not been to the toilet yet. The tape says { $cm } cm.
+case-full-bladder-ask = What do you make of the { $cm } cm?
+case-full-bladder-answer = Nothing yet. Ask her to empty her bladder, feel for the top of the womb again, and measure again with the blank side of the tape up. A full bladder lifts the womb and the tape.
 case-full-bladder-lesson = Bladder empty, then tape. A tape over a full bladder is not worth charting.
-case-fibroid-ask = What can the tape tell here, set against the weeks or a curve?
-case-fibroid-answer = Nothing: a womb with a fibroid, felt on her { $side }, is not read against weeks or a curve. Growth is followed by local guidance on scanning.
+case-fibroid-ask = What do you make of the tape?
+case-fibroid-answer = Set against the weeks or a curve, nothing: a womb with a fibroid, felt on her { $side }, is not read against weeks or a curve. Growth is followed by local guidance on scanning.
 case-fibroid-lesson = Some tapes are not fit to be read. Write the number if you must, never a centile, and say why.
-case-tape-edge-story = The student laid the tape from the lower border of the pubic bone, and read { $cm } cm.
-case-tape-edge-ask = Where should the tape have begun, and what do you do with the { $cm } cm?
-case-tape-edge-answer = At the upper border of the pubic bone. The number is not mended by a sum: measure again, blank side of the tape up, from the top of the womb down to the upper border.
+case-head-straight-story = Fourth grip: the fingers of both hands stop at the head together, on neither side before the other.
+case-head-straight-ask = How is the head held? What tells you?
+case-head-straight-answer = Straight, or not well bent: it stands out on both sides alike. With the chin on the chest it stands out on the side of the limbs, and bent right back on the side of the back. It is common when the back lies to a side or behind, and may bend later: feel again at each visit.
+case-head-straight-lesson = Where the fingers stop first says how the head is held. It is common practice, and no finding for itself: set it beside the back and the limbs.
+case-tape-edge-story = The bladder was empty. The tape was laid over the curve, from the lower border of the pubic bone to the top of the womb, and read { $cm } cm.
+case-tape-edge-ask = What do you make of the { $cm } cm?
+case-tape-edge-answer = It began at the wrong edge: the tape begins at the upper border of the pubic bone. The number is not mended by a sum: measure again, blank side of the tape up, from the top of the womb down to the upper border.
 case-tape-edge-lesson = A tape is worth as much as its two ends. Say both when you chart it: top of the womb, upper border of the pubic bone.
-case-whose-heart-story = The Doppler gives a clear, regular beat. Her pulse at the wrist is { $pulse }.
-case-whose-heart-ask = Whose heart was counted?
-case-whose-heart-answer = That cannot be told: the two rates lie too close together. Feel her pulse while you listen, find a rate that differs from it, and treat the baby's heart as not yet heard until you have.
+case-whose-heart-story = At the start of the visit her pulse was felt at the wrist: { $pulse } a minute. Later the Doppler gave a clear, regular beat, which was counted twice, as charted.
+case-whose-heart-ask = What can be charted about the baby's heart, and why?
+case-whose-heart-answer = Not yet that it was heard: whose heart was counted cannot be told, since the two rates lie too close together. Feel her pulse while you listen, find a rate that differs from it, and treat the baby's heart as not yet heard until you have.
 case-whose-heart-lesson = Always feel her pulse while you listen. A Doppler plays back any vessel it meets.
-case-fewer-movements-story = She says that the baby has moved less since yesterday. The Doppler finds a rate within the usual range.
-case-fewer-movements-ask = May she go home with that?
-case-fewer-movements-answer = No. Fewer movements are assessed now, by local guidance, whatever the rate: a heart that is heard does not settle it.
+case-fewer-movements-story = While you listen she says: "It has been quieter in there since yesterday."
+case-fewer-movements-ask = What do you make of the heart, and of what she says?
+case-fewer-movements-answer = What she says decides, not the rate. Fewer movements are assessed now, by local guidance, whatever the rate: a heart that is heard does not settle it.
 case-fewer-movements-lesson = A Doppler does not answer fewer movements. What she feels comes first.
 
-case-one-grip-story = After two grips a student already writes { $code }.
-case-one-grip-ask = Which positions do these findings leave? What would you feel for next to tell them apart?
-case-one-grip-answer = Only the side of the back is known: it may lie to her { $side } front, square to her { $side }, or to her { $side } towards her spine. Feel how far from the midline the back begins, where the limbs are, on which side the head stands out in the fourth grip, and listen.
+case-one-grip-story = A student charts: { $code }.
+case-one-grip-ask = { case-ask-together }
+case-one-grip-answer = They do, but they do not make it { $code }: only the side of the back is known: it may lie to her { $side } front, square to her { $side }, or to her { $side } towards her spine. Feel how far from the midline the back begins, where the limbs are, on which side the head stands out in the fourth grip, and listen.
 case-one-grip-lesson = One grip names a side, not a position. Write what you felt, and no more.
-case-limbs-against-ask = Which finding does not go with the others? What would you feel again?
+case-limbs-against-ask = { case-ask-together }
 case-limbs-against-answer = The limbs: they were felt on her { $side }, where the back lies as well, and nowhere else. Feel back and limbs again with one hand steady on the other side.
 case-limbs-against-lesson = Back and limbs lie on opposite sides. When both are on one side, one of the two was something else.
-case-heart-against-ask = Which finding does not go with the others? What would you do again?
+case-heart-against-ask = { case-ask-together }
 case-heart-against-answer = The place of the heart: the back lies on her { $side }, and the horn heard it best on the other side. Feel the back again, and listen again on her { $side }.
 case-heart-against-lesson = The heart is heard best over the back. When ear and hands differ, both are asked again; neither proves the other wrong.
-case-heart-too-high-ask = Which finding does not go with the others? What would you do again?
+case-heart-too-high-ask = { case-ask-together }
 case-heart-too-high-answer = The height of the heart: of a baby that lies head down it is heard below the navel, as a rule; here it was heard above. Feel both ends again, and listen again below the navel on her { $side }.
 case-heart-too-high-lesson = A heart above the navel asks for a second look at which end is down.
-case-dip-against-ask = Which finding does not go with the others? What would you feel again?
+case-dip-against-ask = { case-ask-together }
 case-dip-against-answer = The dip at the navel: under it lies the space between arms and legs of a baby that faces you, but here the back was felt to her { $side } front. Look at the abdomen from the side again, and feel the back again.
 case-dip-against-lesson = Looking comes before feeling, and what you see has to go with what you feel.
-case-engaged-across-ask = Which finding cannot be right beside the others? What would you feel again?
+case-engaged-across-ask = { case-ask-together }
 case-engaged-across-answer = The 2/5 palpable: the head was felt in her { $side } flank, so no head can be deep in the pelvis. Feel head, bottom and the brim again; ask for a scan when it stays unclear.
 case-engaged-across-lesson = Fifths belong to a head over the brim. One head cannot lie in two places.
-case-cannot-tell-ask = What do you chart about how the baby lies?
-case-cannot-tell-answer = That it could not be told by hand, and why. No position, no lie; the place of the heart names none. Ask for a scan to tell which end is down, by local guidance.
+case-cannot-tell-ask = { case-ask-together }
+case-cannot-tell-answer = Nothing speaks against anything, for both ends and the back are missing. Chart that it could not be told by hand, and why. No position, no lie; the place of the heart names none. Ask for a scan to tell which end is down, by local guidance.
 case-cannot-tell-lesson = "Could not tell" is a finding, and a good one. A guess in a chart is worse than a gap.
-case-file = An invented case for practice, number { $number }: no real woman, no real baby. Made by handspan cases.
+case-file = An invented case for practice, { $name }: no real woman, no real baby. Made by handspan cases.
 
 ## The desk
 # The words of the page in the browser. `desk-key-` names a finding in plain words, `desk-formal-` in the words of a chart, where

@@ -6,7 +6,7 @@
 language-signed = no
 language-name = français
 draft-mark = BROUILLON
-draft-note = Brouillon : aucun soignant de langue maternelle n’a relu ce texte. C’est le texte anglais qui compte.
+draft-note = BROUILLON : aucun soignant de langue maternelle n’a relu ce texte. C’est le texte anglais qui compte.
 
 draft-beside = La page à côté est un brouillon en { $language } : aucun soignant ne l’a relue. C’est cette page-ci qui compte.
 
@@ -14,8 +14,8 @@ decimal-sign = ,
 
 ## Sides and parts
 
-her-left = Gauche de la mère
-her-right = Droite de la mère
+her-left = Gauche (mère)
+her-right = Droite (mère)
 your-left = Votre gauche
 your-right = Votre droite
 her-front = Ventre de la mère
@@ -23,7 +23,7 @@ her-back = Dos de la mère
 
 ## On the picture
 
-label-of-baby = bébé { $number } : { $part }
+label-of-baby = bébé { $number } : { $part }
 label-unsure = probablement { $part }
 label-not-felt = { $part }, non palpé
 label-doubt = { $part }, incertain
@@ -35,7 +35,7 @@ label-back-not-felt = dos non palpé
 label-limbs-felt = bras ou jambes
 label-heart = cœur entendu ici
 label-heart-family = cœur entendu ici
-label-fundus-cm = haut de l’utérus, { $cm } cm
+label-fundus-cm = haut de l’utérus, { $cm } cm
 label-fundus-expected = haut de l’utérus, attendu
 label-fundus-level = haut de l’utérus
 label-fifths = { $fifths } palpables au-dessus du détroit supérieur
@@ -48,15 +48,15 @@ label-wall = paroi de l’abdomen
 label-navel = nombril
 label-navel-level = hauteur du nombril
 label-womb = utérus
-label-handbooks = hauteur des manuels à { $weeks } SA
+label-handbooks = hauteur des manuels à { $weeks } SA
 label-scar = cicatrice
 label-small-scars = petites cicatrices
 label-lump = boule (fibrome)
 
 picture-title = Comment le bébé est placé
 picture-caption = Palpé à la main, sans échographie. Visage, bras et jambes : idée du dessinateur. Les côtés sont ceux de la mère.
-drawing-weeks-not-given = Terme non indiqué : dessiné comme à 38 SA.
-drawing-womb-only = Avant 26 SA, seuls l’utérus et sa hauteur sont dessinés.
+drawing-weeks-not-given = Terme non indiqué : dessiné comme à 38 SA.
+drawing-womb-only = Avant 26 SA, seuls l’utérus et sa hauteur sont dessinés.
 drawing-baby-not-told = Place de la tête et du siège inconnue : aucun bébé n’est dessiné.
 drawing-back-not-felt = Le dos n’a pas été palpé : tête et siège sont dessinés en ronds.
 drawing-legs-not-felt = Place des jambes inconnue : dessinées fléchies.
@@ -81,8 +81,8 @@ plate-set-breeches = Les jambes d’un bébé en siège
 plate-set-crosswise = En travers et de biais
 plate-set-attitudes = L’attitude de la tête, et ce qui se présente
 plate-set-fifths = La part de tête au-dessus du détroit supérieur
-plate-set-levels = Le fond utérin, de 12 à 40 SA
-plate-set-grips = Ce que sent chaque manœuvre
+plate-set-levels = Le fond utérin, de 12 à 40 SA
+plate-set-grips = Ce qu’on sent à chaque manœuvre
 plate-set-listening = Où écouter
 plate-set-turning = Rotation : { $from }, puis { $to }
 plate-set-wall = L’abdomen à la main, pas à pas
@@ -105,21 +105,23 @@ feel-back = large et ferme : le dos
 feel-side = le côté du tronc
 feel-front = le devant du tronc
 feel-bottom = large et plus mou : le siège
-feel-limbs = petites parties qui bougent : les membres
+feel-limbs = petites parties mobiles : les membres
 feel-trunk = le tronc
 feel-nothing = aucune partie du bébé
+shown-first = le premier
+shown-second = le second
 shown-listen = écouter ici
-shown-listen-faint = écouter ici : plus faible, le dos est tourné de l’autre côté
+shown-listen-faint = écouter ici : plus faible
 shown-cm = { $cm } cm
 shown-tape = { $cm } cm, en suivant la courbe
-told-diameter = Diamètre { $name } : { $cm } cm sur la peau ; les manuels impriment { $handbook } cm à terme, sur l’os
+told-diameter = Diamètre { $name } : { $cm } cm sur la peau ; les manuels donnent { $handbook } cm à terme, sur l’os
 diameter-suboccipitobregmatic = du dessous de l’occiput à la grande fontanelle (sous-occipito-bregmatique)
 diameter-occipitofrontal = de l’occiput à entre les sourcils (occipito-frontal)
 diameter-mentovertical = du menton au vertex (mento-vertical)
 diameter-submentobregmatic = du dessous du menton à la grande fontanelle (sous-mento-bregmatique)
 plate-palette-neutral = neutre
 plate-palette = palette { $number }
-plate-week = { $weeks } SA
+plate-week = { $weeks } SA
 plate-flexed = fléchie : le menton sur la poitrine
 plate-deflexed = indifférente : la tête ni fléchie ni renversée
 plate-brow = front : la tête en partie défléchie
@@ -136,10 +138,10 @@ plate-twins-bottom-bottom = les deux, siège en bas
 plate-twins-head-across = le premier tête en bas, le second en travers
 plate-twins-bottom-across = le premier siège en bas, le second en travers
 
-wall-before = Demandez comment elle se sent et comment le bébé bouge. Sa vessie est vide, elle est un peu inclinée vers sa gauche, vos mains sont chaudes. Dites ce que vous faites, et arrêtez dès qu’elle le demande. La gauche et la droite sont les siennes.
+wall-before = Demandez comment elle va et comment bouge le bébé. Vessie vide, un peu inclinée vers sa gauche, vos mains chaudes. Dites ce que vous faites, arrêtez dès qu’elle le demande. Gauche et droite sont les siennes.
 wall-look = 1 Regarder
 wall-look-shape = La forme : longue, large ou de biais. Un utérus large : pensez à un bébé en travers.
-wall-look-scars = Cicatrices : demandez l’origine de chacune. La cicatrice de la peau ne dit pas comment l’utérus a été incisé.
+wall-look-scars = Cicatrices : demandez l’origine de chacune. La peau ne dit pas comment l’utérus a été incisé.
 wall-look-moves = Les mouvements que vous voyez.
 wall-grip-1 = 2 Première manœuvre : le fond utérin
 wall-grip-1-how = Les deux mains autour du fond : qu’y a-t-il là ?
@@ -147,39 +149,39 @@ wall-grip-1-head = Dure, ronde, elle ballotte seule : une tête.
 wall-grip-1-bottom = Plus large, plus mou, le corps bouge avec : un siège.
 wall-grip-2 = 3 Deuxième manœuvre : les côtés
 wall-grip-2-how = Une main de chaque côté : l’une tient, l’autre palpe. Puis changez.
-wall-grip-2-what = Large et ferme : le dos. De petites parties qui bougent : les membres.
+wall-grip-2-what = Large et ferme : le dos. De petites parties mobiles : les membres.
 wall-grip-2-both = Membres des deux côtés : le dos est peut-être vers sa colonne.
-wall-grip-3 = 4 Troisième manœuvre : au-dessus du pubis
+wall-grip-3 = 4 Troisième manœuvre : sus-pubienne
 wall-grip-3-how = Une main, pouce d’un côté, doigts de l’autre. En douceur : cela peut faire mal.
 wall-grip-3-what = Qu’y a-t-il là ? Mobile, ou fixé ?
-wall-grip-3-again = Le même pôle qu’à la première manœuvre : palpez de nouveau les deux.
+wall-grip-3-again = Même pôle qu’à la première manœuvre : repalpez les deux.
 wall-grip-4 = 5 Quatrième manœuvre : vers le bassin
-wall-grip-4-how = Face à ses pieds. Le bout des doigts descend des deux côtés de la tête, jusqu’au détroit supérieur.
-wall-grip-4-fifths = Combien de cinquièmes palpables au-dessus du détroit supérieur ? 2/5 ou moins : engagée. Ne se dit que d’une tête.
+wall-grip-4-how = Face à ses pieds. Les doigts descendent des deux côtés de la tête, jusqu’au détroit supérieur.
+wall-grip-4-fifths = Combien de cinquièmes au-dessus du détroit supérieur ? 2/5 ou moins : engagée. D’une tête seulement.
 wall-grip-4-out = Là où les doigts butent d’abord, la tête fait saillie.
 wall-listen = 6 Écouter
-wall-listen-where = Là où le dos est le plus près de la peau. Un foyer appuie une variété de position ; il ne la prouve pas.
+wall-listen-where = Là où le dos est le plus près de la peau. Un foyer appuie une variété ; il ne la prouve pas.
 wall-listen-pulse = Prenez son pouls en même temps.
-wall-listen-count = Comptez une minute entière. Habituel dès 20 SA : 110 à 160.
+wall-listen-count = Comptez une minute entière. Habituel dès 20 SA : 110 à 160.
 wall-measure = 7 Mesurer
 wall-measure-top = Trouvez le fond utérin, en descendant depuis le sternum.
 wall-measure-tape = Du bord supérieur du pubis, par-dessus la courbe, jusqu’au fond utérin, chiffres en dessous.
-wall-measure-weeks = Dès 24 SA : environ autant de cm que de semaines, à 2 près ; comparez aussi à ses mesures antérieures. Aucune hauteur ne compte si le bébé est en travers, avec des jumeaux, des fibromes ou beaucoup de liquide.
+wall-measure-weeks = Dès 24 SA : environ autant de cm que de SA, à 2 près ; comparez à ses mesures antérieures. Aucune ne compte : bébé en travers, jumeaux, fibromes, beaucoup de liquide.
 wall-now = Agir maintenant, quoi qu’on palpe
 wall-now-movements = Mouvements moindres, changés ou absents.
-wall-now-not-heard = Dès 24 SA : le cœur n’est pas entendu.
-wall-now-rate = Fréquence sous 100 ou plus de 180.
-wall-now-pulse = Son propre pouls à 15 près de la fréquence entendue : peut-être le sien.
+wall-now-not-heard = Dès 24 SA : le cœur n’est pas entendu.
+wall-now-rate = Cœur à moins de 100 ou plus de 180.
+wall-now-pulse = Son propre pouls à 15 près de la fréquence entendue : c’est peut-être le sien.
 wall-now-bleeding = Saignement.
-wall-now-pain = Douleur constante ; utérus dur et sensible ; douleur sur une cicatrice de l’utérus.
-wall-now-waters = Membranes rompues, et le bébé n’a pas la tête en bas ou la tête est mobile.
-wall-now-help = Ne terminez pas d’abord l’examen : demandez de l’aide, selon votre protocole local.
-wall-sources = Sources : cinquièmes, pouls et hauteur : Theron, Maternal Care (Bettercare). Manœuvres et niveaux : Klein, Miller, Thomson, A Book for Midwives (Hesperian). Semaines et hauteur : OMS. Fréquences : NICHD 2008 ; OMS. Le reste est de pratique courante. À la main, sans échographie ; ne pose pas de diagnostic et ne remplace ni le protocole local, ni le jugement d’un soignant, ni une échographie.
+wall-now-pain = Douleur constante ; utérus dur et douloureux ; douleur sur une cicatrice de l’utérus.
+wall-now-waters = Membranes rompues, et le bébé n’a pas la tête en bas, ou la tête est mobile.
+wall-now-help = Ne finissez pas d’abord l’examen : demandez de l’aide, selon votre protocole local.
+wall-sources = Sources : cinquièmes, pouls, hauteur : Theron, Maternal Care (Bettercare). Manœuvres, niveaux : Klein, Miller, Thomson, A Book for Midwives (Hesperian). Semaines, hauteur : OMS. Fréquences : NICHD 2008 ; OMS. Le reste est de pratique courante. À la main, sans échographie ; ne pose pas de diagnostic, ne remplace ni protocole local, ni jugement d’un soignant, ni échographie.
 
 ## What was understood
 ## `handspan check` says back what it read. $value is in the words of the exam language.
 
-check-weeks = { $file }, à { $weeks } SA
+check-weeks = { $file }, à { $weeks } SA
 check-no-weeks = { $file }, terme non indiqué
 check-baby = Bébé { $baby }
 check-not-examined = Non examiné : { $names }.
@@ -203,32 +205,32 @@ word-could-not-tell = impossible à dire
 word-yes = oui
 word-no = non
 
-word-left-flank = flanc gauche
-word-left = à gauche
+word-left-flank = flanc gauche de la mère
+word-left = à la gauche de la mère
 word-middle = au milieu
-word-right = à droite
-word-right-flank = flanc droit
+word-right = à la droite de la mère
+word-right-flank = flanc droit de la mère
 word-fundus = fond utérin
 word-above-navel = au-dessus de l’ombilic
 word-at-navel = à l’ombilic
 word-below-navel = sous l’ombilic
 word-iliac-fossa = fosse iliaque
 word-above-pubic-bone = au-dessus du pubis
-word-left-iliac-fossa = fosse iliaque gauche
-word-right-iliac-fossa = fosse iliaque droite
-word-heard = entendu
+word-left-iliac-fossa = fosse iliaque gauche de la mère
+word-right-iliac-fossa = fosse iliaque droite de la mère
+word-heard = entendu, lieu non noté
 
 word-front = en avant
 word-lateral = juste sur le côté
-word-towards-her-spine = vers sa colonne
-word-towards-her-ribs = vers ses côtes
-word-towards-her-feet = vers ses pieds
-word-left-front = à gauche, en avant
-word-left-lateral = à gauche, juste sur le côté
-word-left-towards-her-spine = à gauche, vers sa colonne
-word-right-front = à droite, en avant
-word-right-lateral = à droite, juste sur le côté
-word-right-towards-her-spine = à droite, vers sa colonne
+word-towards-her-spine = vers la colonne de la mère
+word-towards-her-ribs = vers les côtes de la mère
+word-towards-her-feet = vers les pieds de la mère
+word-left-front = à la gauche de la mère, en avant
+word-left-lateral = à la gauche de la mère, juste sur le côté
+word-left-towards-her-spine = à la gauche de la mère, vers sa colonne
+word-right-front = à la droite de la mère, en avant
+word-right-lateral = à la droite de la mère, juste sur le côté
+word-right-towards-her-spine = à la droite de la mère, vers sa colonne
 
 word-free = mobile
 word-at-the-brim = au détroit supérieur
@@ -296,7 +298,7 @@ word-long = longue
 word-wide = large
 word-slanting = de biais
 word-midline = médiane
-word-right-lower = en bas à droite
+word-right-lower = en bas à droite de la mère
 word-keyhole = cœlioscopie
 word-linea-nigra = ligne brune
 word-striae = vergetures
@@ -304,7 +306,7 @@ word-rash = éruption
 word-soft = souple
 word-tightening = en contraction
 word-hard = dur
-word-tender = sensible
+word-tender = douloureux au toucher
 word-much = abondant
 word-little = peu abondant
 
@@ -312,7 +314,7 @@ word-bmi-35-or-more = IMC de 35 ou plus
 word-fibroids = fibromes
 word-much-water = liquide abondant
 word-twins = jumeaux
-word-crosswise = bébé en travers
+word-crosswise = bébé en travers ou de biais
 word-not-above-pubic-bone = pas au-dessus du pubis
 word-just-above-pubic-bone = juste au-dessus du pubis
 word-halfway-to-navel = à mi-chemin de l’ombilic
@@ -324,8 +326,8 @@ word-could-not-tell-why = impossible à dire ({ $reason })
 word-cm = { $cm } cm
 word-kg = { $kg } kg
 word-range = { $low } à { $high }
-word-left-cm = { $cm } cm à gauche
-word-right-cm = { $cm } cm à droite
+word-left-cm = { $cm } cm à la gauche de la mère
+word-right-cm = { $cm } cm à la droite de la mère
 word-above-navel-cm = { $cm } cm au-dessus de l’ombilic
 word-below-navel-cm = { $cm } cm sous l’ombilic
 word-above-pubic-bone-cm = { $cm } cm au-dessus du pubis
@@ -334,10 +336,10 @@ word-fingers-below-navel = { $fingers } travers de doigt sous l’ombilic
 word-fingers-below-xiphoid = { $fingers } travers de doigt sous la xiphoïde
 word-fingers-above-pubic-bone = { $fingers } travers de doigt au-dessus du pubis
 word-count = { $beats } en { $seconds } s
-word-earlier-tape = { $weeks } SA { $cm } cm
-word-tape-at = { $cm } cm à { $weeks } SA
-word-weight-at = { $weight } ({ $weeks } SA)
-word-scan-on = { $weeks } SA le { $date }
+word-earlier-tape = { $weeks } SA { $cm } cm
+word-tape-at = { $cm } cm à { $weeks } SA
+word-weight-at = { $weight } ({ $weeks } SA)
+word-scan-on = { $weeks } SA le { $date }
 
 position-oa = occipito-pubienne
 position-loa = occipito-iliaque gauche antérieure
@@ -393,7 +395,7 @@ group-weight = Poids
 group-concluded = Vos mots
 group-note = Note
 
-found-weeks = Terme : { $value } SA.
+found-weeks = Terme : { $value } SA.
 found-visit = Visite du { $value }.
 found-due = Terme prévu le { $value }.
 found-last-period = Dernières règles du { $value }.
@@ -456,7 +458,7 @@ name-breech = siège
 name-back = dos
 name-limbs = membres
 name-head = tête
-name-descent = tête au détroit supérieur
+name-descent = descente de la tête
 name-heart = cœur
 name-heart-rate = fréquence cardiaque
 
@@ -466,32 +468,32 @@ conclude-brow = Tête en bas, front en premier
 conclude-breech = Siège en bas
 conclude-longitudinal = Situation longitudinale, on ne sait pas quel pôle est en bas
 conclude-transverse = En travers
-conclude-transverse-head-left = En travers, tête à sa gauche à elle
-conclude-transverse-head-right = En travers, tête à sa droite à elle
+conclude-transverse-head-left = En travers, tête à la gauche de la mère
+conclude-transverse-head-right = En travers, tête à la droite de la mère
 conclude-shoulder = En travers, épaule en bas
-conclude-shoulder-head-left = En travers, épaule en bas, tête à sa gauche à elle
-conclude-shoulder-head-right = En travers, épaule en bas, tête à sa droite à elle
+conclude-shoulder-head-left = En travers, épaule en bas, tête à la gauche de la mère
+conclude-shoulder-head-right = En travers, épaule en bas, tête à la droite de la mère
 conclude-oblique = De biais
-conclude-oblique-head-low-left = De biais, tête en bas à sa gauche à elle
-conclude-oblique-head-low-right = De biais, tête en bas à sa droite à elle
-conclude-oblique-head-up-left = De biais, tête en haut à sa gauche à elle, siège en bas de l’autre côté
-conclude-oblique-head-up-right = De biais, tête en haut à sa droite à elle, siège en bas de l’autre côté
+conclude-oblique-head-low-left = De biais, tête en bas à la gauche de la mère
+conclude-oblique-head-low-right = De biais, tête en bas à la droite de la mère
+conclude-oblique-head-up-left = De biais, tête en haut à la gauche de la mère, siège en bas de l’autre côté
+conclude-oblique-head-up-right = De biais, tête en haut à la droite de la mère, siège en bas de l’autre côté
 conclude-nothing = La place du bébé ne se déduit pas de ces constatations
 conclude-nothing-head-low = La tête est en bas ; la place du bébé ne se déduit pas de ces constatations
 conclude-nothing-head-up = La tête est en haut ; la place du bébé ne se déduit pas de ces constatations
 
-back-left-front = dos à sa gauche à elle, vers l’avant
-back-left-lateral = dos juste sur le côté, à sa gauche à elle
-back-left-spine = dos à sa gauche à elle, vers sa colonne
-back-left = dos à sa gauche à elle
-back-right-front = dos à sa droite à elle, vers l’avant
-back-right-lateral = dos juste sur le côté, à sa droite à elle
-back-right-spine = dos à sa droite à elle, vers sa colonne
-back-right = dos à sa droite à elle
+back-left-front = dos à la gauche de la mère, vers l’avant
+back-left-lateral = dos juste sur le côté, à la gauche de la mère
+back-left-spine = dos à la gauche de la mère, vers sa colonne
+back-left = dos à la gauche de la mère
+back-right-front = dos à la droite de la mère, vers l’avant
+back-right-lateral = dos juste sur le côté, à la droite de la mère
+back-right-spine = dos à la droite de la mère, vers sa colonne
+back-right = dos à la droite de la mère
 back-front = dos vers l’avant
-back-spine = dos vers sa colonne (dos contre dos)
-back-ribs = dos vers ses côtes
-back-feet = dos vers ses pieds
+back-spine = dos vers la colonne de la mère (dos contre dos)
+back-ribs = dos vers les côtes de la mère
+back-feet = dos vers les pieds de la mère
 
 # The code is not said.
 conclude-position = { $lie }, { $back } : { $position }{ $code ->
@@ -509,7 +511,7 @@ conclude-engaged-said = Dite engagée ; aucun cinquième noté.
 conclude-head-free = Non engagée : la tête est mobile au-dessus du détroit supérieur.
 
 check-reckoned = Calculé
-check-version = handspan { $version }, règles de { $ledger }.
+check-version = handspan { $version }, règles du { $ledger }.
 numbers-due = Terme prévu le { $due }, d’après { $by ->
     [scan] l’échographie
     [due] la date donnée
@@ -542,16 +544,16 @@ numbers-weeks-rule = { $direction ->
    *[no] hors de la limite de
  } { $limit }
 numbers-tape-weeks = Règle des semaines : { $rule } cm.
-numbers-tape-weeks-none = Règle des semaines : dès 24+0 SA seulement.
+numbers-tape-weeks-none = Règle des semaines : dès 24+0 SA seulement.
 numbers-tape-standard = INTERGROWTH-21st : moyenne { $mean } cm, ET { $sd } cm ; z { $z }, centile { $centile }.
-numbers-tape-standard-none = INTERGROWTH-21st : de 16+0 à 42+6 SA seulement.
+numbers-tape-standard-none = INTERGROWTH-21st : de 16+0 à 42+6 SA seulement.
 numbers-tape-no-weeks = Ni règle des semaines ni centile : le terme n’est pas indiqué.
 numbers-tape-unfit = Ni règle des semaines, ni z, ni centile, ni poids par la hauteur utérine : { $why }.
 numbers-landmark = { $same ->
-    [yes] Les manuels impriment pour ce terme : { $low }
-   *[no] Les manuels impriment pour ce terme : { $low } à { $high }
+    [yes] Les manuels donnent pour ce terme : { $low }
+   *[no] Les manuels donnent pour ce terme : { $low } à { $high }
  }, à 2 semaines près ; les femmes diffèrent davantage.
-numbers-heart = Moyenne { $mean } battements par minute ; les comptages permettent { $low } à { $high } (pas de { $steps }).
+numbers-heart = Moyenne { $mean } battements par minute ; les comptages permettent { $low } à { $high } (par pas de { $steps }).
 numbers-heart-rise = Au mouvement, jusqu’à { $rise } : noté, et cela ne tranche rien.
 numbers-grams = { $grams } g ({ $pounds } lb { $ounces } oz)
 numbers-hand = À la main : { $weight }.
@@ -564,11 +566,11 @@ numbers-buchmann = Buchmann : { $grams } g, faite pour le travail à terme.{ $l
  }
 numbers-rough = Parmi les poids tirés de la hauteur utérine, 4 à 7 sur 10 sont à un dixième près du poids de naissance.
 numbers-curves = Courbes
-numbers-curves-of = Pour repère, poids à l’échographie à { $weeks } SA, ni à la main ni par la hauteur.
+numbers-curves-of = Pour repère, poids à l’échographie à { $weeks } SA, ni à la main ni par la hauteur.
 numbers-curves-intergrowth = INTERGROWTH-21st : P10 { $low }, P50 { $middle }, P90 { $high } g.
-numbers-curves-intergrowth-none = INTERGROWTH-21st : de 22+0 à 40+0 SA seulement.
+numbers-curves-intergrowth-none = INTERGROWTH-21st : de 22+0 à 40+0 SA seulement.
 numbers-curves-hadlock = Hadlock : P10 { $low }, P50 { $middle }, P90 { $high } g.
-numbers-curves-hadlock-none = Hadlock : de 10+0 à 40+0 SA seulement.
+numbers-curves-hadlock-none = Hadlock : de 10+0 à 40+0 SA seulement.
 numbers-curves-no-weeks = Pas de poids de repère : le terme n’est pas indiqué.
 
 check-remarks-none = Rien de ce qui est noté ici ne répond à une règle « agir maintenant » ni ne se contredit. Cela n’exclut rien.
@@ -601,10 +603,10 @@ read-back-heart-right = Cœur entendu du côté DROIT DE LA MÈRE : à votre ga
 
 ## The chart
 
-chart-opening = Examen de l’abdomen à la main, à { $weeks } SA.
+chart-opening = Examen de l’abdomen à la main, à { $weeks } SA.
 chart-opening-no-weeks = Examen de l’abdomen à la main ; terme non indiqué.
 chart-cautions = À la main, sans échographie, sauf mention ; les côtés sont ceux de la mère. Un compte rendu : il ne pose pas de diagnostic et ne remplace ni le protocole local, ni le jugement d’un soignant, ni une échographie.
-chart-versions = handspan { $version }, règles de { $ledger }.
+chart-versions = handspan { $version }, règles du { $ledger }.
 
 chart-scan = Daté par échographie : { $value }.
 chart-shape = Forme de l’abdomen : { $value }.
@@ -647,7 +649,7 @@ slip-signature = Signature ____
 ## The tape over the visits
 
 growth-title = La hauteur utérine au fil des visites
-growth-span = { $visits } visites, de { $first } à { $last } SA.{ $due ->
+growth-span = { $visits } visites, de { $first } à { $last } SA.{ $due ->
     [none] {""}
    *[other] {" "}Terme prévu le { $due }.
  }
@@ -679,8 +681,8 @@ growth-why-not = non lue : { $why }
 growth-palpable = { $fifths } palpables
 growth-numbered = { $baby } : { $text }
 growth-earlier = Notées plus tard comme hauteurs antérieures : { $tapes }.
-growth-earlier-one = { $cm } cm à { $weeks } SA ({ $answer })
-growth-at = À { $weeks } SA : { $text }
+growth-earlier-one = { $cm } cm à { $weeks } SA ({ $answer })
+growth-at = À { $weeks } SA : { $text }
 
 growth-lie-head-down = tête en bas
 growth-lie-bottom-down = siège en bas
@@ -692,7 +694,7 @@ growth-probably = { $lie }, probable
 
 growth-about = Hauteurs utérines sur les courbes P3, P10, P50, P90 et P97 d’INTERGROWTH-21st ; dessous, un dessin de la place du bébé à chaque visite. { $visits }
 growth-about-no-curves = Hauteurs utérines selon les semaines, et un dessin de la place des bébés à chaque visite. { $visits }
-growth-about-visit = À { $weeks } SA : hauteur { $tape }, { $answer } ; { $lie }.
+growth-about-visit = À { $weeks } SA : hauteur { $tape }, { $answer } ; { $lie }.
 
 growth-due-apart = { $days ->
     [1] Les termes prévus diffèrent de 1 jour
@@ -700,7 +702,7 @@ growth-due-apart = { $days ->
  } entre les visites ; chacune est placée à son propre terme.
 growth-without-due = { $which ->
     [all] Aucune visite n’a de terme prévu : qu’elles soient d’une même grossesse n’a pu être vérifié.
-   *[some] Aucun terme prévu n’est connu pour les visites à { $weeks } SA : qu’elles soient de cette grossesse n’a pu être vérifié.
+   *[some] Aucun terme prévu n’est connu pour les visites à { $weeks } SA : qu’elles soient de cette grossesse n’a pu être vérifié.
  }
 growth-dash-means = Un tiret : non noté à cette visite.
 growth-caution = Une hauteur qui suit une courbe n’exclut rien.
@@ -711,11 +713,11 @@ growth-caution = Une hauteur qui suit une courbe n’exclut rien.
 remark-movements-fewer = Elle dit que le bébé bouge moins que d’habitude. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour diminution des mouvements ; un cœur entendu ne règle pas la question.
 remark-movements-changed = Elle dit que les mouvements ont changé. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements modifiés ; un cœur entendu ne règle pas la question.
 remark-movements-none = Elle dit que le bébé ne bouge pas. Faites évaluer la mère et le bébé maintenant, selon votre protocole local ; un cœur entendu ne règle pas la question.
-remark-movements-not-felt-yet = Les mouvements n’ont pas encore été perçus, et 24 SA sont passées ou le terme n’est pas connu. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements non perçus à 24 SA.
+remark-movements-not-felt-yet = Les mouvements n’ont pas encore été perçus, et 24 SA sont passées ou le terme n’est pas connu. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements non perçus à 24 SA.
 remark-bleeding = Elle signale un saignement. Demandez de l’aide et suivez maintenant votre protocole local pour saignement pendant la grossesse.
 remark-constant-pain = Elle signale une douleur qui reste. Demandez de l’aide et suivez maintenant votre protocole local pour douleur constante pendant la grossesse.
 remark-urgent-signs = Elle signale : { $signs }. Demandez de l’aide et suivez maintenant votre protocole local pour cela.
-remark-hard-tender-womb = L’utérus est dur et sensible. Demandez de l’aide et suivez votre protocole local maintenant ; n’attendez pas un moment plus souple pour palper de nouveau.
+remark-hard-tender-womb = L’utérus est dur et douloureux au toucher. Demandez de l’aide et suivez votre protocole local maintenant ; n’attendez pas un moment plus souple pour palper de nouveau.
 remark-scar-pain = Elle signale une douleur à la cicatrice, et l’utérus a été opéré. Demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
 remark-scar-pain-operations-not-known = Elle signale une douleur à une cicatrice, et il n’est pas noté si l’utérus a été opéré. Demandez-le maintenant ; si oui, ou si personne ne le sait, demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
 remark-waters-broken-not-head-down = Les membranes sont rompues et le bébé n’a pas la tête en bas. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues sans tête en bas, d’abord le risque pour le cordon.
@@ -750,37 +752,37 @@ remark-dates-apart = D’après les dernières règles, le terme prévu est le {
     [scan] de l’échographie
    *[other] donnée
  }. Revoyez les deux dans son dossier : l’une est peut-être mal lue ou mal écrite. { $due } est utilisé ici ; tranchez selon votre protocole local sur la datation.
-remark-size-against-dates = La hauteur de l’utérus correspond à { $fits } SA, et le terme est de { $weeks } SA : plus de { $limit } semaines d’écart, sans échographie précoce notée. Demandez de nouveau les dernières règles et le cycle, cherchez une échographie dans son dossier, et suivez votre protocole local sur les dates incertaines.{ $size ->
+remark-size-against-dates = La hauteur de l’utérus correspond à { $fits } SA, et le terme est de { $weeks } SA : plus de { $limit } semaines d’écart, sans échographie précoce notée. Demandez de nouveau les dernières règles et le cycle, cherchez une échographie dans son dossier, et suivez votre protocole local sur les dates incertaines.{ $size ->
     [tape] {" "}Quelles que soient les dates, ce qui est dit de la hauteur utérine demeure.
    *[other] {" "}Palpez de nouveau l’utérus, vessie vide.
  }
-remark-tape-outside-weeks = La hauteur utérine est de { $cm } cm à { $weeks } SA : { $difference } cm { $direction ->
-    [below] sous
-   *[other] au-dessus
- } des semaines, hors de { $limit } cm. Demandez-lui de vider sa vessie, cherchez le fond utérin, et mesurez de nouveau, côté vierge du ruban au-dessus. Si cela reste ainsi, comparez aux hauteurs antérieures et suivez votre protocole local sur l’échographie.{ $head ->
+remark-tape-outside-weeks = La hauteur utérine est de { $cm } cm à { $weeks } SA : { $difference } cm { $direction ->
+    [below] sous les
+   *[other] au-dessus des
+ } semaines, hors de { $limit } cm. Demandez-lui de vider sa vessie, cherchez le fond utérin, et mesurez de nouveau, côté vierge du ruban au-dessus. Si cela reste ainsi, comparez aux hauteurs antérieures et suivez votre protocole local sur l’échographie.{ $head ->
     [low] {" "}{ tape-low-head }
    *[other] {""}
  }
-remark-tape-below-p10 = La hauteur utérine est de { $cm } cm à { $weeks } SA : centile { $centile }, sous le dixième. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, comparez aux hauteurs antérieures, et suivez votre protocole local sur l’échographie de croissance.{ $head ->
+remark-tape-below-p10 = La hauteur utérine est de { $cm } cm à { $weeks } SA : centile { $centile }, sous le dixième. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, comparez aux hauteurs antérieures, et suivez votre protocole local sur l’échographie de croissance.{ $head ->
     [low] {" "}{ tape-low-head }
    *[other] {""}
  }
-remark-tape-above-p90 = La hauteur utérine est de { $cm } cm à { $weeks } SA : centile { $centile }, au-dessus du quatre-vingt-dixième. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, cherchez de nouveau beaucoup de liquide, des masses et un deuxième bébé, comparez aux hauteurs antérieures, et suivez votre protocole local pour une hauteur élevée.
-remark-tape-four-weeks-behind = La hauteur utérine est de { $cm } cm à { $weeks } SA : quatre semaines ou plus de retard sur la moyenne, au centile { $centile }{ $reaches ->
+remark-tape-above-p90 = La hauteur utérine est de { $cm } cm à { $weeks } SA : centile { $centile }, au-dessus du quatre-vingt-dixième. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, cherchez de nouveau beaucoup de liquide, des masses et un deuxième bébé, comparez aux hauteurs antérieures, et suivez votre protocole local pour une hauteur élevée.
+remark-tape-four-weeks-behind = La hauteur utérine est de { $cm } cm à { $weeks } SA : quatre semaines ou plus de retard sur la moyenne, au centile { $centile }{ $reaches ->
     [none] {""}
-   *[other] {" "}(c’est la moyenne de { $reaches } SA)
+   *[other] {" "}(c’est la moyenne de { $reaches } SA)
  }. Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, comparez aux hauteurs antérieures, et organisez une échographie de croissance selon votre protocole local sans attendre la prochaine visite.{ $head ->
     [low] {" "}{ tape-low-head }
    *[other] {""}
  }
-remark-tape-static = Trois hauteurs utérines de suite sont égales : { $earlier }, et { $cm } cm à { $weeks } SA. { $again ->
+remark-tape-static = Trois hauteurs utérines de suite sont égales : { $earlier }, et { $cm } cm à { $weeks } SA. { $again ->
     [yes] Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, et suivez
    *[other] Suivez
  } votre protocole local sur l’échographie de croissance.{ $head ->
     [low] {" "}{ tape-low-head }
    *[other] {""}
  }
-remark-tape-falling = La hauteur utérine est de { $cm } cm à { $weeks } SA, plus basse que deux visites avant ({ $earlier }). { $again ->
+remark-tape-falling = La hauteur utérine est de { $cm } cm à { $weeks } SA, plus basse que deux visites avant ({ $earlier }). { $again ->
     [yes] Mesurez de nouveau, vessie vide et côté vierge du ruban au-dessus, et suivez
    *[other] Suivez
  } votre protocole local sur l’échographie de croissance.{ $head ->
@@ -804,28 +806,28 @@ remark-heart-irregular = Le rythme a été entendu irrégulier. Écoutez de nouv
 remark-dip-with-a-back-in-front = Un creux à l’ombilic va avec un dos vers sa colonne, et le dos a été trouvé en avant ({ $said }). Cherchez de nouveau le dos dans les deux flancs.
 remark-findings-fit-no-position = Aucune variété de position ne donne tout cela à la fois ({ $said }). Palpez de nouveau, l’un après l’autre : les pôles de l’utérus, le dos, les membres ; puis écoutez de nouveau.
 remark-fifths-may-read-low = Les cinquièmes d’une tête ainsi placée peuvent se lire trop bas : on en palpe moins qu’il n’y en a au-dessus du détroit supérieur. Palpez de nouveau à deux mains, jusqu’au bout de la tête, avant de la dire engagée.
-remark-too-early-for-hands = Avant 24 SA, les mains disent rarement comment un bébé est placé ou à quelle hauteur est sa tête. Palpez de nouveau aux visites suivantes, et gardez ceci pour aujourd’hui seulement.
-remark-presentation-early = Avant 36 SA, c’est la place du bébé aujourd’hui ; il peut se tourner, dans un sens ou dans l’autre. Palpez de nouveau à chaque visite.
+remark-too-early-for-hands = Avant 24 SA, les mains disent rarement comment un bébé est placé ou à quelle hauteur est sa tête. Palpez de nouveau aux visites suivantes, et gardez ceci pour aujourd’hui seulement.
+remark-presentation-early = Avant 36 SA, c’est la place du bébé aujourd’hui ; il peut se tourner, dans un sens ou dans l’autre. Palpez de nouveau à chaque visite.
 remark-presentation-not-known = On ne sait pas quel pôle est en bas. Palpez de nouveau, vessie vide, demandez une deuxième paire de mains, et organisez une échographie selon votre protocole local si cela reste ouvert : les mains manquent environ 3 bébés sur 10 qui n’ont pas la tête en bas.
 remark-womb-hard-or-tender = L’utérus est { $feel ->
-    [tender] sensible
+    [tender] douloureux au toucher
    *[hard] dur
  }. { $feel ->
-    [tender] Palpez de nouveau où il est sensible et s’il durcit, demandez douleur, saignement, fièvre et perte des eaux, et suivez aujourd’hui votre protocole local pour utérus sensible.
+    [tender] Palpez de nouveau où il est douloureux et s’il durcit, demandez douleur, saignement, fièvre et perte des eaux, et suivez aujourd’hui votre protocole local pour utérus douloureux.
    *[hard] Gardez une main dessus jusqu’à ce qu’il se soit assoupli ou que quelques minutes aient passé, demandez douleur et saignement, et suivez votre protocole local maintenant s’il reste dur.
  }
 remark-scar-of-unknown-operation = Il y a une cicatrice sur la peau, et il n’est pas noté si l’utérus a été opéré. Demandez de quelle opération il s’agissait : la peau ne dit pas comment l’utérus a été incisé.
-remark-not-head-down = Le bébé n’a pas la tête en bas, et 36 SA sont passées. Faites-le confirmer par une échographie, et suivez votre protocole local pour un bébé qui n’a pas la tête en bas : elle doit entendre ses choix. Les mains se trompent dans près de la moitié de ces cas.
-remark-crosswise-at-term = Le bébé est en travers ou de biais, et 37 SA sont passées. Faites-le confirmer par une échographie et suivez votre protocole local : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
+remark-not-head-down = Le bébé n’a pas la tête en bas, et 36 SA sont passées. Faites-le confirmer par une échographie, et suivez votre protocole local pour un bébé qui n’a pas la tête en bas : elle doit entendre ses choix. Les mains se trompent dans près de la moitié de ces cas.
+remark-crosswise-at-term = Le bébé est en travers ou de biais, et 37 SA sont passées. Faites-le confirmer par une échographie et suivez votre protocole local : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
 remark-womb-operated-on = L’utérus a été opéré. { $cut ->
     [known] Comparez ce qui est noté de l’incision au compte rendu opératoire
    *[other] Cherchez dans le compte rendu opératoire comment l’utérus a été incisé
  } : la cicatrice de la peau ne le dit pas. Suivez votre protocole local pour la naissance après cela.
-remark-head-free-at-term = La tête est mobile au-dessus du détroit supérieur, et 37 SA sont passées. Palpez de nouveau, vessie vide, cherchez où est le placenta, et suivez votre protocole local sur l’échographie pour une tête mobile à terme.
+remark-head-free-at-term = La tête est mobile au-dessus du détroit supérieur, et 37 SA sont passées. Palpez de nouveau, vessie vide, cherchez où est le placenta, et suivez votre protocole local sur l’échographie pour une tête mobile à terme.
 remark-placenta-low = Le placenta est noté bas. Veillez à ce que la prochaine échographie selon votre protocole local soit prévue ou faite, et qu’aucun toucher vaginal ne soit fait avant.
 remark-signs-to-weigh = Elle signale : { $signs }. Demandez maintenant avec quelle force et depuis quand, et mesurez selon votre protocole local. Un mal de tête fort ou qui dure, une fièvre de 38,0 °C ou plus, et un gonflement important du visage ou des mains sont urgents.
 remark-waters-broken = Les membranes sont rompues. Notez quand, la couleur et l’odeur, écoutez le cœur, et suivez aujourd’hui votre protocole local pour membranes rompues ; si la tête remonte, ou si un cordon est vu ou senti, appelez de l’aide aussitôt.
-remark-tightenings-before-term = Elle signale des contractions avant 37 SA. Gardez une main sur l’utérus et chronométrez-les, et suivez aujourd’hui votre protocole local pour travail avant terme.
+remark-tightenings-before-term = Elle signale des contractions avant 37 SA. Gardez une main sur l’utérus et chronométrez-les, et suivez aujourd’hui votre protocole local pour travail avant terme.
 remark-itching = Elle signale des démangeaisons. Demandez où, et si c’est pire la nuit, cherchez une éruption, et suivez votre protocole local pour démangeaisons pendant la grossesse.
 
 remark-lie-changing = Le bébé était { $before ->
@@ -834,31 +836,32 @@ remark-lie-changing = Le bébé était { $before ->
     [bottom-down] siège en bas
     [head-down] tête en bas
    *[lengthwise] en longueur
- } à { $first } SA et { $after ->
+ } à { $first } SA et { $after ->
     [across] en travers
     [slanting] de biais
     [bottom-down] siège en bas
     [head-down] tête en bas
    *[lengthwise] en longueur
- } à { $second } SA. Palpez de nouveau à chaque visite, faites confirmer par une échographie la situation du jour, et suivez votre protocole local pour une situation qui change dès 37 SA : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
-remark-visits-differ-in-babies = Les visites parlent de nombres de bébés différents : { $one } à { $first } SA, { $two } à { $second } SA. Vérifiez si toutes sont de cette grossesse, et faites confirmer le nombre par une échographie ; d’ici là, aucune de leurs hauteurs n’est lue face aux semaines ou à une courbe.
+ } à { $second } SA. Palpez de nouveau à chaque visite, faites confirmer par une échographie la situation du jour, et suivez votre protocole local pour une situation qui change dès 37 SA : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
+remark-visits-differ-in-babies = Les visites parlent de nombres de bébés différents : { $one } à { $first } SA, { $two } à { $second } SA. Vérifiez si toutes sont de cette grossesse, et faites confirmer le nombre par une échographie ; d’ici là, aucune de leurs hauteurs n’est lue face aux semaines ou à une courbe.
 
 ## The guide for drawing on skin
 
 skin-title = Dessiner le bébé sur la peau de la mère
 skin-title-baby = Dessiner le bébé { $number } sur la peau de la mère
-skin-measure = Vous êtes face à elle : sa gauche est à votre droite. « En haut » : en suivant la peau depuis le bord supérieur du pubis ; le côté, en suivant la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point vers la flèche. Les traits interrompus n’ont pas été trouvés : ne les tracez pas, ou dites-lui qu’ils sont supposés. Les pointillés sont dans le bassin.
-skin-measure-navel = Vous êtes face à elle : sa gauche est à votre droite. « En haut » : en suivant la peau depuis le bord supérieur du pubis, ou depuis l’ombilic s’il est plus proche ; le côté, en suivant la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point vers la flèche. Les traits interrompus n’ont pas été trouvés : ne les tracez pas, ou dites-lui qu’ils sont supposés. Les pointillés sont dans le bassin.
+skin-measure = Face à elle, sa gauche est à votre droite. « En haut » : le long de la peau depuis le bord supérieur du pubis ; « vers l’extérieur » : le long de la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point à la flèche. Traits interrompus : non trouvés ; à omettre, ou dites-lui qu’ils sont supposés. Pointillés : dans le bassin.
+skin-measure-navel = Face à elle, sa gauche est à votre droite. « En haut » : le long de la peau depuis le bord supérieur du pubis, ou depuis l’ombilic s’il est plus près ; « vers l’extérieur » : le long de la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point à la flèche. Traits interrompus : non trouvés ; à omettre, ou dites-lui qu’ils sont supposés. Pointillés : dans le bassin.
 
 skin-place = { $level }, { $side }
-skin-up = { $cm } cm ({ $fingers }) en haut
+skin-up = { $cm } cm ({ $fingers }) en haut
 skin-at-pubic-bone = à hauteur du pubis
-skin-above-navel = { $cm } cm ({ $fingers }) au-dessus de l’ombilic
-skin-at-navel = à hauteur de l’ombilic
-skin-below-navel = { $cm } cm ({ $fingers }) sous l’ombilic
-skin-her-left = { $cm } cm ({ $fingers }) à sa gauche à elle, votre droite
-skin-her-right = { $cm } cm ({ $fingers }) à sa droite à elle, votre gauche
+skin-above-navel = { $cm } cm ({ $fingers }) au-dessus de l’ombilic
+skin-at-navel = à l’ombilic
+skin-below-navel = { $cm } cm ({ $fingers }) sous l’ombilic
+skin-her-left = { $cm } cm ({ $fingers }) à sa gauche, votre droite
+skin-her-right = { $cm } cm ({ $fingers }) à sa droite, votre gauche
 skin-midline = sur la ligne médiane
+skin-out = { $cm } cm ({ $fingers }) vers l’extérieur
 
 skin-head = { $number } Tête
 skin-back = { $number } Dos
@@ -867,15 +870,15 @@ skin-legs = { $number } Cuisse, jambe, pied
 skin-arms = { $number } Bras et main
 skin-belly = { $number } Cou et ventre
 skin-heart = { $number } Cœur
-skin-head-how = Tenez-la entre les deux mains et dessinez dans leur creux.
-skin-back-how = Un seul long trait.
+skin-head-how = À deux mains, dessinez dans leur creux.
+skin-back-how = Un long trait.
 skin-bottom-how = Arrondissez-le.
-skin-legs-how = La cuisse, la jambe, puis le pied.
-skin-arms-how = Le bras, puis une main à cinq doigts.
+skin-legs-how = Cuisse, jambe, puis le pied.
+skin-arms-how = Bras, puis une main à cinq doigts.
 skin-belly-how = Fermez la forme.
-skin-from = Début : { $place }.
-skin-to = Fin : { $place }.
-skin-other-side = L’autre côté : début { $from }, fin { $to }.
+skin-on-her-left = À sa gauche à elle, votre droite : début { $from }, fin { $to }.
+skin-on-her-right = À sa droite à elle, votre gauche : début { $from }, fin { $to }.
+skin-from-to = Début { $from }, fin { $to }.
 skin-round = En rond : le plus haut, { $top } ; le plus bas, { $low }.
 skin-below = Le reste est dans le bassin : arrêtez à l’os.
 skin-all-below = C’est dans le bassin, sous le pubis : rien à dessiner.
@@ -890,8 +893,8 @@ skin-heart-at = Entendu : { $place }. Dessinez-le là.
 skin-heart-none = Aucun lieu où il a été entendu : rien à dessiner.
 
 skin-manners-title = Avec elle
-skin-manners = Demandez avant de toucher, de dessiner et de photographier ; arrêtez dès qu’elle le dit. Vessie vide, tête du lit un peu relevée, légère inclinaison vers sa gauche, à plat peu de temps seulement. Mains chaudes. Un feutre lavable, sans danger pour la peau et visible sur la sienne ; un par personne. Pas sur une peau blessée, douloureuse ou allergique. Il part en quelques bains.
-skin-foot = Pas une échographie ; les mains peuvent se tromper. Visage, doigts et orteils : idée du dessinateur. handspan { $version }
+skin-manners = Demandez avant de toucher, de dessiner, de photographier ; arrêtez dès qu’elle le dit. Vessie vide, tête du lit un peu relevée, légère inclinaison vers sa gauche, à plat peu de temps. Mains chaudes. Un feutre lavable, sans danger pour la peau et visible sur la sienne ; un par personne. Pas sur une peau blessée, douloureuse ou allergique. Il part en quelques bains.
+skin-foot = Pas une échographie ; les mains peuvent se tromper. Visage et doigts : idée du dessinateur. handspan { $version }
 
 ## The tracing sheet
 
@@ -899,21 +902,21 @@ trace-title = Feuille à tracer, grandeur réelle
 trace-about = Les traits du dessin, en grandeur réelle, déroulés selon la courbe de l’abdomen. { $lie }
 trace-sheet = Feuille { $number } sur { $count } : rang { $row }, colonne { $column }.
 trace-one-sheet = Une seule feuille.
-trace-join = Assemblez sur les croix, coupez le long du cadre interrompu.
-trace-use = Découpez le tour. Fendez chaque entaille et fermez-la, le trait interrompu sur la coupe. Piquez les traits. Impression vers l’extérieur, la marque épaisse sur l’os, le long trait sur sa ligne médiane : pointez au feutre à travers.
+trace-join = Assemblez sur les croix, coupez le long du cadre.
+trace-use = Découpez. Fendez et fermez chaque entaille, le trait interrompu sur la coupe. Piquez les traits. Face imprimée dehors, la marque épaisse sur l’os, le long trait sur sa ligne médiane : pointez au feutre à travers.
 trace-numbers = Numéros : bébé, puis étape.
 trace-bar = 5 cm. Sinon, imprimez à 100 %.
 trace-pubic = bord supérieur du pubis
 trace-navel = ombilic, { $cm } cm en haut
 trace-navel-expected = ombilic : non mesuré
 trace-fundus = haut de l’utérus, { $cm } cm
-trace-left = sa gauche à elle, votre droite
-trace-right = sa droite à elle, votre gauche
+trace-left = sa gauche, votre droite
+trace-right = sa droite, votre gauche
 
 ## The family page
 
-family-title-one = Comment est placé votre bébé
-family-title-more = Comment sont placés vos bébés
+family-title-one = Position de votre bébé
+family-title-more = Position de vos bébés
 family-name = Nom ____
 family-felt-on = Palpé à la main le ____
 family-felt-on-at = Palpé à la main le ____ à { $age }
@@ -932,8 +935,8 @@ family-lie-bottom-down = { $baby } a les fesses en bas.
 family-lie-bottom-down-probably = { $baby } a probablement les fesses en bas.
 family-lie-across = { $baby } est en travers du ventre.
 family-lie-across-probably = { $baby } est probablement en travers du ventre.
-family-lie-slanting = { $baby } est de biais dans le ventre.
-family-lie-slanting-probably = { $baby } est probablement de biais dans le ventre.
+family-lie-slanting = { $baby } est de biais.
+family-lie-slanting-probably = { $baby } est probablement de biais.
 family-lie-not-told = Les mains n’ont pas pu dire comment est placé votre bébé.
 family-lie-not-told-number = Les mains n’ont pas pu dire comment est placé le bébé { $number }.
 family-lie-not-felt = On n’a pas palpé comment est placé votre bébé.
@@ -997,8 +1000,8 @@ family-hands = Ceci a été palpé à la main. Ce n’est pas une échographie, 
 family-hands-scan = Une partie a été palpée à la main, une autre vue à l’échographie. Le dessin n’est pas une échographie. Les mains peuvent se tromper.
 family-scan = Ceci a été vu à l’échographie. Le dessin n’est pas une échographie, et il peut être faux.
 family-written = Voici ce qui a été noté ce jour-là. Le dessin n’est pas une échographie, et il peut être faux.
-family-turn = Les bébés tournent. Cette page montre un seul jour. Quand vous en recevez une autre, n’utilisez plus celle-ci.
-family-artist = Le visage, les bras et les jambes sont l’idée du dessinateur.
+family-turn = Les bébés tournent. Cette page montre un seul jour. Quand vous en recevez une autre, rangez celle-ci.
+family-artist = Visage, bras et jambes : l’idée du dessinateur.
 family-none-drawn = Aucun bébé n’est dessiné, car on ne sait pas comment il est placé.
 
 family-heart = Le petit cœur montre où votre sage-femme a entendu le cœur ce jour-là.
@@ -1021,39 +1024,65 @@ family-emergency-blank = Urgences ____
 
 family-moves-title-one = Votre bébé bouge moins, ou pas comme d’habitude ?
 family-moves-title-more = Vos bébés bougent moins, ou pas comme d’habitude ?
-family-moves-call = Appelez tout de suite, de jour comme de nuit.
+family-moves-call = Appelez maintenant, jour ou nuit.
 family-moves-wait = N’attendez pas le lendemain.
 family-moves-late = Les bébés ne bougent pas moins à l’approche de la naissance.
 family-moves-early = Rien senti à 24 semaines (SA) ? Appelez pour un contrôle.
-family-moves-monitor = N’utilisez pas d’appareil d’écoute du cœur pour vérifier. Vous entendrez peut-être votre propre pouls.
+family-moves-monitor = N’utilisez pas d’appareil pour vérifier le cœur. Vous entendrez peut-être votre propre pouls.
 
 family-urgent-waters = Si vous perdez les eaux (du liquide coule) ou si le travail commence (contractions) : appelez et venez aussitôt.
 family-cord = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le numéro d’urgence.
 family-cord-number = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le { $number }.
+
+family-cord-why = Pourquoi ? Le cordon, comme une corde molle, peut sortir en premier. Si vous le sentez entre vos jambes : appelez le numéro d’urgence.
+family-cord-why-number = Pourquoi ? Le cordon, comme une corde molle, peut sortir en premier. Si vous le sentez entre vos jambes : appelez le { $number }.
 
 family-go-title = Venez tout de suite, ou appelez le numéro d’urgence
 family-go-title-number = Venez tout de suite, ou appelez le { $number }
 family-go-bleeding = Du sang par le vagin
 family-go-pain = Un fort mal de ventre qui reste
 family-go-breath = Douleur dans la poitrine, ou du mal à respirer
-family-go-fits = Convulsions : des secousses qu’on ne peut arrêter
+family-go-fits = Convulsions : secousses qu’on ne peut arrêter
 family-go-cord = Le cordon, comme une corde molle, entre vos jambes
-family-go-head = Un fort mal de tête avec une vue trouble
-family-go-fever = Une fièvre qui vous laisse sans force
+family-go-faint = Évanouissement, ou cœur qui s’emballe
+family-go-harm = L’idée de vous faire du mal
+family-go-green = Des eaux (le liquide qui coule) vertes ou avec du sang
 
-family-call-title = Appelez aujourd’hui, de jour comme de nuit
+family-call-title = Appelez aujourd’hui, jour ou nuit
 family-call-waters = Vous perdez les eaux : du liquide coule du vagin
+family-call-labour = Le travail commence : contractions fortes et répétées
 family-call-tightenings = Contractions répétées avant 37 semaines (SA)
 family-call-itching = Démangeaisons, surtout aux mains ou aux pieds
-family-call-head = Mal de tête fort ou qui dure, ou vue qui change
-family-call-fever = Une fièvre de 38 °C ou plus
+family-call-head = Mal de tête fort ou qui dure, ou vue qui change. Si les deux, venez tout de suite.
+family-call-fever = Une fièvre de 38 °C ou plus. Si vous êtes aussi sans force, venez tout de suite.
 family-call-swelling = Visage ou mains très gonflés
 family-call-vomit = Des vomissements qui ne cessent pas
-family-call-faint = Évanouissement, cœur qui s’emballe ou grande fatigue
+family-call-tired = Une trop grande fatigue
 family-call-leg = Une jambe qui gonfle ou fait mal
-family-call-harm = L’idée de vous faire du mal
 
 family-use = Un dessin de ce qui a été trouvé. Il ne remplace pas l’examen par votre sage-femme ou votre médecin. handspan { $version }
+
+sign-phone = Un téléphone
+sign-day-night = Le soleil et la lune
+sign-moves = Un bébé qui bouge
+sign-blood = Une goutte foncée
+sign-waters = Une goutte claire au-dessus de l’eau
+sign-stained-waters = Une goutte avec des taches
+sign-belly-pain = Un ventre avec un éclair de douleur
+sign-chest = Une poitrine avec un éclair de douleur
+sign-faint = Quelqu’un qui est tombé
+sign-fits = Quelqu’un par terre qui tremble
+sign-dark-thoughts = Un visage triste avec un nuage sombre
+sign-cord = Une corde entre deux jambes
+sign-itch = Une main qui démange
+sign-headache = Un visage triste avec un éclair de douleur
+sign-fever = Un thermomètre
+sign-swelling = Un visage gonflé
+sign-vomit = Quelqu’un au-dessus d’une bassine
+sign-tired = Quelqu’un au lit
+sign-leg = Une jambe avec un éclair de douleur
+sign-tightening = Un ventre qui se durcit
+sign-go-in = Une flèche vers une porte
 
 colouring-title = Un dessin à colorier
 colouring-by = Colorié par ____
@@ -1126,8 +1155,8 @@ desk-pole-at-brim = Au-dessus du pubis
 desk-pole-breech = Le siège
 desk-pole-head = La tête
 
-desk-her-left = Gauche de la mère
-desk-her-right = Droite de la mère
+desk-her-left = Gauche (mère)
+desk-her-right = Droite (mère)
 desk-middle = Milieu
 desk-side = Côté
 desk-level = Hauteur
@@ -1148,7 +1177,7 @@ desk-back-towards-her-ribs = vers ses côtes (en travers)
 desk-back-towards-her-feet = vers ses pieds (en travers)
 desk-fifths = { $value } palpables au-dessus du détroit supérieur
 desk-weeks = SA
-desk-weeks-of = { $number } SA
+desk-weeks-of = { $number } SA
 desk-days = jours
 desk-and-days = +{ $number } jours
 
@@ -1245,7 +1274,7 @@ desk-word-above-pubic-bone = au-dessus du pubis
 desk-word-heard = entendu, lieu non noté
 
 desk-how-it-lies = Comment le bébé est placé
-desk-at-weeks = à { $value } SA
+desk-at-weeks = à { $value } SA
 desk-no-weeks = Terme non indiqué.
 desk-nothing-yet = Rien n’est encore noté. Ce que vous trouvez apparaît ici.
 desk-remarks = Remarques

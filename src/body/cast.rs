@@ -81,20 +81,6 @@ impl Cast {
     pub fn sees(&self, p: Vec3, slack: f32) -> bool {
         self.index_at(p.x, p.y).is_some_and(|i| self.hit(i) && self.depth[i] - p.z < slack)
     }
-    /// The mirror image: what was on her left is on her right.
-    pub fn mirrored(&self) -> Cast {
-        fn turned<T: Copy>(cells: &[T], width: usize) -> Vec<T> {
-            cells.chunks(width.max(1)).flat_map(|row| row.iter().rev().copied()).collect()
-        }
-        let normal = turned(&self.normal, self.width);
-        Cast {
-            left: -(self.left + self.width as f32 * self.cell),
-            depth: turned(&self.depth, self.width),
-            part: turned(&self.part, self.width),
-            normal: normal.into_iter().map(|n| Vec3::new(-n.x, n.y, n.z)).collect(),
-            ..*self
-        }
-    }
     /// Every cell that was met: centre and index.
     pub fn hits(&self) -> impl Iterator<Item = (f32, f32, usize)> + '_ {
         (0..self.height).flat_map(move |j| self.hits_of_row(j))

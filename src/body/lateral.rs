@@ -15,7 +15,7 @@ use super::head;
 use super::mother::MotherShape;
 use super::pack::Pack;
 use super::pelvis;
-use super::place::hull_across;
+use super::place::{hull_across, tip};
 use super::pose::Pose;
 use super::surface::{self, Form, Shape, TAP, set_influence};
 use super::womb;
@@ -24,6 +24,8 @@ use crate::units::{FigurePoint, MotherPoint, Vec3};
 
 /// The axis runs straight to this far above the middle of a head that leads, cm: the head lies on it whole.
 const ABOVE_HEAD: f32 = 1.2;
+/// Lower than any baby reaches, cm above the brim.
+const LOWEST: f32 = -14.0;
 /// How far above the brim it runs straight at least, cm.
 const STRAIGHT: f32 = 1.0;
 /// Over how many cm above that a baby comes from lying with its head in the middle to lying with its trunk there.
@@ -186,6 +188,28 @@ impl Axis {
         Vec3::new(p.x, spot.y - z * sin, spot.z + z * cos)
     }
 
+    /// The height along the axis and the depth across it of a place (y, z) in the midline: the other way round.
+    fn unlaid(&self, y: f32, z: f32) -> (f32, f32) {
+        let across = |height: f32| {
+            let spot = self.at(height);
+            let (sin, cos) = libm::sincosf(spot.lean);
+            let (dy, dz) = (y - spot.y, z - spot.z);
+            // How far before the foot of the place on the axis, and how far across.
+            (dy * cos + dz * sin, dz * cos - dy * sin)
+        };
+        let (low, high) = (LOWEST, self.top + 12.0);
+        let tried = (0..=120).map(|i| low + (high - low) * i as f32 / 120.0);
+        let near = |height: &f32| {
+            let (along, aside) = across(*height);
+            along * along + aside * aside
+        };
+        let mut height = tried.min_by(|a, b| near(a).total_cmp(&near(b))).unwrap_or(0.0);
+        for _ in 0..4 {
+            height += 0.7 * across(height).0;
+        }
+        (height, across(height).1)
+    }
+
     /// A direction as it points at this height.
     fn leaned(&self, height: f32, v: Vec3) -> Vec3 {
         let (sin, cos) = libm::sincosf(self.at(height).lean);
@@ -224,30 +248,80 @@ pub fn lateral(pose: &Pose) -> Lateral {
     if let Some(baby) = first {
         // Its trunk comes to lie where wall and spine are equally far from it.
         for _ in 0..3 {
-            axis.on_axis[1] += 0.5 * lies_forward(&pose.mother, &laid_forms(&axis, baby));
+            axis.on_axis[1] += 0.5 * lies_forward(&pose.mother, &laid_forms(None, &axis, baby));
         }
     }
     let mut points = vec![];
     let mut babies = vec![];
     for (number, baby) in pose.posed() {
-        let hull = hull_across(&baby.forms, FORWARD);
-        points.extend(hull.into_iter().map(|p| FigurePoint::new((p.x - axis.middle(p.y)) / FLAT, p.y)));
-        babies.push((number, laid(&axis, baby)));
+        let baby = laid(&pose.mother, &axis, baby);
+        // The womb is drawn round the baby where it lies now.
+        let seen = hull_across(&baby.forms, BACKWARD);
+        points.extend(
+            seen.into_iter().map(|p| axis.unlaid(p.y, -p.x)).map(|(up, z)| FigurePoint::new(z / FLAT, up)),
+        );
+        babies.push((number, baby));
     }
-    let clear: Vec<FigurePoint> = womb::outline(&points, pose.mother.fundus_y as f32, pose.mother.weeks)
-        .into_iter()
-        // Seen from her left the outline runs the other way round.
-        .rev()
-        .map(|p| axis.laid(Vec3::new(0.0, p.y, p.x * FLAT + axis.middle(p.y))))
-        .map(|p| within(&pose.mother, p))
-        .collect();
-    Lateral { axis, babies, womb: rounded(&clear) }
+    let clear: Vec<FigurePoint> =
+        finer(&womb::outline(&points, pose.mother.fundus_y as f32, pose.mother.weeks))
+            .into_iter()
+            // Seen from her left the outline runs the other way round.
+            .rev()
+            .map(|p| axis.laid(Vec3::new(0.0, p.y, p.x * FLAT + axis.middle(p.y))))
+            .map(|p| within(&pose.mother, p))
+            .collect();
+    let mut womb = rounded(&clear);
+    for _ in 0..3 {
+        for (_, baby) in &babies {
+            make_room(&mut womb, &baby.forms);
+        }
+        womb = rounded(&womb);
+    }
+    Lateral { axis, babies, womb }
+}
+
+/// Moves a closed line outwards where parts of a baby reach over it.
+fn make_room(line: &mut [FigurePoint], forms: &[Form]) {
+    let n = line.len();
+    if n < 3 {
+        return;
+    }
+    for outward in all_round() {
+        for form in forms.iter().filter(|form| !form.carve) {
+            let p = tip(form, outward) + outward * womb::CLEAR;
+            let Some((at, dx, dy)) = over(line, p) else { continue };
+            // The nearest points by the whole way, their neighbours by part of it.
+            for (step, share) in [(0, 0.4), (1, 0.8), (2, 1.0), (3, 1.0), (4, 0.8), (5, 0.4)] {
+                let q = &mut line[(at + n + step - 2) % n];
+                *q = FigurePoint::new(q.x + dx * share, q.y + dy * share);
+            }
+        }
+    }
+}
+
+/// Where a point lies outside a closed line: the side that is nearest, and the way from there to the point.
+fn over(line: &[FigurePoint], p: Vec3) -> Option<(usize, f32, f32)> {
+    let (mut inside, mut nearest) = (false, (f32::MAX, 0, 0.0, 0.0));
+    for (i, a) in line.iter().enumerate() {
+        let b = line[(i + 1) % line.len()];
+        let (ex, ey) = (b.x - a.x, b.y - a.y);
+        if (a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / ey * ex {
+            inside = !inside;
+        }
+        let t = (((p.x - a.x) * ex + (p.y - a.y) * ey) / (ex * ex + ey * ey).max(1e-9)).clamp(0.0, 1.0);
+        let (dx, dy) = (p.x - a.x - t * ex, p.y - a.y - t * ey);
+        if dx * dx + dy * dy < nearest.0 {
+            nearest = (dx * dx + dy * dy, i, dx, dy);
+        }
+    }
+    let (_, i, dx, dy) = nearest;
+    (!inside).then_some((i, dx, dy))
 }
 
 /// How much nearer a laid baby lies to the abdominal wall than to the spine, cm; negative: nearer to the spine.
 fn lies_forward(mother: &MotherShape, forms: &[Form]) -> f32 {
     let (mut wall, mut spine) = (f32::MAX, f32::MAX);
-    for p in hull_across(forms, Vec3::new(1.0, 0.0, 0.0)) {
+    for p in hull_across(forms, BACKWARD) {
         let z = -p.x;
         if p.y > 3.0 {
             wall = wall.min(skin_front(mother, p.y) - WALL - z);
@@ -257,6 +331,19 @@ fn lies_forward(mother: &MotherShape, forms: &[Form]) -> f32 {
         }
     }
     if wall == f32::MAX || spine == f32::MAX { 0.0 } else { spine - wall }
+}
+
+/// A closed line with two points more between each two, on a smooth curve.
+fn finer(line: &[FigurePoint]) -> Vec<FigurePoint> {
+    let n = line.len();
+    let between = |i: usize, t: f32| {
+        let p = |k: usize| line[(i + n - 1 + k) % n];
+        let mix = |a: f32, b: f32, c: f32, d: f32| {
+            b + 0.5 * t * (c - a + t * (2.0 * a - 5.0 * b + 4.0 * c - d + t * (3.0 * (b - c) + d - a)))
+        };
+        FigurePoint::new(mix(p(0).x, p(1).x, p(2).x, p(3).x), mix(p(0).y, p(1).y, p(2).y, p(3).y))
+    };
+    (0..n).flat_map(|i| [0.0, 1.0 / 3.0, 2.0 / 3.0].map(|t| between(i, t))).collect()
 }
 
 /// A closed line with its corners rounded off.
@@ -272,11 +359,13 @@ fn rounded(line: &[FigurePoint]) -> Vec<FigurePoint> {
 
 /// Keeps the wall of the womb behind the abdominal wall and before the spine.
 fn within(mother: &MotherShape, p: Vec3) -> FigurePoint {
-    let front = if p.y > 0.3 { skin_front(mother, p.y) - WALL - 0.2 } else { 0.3 };
+    let front = if p.y > LOWEST_WALL { skin_front(mother, p.y) - WALL - 0.2 } else { 0.3 };
     flat(p.y, p.z.min(front).max(spine_front(p.y) + 0.7))
 }
 
 const FORWARD: Vec3 = Vec3::new(0.0, 0.0, 1.0);
+/// Towards her back in the turned space.
+const BACKWARD: Vec3 = Vec3::new(1.0, 0.0, 0.0);
 
 /// z that lies on the axis of a baby as posed: of what leads, and of its trunk. A head bent back lies off its body.
 fn on_axis(baby: &PosedBaby) -> [f32; 2] {
@@ -301,8 +390,38 @@ fn on_axis(baby: &PosedBaby) -> [f32; 2] {
     [middle(baby.head_surface()) * share + whole * (1.0 - share), middle(&rest)]
 }
 
-/// The forms of a baby carried along the axis one by one, its head in one piece.
-fn laid_forms(axis: &Axis, baby: &PosedBaby) -> Vec<Form> {
+/// How far something with these places on its outline (turned space) has to move in z to lie between spine and abdominal
+/// wall with the wall of the womb round it, cm; halfway when there is no room.
+fn into_room(mother: &MotherShape, outline: impl Iterator<Item = Vec3>) -> f32 {
+    let (mut least, mut most) = (f32::MIN, f32::MAX);
+    for p in outline {
+        let z = -p.x;
+        least = least.max(spine_front(p.y) + BEHIND_PART - z);
+        if p.y > LOWEST_WALL {
+            most = most.min(skin_front(mother, p.y) - WALL - BEFORE_PART - z);
+        }
+    }
+    if least > most { 0.5 * (least + most) } else { 0.0f32.clamp(least, most) }
+}
+
+/// Directions in the plane of the cut, all round.
+fn all_round() -> impl Iterator<Item = Vec3> {
+    const AROUND: usize = 24;
+    (0..AROUND).map(|i| {
+        let (sin, cos) = libm::sincosf(i as f32 / AROUND as f32 * std::f32::consts::TAU);
+        Vec3::new(cos, sin, 0.0)
+    })
+}
+
+/// The wall of the womb and what lies between it and the spine; the wall of the womb behind the abdominal wall, cm.
+/// From here on the abdominal wall is in front, cm: lower down it is the pubic bone.
+const LOWEST_WALL: f32 = 0.3;
+const BEHIND_PART: f32 = 1.1;
+const BEFORE_PART: f32 = 0.6;
+
+/// The forms of a baby carried along the axis one by one, its head in one piece; in the `room` of a mother, what would
+/// lie in her spine or her abdominal wall moves out of it.
+fn laid_forms(room: Option<&MotherShape>, axis: &Axis, baby: &PosedBaby) -> Vec<Form> {
     let with_head = axis.piece(baby.head.origin);
     let mut forms: Vec<Form> = vec![];
     for (i, form) in baby.forms.iter().enumerate() {
@@ -310,8 +429,23 @@ fn laid_forms(axis: &Axis, baby: &PosedBaby) -> Vec<Form> {
             carried(form, &with_head)
         } else {
             match form.shape {
-                Shape::Ellipsoid { c, .. } => carried(form, &axis.piece(c)),
-                Shape::Capsule { .. } => carried(form, &|p| axis.laid(p)),
+                Shape::Ellipsoid { c, .. } => {
+                    let piece = axis.piece(c);
+                    let there = carried(form, &piece);
+                    let by = room.map_or(0.0, |mother| {
+                        into_room(mother, all_round().map(|outward| tip(&there, outward)))
+                    });
+                    carried(form, &|p| piece(p) + FORWARD * by)
+                }
+                // Each end by itself: parts stay joined.
+                Shape::Capsule { r0, dr, .. } => carried(form, &|p| {
+                    let there = axis.laid(p);
+                    let by = room.map_or(0.0, |mother| {
+                        let radius = r0.max(r0 + dr);
+                        into_room(mother, all_round().map(|outward| turned(there) + outward * radius))
+                    });
+                    there + FORWARD * by
+                }),
             }
         };
         forms.push(form);
@@ -320,9 +454,9 @@ fn laid_forms(axis: &Axis, baby: &PosedBaby) -> Vec<Form> {
 }
 
 /// A baby carried along the axis.
-fn laid(axis: &Axis, baby: &PosedBaby) -> PosedBaby {
+fn laid(mother: &MotherShape, axis: &Axis, baby: &PosedBaby) -> PosedBaby {
     let with_head = axis.piece(baby.head.origin);
-    let mut forms = laid_forms(axis, baby);
+    let mut forms = laid_forms(Some(mother), axis, baby);
     set_influence(&mut forms);
     let frame = |f: &Frame, point: &dyn Fn(Vec3) -> Vec3| {
         let direction = |v: Vec3| turned(point(f.origin + v) - point(f.origin));

@@ -67,7 +67,7 @@ pub fn extreme(forms: &[Form], direction: Vec3) -> Vec3 {
 }
 
 /// The point of one form by itself that lies farthest along a unit direction.
-fn tip(form: &Form, direction: Vec3) -> Vec3 {
+pub fn tip(form: &Form, direction: Vec3) -> Vec3 {
     match form.shape {
         Shape::Capsule { a, axis, r0, dr, .. } => {
             let (start, end) = (a + direction * r0, a + axis + direction * (r0 + dr));

@@ -10,7 +10,7 @@ use super::plan::{Lying, Plan, plan};
 use super::surface::Form;
 use super::{turning, twins, womb};
 use crate::exam::{
-    Attitude, Back, Conclusion, Exam, Finding, HeartHeard, Height, Legs, Lie, Place, SkinMark,
+    Attitude, Back, Conclusion, Exam, Finding, HeartHeard, Height, Legs, Lie, Place, SkinMark, Unsure,
 };
 use crate::units::{FigurePoint, Gestation, MotherPoint, MotherSide, Vec3};
 
@@ -92,7 +92,11 @@ pub enum Mark {
 /// A finding that is drawn and was written with `?`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Doubt {
-    /// The place of a heart; number of the baby, from 1.
+    /// Which way a baby lies, and so where head and bottom are; its number, from 1.
+    Lie(usize),
+    /// Where the back of a baby is.
+    Back(usize),
+    /// The place of a heart.
     Heart(usize),
     /// The places of limbs.
     Limbs(usize),
@@ -131,7 +135,7 @@ pub struct Pose {
     pub lumps: Vec<MotherPoint>,
     /// Linea nigra, striae, rash.
     pub skin: [bool; 3],
-    /// What of it is unsure, apart from how the babies lie (see `DrawingNote::Unsure`).
+    /// What of it is unsure.
     pub doubts: Vec<Doubt>,
     /// What is to be said about the drawing.
     pub notes: Vec<DrawingNote>,
@@ -288,7 +292,7 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
         skin: [has(SkinMark::LineaNigra), has(SkinMark::Striae), has(SkinMark::Rash)],
         mother,
         babies,
-        doubts: doubts(exam),
+        doubts: doubts(exam, conclusions),
         notes,
         misfits,
     }
@@ -302,7 +306,7 @@ fn limbs_felt(exam: &Exam, mother: &MotherShape) -> Option<f64> {
 }
 
 /// The drawn findings that were written with `?`.
-fn doubts(exam: &Exam) -> Vec<Doubt> {
+fn doubts(exam: &Exam, conclusions: &[Conclusion]) -> Vec<Doubt> {
     let m = &exam.mother;
     let top = m.fundal_height.is_unsure() || (m.fundal_height.value().is_none() && m.fundus.is_unsure());
     let mut all =
@@ -311,6 +315,10 @@ fn doubts(exam: &Exam) -> Vec<Doubt> {
         all.push((baby.heart.is_unsure(), Doubt::Heart(i + 1)));
         all.push((baby.limbs.is_unsure(), Doubt::Limbs(i + 1)));
         all.push((baby.head_above_brim.is_unsure(), Doubt::Fifths));
+        if let Some(conclusion) = conclusions.get(i) {
+            let unsure = Unsure::of(baby, conclusion);
+            all.extend([(unsure.lie, Doubt::Lie(i + 1)), (unsure.back, Doubt::Back(i + 1))]);
+        }
     }
     all.into_iter().filter_map(|(unsure, doubt)| unsure.then_some(doubt)).collect()
 }
@@ -461,19 +469,24 @@ pub fn cell_for(mm_per_cm: f32) -> f32 {
 impl Pose {
     /// The picture of depths of all posed babies; `None` when there is none.
     pub fn cast(&self) -> Option<Cast> {
-        self.cast_with(CELL)
+        self.cast_with(CELL, Form::clone)
+    }
+
+    /// Of the mirror image: not a cast turned over, so that a mirrored exam meets the very same cells.
+    pub fn cast_mirrored(&self) -> Option<Cast> {
+        self.cast_with(CELL, Form::mirrored)
     }
 
     /// The same for a picture of this scale (mm on paper for a cm of the body): no finer than can be seen.
     pub fn cast_for(&self, mm_per_cm: f32) -> Option<Cast> {
-        self.cast_with(cell_for(mm_per_cm))
+        self.cast_with(cell_for(mm_per_cm), Form::clone)
     }
 
-    fn cast_with(&self, cell: f32) -> Option<Cast> {
+    fn cast_with(&self, cell: f32, seen: impl Fn(&Form) -> Form) -> Option<Cast> {
         let mut forms = vec![];
         for (i, (_, baby)) in self.posed().enumerate() {
             // Groups of different babies must not blend.
-            forms.extend(baby.forms.iter().map(|f| Form { group: f.group + 8 * i as u8, ..*f }));
+            forms.extend(baby.forms.iter().map(|f| Form { group: f.group + 8 * i as u8, ..seen(f) }));
         }
         (!forms.is_empty()).then(|| cast(&forms, cell))
     }

@@ -80,6 +80,20 @@ impl Form {
             }
         }
     }
+
+    /// Its mirror image: what was on her left is on her right.
+    pub fn mirrored(&self) -> Self {
+        let turned = |v: Vec3| Vec3::new(-v.x, v.y, v.z);
+        let shape = match self.shape {
+            Shape::Capsule { a, axis, inv_len2, r0, dr } => {
+                Shape::Capsule { a: turned(a), axis: turned(axis), inv_len2, r0, dr }
+            }
+            Shape::Ellipsoid { c, x, y, z, inv } => {
+                Shape::Ellipsoid { c: turned(c), x: turned(x), y: turned(y), z: turned(z), inv }
+            }
+        };
+        Self { shape, ball: turned(self.ball), ..*self }
+    }
 }
 
 impl Form {

@@ -8,6 +8,7 @@ use super::baby::PosedBaby;
 use super::frame::Frame;
 use super::mother::MotherShape;
 use super::part::{Part, Region};
+use super::place::hull;
 use super::pose::{Drawn, Pose, Rounds};
 use super::surface::{self, Form, TAP};
 use crate::exam::{Across, Attitude, Height, Place};
@@ -273,6 +274,17 @@ const ASTRAY: f32 = 0.15;
 const ABOUT: f64 = 3.0;
 /// The lowest place to listen, cm above the symphysis.
 const LOWEST: f64 = 3.0;
+/// How far beside the baby it is looked for, cm: over the womb, not beside it.
+const BESIDE: f64 = 2.0;
+/// And at least this far out in the flank, as a share of the half width: there a back is heard that lies behind.
+const FLANK: f64 = 0.62;
+
+/// How far this baby reaches to her right and to her left of the midline, cm.
+fn beside(baby: &PosedBaby) -> [f64; 2] {
+    hull(baby)
+        .iter()
+        .fold([0.0, 0.0], |far: [f64; 2], p| [far[0].max(-f64::from(p.x)), far[1].max(f64::from(p.x))])
+}
 
 /// Where this baby's heart would best be heard: the skin that is nearest to where the sound leaves the baby, ways
 /// round the baby counted longer.
@@ -295,11 +307,14 @@ fn listening(mother: &MotherShape, number: usize, baby: &PosedBaby) -> Listening
     // Over the womb, about the height of the baby's chest.
     let low = (f64::from(source.y) - ABOUT).clamp(LOWEST, mother.fundus_y.max(LOWEST));
     let high = (f64::from(source.y) + ABOUT).clamp(low, mother.fundus_y.max(low));
+    let breadth = beside(baby);
     // A coarse net over the skin, then ever smaller steps from its best place.
     let point = |across: f64, y: f64| mother.skin(across * mother.half_width(y), y);
     let mut best = (f32::MAX, 0.0, 0.0);
     let look = |across: f64, y: f64, best: &mut (f32, f64, f64)| {
-        let (across, y) = (across.clamp(-0.95, 0.95), y.clamp(low, high));
+        let y = y.clamp(low, high);
+        let out = |far: f64| ((far + BESIDE) / mother.half_width(y)).clamp(FLANK, 0.95);
+        let across = across.clamp(-out(breadth[0]), out(breadth[1]));
         let cost = cost(point(across, y));
         if cost < best.0 {
             *best = (cost, across, y);

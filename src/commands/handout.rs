@@ -15,7 +15,7 @@ use crate::figure::{self, Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::family::{self, Asked, Invitation};
-use crate::sheet::{Block, Content, FAMILY_PAGE, FAMILY_PAGE_LONG, Kind, Layout, SheetError};
+use crate::sheet::{Block, Content, FAMILY_PAGE, Kind, Layout, SHIPPED, SheetError, Shipped};
 use crate::words::{Part, Words, WordsError};
 use crate::write::TextAs;
 
@@ -161,16 +161,19 @@ impl Job<'_> {
             languages.iter().map(|words| self.content(words, languages)).collect::<Result<Vec<_>, _>>();
         let contents = contents.map_err(|e| told(&e))?;
         let (mut layout, mut notes) = (layout, String::new());
-        // The family page is one side, where its words have room on it.
-        if self.options.layout.is_none() {
+        // A shipped page that is too full gives way to the same with more sides.
+        if let Some(longer) = longer(self.options.layout.as_ref()) {
+            let frames = vec![figure::frame(Style::Soft); layout.pictures().len()];
             let full = |(words, content): (&Words, &Content)| {
-                let frame = figure::frame(Style::Soft);
-                let scale = layout.mm_per_cm(&frame, content, words, &fonts);
-                matches!(scale, Err(SheetError::DoesNotFit { .. }))
+                let scales = layout.scales(&frames, content, words, &fonts);
+                matches!(scales, Err(SheetError::DoesNotFit { .. }))
             };
             if languages.iter().zip(&contents).any(full) {
-                layout = on_paper(FAMILY_PAGE_LONG.read().map_err(|e| told(&e))?, self.options)?;
-                notes = format!("{}: the words need both sides of the sheet\n", self.loaded.name);
+                layout = on_paper(longer.read().map_err(|e| told(&e))?, self.options)?;
+                notes = format!(
+                    "{}: the words need more room; the page has more sides ({})\n",
+                    self.loaded.name, longer.name
+                );
             }
         }
         let pose = picture::pose(self.exam, self.loaded);
@@ -204,6 +207,15 @@ impl Job<'_> {
             .or_default()
             .insert(0, Block::new(Kind::Emphasis, said));
         Ok(content)
+    }
+}
+
+/// The layout with more sides that a shipped one gives way to.
+fn longer(chosen: Option<&Chosen>) -> Option<Shipped> {
+    match chosen {
+        None => FAMILY_PAGE.longer(),
+        Some(Chosen::Named(name)) => SHIPPED.iter().find(|one| one.name == *name)?.longer(),
+        Some(Chosen::Own(_)) => None,
     }
 }
 

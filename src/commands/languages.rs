@@ -58,12 +58,16 @@ pub fn chosen(lang: &str, draft: Draft, parts: &[Part]) -> Result<Vec<Words>, Wo
 
 /// What a page in `words` says of a draft: that it is one, or that the page beside it is; `None` where none is printed.
 pub fn said_of_draft(words: &Words, languages: &[Words]) -> Result<Option<String>, WordsError> {
+    said(words, languages, "draft-beside")
+}
+
+fn said(words: &Words, languages: &[Words], english: &str) -> Result<Option<String>, WordsError> {
     match languages.iter().find(|other| !other.is_signed()) {
         None => Ok(None),
         Some(draft) if draft.lang() == words.lang() => words.say("draft-note", &[]).map(Some),
         Some(draft) => {
             let name = draft.say("language-name", &[])?;
-            words.say("draft-beside", &[("language", &name)]).map(Some)
+            words.say(english, &[("language", &name)]).map(Some)
         }
     }
 }
@@ -107,11 +111,8 @@ pub fn texts<'a>(
 ) -> Result<String, WordsError> {
     let mut all = vec![];
     for words in languages {
-        let said = said_of_draft(words, languages)?;
-        let mark =
-            if words.is_signed() { String::new() } else { format!("{}\n", words.say("draft-mark", &[])?) };
-        let head =
-            said.map(|said| format!("{mark}{}\n", paragraph(&said, Column::Margin))).unwrap_or_default();
+        let said = said(words, languages, "draft-above")?;
+        let head = said.map(|said| format!("{}\n", paragraph(&said, Column::Margin))).unwrap_or_default();
         all.push(head + &make(words)?);
     }
     Ok(all.join("\n"))

@@ -51,7 +51,8 @@ fn shipped(name: &str) -> Result<&'static Shipped, String> {
 pub fn run(name: Option<&str>) -> Outcome {
     match name {
         None => {
-            let row = |one: &Shipped| format!("{:<16} {}\n", one.name, one.about);
+            let wide = SHIPPED.iter().map(|one| one.name.len()).max().unwrap_or(0);
+            let row = |one: &Shipped| format!("{:<wide$} {}\n", one.name, one.about);
             Outcome { text: SHIPPED.iter().map(row).collect(), ..Outcome::default() }
         }
         Some(name) => match shipped(name) {

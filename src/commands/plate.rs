@@ -258,11 +258,14 @@ impl Ready {
                 let share = f32::from(*hundredths) / 100.0;
                 pose::on_the_way(exam, conclusions, (exam_to, &goal.reckoning.conclusions), share)
             }
-            Lesson::None | Lesson::Diameter | Lesson::Grip(_) | Lesson::Listening | Lesson::Tape => {
-                picture::pose(exam, &loaded)
-            }
+            Lesson::None
+            | Lesson::Diameter
+            | Lesson::Grip(_)
+            | Lesson::Listening
+            | Lesson::Tape
+            | Lesson::Babies => picture::pose(exam, &loaded),
         };
-        let mut caption = caption(figure, &loaded, words).map_err(|e| told(&e))?;
+        let mut caption = capital(&caption(figure, &loaded, words).map_err(|e| told(&e))?);
         if figure.lesson == Lesson::Diameter {
             caption = format!("{caption}. {}", lesson::diameter_told(&pose, words).map_err(|e| told(&e))?);
         }
@@ -358,7 +361,13 @@ impl Ready {
 /// How far a line of a figure may move on paper, mm: a printer's dot.
 const COARSE_MM: f32 = 0.07;
 
-/// What stands under a figure.
+/// The words with a capital at their start.
+fn capital(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+/// What stands over a figure.
 fn caption(figure: &Figure, loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
     let conclusion = loaded.reckoning.conclusions.first();
     match &figure.caption {

@@ -15,7 +15,7 @@ use crate::exam::{Conclusion, Exam};
 use crate::figure::panel::{self, Line, PanelOptions, Shown};
 use crate::figure::scene::{Frame, Scene};
 use crate::figure::strokes::{Step, Stroke, strokes};
-use crate::fonts::Fonts;
+use crate::fonts::{Face, Fonts};
 use crate::report::Look;
 use crate::sheet::skin::{self, Grounds, Landmarks, STEPS};
 use crate::sheet::{Block, Content, Kind, Layout, SKIN_GUIDE, Sheet, SheetError, compose};
@@ -155,6 +155,10 @@ struct Guide<'a> {
     draft: Option<String>,
 }
 
+/// The smallest type of a page in a language with longer words, points: it is read at a hand's length.
+const SMALLEST_PT: f32 = 10.0;
+/// The room for both sides on one line of a small picture, mm.
+const SIDES_MM: f32 = 36.0;
 /// Type of the sides in the small pictures, points.
 const TYPE_PT: f32 = 12.0;
 
@@ -169,14 +173,36 @@ impl Guide<'_> {
         let told = |e: &dyn std::fmt::Display| e.to_string();
         let grounds = Grounds::of(&self.exam.babies[number - 1], self.pose, number);
         let content = self.content(number, &grounds).map_err(|e| told(&e))?;
-        let layout =
+        let mut layout =
             SKIN_GUIDE.read().and_then(|layout| layout.on_paper(self.paper.name())).map_err(|e| told(&e))?;
-        let (frame, mm_per_cm) = self.frame(&layout, &content).map_err(|e| told(&e))?;
+        let framed = self.frame(&layout, &content).or_else(|fault| match fault {
+            SheetError::DoesNotFit { .. } => {
+                layout = layout.clone().shrinking_to(SMALLEST_PT);
+                self.frame(&layout, &content)
+            }
+            other => Err(other),
+        });
+        let (frame, mm_per_cm) = framed.map_err(|e| told(&e))?;
         let mut scenes = vec![];
-        for index in 0..STEPS.len() {
+        for index in (0..STEPS.len()).filter(|&index| STEPS[index].1.is_some()) {
             scenes.push(self.panel(number, index, &grounds, (frame, mm_per_cm))?);
         }
         compose(&layout, &scenes, &content, self.words, self.fonts).map_err(|e| told(&e))
+    }
+
+    /// Her right and her left, on two lines where one has no room for both beside one another.
+    fn sides(&self) -> Result<[String; 2], SheetError> {
+        let mut sides = [self.words.say("her-right", &[])?, self.words.say("her-left", &[])?];
+        let mut wide = 0.0;
+        for side in &sides {
+            wide += self.fonts.measure(Face::SemiBold, side, TYPE_PT * 25.4 / 72.0)?;
+        }
+        if wide > SIDES_MM {
+            for side in &mut sides {
+                *side = side.replacen(' ', "\n", 1);
+            }
+        }
+        Ok(sides)
     }
 
     /// What all small pictures show, and their one scale in mm for a cm. The type of the sides keeps its size on paper, so
@@ -185,7 +211,8 @@ impl Guide<'_> {
         let pictures = layout.pictures().len();
         let scales = |frame: &Frame| layout.scales(&vec![*frame; pictures], content, self.words, self.fonts);
         let least = |scales: &[f32]| scales.iter().copied().fold(f32::MAX, f32::min);
-        let framed = |mm_per_cm: f32, half| panel::frame(self.pose, TYPE_PT * 25.4 / 72.0 / mm_per_cm, half);
+        let high_mm = self.sides()?[0].split('\n').count() as f32 * TYPE_PT * 25.4 / 72.0;
+        let framed = |mm_per_cm: f32, half| panel::frame(self.pose, self.strokes, high_mm / mm_per_cm, half);
         let mut mm_per_cm = 1.2;
         for _ in 0..6 {
             mm_per_cm = least(&scales(&framed(mm_per_cm, 0.0))?);
@@ -270,7 +297,7 @@ impl Guide<'_> {
         (frame, mm_per_cm): (Frame, f32),
     ) -> Result<Scene, String> {
         let told = |e: &dyn std::fmt::Display| e.to_string();
-        let (name, step) = STEPS[index];
+        let (_, step) = STEPS[index];
         let said = |id: &str, values: &[(&str, &str)]| self.words.say(id, values).map_err(|e| told(&e));
         let of_step = |step: Step| STEPS.iter().position(|(_, s)| *s == Some(step)).unwrap_or(STEPS.len());
         let main = step.and_then(|step| skin::main_stroke(self.strokes, grounds, number, step));
@@ -287,15 +314,21 @@ impl Guide<'_> {
                 marked: main.is_some_and(|main| std::ptr::eq(main, stroke)),
             })
             .collect();
-        let sides = [said("her-right", &[])?, said("her-left", &[])?];
-        let title = said(&format!("skin-{name}"), &[("number", &(index + 1).to_string())])?;
+        let sides = self.sides().map_err(|e| told(&e))?;
+        let named = |(index, (name, _)): (usize, &(&str, Option<Step>))| {
+            said(&format!("skin-{name}"), &[("number", &(index + 1).to_string())])
+        };
+        // The heart has no lines: it stands on the picture of the step before it.
+        let heart = STEPS.get(index + 1).is_some_and(|(_, step)| step.is_none());
+        let shown = STEPS.iter().enumerate().skip(index).take(if heart { 2 } else { 1 });
+        let title = shown.map(named).collect::<Result<Vec<_>, _>>()?.join(", ");
         let options = PanelOptions {
             mm_per_cm,
             frame,
             type_pt: TYPE_PT,
             sides: [&sides[0], &sides[1]],
             navel: self.exam.mother.navel.value().is_some(),
-            heart: step.is_none().then_some(number),
+            heart: heart.then_some(number),
             lang: self.words.lang(),
             description: title.clone(),
             title,

@@ -510,3 +510,31 @@ fn unsure(baby: &Baby, from_findings: bool) -> bool {
     let given = baby.lie.is_unsure() || baby.presentation.is_unsure() || baby.position.is_unsure();
     felt || attitude || (given && !from_findings)
 }
+
+/// What of how a baby lies is unsure.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Unsure {
+    /// Which way it lies, and so where head and bottom are.
+    pub lie: bool,
+    /// Where its back is.
+    pub back: bool,
+}
+
+impl Unsure {
+    /// Of this baby and what is concluded of it.
+    pub fn of(baby: &Baby, conclusion: &Conclusion) -> Self {
+        let position = baby.position.is_unsure();
+        let fifths = baby.head_above_brim.is_unsure();
+        let lie = position
+            || baby.head.is_unsure()
+            || baby.breech.is_unsure()
+            || baby.lie.is_unsure()
+            || baby.presentation.is_unsure()
+            || (fifths && baby.head.value().is_none());
+        let back = baby.back.is_unsure() || (baby.back.value().is_none() && position);
+        // Doubt that cannot be traced to one finding is said of both.
+        let traced = lie || back || fifths || baby.attitude.is_unsure();
+        let all = conclusion.unsure && !traced;
+        Self { lie: lie || all, back: back || all }
+    }
+}

@@ -21,6 +21,6 @@ mod syntax;
 pub mod tidy;
 pub mod words;
 
-pub use conclude::conclude;
+pub use conclude::{Unsure, conclude};
 pub use model::*;
 pub use read::{MOST_BYTES, Reading, read};

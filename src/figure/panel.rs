@@ -29,10 +29,11 @@ const START_MM: f32 = 1.0;
 const ARROW_MM: (f32, f32) = (2.6, 1.1);
 /// How far within its edges the sides are written, mm: other words stand beside a panel.
 const SIDES_MM: f32 = 2.0;
-/// How far beside the womb, above it and below the bone a panel reaches, cm.
+/// How far beside the womb and above it a panel reaches, cm.
 const BESIDE: f32 = 1.0;
 const ABOVE: f32 = 1.0;
-const BELOW: f32 = 2.4;
+/// How far below the bone: as deep as what lies in the pelvis, from the one to the other, cm.
+const BELOW: (f32, f32) = (1.2, 6.6);
 
 /// How a stroke is shown.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -64,7 +65,7 @@ pub struct PanelOptions<'a> {
     pub frame: Frame,
     /// Type of the sides, points.
     pub type_pt: f32,
-    /// Her right and her left, in words.
+    /// Her right and her left, in words; a line break between lines.
     pub sides: [&'a str; 2],
     /// Whether the navel was measured; else it is not drawn.
     pub navel: bool,
@@ -79,7 +80,7 @@ pub struct PanelOptions<'a> {
 }
 
 /// What lies inside a panel whose words take `type_cm` of the figure; on each side at least as far as `half`, cm.
-pub fn frame(pose: &Pose, type_cm: f32, half: f32) -> Frame {
+pub fn frame(pose: &Pose, strokes: &[Stroke], type_cm: f32, half: f32) -> Frame {
     let top = pose.womb.iter().map(|p| p.y).fold(pose.mother.fundus_y as f32, f32::max);
     let hearts = pose.marks.iter().map(|m| match m {
         Mark::Heart(_, at) | Mark::Limb(_, at) => at.0.x.abs() + 1.5,
@@ -87,7 +88,9 @@ pub fn frame(pose: &Pose, type_cm: f32, half: f32) -> Frame {
     // As wide on one side as on the other.
     let widest = pose.womb.iter().map(|p| p.x.abs()).chain(hearts).fold(12.0, f32::max) + BESIDE;
     let half = half.max(widest);
-    Frame { left: -half, bottom: -BELOW - 1.35 * type_cm, right: half, top: top + ABOVE }
+    let deep = strokes.iter().filter(|s| s.deep).flat_map(|s| &s.line).fold(0.0f32, |low, p| low.min(p.y));
+    let below = (0.3 - deep).clamp(BELOW.0, BELOW.1);
+    Frame { left: -half, bottom: -below - 1.35 * type_cm, right: half, top: top + ABOVE }
 }
 
 /// The panel.
@@ -102,10 +105,11 @@ pub fn panel(
     let frame = options.frame;
     let mut items = vec![Item::Fill { path: frame.outline(), colour: PAPER, rule: FillRule::NonZero }];
     items.extend(body(pose, options.navel, &cm));
+    let floor = frame.bottom + 1.35 * type_cm;
     // New strokes over earlier ones.
     for shown in [Shown::Earlier, Shown::New] {
         for line in lines.iter().filter(|line| line.shown == shown) {
-            items.push(if line.stroke.deep { pelvis(line.stroke, &cm) } else { pen(line, &cm) });
+            items.push(if line.stroke.deep { pelvis(line.stroke, floor, &cm) } else { pen(line, &cm) });
         }
     }
     for line in lines.iter().filter(|line| line.shown == Shown::New && line.marked) {
@@ -117,17 +121,21 @@ pub fn panel(
         items.extend(marks::hearts(&own, View::Facing, 1.5, &colours));
     }
     for (word, sign, align) in [(options.sides[0], -1.0, Align::Start), (options.sides[1], 1.0, Align::End)] {
-        fonts.measure(Face::SemiBold, word, 1.0)?;
-        items.push(Item::Text(Text {
-            text: word.to_owned(),
-            at: FigurePoint::new(sign * (frame.right - cm(SIDES_MM)), frame.bottom + 0.4 * type_cm),
-            align,
-            size: type_cm,
-            face: Face::SemiBold,
-            colour: INK,
-            lang: options.lang.to_owned(),
-            role: Role::Side,
-        }));
+        let lines = word.split('\n').count() as f32;
+        for (row, line) in (1_u8..).zip(word.split('\n')) {
+            fonts.measure(Face::SemiBold, line, 1.0)?;
+            let up = (0.4 + 1.1 * (lines - f32::from(row))) * type_cm;
+            items.push(Item::Text(Text {
+                text: line.to_owned(),
+                at: FigurePoint::new(sign * (frame.right - cm(SIDES_MM)), frame.bottom + up),
+                align,
+                size: type_cm,
+                face: Face::SemiBold,
+                colour: INK,
+                lang: options.lang.to_owned(),
+                role: Role::Side,
+            }));
+        }
     }
     Ok(Scene {
         frame,
@@ -183,11 +191,11 @@ fn pen(line: &Line<'_>, cm: &impl Fn(f32) -> f32) -> Item<FigurePoint> {
 }
 
 /// A line that lies in the pelvis: not drawn on skin, shown by dots.
-fn pelvis(stroke: &Stroke, cm: &impl Fn(f32) -> f32) -> Item<FigurePoint> {
+fn pelvis(stroke: &Stroke, floor: f32, cm: &impl Fn(f32) -> f32) -> Item<FigurePoint> {
     let dash = Some((cm(0.05), cm(1.1)));
-    // Only where it goes in.
+    // Down to where the words stand.
     let mut going_in = vec![];
-    let shown = |p: &FigurePoint| p.y > -BELOW + 0.3;
+    let shown = |p: &FigurePoint| p.y > floor;
     for part in stroke.line.chunk_by(|a, b| shown(a) == shown(b)).filter(|part| shown(&part[0])) {
         going_in.extend(path(part, false, TOLERANCE));
     }

@@ -117,7 +117,7 @@ pub fn behind(shape: &MotherShape, womb: &[FigurePoint], look: &MotherLook) -> M
         let mut inside = vec![];
         if soft {
             inside.push(fill(closed(womb), p.womb_shade[2]));
-            let few: Line = womb.iter().step_by(2).copied().collect();
+            let few: Line = womb.iter().step_by(6).copied().collect();
             for (near, far, colour) in
                 [(0.3, 0.7, p.womb_shade[1]), (0.6, 1.4, p.womb_shade[0]), (1.0, 2.2, p.womb)]
             {

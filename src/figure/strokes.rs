@@ -14,7 +14,7 @@ use crate::body::cast::{self, Cast};
 use crate::body::curves::Ink;
 use crate::body::part::{Part, Region};
 use crate::body::pose::{Pose, Rounds};
-use crate::body::surface;
+use crate::body::surface::{self, Form};
 use crate::units::{BabySide, FigurePoint, Vec3};
 
 /// A step of the drawing.
@@ -85,7 +85,7 @@ pub fn strokes(pose: &Pose, cast: Option<&Cast>) -> Vec<Stroke> {
     if let (Some(cast), false) = (cast, babies.is_empty()) {
         // Always traced as if it leaned to her left, so that a mirrored exam gives mirrored strokes.
         let sign = lean(pose);
-        let mirrored = (sign < 0.0).then(|| cast.mirrored());
+        let mirrored = (sign < 0.0).then(|| pose.cast_mirrored()).flatten();
         let tracer = Tracer { cast: mirrored.as_ref().unwrap_or(cast), sign, babies: &babies };
         tracer.heads(&mut out);
         tracer.traced(&mut out);
@@ -173,8 +173,9 @@ impl Tracer<'_> {
     /// The outline of each head by itself, where nothing lies before it: hands go round the whole head.
     fn heads(&self, out: &mut Vec<Stroke>) {
         for (number, baby) in self.babies {
-            let alone = cast::cast(baby.head_surface(), self.cast.cell);
-            let alone = if self.sign < 0.0 { alone.mirrored() } else { alone };
+            let turned: Vec<Form> = baby.head_surface().iter().map(Form::mirrored).collect();
+            let forms = if self.sign < 0.0 { &turned } else { baby.head_surface() };
+            let alone = cast::cast(forms, self.cast.cell);
             let Some(window) = Window::round(&alone, &alone.depth, |z| cast::is_met(*z)) else { continue };
             let inside = |i: usize| if alone.hit(i) { 0.5 } else { -0.5 };
             let contours = grid::Tracer::default().contours(&alone, window, inside);
@@ -182,9 +183,8 @@ impl Tracer<'_> {
                 continue;
             };
             let outline = grid::smooth(outline, true, 0.3 / alone.cell);
-            let head = baby.head.origin;
-            let free: Vec<bool> =
-                outline.iter().map(|p| self.is_free(&alone, *p, (head.x, head.y))).collect();
+            let head = (baby.head.origin.x * self.sign, baby.head.origin.y);
+            let free: Vec<bool> = outline.iter().map(|p| self.is_free(&alone, *p, head)).collect();
             for (from, to) in free_stretches(&free, &outline) {
                 let n = outline.len();
                 let points: Vec<(f32, f32)> = (from..to).map(|i| outline[i % n]).collect();

@@ -9,7 +9,7 @@ use super::options::Labels;
 use crate::body::baby::PosedBaby;
 use crate::body::cast::Cast;
 use crate::body::mother::FundusKnown;
-use crate::body::pose::{Doubt, DrawingNote, Mark, Pose};
+use crate::body::pose::{Doubt, Mark, Pose};
 use crate::units::{FigurePoint, Vec3};
 use crate::words::{Words, WordsError};
 
@@ -70,7 +70,7 @@ impl Source<'_> {
             let (head, bottom) = (rounds.head.0.0, rounds.bottom.0.0);
             let lean = lean(self.pose);
             let pole = |id: &str, felt: bool| -> Result<String, WordsError> {
-                let part = self.part(id, n)?;
+                let part = self.part(id, n, Doubt::Lie(n))?;
                 if felt { Ok(part) } else { self.words.say("label-not-felt", &[("part", &part)]) }
             };
             out.push(self.at(pole("label-head", rounds.felt[0])?, flat(head), -lean));
@@ -116,9 +116,9 @@ impl Source<'_> {
     }
 
     /// The name of a part of one baby: `probably` when what was found of it is unsure.
-    fn part(&self, id: &str, baby: usize) -> Result<String, WordsError> {
+    fn part(&self, id: &str, baby: usize, doubt: Doubt) -> Result<String, WordsError> {
         let mut part = self.words.say(id, &[])?;
-        if self.pose.notes.contains(&DrawingNote::Unsure(baby)) {
+        if self.pose.doubts.contains(&doubt) {
             part = self.words.say("label-unsure", &[("part", &part)])?;
         }
         if self.pose.baby_count < 2 {
@@ -249,7 +249,7 @@ impl Source<'_> {
         let spread =
             |text, targets, side| Wanted { targets, ..self.at(text, FigurePoint::new(0.0, 0.0), side) };
         let skull = |sign: f32| edge::skull(cast, baby, sign);
-        out.push(spread(self.part("label-head", n)?, both(&skull), other));
+        out.push(spread(self.part("label-head", n, Doubt::Lie(n))?, both(&skull), other));
 
         let belly = baby.body.point(baby.spine.belly.origin);
         let back = baby.body.point(baby.spine.belly.point(Vec3::new(0.0, 1.5, -4.6) * k.girth));
@@ -272,7 +272,7 @@ impl Source<'_> {
         let seen = |targets: [Option<FigurePoint>; 2]| targets.map(|t| edge::own_trunk(cast, baby, t?));
         let targets = seen(targets);
         if targets.iter().any(Option::is_some) {
-            out.push(spread(self.part(id, n)?, targets, side));
+            out.push(spread(self.part(id, n, Doubt::Back(n))?, targets, side));
         }
 
         let bottom = baby.spine.pelvis.origin + Vec3::new(0.0, -2.8, -1.2) * k.girth;
@@ -280,7 +280,7 @@ impl Source<'_> {
         let cheek = |sign: f32| Some(edge::rim(cast, bottom, sign, 0.0, 3.0));
         let targets = seen(both(&cheek));
         if targets.iter().any(Option::is_some) {
-            out.push(spread(self.part("label-bottom", n)?, targets, side));
+            out.push(spread(self.part("label-bottom", n, Doubt::Lie(n))?, targets, side));
         }
         Ok(())
     }

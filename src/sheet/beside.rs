@@ -31,6 +31,7 @@ fn pair(left: Option<Sheet>, right: Option<Sheet>) -> Option<Sheet> {
             items.iter_mut().for_each(|item| super::compose::rename(item, "beside-"));
             let tag = match &element.tag {
                 Tag::Item { list } => Tag::Item { list: list + SECOND },
+                Tag::Sign { list, alt } => Tag::Sign { list: list + SECOND, alt: alt.clone() },
                 other => other.clone(),
             };
             Element { tag, items }

@@ -118,7 +118,7 @@ fn compose_side(
         let corner = PagePoint::new(layout.margin_mm + placed.x, layout.margin_mm + placed.y);
         elements.extend(edge(b.edge, corner, placed));
         if !b.is_picture() {
-            words_of(b, corner, placed, words.lang(), &mut groups, &mut elements);
+            words_of(b, corner, placed, words, &mut groups, &mut elements)?;
         } else if let Some((number, scene)) = pictures.next() {
             elements.push(picture(scene, number, corner, placed));
         }
@@ -185,6 +185,7 @@ fn copies(page: Sheet, layout: &Layout) -> Sheet {
 fn of_copy(tag: &Tag, number: usize) -> Tag {
     match tag {
         Tag::Item { list } => Tag::Item { list: list + 1000 * number },
+        Tag::Sign { list, alt } => Tag::Sign { list: list + 1000 * number, alt: alt.clone() },
         other => other.clone(),
     }
 }
@@ -331,10 +332,10 @@ fn words_of(
     b: &Place,
     corner: PagePoint,
     placed: &Placed,
-    lang: &str,
+    words: &Words,
     groups: &mut usize,
     elements: &mut Vec<Element>,
-) {
+) -> Result<(), SheetError> {
     let setting: &Setting = &placed.words;
     let origin = PagePoint::new(corner.x + b.padding_mm, corner.y + b.padding_top_mm);
     // Points that follow one another are a list, cells a table; each has a number of its own.
@@ -342,7 +343,7 @@ fn words_of(
         Kind::Item => 1,
         Kind::Cell(_) => 2,
         Kind::Title | Kind::Part | Kind::Heading | Kind::Lead => 0,
-        Kind::Text | Kind::Emphasis | Kind::Strong | Kind::Number | Kind::Blank => 0,
+        Kind::Text | Kind::Caption | Kind::Emphasis | Kind::Strong | Kind::Number | Kind::Blank => 0,
         Kind::Question | Kind::Answer => 0,
     };
     let mut inside = 0;
@@ -358,11 +359,21 @@ fn words_of(
         if block.lines.is_empty() {
             continue;
         }
+        if let Some((sign, x, y, side)) = block.sign {
+            let alt = words.say(sign.message(), &[])?;
+            let items = sign.marks(PagePoint::new(origin.x + x, origin.y + y), side);
+            let tag = match block.kind {
+                Kind::Item => Tag::Sign { list: *groups, alt },
+                _ => Tag::Figure { alt },
+            };
+            elements.push(Element { tag, items });
+        }
         let tag = match block.kind {
             Kind::Title => Tag::H1,
             Kind::Part | Kind::Heading => Tag::H2,
             Kind::Lead
             | Kind::Text
+            | Kind::Caption
             | Kind::Emphasis
             | Kind::Strong
             | Kind::Number
@@ -372,8 +383,9 @@ fn words_of(
             Kind::Item => Tag::Item { list: *groups },
             Kind::Cell(cell) => Tag::Cell { table: *groups, row: cell.row, head: cell.head },
         };
-        elements.push(Element { tag, items: lines_of(block, origin, lang) });
+        elements.push(Element { tag, items: lines_of(block, origin, words.lang()) });
     }
+    Ok(())
 }
 
 fn lines_of(block: &SetBlock, origin: PagePoint, lang: &str) -> Vec<Item<PagePoint>> {
@@ -431,7 +443,7 @@ pub(super) fn rectangle(x: f32, y: f32, w: f32, h: f32) -> Path<PagePoint> {
 }
 
 /// Handle of a quarter circle as a cubic curve, as a share of the radius; error 0.03 % of the radius.
-const QUARTER: f32 = 0.552_284_8;
+pub(super) const QUARTER: f32 = 0.552_284_8;
 
 fn rounded(x: f32, y: f32, w: f32, h: f32, r: f32) -> Path<PagePoint> {
     let at = |dx: f32, dy: f32| PagePoint::new(x + dx, y + dy);

@@ -1,5 +1,6 @@
 //! The words of a page before they are set. In: finished sentences. Out: blocks under the names a layout uses.
 
+use super::signs::Sign;
 use crate::figure::scene::Scene;
 use std::collections::BTreeMap;
 
@@ -16,6 +17,8 @@ pub enum Kind {
     Lead,
     /// Running text.
     Text,
+    /// Words that belong to the picture under them, in the middle over it.
+    Caption,
     /// A paragraph in strong type.
     Emphasis,
     /// Lines in strong type that belong together.
@@ -52,12 +55,19 @@ pub struct Block {
     pub kind: Kind,
     /// The finished words.
     pub text: String,
+    /// The small picture that may stand beside them, where a layout asks for it.
+    pub sign: Option<Sign>,
 }
 
 impl Block {
     /// A block of this kind.
     pub fn new(kind: Kind, text: impl Into<String>) -> Self {
-        Self { kind, text: text.into() }
+        Self { kind, text: text.into(), sign: None }
+    }
+
+    /// The same with a small picture.
+    pub fn with(self, sign: Option<Sign>) -> Self {
+        Self { sign, ..self }
     }
 }
 

@@ -17,6 +17,16 @@ pub struct Shipped {
 }
 
 impl Shipped {
+    /// The same with more sides, for words that do not fit on its own.
+    pub fn longer(&self) -> Option<Shipped> {
+        match self.name {
+            name if name == FAMILY_PAGE.name => Some(FAMILY_PAGE_LONG),
+            name if name == LARGE_PRINT.name => Some(LARGE_PRINT_LONG),
+            name if name == PICTURE_FIRST.name => Some(PICTURE_FIRST_LONG),
+            _ => None,
+        }
+    }
+
     /// The layout.
     pub fn read(&self) -> Result<Layout, LayoutError> {
         Layout::read(&format!("{}.toml", self.name), self.text)
@@ -33,11 +43,17 @@ macro_rules! shipped {
 pub const FAMILY_PAGE: Shipped = shipped!("family-page", "the page for the fridge, one side");
 /// The family page in large type.
 pub const LARGE_PRINT: Shipped = shipped!("large-print", "the same words in large type, three sides");
+/// The large type where its words need more room than three sides.
+pub const LARGE_PRINT_LONG: Shipped =
+    shipped!("large-print-long", "the same over four sides, for longer words");
 /// The family page where its words need more room than one side.
 pub const FAMILY_PAGE_LONG: Shipped =
     shipped!("family-page-long", "the same over two sides, for longer words");
 /// For people who read little.
 pub const PICTURE_FIRST: Shipped = shipped!("picture-first", "a large picture and few words; lists overleaf");
+/// The same where its words need more room than two sides.
+pub const PICTURE_FIRST_LONG: Shipped =
+    shipped!("picture-first-long", "the same over three sides, for longer words");
 /// The picture alone.
 pub const PICTURE: Shipped = shipped!("picture", "the picture alone");
 /// For sisters and brothers.
@@ -58,11 +74,13 @@ pub const CASE: Shipped = shipped!("case", "a practice case");
 pub const CASE_KEY: Shipped = shipped!("case-key", "the key of a practice case");
 
 /// Every layout that is shipped.
-pub const SHIPPED: [Shipped; 10] = [
+pub const SHIPPED: [Shipped; 12] = [
     FAMILY_PAGE,
     FAMILY_PAGE_LONG,
     LARGE_PRINT,
+    LARGE_PRINT_LONG,
     PICTURE_FIRST,
+    PICTURE_FIRST_LONG,
     PICTURE,
     COLOURING,
     CHART_SLIP,
@@ -202,6 +220,8 @@ pub(super) struct Place {
     pub padding_top_mm: f32,
     pub padding_bottom_mm: f32,
     pub picture: PictureLook,
+    /// Whether small pictures stand beside its words.
+    pub signs: bool,
 }
 
 impl Place {
@@ -256,6 +276,14 @@ impl Layout {
             )
         })?;
         Ok(self)
+    }
+
+    /// The same layout with words that may shrink to this size, points: for a language with longer words.
+    pub fn shrinking_to(mut self, pt: f32) -> Self {
+        for place in self.boxes.iter_mut().filter(|place| !place.is_picture()) {
+            place.may_shrink_pt = place.may_shrink_pt.min(pt);
+        }
+        self
     }
 
     /// Its file, as it is named in messages.

@@ -40,7 +40,7 @@ const PAGE_KEYS: [&str; 9] = [
     "copies-across",
     "copies-down",
 ];
-const BOX_KEYS: [&str; 14] = [
+const BOX_KEYS: [&str; 15] = [
     "name",
     "holds",
     "page",
@@ -55,10 +55,12 @@ const BOX_KEYS: [&str; 14] = [
     "padding-bottom",
     "style",
     "labels",
+    "signs",
 ];
 const HOLDS: &str =
     "\"picture\", \"words:MESSAGE\" or \"lines:NUMBER\", or several of these in square brackets";
 const EDGES: [(&str, Edge); 3] = [("none", Edge::None), ("line", Edge::Line), ("bold", Edge::Bold)];
+const SIGNS: [(&str, bool); 2] = [("none", false), ("beside", true)];
 const STYLES: [(&str, Style); 2] = [("soft", Style::Soft), ("line", Style::Line)];
 const LABELS: [(&str, Labels); 5] = [
     ("none", Labels::None),
@@ -289,8 +291,9 @@ impl Reader<'_> {
         let type_pt = self.pt(&part, "type", layout.smallest_pt);
         let may_shrink_pt = self.pt(&part, "may-shrink", layout.smallest_pt);
         let set_pt = type_pt.unwrap_or(SMALLEST_TYPE_PT.max(layout.smallest_pt));
-        let at_least_mm = self.mm(&part, "at-least").unwrap_or(0.0);
-        if is_picture && part.get("at-least").is_some() && at_least_mm < SMALLEST_PICTURE_MM {
+        let at_least = self.mm(&part, "at-least");
+        let at_least_mm = at_least.unwrap_or(0.0);
+        if is_picture && at_least.is_some_and(|mm| mm < SMALLEST_PICTURE_MM) {
             let span = part.get("at-least").map_or(0..0, |said| said.span);
             let message = format!("{}: a picture of {at_least_mm} mm shows nothing", part.what);
             self.problem(span, message, &format!("{SMALLEST_PICTURE_MM} mm or more"), None);
@@ -300,6 +303,10 @@ impl Reader<'_> {
                 let message = format!("{}: {key} goes with holds = \"picture\"", part.what);
                 self.problem(said.span, message, "", None);
             }
+        }
+        if let (true, Some(said)) = (is_picture, part.get("signs")) {
+            let message = format!("{}: signs stand beside words, not in a picture", part.what);
+            self.problem(said.span, message, "", None);
         }
         let style = self.one_of(&part, "style", &STYLES);
         let padding_mm = self.mm(&part, "padding").unwrap_or(0.0);
@@ -315,6 +322,7 @@ impl Reader<'_> {
             padding_top_mm: self.mm(&part, "padding-top").unwrap_or(padding_mm),
             padding_bottom_mm: self.mm(&part, "padding-bottom").unwrap_or(padding_mm),
             picture: PictureLook { style, labels: self.one_of(&part, "labels", &LABELS), type_pt },
+            signs: self.one_of(&part, "signs", &SIGNS).unwrap_or(false),
             holds,
             name,
         })
@@ -425,7 +433,9 @@ impl Reader<'_> {
         let (word, span) = self.text(part, key, expected)?;
         let right = quantity(&word, "mm").filter(|mm| (0.0..=2000.0).contains(mm));
         if right.is_none() {
-            let near = word.parse::<f32>().is_ok_and(|n| n >= 0.0).then(|| format!("`{word} mm`"));
+            let bare = word.parse::<f32>().ok().filter(|n| *n >= 0.0);
+            let cm = quantity(&word, "cm").filter(|n| *n >= 0.0).map(|n| 10.0 * n);
+            let near = bare.or(cm).map(|mm| format!("`{mm} mm`"));
             self.problem(span, format!("{}: {key} {}", part.what, quoted(&word)), expected, near);
         }
         right

@@ -13,6 +13,7 @@ mod layout;
 mod layout_file;
 mod place;
 mod set;
+mod signs;
 pub mod skin;
 
 pub use beside::beside;
@@ -21,9 +22,10 @@ pub use content::{Block, Cell, Content, Kind};
 pub use draft::mark as mark_as_draft;
 pub use layout::{
     CASE, CASE_KEY, CHART_SLIP, CHART_SLIPS, COLOURING, FAMILY_PAGE, FAMILY_PAGE_LONG, GROWTH, LARGE_PRINT,
-    Layout, LayoutError, PICTURE, PICTURE_FIRST, Paper, PictureLook, SHIPPED, SKETCH, SKIN_GUIDE, Shipped,
-    nearest,
+    LARGE_PRINT_LONG, Layout, LayoutError, PICTURE, PICTURE_FIRST, PICTURE_FIRST_LONG, Paper, PictureLook,
+    SHIPPED, SKETCH, SKIN_GUIDE, Shipped, nearest,
 };
+pub use signs::Sign;
 
 use crate::figure::scene::Item;
 use crate::fonts::FontError;
@@ -57,6 +59,13 @@ pub enum Tag {
     /// A picture.
     Figure {
         /// The picture in words.
+        alt: String,
+    },
+    /// A small picture that stands before a point of a list.
+    Sign {
+        /// The list of that point.
+        list: usize,
+        /// What it shows.
         alt: String,
     },
     /// Decoration: not read out.

@@ -161,7 +161,7 @@ fn try_place(
         if let Some(setting) = kept.get(&key) {
             return setting.clone();
         }
-        match setter.set(&words[i], box_mm - 2.0 * b.padding_mm, sizes[i]) {
+        match setter.set_with(&words[i], box_mm - 2.0 * b.padding_mm, sizes[i], b.signs) {
             Ok(setting) => {
                 kept.insert(key, setting.clone());
                 setting

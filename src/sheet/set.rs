@@ -3,6 +3,7 @@
 
 use super::content::{Block, Cell, Kind};
 use super::layout::MM_PER_PT;
+use super::signs::Sign;
 use crate::fonts::{Face, FontError, Fonts};
 use std::cell::RefCell;
 use std::collections::BTreeMap;
@@ -20,6 +21,10 @@ const SHORTEST_LAST_LINE: f32 = 0.2;
 const SHORTEST_LAST_LINE_LARGE: f32 = 0.3;
 /// Between the edge of a cell and its words, and between its words and the next cell, as a share of the type size.
 const CELL_SPACE: f32 = 0.45;
+/// Side of a small picture, the space between it and its words, and under it, as shares of the type size of the box.
+const SIGN: f32 = 1.7;
+const SIGN_GAP: f32 = 0.7;
+const SIGN_BELOW: f32 = 0.3;
 /// Between words and a line to write on, in mm.
 const BLANK_GAP_MM: f32 = 1.6;
 
@@ -44,6 +49,8 @@ pub(super) struct SetBlock {
     pub rule: Option<(f32, f32, f32)>,
     /// The dot of a list's point: centre and radius.
     pub dot: Option<(f32, f32, f32)>,
+    /// A small picture: which, its top left corner, its side.
+    pub sign: Option<(Sign, f32, f32, f32)>,
 }
 
 /// The words of a box, set.
@@ -84,6 +91,7 @@ fn manner(kind: Kind) -> Manner {
         Kind::Heading => m(Face::SemiBold, 1.25, 1.55, 0.8, 0.0),
         Kind::Lead => m(Face::SemiBold, 1.4, 1.7, 0.35, 0.0),
         Kind::Text => m(Face::Regular, 1.0, 1.25, 0.4, 0.0),
+        Kind::Caption => m(Face::Regular, 1.0, 1.25, 0.4, 0.0),
         Kind::Emphasis => m(Face::SemiBold, 1.0, 1.25, 0.4, 0.0),
         Kind::Strong => m(Face::SemiBold, 1.0, 1.25, 0.1, 0.0),
         Kind::Number => m(Face::SemiBold, 1.6, 1.8, 0.05, 0.0),
@@ -109,6 +117,17 @@ impl<'a> Setter<'a> {
 
     /// `blocks` in lines of at most `width_mm`, in type of `type_pt`.
     pub fn set(&self, blocks: &[Block], width_mm: f32, type_pt: f32) -> Result<Setting, SetError> {
+        self.set_with(blocks, width_mm, type_pt, false)
+    }
+
+    /// The same, with their small pictures where `signs` says so.
+    pub fn set_with(
+        &self,
+        blocks: &[Block],
+        width_mm: f32,
+        type_pt: f32,
+        signs: bool,
+    ) -> Result<Setting, SetError> {
         let em = type_pt * MM_PER_PT;
         let mut out = Setting::default();
         // The row of a table that is open: its number, its top, its lowest line so far.
@@ -132,7 +151,10 @@ impl<'a> Setter<'a> {
             }
             let set = match block.kind {
                 Kind::Blank => self.blank(&block.text, width_mm, m, em, &mut out.height_mm)?,
-                kind => self.running(kind, &block.text, width_mm, m, em, &mut out.height_mm)?,
+                kind => match block.sign.filter(|_| signs) {
+                    Some(sign) => self.beside(sign, block, width_mm, m, em, &mut out.height_mm)?,
+                    None => self.running(kind, &block.text, width_mm, m, em, &mut out.height_mm)?,
+                },
             };
             out.blocks.push(set);
         }
@@ -152,6 +174,10 @@ impl<'a> Setter<'a> {
         let mut lines = vec![];
         for words in self.balanced(kind, text, m.face, (width_mm - x) / size_mm)? {
             let baseline = *y + baseline_in(m.line * em, size_mm);
+            let x = match kind {
+                Kind::Caption => 0.5 * (width_mm - self.width(m.face, words.trim_end())? * size_mm),
+                _ => x,
+            };
             lines.push(Line { text: words.to_owned(), face: m.face, size_mm, x, baseline });
             *y += m.line * em;
         }
@@ -163,7 +189,29 @@ impl<'a> Setter<'a> {
             )),
             _ => None,
         };
-        Ok(SetBlock { kind, lines, rule: None, dot })
+        Ok(SetBlock { kind, lines, rule: None, dot, sign: None })
+    }
+
+    /// Words with a small picture at their left, the lower of the two in the middle of the other.
+    fn beside(
+        &self,
+        sign: Sign,
+        block: &Block,
+        width_mm: f32,
+        m: Manner,
+        em: f32,
+        y: &mut f32,
+    ) -> Result<SetBlock, SetError> {
+        let (side, indent) = (SIGN * em, (SIGN + SIGN_GAP) * em);
+        let (top, m) = (*y, Manner { indent: 0.0, ..m });
+        let mut set = self.running(block.kind, &block.text, width_mm - indent, m, em, y)?;
+        let (words, whole) = (*y - top, (*y - top).max(side));
+        for line in &mut set.lines {
+            line.x += indent;
+            line.baseline += 0.5 * (whole - words);
+        }
+        *y = top + whole + SIGN_BELOW * em;
+        Ok(SetBlock { dot: None, sign: Some((sign, 0.0, top + 0.5 * (whole - side), side)), ..set })
     }
 
     /// A cell from its left to its right edge, under a thin rule.
@@ -217,7 +265,13 @@ impl<'a> Setter<'a> {
         if !tail.is_empty() {
             lines.push(line(tail, tail_x));
         }
-        Ok(SetBlock { kind: Kind::Blank, lines, rule: Some((from, to, baseline + 0.4)), dot: None })
+        Ok(SetBlock {
+            kind: Kind::Blank,
+            lines,
+            rule: Some((from, to, baseline + 0.4)),
+            dot: None,
+            sign: None,
+        })
     }
 
     /// As [`Self::broken`]; the last line is not left with one short word where that costs no line.
@@ -231,6 +285,7 @@ impl<'a> Setter<'a> {
         let shortest = match kind {
             Kind::Title | Kind::Part | Kind::Heading | Kind::Lead => SHORTEST_LAST_LINE_LARGE,
             Kind::Text
+            | Kind::Caption
             | Kind::Emphasis
             | Kind::Strong
             | Kind::Number

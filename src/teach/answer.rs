@@ -3,7 +3,7 @@
 //!
 //! Nothing is answered that the reckoning of the exam file does not give.
 
-use super::ask::{foot, of_lesson, questions};
+use super::ask::{foot, of_lesson, questions, title};
 use super::case::Case;
 use super::truth::exam_of;
 use crate::body::touch::Through;
@@ -25,16 +25,16 @@ pub fn key_content(
     sums: &[(String, String)],
     words: &Words,
 ) -> Result<Content, WordsError> {
-    let number = case.number.to_string();
-    let title = words.say("case-key-title", &[("number", &number)])?;
-    let mut description = vec![title.clone()];
+    let whole = title("case-key-title", case, words)?;
+    let mut description = vec![whole.clone()];
     for conclusion in &reckoning.conclusions {
         description.push(said::lie_and_back(conclusion, words)?);
     }
-    let mut content =
-        Content { description: description.join(". "), title: title.clone(), ..Content::default() };
+    let mut content = Content { description: description.join(". "), title: whole, ..Content::default() };
     let mut put = |name: &str, blocks: Vec<Block>| content.blocks.insert(name.to_owned(), blocks);
-    put("case-key-title", vec![Block::new(Kind::Title, title)]);
+    let short = words.say("case-key-number", &[("number", &case.number.to_string())])?;
+    let which = title("case-which", case, words)?;
+    put("case-key-title", vec![Block::new(Kind::Title, short), Block::new(Kind::Emphasis, which)]);
     put("case-about", vec![Block::new(Kind::Text, words.say("case-key-about", &[])?)]);
     put(
         "case-lesson",

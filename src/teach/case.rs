@@ -8,6 +8,8 @@ use crate::exam::{Exam, Position};
 
 /// An invented visit to work on.
 pub struct Case {
+    /// The seed it is of.
+    pub seed: u64,
     /// Its number, from 1.
     pub number: u64,
     /// How hard it is.
@@ -26,12 +28,13 @@ pub struct Case {
 }
 
 impl Case {
-    /// Case `number` of a seed: the same whenever it is made.
+    /// Case `number` of a seed and a level: the same whenever it is made.
     pub fn make(seed: u64, number: u64, level: Level) -> Result<Self, String> {
-        let mut dice = Dice::new(seed, number);
+        let kind = level as u64;
+        let mut dice = Dice::new(seed, kind, number);
         // Lessons follow one another from a first one that the seed chooses, so that a sheet of cases has no two alike too soon.
         let lessons = level.lessons();
-        let first = Dice::new(seed, 0).from(0, lessons.len() as u64 - 1);
+        let first = Dice::new(seed, kind, 0).from(0, lessons.len() as u64 - 1);
         let lesson = lessons[((first + number) % lessons.len() as u64) as usize];
         let (truth, visit, told) = lesson.make(&mut dice)?;
         let exam = exam_of(&visit.text(""))?;
@@ -39,6 +42,7 @@ impl Case {
         seen.without(&told.hidden);
         let shown = exam_of(&seen.text(""))?;
         Ok(Case {
+            seed,
             number,
             level,
             lesson,
@@ -49,6 +53,11 @@ impl Case {
             visit,
             values: told.values,
         })
+    }
+
+    /// Its name among all cases, for files and learning systems: `easy-12-01`.
+    pub fn name(&self) -> String {
+        format!("{}-{}-{:02}", self.level.name(), self.seed, self.number)
     }
 
     /// The position in which the baby of the case lies.

@@ -1,4 +1,4 @@
-//! Chance that repeats. In: a seed and the number of a case. Out: the same numbers on every machine and in every version.
+//! Chance that repeats. In: a seed, a kind of case and its number. Out: the same numbers on every machine and in every version.
 
 /// SplitMix64 (Steele, Lea, Flood: Fast splittable pseudorandom number generators, 2014).
 pub(super) struct Dice(u64);
@@ -6,10 +6,10 @@ pub(super) struct Dice(u64);
 const STEP: u64 = 0x9e37_79b9_7f4a_7c15;
 
 impl Dice {
-    /// The numbers of one case: each case has its own, whatever came before it.
-    pub fn new(seed: u64, number: u64) -> Self {
-        let mut first = Dice(seed);
-        Dice(first.next() ^ number.wrapping_mul(STEP))
+    /// The numbers of one case: each case of each kind has its own, whatever came before it.
+    pub fn new(seed: u64, kind: u64, number: u64) -> Self {
+        let mut of_kind = Dice(Dice(seed).next() ^ kind);
+        Dice(of_kind.next() ^ number.wrapping_mul(STEP))
     }
 
     fn next(&mut self) -> u64 {
@@ -53,7 +53,7 @@ mod tests {
 
     #[test]
     fn spread_is_even_and_about_one() {
-        let mut dice = Dice::new(1, 1);
+        let mut dice = Dice::new(1, 1, 1);
         let all: Vec<f64> = (0..4000).map(|_| dice.spread()).collect();
         let mean = all.iter().sum::<f64>() / 4000.0;
         let spread = (all.iter().map(|x| (x - mean) * (x - mean)).sum::<f64>() / 4000.0).sqrt();

@@ -35,7 +35,9 @@ impl Level {
         use Lesson::*;
         match self {
             Level::Easy => &[HerSides, HeadOrBottom, Fifths, LieOrPosition, ShortCount],
-            Level::Fair => &[DeepHead, LowTape, FullBladder, Fibroid, TapeEdge, WhoseHeart, FewerMovements],
+            Level::Fair => {
+                &[DeepHead, LowTape, FullBladder, HeadStraight, Fibroid, TapeEdge, WhoseHeart, FewerMovements]
+            }
             Level::Hard => &[
                 OneGrip,
                 LimbsBothSides,
@@ -73,6 +75,8 @@ pub enum Lesson {
     FullBladder,
     /// A fibroid makes the tape unfit.
     Fibroid,
+    /// A head that stands out on both sides alike is not bent forward.
+    HeadStraight,
     /// The tape began at the wrong edge.
     TapeEdge,
     /// The mother's pulse was counted.
@@ -125,6 +129,8 @@ impl Told {
 pub(super) type Made = (Truth, Visit, Told);
 
 const HEAD_DOWN: [u8; 4] = [1, 2, 6, 7];
+/// The same, and with the back to a side behind.
+const HEAD_DOWN_ALL: [u8; 6] = [1, 2, 3, 5, 6, 7];
 const TO_A_SIDE: [u8; 2] = [2, 6];
 
 impl Lesson {
@@ -141,6 +147,7 @@ impl Lesson {
             Lesson::LowTape => "low-tape",
             Lesson::FullBladder => "full-bladder",
             Lesson::Fibroid => "fibroid",
+            Lesson::HeadStraight => "head-straight",
             Lesson::TapeEdge => "tape-edge",
             Lesson::WhoseHeart => "whose-heart",
             Lesson::FewerMovements => "fewer-movements",
@@ -167,6 +174,7 @@ impl Lesson {
             Lesson::LowTape => low_tape(dice),
             Lesson::FullBladder => full_bladder(dice),
             Lesson::Fibroid => fibroid(dice),
+            Lesson::HeadStraight => head_straight(dice),
             Lesson::TapeEdge => tape_edge(dice),
             Lesson::WhoseHeart => whose_heart(dice),
             Lesson::FewerMovements => fewer_movements(dice),
@@ -193,10 +201,17 @@ fn usual_fifths(weeks: Gestation, dice: &mut Dice) -> u8 {
     if weeks < Gestation::from_days(36 * 7) { dice.pick(&[4, 5]) } else { dice.pick(&[2, 3, 4]) }
 }
 
+/// Whether a back at this eighth lies towards her spine.
+fn is_behind(eighth: u8) -> bool {
+    (3..=5).contains(&eighth)
+}
+
 /// A baby that lies head down, with a back at one of these eighths.
 fn head_down(backs: &[u8], dice: &mut Dice) -> Result<Truth, String> {
     let weeks = weeks(34, 39, dice);
-    let (back, fifths) = (dice.pick(backs), usual_fifths(weeks, dice));
+    let back = dice.pick(backs);
+    // A head back to back with her goes down late, and reads low: a case of its own.
+    let fifths = if is_behind(back) { dice.pick(&[3, 4]) } else { usual_fifths(weeks, dice) };
     Truth::new(lengthwise(Denominator::Occiput, back), weeks, Some(fifths), Tape::Usual, dice)
 }
 
@@ -253,7 +268,8 @@ fn visit(truth: &Truth, dice: &mut Dice) -> Visit {
     visit.baby(low, pole(low, "above pubic bone"));
     if let Some(fifths) = truth.fifths {
         visit.baby("head-above-brim", quoted(&format!("{fifths}/5")));
-        if (2..=4).contains(&fifths) {
+        let behind = truth.position.back_octant().is_some_and(|octant| is_behind(octant.get()));
+        if (2..=4).contains(&fifths) && !behind {
             visit.baby("prominence", quoted("limb side"));
         }
     } else if matches!(truth.position, Position::Lengthwise { .. }) {
@@ -311,10 +327,12 @@ fn head_or_bottom(dice: &mut Dice) -> Result<Made, String> {
 }
 
 fn fifths(dice: &mut Dice) -> Result<Made, String> {
-    let truth = head_down(&HEAD_DOWN, dice)?;
+    let right = dice.from(0, 2) == 0;
+    let truth = head_down(&HEAD_DOWN_ALL, dice)?;
     let visit = visit(&truth, dice);
     let above = truth.fifths.unwrap_or_default();
     let told = Told::default()
+        .with("right", if right { "yes" } else { "no" })
         .with("above", above)
         .with("below", 5_u8.saturating_sub(above))
         .with("engaged", if above <= 2 { "yes" } else { "no" });
@@ -334,7 +352,7 @@ fn lie_or_position(dice: &mut Dice) -> Result<Made, String> {
 
 fn short_count(dice: &mut Dice) -> Result<Made, String> {
     const SECONDS: u16 = 6;
-    let truth = head_down(&HEAD_DOWN, dice)?;
+    let truth = head_down(&HEAD_DOWN_ALL, dice)?;
     let mut visit = visit(&truth, dice);
     let beats = truth.count(SECONDS, dice);
     visit.baby("heart-counts", list(&[format!("{beats} in {SECONDS} s")]));
@@ -354,7 +372,8 @@ fn limbs_both_sides(dice: &mut Dice) -> Result<Made, String> {
     let mut visit = visit(&truth, dice);
     visit.without(&["prominence"]);
     visit.baby("dip-at-navel", quoted("yes"));
-    Ok((truth, visit, Told::default()))
+    // That no back is found is told; that it lies behind is for the student to say.
+    Ok((truth, visit, Told::default().hiding(&["back"])))
 }
 
 fn deep_head(dice: &mut Dice) -> Result<Made, String> {
@@ -376,7 +395,7 @@ fn low_tape(dice: &mut Dice) -> Result<Made, String> {
 }
 
 fn full_bladder(dice: &mut Dice) -> Result<Made, String> {
-    let truth = head_down(&HEAD_DOWN, dice)?;
+    let truth = head_down(&HEAD_DOWN_ALL, dice)?;
     let mut visit = visit(&truth, dice);
     let cm = truth.tape + dice.from(3, 4) as u16;
     // A tape over a full bladder is told, and not recorded.
@@ -385,7 +404,7 @@ fn full_bladder(dice: &mut Dice) -> Result<Made, String> {
 }
 
 fn fibroid(dice: &mut Dice) -> Result<Made, String> {
-    let truth = head_down(&HEAD_DOWN, dice)?;
+    let truth = head_down(&HEAD_DOWN_ALL, dice)?;
     let mut visit = visit(&truth, dice);
     let her = dice.pick(&[MotherSide::Left, MotherSide::Right]);
     visit.mother("lumps", list(&[format!("{}, above navel", side(her))]));
@@ -393,10 +412,20 @@ fn fibroid(dice: &mut Dice) -> Result<Made, String> {
     Ok((truth, visit, Told::default().with("side", side(her))))
 }
 
+fn head_straight(dice: &mut Dice) -> Result<Made, String> {
+    let weeks = weeks(36, 39, dice);
+    let (back, fifths) = (dice.pick(&[2, 3, 5, 6]), dice.pick(&[3, 4]));
+    let position = lengthwise(Denominator::Occiput, back);
+    let truth = Truth::new(position, weeks, Some(fifths), Tape::Usual, dice)?;
+    let mut visit = visit(&truth, dice);
+    visit.baby("prominence", quoted("level"));
+    Ok((truth, visit, Told::default().hiding(&["prominence"])))
+}
+
 fn tape_edge(dice: &mut Dice) -> Result<Made, String> {
     // From the lower border the bone itself is measured too.
     const BONE: u16 = 4;
-    let truth = head_down(&HEAD_DOWN, dice)?;
+    let truth = head_down(&HEAD_DOWN_ALL, dice)?;
     let mut visit = visit(&truth, dice);
     let cm = truth.tape + BONE;
     // A tape from the wrong edge is told, and not recorded.
@@ -405,22 +434,22 @@ fn tape_edge(dice: &mut Dice) -> Result<Made, String> {
 }
 
 fn whose_heart(dice: &mut Dice) -> Result<Made, String> {
-    let mut truth = head_down(&HEAD_DOWN, dice)?;
+    let mut truth = head_down(&HEAD_DOWN_ALL, dice)?;
     truth.pulse = dice.from(104, 118);
     truth.rate = truth.pulse as f64;
     let mut visit = visit(&truth, dice);
     visit.mother("pulse", truth.pulse.to_string());
     visit.baby("heart-with", quoted("Doppler"));
-    let told = Told::default().with("pulse", truth.pulse);
+    let told = Told::default().with("pulse", truth.pulse).hiding(&["pulse"]);
     Ok((truth, visit, told))
 }
 
 fn fewer_movements(dice: &mut Dice) -> Result<Made, String> {
-    let truth = head_down(&HEAD_DOWN, dice)?;
+    let truth = head_down(&HEAD_DOWN_ALL, dice)?;
     let mut visit = visit(&truth, dice);
     visit.mother("movements", quoted("fewer"));
     visit.baby("heart-with", quoted("Doppler"));
-    Ok((truth, visit, Told::default()))
+    Ok((truth, visit, Told::default().hiding(&["movements"])))
 }
 
 fn one_grip(dice: &mut Dice) -> Result<Made, String> {
@@ -461,7 +490,7 @@ fn engaged_across(dice: &mut Dice) -> Result<Made, String> {
 }
 
 fn cannot_tell(dice: &mut Dice) -> Result<Made, String> {
-    let truth = head_down(&HEAD_DOWN, dice)?;
+    let truth = head_down(&HEAD_DOWN_ALL, dice)?;
     let mut visit = visit(&truth, dice);
     visit.without(&["limbs", "head-above-brim", "prominence"]);
     visit.mother("tape-unfit", list(&["BMI 35 or more".to_owned()]));

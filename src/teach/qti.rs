@@ -5,7 +5,7 @@
 //! answer to the second is shown with the key.
 
 use super::answer::sure_id;
-use super::ask::{foot, found, of_lesson};
+use super::ask::{foot, found, of_lesson, title};
 use super::case::Case;
 use crate::exam::{Denominator, Octant, Position};
 use crate::reckon::Reckoning;
@@ -40,14 +40,14 @@ pub fn package(cases: &[Shown<'_>], words: &Words) -> Result<Vec<(String, Vec<u8
     let mut files: BTreeMap<String, Vec<u8>> = BTreeMap::new();
     let mut names = vec![];
     for shown in cases {
-        let name = format!("case-{:02}", shown.case.number);
+        let name = format!("case-{}", shown.case.name());
         files.insert(format!("{name}.xml"), document(item(shown, &name, words)?));
         files.insert(format!("images/{name}.png"), shown.blank.clone());
         files.insert(format!("images/{name}-key.png"), shown.key.clone());
         names.push(name);
     }
     files.insert("test.xml".to_owned(), document(test(&names, words)?));
-    let manifest = document(manifest(&names));
+    let manifest = document(manifest(&names, cases));
     let mut all = vec![("imsmanifest.xml".to_owned(), manifest)];
     all.extend(files);
     Ok(all)
@@ -130,8 +130,7 @@ fn positions(truth: Position) -> Vec<Position> {
 
 fn item(shown: &Shown<'_>, name: &str, words: &Words) -> Result<Element, WordsError> {
     let case = shown.case;
-    let title = words.say("case-title", &[("number", &case.number.to_string())])?;
-    let level = words.say(&format!("case-level-{}", case.level.name()), &[])?;
+    let title = title("case-title", case, words)?;
     let right = right(case, shown.reckoning);
     let mut choices = vec![says("prompt", &[], &words.say("case-ask-lie", &[])?)];
     for position in positions(case.position()) {
@@ -140,7 +139,7 @@ fn item(shown: &Shown<'_>, name: &str, words: &Words) -> Result<Element, WordsEr
     for (identifier, message) in NOT_ONE {
         choices.push(says("simpleChoice", &[("identifier", identifier)], &words.say(message, &[])?));
     }
-    let mut body = vec![says("p", &[], &words.say("case-about", &[("level", &level)])?)];
+    let mut body = vec![says("p", &[], &words.say("case-about", &[])?)];
     let (mut points, mut told) = (vec![], found(case, words)?);
     let heading = told.remove(0);
     body.push(says("h2", &[], &heading.text));
@@ -265,7 +264,10 @@ fn test(names: &[String], words: &Words) -> Result<Element, WordsError> {
     ))
 }
 
-fn manifest(names: &[String]) -> Element {
+fn manifest(names: &[String], cases: &[Shown<'_>]) -> Element {
+    let set = cases.first().map(|shown| format!("-{}-{}", shown.case.level.name(), shown.case.seed));
+    let identifier = format!("practice-cases{}", set.unwrap_or_default());
+
     let file = |href: &str| element("file", &[("href", href)], vec![]);
     let mut resources: Vec<Element> = names
         .iter()
@@ -297,7 +299,7 @@ fn manifest(names: &[String]) -> Element {
     element(
         "manifest",
         &[
-            ("identifier", "practice-cases"),
+            ("identifier", &identifier),
             ("xmlns", PACKAGE),
             ("xmlns:xsi", "http://www.w3.org/2001/XMLSchema-instance"),
             ("xsi:schemaLocation", PACKAGE_AT),

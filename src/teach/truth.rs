@@ -12,7 +12,7 @@ use crate::units::Gestation;
 /// What a tape is to say.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) enum Tape {
-    /// As tapes spread, but within 2 cm of the weeks: the case is about something else.
+    /// As tapes spread, but within 2 cm of the weeks and in the middle of the curve: the case is about something else.
     Usual,
     /// This far from the mean, in standard deviations.
     At(f64),
@@ -22,10 +22,15 @@ impl Tape {
     /// Whole centimetres.
     fn centimetres(self, weeks: Gestation, dice: &mut Dice) -> u16 {
         const WITHIN: f64 = 2.0;
+        // Clear of the tenth and the ninetieth centile.
+        const MIDDLE: f64 = 1.2;
         let exact = weeks.exact_weeks();
         let cm = match self {
-            Tape::Usual => libm::round(curves::sfh_at(weeks, dice.spread()))
-                .clamp(libm::ceil(exact - WITHIN), libm::floor(exact + WITHIN)),
+            Tape::Usual => {
+                let low = curves::sfh_at(weeks, -MIDDLE).max(exact - WITHIN);
+                let high = curves::sfh_at(weeks, MIDDLE).min(exact + WITHIN);
+                libm::round(curves::sfh_at(weeks, dice.spread())).clamp(libm::ceil(low), libm::floor(high))
+            }
             Tape::At(z) => libm::round(curves::sfh_at(weeks, z)),
         };
         cm as u16
@@ -106,7 +111,8 @@ impl Truth {
         self.map.hearts.first()
     }
 
-    /// The named place nearest to where its heart would best be heard.
+    /// The named place nearest to where its heart would best be heard. Of a heart one says above, at or below the navel; the
+    /// other levels are for what is felt.
     pub fn heart(&self) -> Option<Place> {
         let at = self.listening()?.at;
         let far = |touch: &&Touch| (touch.at.0 - at.0).length();
@@ -114,6 +120,7 @@ impl Truth {
             .touches
             .iter()
             .filter(named)
+            .filter(|touch| !matches!(touch.place.height, Some(Height::Fundus | Height::AbovePubicBone)))
             .min_by(|a, b| far(a).total_cmp(&far(b)))
             .map(|touch| touch.place)
     }

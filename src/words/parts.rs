@@ -74,6 +74,7 @@ const STARTS: &[(&str, Part)] = &[
     ("her-", Part::Family),
     ("told-", Part::Family),
     ("decimal-", Part::Family),
+    ("sign-", Part::Family),
     ("language-", Part::Family),
     ("drawing-", Part::Picture),
     ("picture-", Part::Picture),

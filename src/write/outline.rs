@@ -74,7 +74,14 @@ fn heading(sheet: &Sheet, element: &Element, page: ObjectId) -> Option<Heading> 
     let under = match element.tag {
         Tag::H1 => false,
         Tag::H2 => true,
-        Tag::P | Tag::Item { .. } | Tag::Cell { .. } | Tag::Figure { .. } | Tag::Artifact => return None,
+        Tag::P
+        | Tag::Item { .. }
+        | Tag::Sign { .. }
+        | Tag::Cell { .. }
+        | Tag::Figure { .. }
+        | Tag::Artifact => {
+            return None;
+        }
     };
     let lines = || {
         element.items.iter().filter_map(|item: &Item<PagePoint>| match item {

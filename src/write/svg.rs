@@ -57,7 +57,7 @@ pub(super) fn document(
     let mut body = new("g");
     for element in &sheet.elements {
         match &element.tag {
-            Tag::Figure { alt } => {
+            Tag::Figure { alt } | Tag::Sign { alt, .. } => {
                 let mut group = new("g");
                 group.assign("id", writer.id("picture"));
                 group.assign("role", "img");

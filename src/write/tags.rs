@@ -17,7 +17,7 @@ pub(super) fn mark(tag: &Tag) -> &'static str {
         Tag::Item { .. } => "LBody",
         Tag::Cell { head: true, .. } => "TH",
         Tag::Cell { head: false, .. } => "TD",
-        Tag::Figure { .. } => "Figure",
+        Tag::Figure { .. } | Tag::Sign { .. } => "Figure",
         Tag::Artifact => "Artifact",
     }
 }
@@ -72,6 +72,8 @@ struct Open {
     number: usize,
     id: ObjectId,
     kids: Vec<Object>,
+    /// The point of a list that has its small picture and waits for its words, and what hangs on it.
+    point: Option<(ObjectId, Vec<Object>)>,
     /// The row of a table that is open: which, its object, its cells.
     row: Option<(u16, ObjectId, Vec<Object>)>,
     is_table: bool,
@@ -128,7 +130,7 @@ fn page_structure(
             dict
         };
         let group = match element.tag {
-            Tag::Item { list } => Some((list, false)),
+            Tag::Item { list } | Tag::Sign { list, .. } => Some((list, false)),
             Tag::Cell { table, .. } => Some((table, true)),
             Tag::H1 | Tag::H2 | Tag::P | Tag::Figure { .. } | Tag::Artifact => None,
         };
@@ -136,14 +138,25 @@ fn page_structure(
             close(doc, document, open.take(), kids);
             open = group.map(|(number, is_table)| {
                 let id = doc.new_object_id();
-                Open { number, id, kids: vec![], row: None, is_table }
+                Open { number, id, kids: vec![], point: None, row: None, is_table }
             });
         }
         let id = match (&element.tag, &mut open) {
+            (Tag::Sign { alt, .. }, Some(list)) => {
+                let (point, label) = (doc.new_object_id(), doc.new_object_id());
+                let mut dict = holder(label);
+                dict.set("Alt", string(alt));
+                dict.set("A", figure_box(sheet, &element.items));
+                let figure = doc.add_object(dict);
+                doc.set_object(label, node("Lbl", point, vec![figure.into()]));
+                list.point = Some((point, vec![label.into()]));
+                figure
+            }
             (Tag::Item { .. }, Some(list)) => {
-                let point = doc.new_object_id();
+                let (point, mut kids) = list.point.take().unwrap_or_else(|| (doc.new_object_id(), vec![]));
                 let body = doc.add_object(holder(point));
-                doc.set_object(point, node("LI", list.id, vec![body.into()]));
+                kids.push(body.into());
+                doc.set_object(point, node("LI", list.id, kids));
                 list.kids.push(point.into());
                 body
             }

@@ -28,6 +28,7 @@ fn svg(position: Position) -> Vec<u8> {
         view: View::Facing,
         labels: Labels::None,
         lang: "en".to_owned(),
+        draft: handspan::commands::Draft::Refused,
         width: None,
         text_as: TextAs::Outlines,
     };

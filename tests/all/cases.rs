@@ -44,7 +44,7 @@ fn the_position_of_the_key_fits_what_was_found() {
             (Level::Hard, Some(_)) => assert_eq!(fits, [], "{file}"),
         }
     }
-    assert_eq!(lessons.len(), 20, "{lessons:?}");
+    assert_eq!(lessons.len(), 21, "{lessons:?}");
 }
 
 #[test]

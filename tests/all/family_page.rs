@@ -446,6 +446,13 @@ fn movements_are_spoken_of_as_the_weeks_ask() {
     let call = |weeks| said(&page(weeks, conclusion()), "family-call");
     assert!(call(Some((36, 6))).contains("before 37 weeks") && call(None).contains("before 37 weeks"));
     assert!(!call(Some((37, 0))).contains("before 37 weeks"));
+    let head_down =
+        |weeks| said(&page(weeks, lying(Lie::Longitudinal, Some(Presentation::Cephalic))), "family-call");
+    for weeks in [Some((34, 0)), Some((39, 0)), None] {
+        assert!(head_down(weeks).contains("Labour starts: tightenings"), "{weeks:?}");
+        // Where labour is a reason to come in at once it stands there alone.
+        assert!(!call(weeks).contains("Labour"), "{weeks:?}");
+    }
 }
 
 #[test]
@@ -495,6 +502,34 @@ fn words_of_medicine_are_explained_where_they_stand() {
         }
     }
     assert!(explained >= 4 * cases().len() / 2, "{explained}");
+}
+
+#[test]
+fn each_sign_stands_in_one_list() {
+    let subjects = ["headache", "fever", "waters", "labour", "bleeding", "hurting yourself", "fainting"];
+    for case in cases() {
+        let content = case.content();
+        let (go, call) =
+            (said(&content, "family-go").to_lowercase(), said(&content, "family-call").to_lowercase());
+        for subject in subjects {
+            let both = go.contains(subject) && call.contains(subject);
+            // Waters that break are called about; green ones are not waited with.
+            assert!(!both || subject == "waters", "{}: {subject} stands in both", case.name);
+        }
+        assert!(go.contains("thoughts of hurting yourself") && go.contains("fainting"), "{}", case.name);
+    }
+}
+
+#[test]
+fn across_or_on_a_slant_it_is_said_why_waters_and_labour_cannot_wait() {
+    let go = |c: Conclusion| said(&page(Some((37, 0)), c), "family-go");
+    for lie in [Lie::Transverse, Lie::Oblique] {
+        assert!(
+            go(lying(lie, None)).contains("can slip out first. If you feel it between your legs: call 999.")
+        );
+    }
+    // The source says it of these alone.
+    assert!(!go(lying(Lie::Longitudinal, Some(Presentation::Breech))).contains("slip out"));
 }
 
 /// Words of verdict, comfort, fear, code and blame.
@@ -622,7 +657,16 @@ fn every_word_about_safety_has_a_source_that_was_seen() {
             practice.push(id);
         }
     }
-    assert_eq!(practice, ["family-next-twins", "family-call-tightenings", "family-call-itching"]);
+    assert_eq!(
+        practice,
+        [
+            "family-next-twins",
+            "family-go-green",
+            "family-call-labour",
+            "family-call-tightenings",
+            "family-call-itching"
+        ]
+    );
     assert!(checked >= 20, "only {checked} messages were checked");
 }
 

@@ -427,6 +427,7 @@ fn wanted(visits: Vec<Source>, format: Format, text_as: TextAs) -> Growth {
         format,
         paper: Paper::A4,
         lang: "en".to_owned(),
+        draft: handspan::commands::Draft::Refused,
         clinic: None,
         quiet: vec![],
         width: None,

@@ -13,7 +13,7 @@ use handspan::figure::terrain::{Round, Segment, cross};
 use handspan::figure::{self, FRAME, FigureOptions, Labels, Palette, Style, View};
 use handspan::fonts::Fonts;
 use handspan::sheet::{Content, FAMILY_PAGE, PICTURE};
-use handspan::words::{LANGUAGES, Words};
+use handspan::words::{LANGUAGES, Part, Words};
 use std::collections::BTreeMap;
 
 fn posed(text: &str) -> (Pose, Option<Cast>) {
@@ -345,6 +345,48 @@ fn no_label_lies_on_another_on_a_mark_or_on_a_face() {
     assert!(fell_back.len() * 20 < count, "{} of {count} fell back:\n{fell_back:#?}", fell_back.len());
 }
 
+#[test]
+fn no_label_lies_on_another_in_any_language() {
+    let fonts = Fonts::load().unwrap();
+    let papers = papers(&Words::load("en").unwrap(), &fonts);
+    let (mut wrong, mut count, mut fell_back) = (vec![], 0, 0);
+    for (n, (name, text)) in visits().into_iter().enumerate() {
+        let (pose, cast) = posed(&text);
+        let view = if n % 2 == 0 { View::Facing } else { View::Hers };
+        for lang in ["es", "fr"] {
+            let words = Words::load_for(lang, &[Part::Family, Part::Picture]).unwrap();
+            for &(paper, mm_per_cm, type_pt, page) in papers.iter().filter(|(paper, ..)| *paper != "narrow") {
+                let sets: &[Labels] = match (page, paper) {
+                    (true, _) => &[Labels::Family],
+                    (false, "picture") => &[Labels::Few, Labels::All, Labels::Numbered],
+                    _ => &[Labels::Few],
+                };
+                for &set in sets {
+                    let options = options(view, set, mm_per_cm, type_pt);
+                    match figure::plan(&pose, cast.as_ref(), &options, &words, &fonts) {
+                        Ok(plan) => {
+                            count += 1;
+                            fell_back += usize::from(plan.fell_back);
+                            wrong.extend(
+                                faults(&plan).into_iter().map(|f| format!("{name} in {lang}, {paper}: {f}")),
+                            );
+                        }
+                        Err(why) => wrong.push(format!("{name} in {lang}, {paper}: {why}")),
+                    }
+                }
+            }
+        }
+    }
+    assert!(count > 600, "{count} pictures");
+    assert!(
+        wrong.is_empty(),
+        "{} of {count} wrong:\n{}",
+        wrong.len(),
+        wrong[..wrong.len().min(40)].join("\n")
+    );
+    assert!(fell_back * 10 < count, "{fell_back} of {count} fell back on numbers");
+}
+
 fn plan_of(text: &str, view: View, labels: Labels) -> Plan {
     let (pose, cast) = posed(text);
     let (words, fonts) = (Words::load("en").unwrap(), Fonts::load().unwrap());
@@ -416,6 +458,26 @@ fn labels_say_what_is_unsure_whose_it_is_and_what_lies_behind() {
     let unsure = said(&visits["unsure"], Labels::All);
     for word in ["probably head", "probably back", "probably bottom"] {
         assert_eq!(unsure.get(word), Some(&1), "{unsure:?}");
+    }
+    // Exactly what was written with `?`, and no more.
+    for (unsure, sure) in
+        [(["head", "bottom"].as_slice(), ["back"].as_slice()), (&["back"], &["head", "bottom"])]
+    {
+        let mut text = visits["unsure"].clone();
+        for part in sure {
+            let key = if *part == "bottom" { "breech" } else { part };
+            let line = text.lines().find(|line| line.starts_with(key)).expect("the finding").to_owned();
+            text = text.replace(&line, &line.replace('?', ""));
+        }
+        for set in [Labels::All, Labels::Family] {
+            let named = said(&text, set);
+            for part in unsure {
+                assert!(named.contains_key(&format!("probably {part}")), "{named:?}");
+            }
+            for part in sure {
+                assert!(named.contains_key(*part), "{named:?}");
+            }
+        }
     }
     let twins = said(&visits["twins"], Labels::All);
     for word in ["head", "back", "bottom", "heart heard here"] {

@@ -2,14 +2,14 @@
 
 use crate::shared::read;
 use handspan::body::baby::PosedBaby;
-use handspan::body::lateral::{self, Lateral, SPINE, above_brim, lateral, skin_front, spine_front};
+use handspan::body::lateral::{self, Lateral, SPINE, WALL, above_brim, lateral, skin_front, spine_front};
 use handspan::body::pelvis;
-use handspan::body::place::{extreme, hull_across};
+use handspan::body::place::{extreme, tip};
 use handspan::body::pose::{self, Pose};
 use handspan::body::surface::{self, Form};
 use handspan::body::{diameter, head};
 use handspan::reckon;
-use handspan::units::Vec3;
+use handspan::units::{FigurePoint, Vec3};
 
 fn posed(text: &str) -> Pose {
     let exam = read(text);
@@ -71,7 +71,21 @@ fn the_head_lies_on_the_axis_of_the_pelvis() {
     }
 }
 
-/// The baby lies under the skin of the abdomen and before the spine, as far as the drawing of the bones is good (1 cm).
+/// How far a point lies outside a closed line, cm; 0 inside.
+fn outside(line: &[FigurePoint], p: Vec3) -> f32 {
+    let (mut inside, mut nearest) = (false, f32::MAX);
+    for (a, b) in line.iter().zip(line.iter().cycle().skip(1)) {
+        if (a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x) {
+            inside = !inside;
+        }
+        let (dx, dy) = (b.x - a.x, b.y - a.y);
+        let t = (((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy)).clamp(0.0, 1.0);
+        nearest = nearest.min(libm::hypotf(p.x - a.x - t * dx, p.y - a.y - t * dy));
+    }
+    if inside { 0.0 } else { nearest }
+}
+
+/// Every part of a baby lies before the spine, behind the abdominal wall, and in the womb.
 #[test]
 fn the_baby_lies_between_spine_and_wall() {
     let mut wrong = vec![];
@@ -84,24 +98,33 @@ fn the_baby_lies_between_spine_and_wall() {
             "position = \"OP\"",
             "position = \"ROT\"",
             "position = \"LSA\"\nlegs = \"complete\"",
+            "position = \"ROP\"",
+            "position = \"RSP\"\nlegs = \"footling left\"",
+            "position = \"LMT\"",
             "position = \"SP\"\nlegs = \"frank\"",
         ] {
             let (pose, cut) = cut(&format!("weeks = \"{weeks}+0\"\n[baby]\n{rest}\n"));
-            for p in hull_across(&only(&cut).forms, Vec3::new(1.0, 0.0, 0.0)) {
-                let z = -p.x;
+            for form in only(&cut).forms.iter().filter(|form| !form.carve) {
+                let (front, back) =
+                    (tip(form, Vec3::new(-1.0, 0.0, 0.0)), tip(form, Vec3::new(1.0, 0.0, 0.0)));
                 // Above the pubic bone and below the ribs.
-                if (3.0..30.0).contains(&p.y) {
-                    let room = skin_front(&pose.mother, p.y) - z;
-                    if room < 0.4 {
-                        wrong.push(format!("{weeks} {rest}: {room:.1} cm under the skin at {:.1}", p.y));
+                if (3.0..30.0).contains(&front.y) {
+                    let room = skin_front(&pose.mother, front.y) + front.x;
+                    if room < WALL {
+                        wrong.push(format!("{weeks} {rest}: {room:.1} cm under the skin at {:.1}", front.y));
                     }
                 }
-                if p.y > SPINE[0].0 + 1.0 && z < spine_front(p.y) - 0.8 {
-                    wrong.push(format!(
-                        "{weeks} {rest}: {:.1} cm in the spine at {:.1}",
-                        spine_front(p.y) - z,
-                        p.y
-                    ));
+                let room = -back.x - spine_front(back.y);
+                if back.y > SPINE[0].0 && room < 0.3 {
+                    wrong.push(format!("{weeks} {rest}: {room:.1} cm before the spine at {:.1}", back.y));
+                }
+                for i in 0..24 {
+                    let (sin, cos) = libm::sincosf((15.0 * i as f32).to_radians());
+                    let p = tip(form, Vec3::new(cos, sin, 0.0));
+                    let out = outside(&cut.womb, p);
+                    if out > 0.1 {
+                        wrong.push(format!("{weeks} {rest}: {out:.1} cm out of the womb at {:.1}", p.y));
+                    }
                 }
             }
         }

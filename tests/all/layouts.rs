@@ -12,15 +12,23 @@ use handspan::fonts::Fonts;
 use handspan::reckon::{Reckoning, reckon};
 use handspan::sheet::family::{self, Asked};
 use handspan::sheet::{
-    COLOURING, Content, FAMILY_PAGE, LARGE_PRINT, Layout, PICTURE_FIRST, SHIPPED, Sheet, Shipped, Tag,
-    compose_all,
+    COLOURING, Content, FAMILY_PAGE, FAMILY_PAGE_LONG, Kind, LARGE_PRINT, LARGE_PRINT_LONG, Layout,
+    PICTURE_FIRST, PICTURE_FIRST_LONG, SHIPPED, Sheet, Shipped, Tag, compose_all,
 };
 use handspan::units::PagePoint;
 use handspan::words::Words;
 use handspan::write;
 
 /// The layouts that go home.
-const FAMILY: [Shipped; 4] = [FAMILY_PAGE, LARGE_PRINT, PICTURE_FIRST, COLOURING];
+const FAMILY: [Shipped; 7] = [
+    FAMILY_PAGE,
+    FAMILY_PAGE_LONG,
+    LARGE_PRINT,
+    LARGE_PRINT_LONG,
+    PICTURE_FIRST,
+    PICTURE_FIRST_LONG,
+    COLOURING,
+];
 const PAPERS: [&str; 3] = ["a4", "letter", "a3"];
 
 /// Every example: its name, the exam, what is reckoned of it. What would stop a page is not looked at: it fits too.
@@ -179,13 +187,14 @@ fn every_layout_holds_every_example_on_every_paper() {
                     let layout = shipped.read().unwrap().on_paper(paper).unwrap();
                     let sheets = sides(&layout, (&exam, &reckoning), &content, &words, &fonts)
                         .unwrap_or_else(|fault| panic!("{what}: {fault}"));
-                    let smallest = if shipped.name == "large-print" { 18.0 } else { 12.0 };
+                    let smallest = if shipped.name.starts_with("large-print") { 18.0 } else { 12.0 };
                     for sheet in &sheets {
                         assert_is_sound(&what, sheet, smallest, &fonts);
                     }
                     let pages = match shipped.name {
-                        "large-print" => 3,
-                        "picture-first" => 2,
+                        "large-print-long" => 4,
+                        "large-print" | "picture-first-long" => 3,
+                        "picture-first" | "family-page-long" => 2,
                         _ => 1,
                     };
                     assert_eq!(sheets.len(), pages, "{what}");
@@ -204,7 +213,7 @@ fn every_layout_for_the_family_carries_what_must_not_be_missed() {
     let words = words();
     for (name, exam, reckoning) in examples() {
         let content = family::content(&exam, &reckoning, &clinic(), Asked::default(), &words).unwrap();
-        for shipped in [FAMILY_PAGE, LARGE_PRINT, PICTURE_FIRST] {
+        for shipped in FAMILY.into_iter().filter(|one| one.name != "colouring") {
             let layout = shipped.read().unwrap();
             let sheets = sides(&layout, (&exam, &reckoning), &content, &words, &fonts).unwrap();
             let all: String = sheets.iter().flat_map(texts).map(|t| t.text).collect();
@@ -220,6 +229,37 @@ fn every_layout_for_the_family_carries_what_must_not_be_missed() {
                 }
             }
         }
+    }
+}
+
+/// Every point of the lists of the page for people who read little has a small picture before it, with words for who hears
+/// it; the other pages have none.
+#[test]
+fn small_pictures_stand_beside_every_point_of_the_picture_first_page() {
+    let fonts = Fonts::load().unwrap();
+    let words = words();
+    for (name, exam, reckoning) in examples() {
+        let content = family::content(&exam, &reckoning, &clinic(), Asked::default(), &words).unwrap();
+        let sheets = |shipped: Shipped| {
+            sides(&shipped.read().unwrap(), (&exam, &reckoning), &content, &words, &fonts).unwrap()
+        };
+        let tags: Vec<Tag> =
+            sheets(PICTURE_FIRST).into_iter().flat_map(|sheet| sheet.elements).map(|e| e.tag).collect();
+        let next = content.blocks["family-next"].iter().filter(|b| b.kind == Kind::Item).count();
+        let points = tags.iter().filter(|tag| matches!(tag, Tag::Item { .. })).count() - next;
+        let signs: Vec<(usize, &String)> = tags
+            .iter()
+            .enumerate()
+            .filter_map(|(at, tag)| if let Tag::Sign { alt, .. } = tag { Some((at, alt)) } else { None })
+            .collect();
+        assert_eq!(signs.len(), points, "{name}");
+        for (at, alt) in signs {
+            assert!(matches!(tags[at + 1], Tag::Item { .. }) && !alt.is_empty(), "{name}: {alt}");
+        }
+        let small = |tag: &&Tag| matches!(tag, Tag::Figure { alt } if *alt == "A telephone" || *alt == "A baby that moves");
+        assert!(tags.iter().filter(small).count() >= 2, "{name}");
+        let on_others = sheets(FAMILY_PAGE).into_iter().flat_map(|sheet| sheet.elements);
+        assert!(on_others.into_iter().all(|e| !matches!(e.tag, Tag::Sign { .. })), "{name}");
     }
 }
 
@@ -304,6 +344,7 @@ fn what_a_clinic_may_write_wrongly_is_told() {
         "at-least = \"10 mm\"",
         &["a picture of 10 mm shows nothing", "25 mm or more"],
     );
+    refused("at-least = \"68 mm\"", "at-least = \"1 cm\"", &["at-least `1 cm`", "did you mean `10 mm`"]);
     refused("columns  = \"1-14\"", "columns = \"1-1\"", &["box `picture`", "give it more room"]);
     refused("words:family-go", "words:family-goo", &["there is no message `family-goo`", "family-go"]);
     refused(

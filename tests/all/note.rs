@@ -13,6 +13,7 @@ pub fn note(text: &str, form: Form, share: bool) -> Outcome {
         form,
         share,
         lang: "en".to_owned(),
+        draft: handspan::commands::Draft::Refused,
         clinic: None,
         quiet: vec![],
         layout: None,

@@ -39,7 +39,7 @@ fn write(layout: &Layout, text: &str) -> Result<Sheet, SheetError> {
 fn a_layout_file_is_read_or_its_fault_is_named() {
     let page = "[page]\npaper = \"a4\"\nmargin = \"10 mm\"\n";
     let one = "[[box]]\nname = \"call\"\n";
-    let box_keys = "name, holds, page, row, columns, type, may-shrink, at-least, edge, padding, padding-top, padding-bottom, style, labels";
+    let box_keys = "name, holds, page, row, columns, type, may-shrink, at-least, edge, padding, padding-top, padding-bottom, style, labels, signs";
     let page_keys =
         "paper, margin, scale, columns, column-gap, row-gap, smallest-type, copies-across, copies-down";
     let holds = "\"picture\", \"words:MESSAGE\" or \"lines:NUMBER\", or several of these in square brackets";
@@ -78,6 +78,10 @@ fn a_layout_file_is_read_or_its_fault_is_named() {
         (
             format!("{page}{one}style = \"line\"\n"),
             "x.toml:6:9: box `call`: style goes with holds = \"picture\"".to_owned(),
+        ),
+        (
+            format!("{page}{one}holds = \"picture\"\nsigns = \"beside\"\n"),
+            "x.toml:7:9: box `call`: signs stand beside words, not in a picture".to_owned(),
         ),
         (
             format!("{page}{one}type = \"11 pt\"\n"),

@@ -34,6 +34,7 @@ fn drawn_with(text: &str, view: View, labels: Labels) -> Tree {
             view,
             labels,
             lang: "en".to_owned(),
+            draft: handspan::commands::Draft::Refused,
             width: None,
             text_as: TextAs::Outlines,
         }),

@@ -97,7 +97,7 @@ fn every_element_is_tagged_in_reading_order() {
             Tag::Item { .. } => Some("LBody"),
             Tag::Cell { head: true, .. } => Some("TH"),
             Tag::Cell { head: false, .. } => Some("TD"),
-            Tag::Figure { .. } => Some("Figure"),
+            Tag::Figure { .. } | Tag::Sign { .. } => Some("Figure"),
             Tag::Artifact => None,
         })
         .zip(0..)

@@ -286,6 +286,7 @@ fn bytes_without_fonts(name: &str, exam: &[u8], style: Style) -> usize {
             view: View::Facing,
             labels: Labels::Few,
             lang: "en".to_owned(),
+            draft: handspan::commands::Draft::Refused,
             width: None,
             text_as: TextAs::Text,
         }),

@@ -36,6 +36,7 @@ fn draw(name: &str, text: &str, format: Format, style: Style, labels: Labels) ->
         view: View::Facing,
         labels,
         lang: "en".to_owned(),
+        draft: handspan::commands::Draft::Refused,
         width: Some(WIDTH),
         text_as: TextAs::Outlines,
     };
@@ -71,12 +72,12 @@ fn every_example_is_a_sound_pdf_with_its_words() {
             exam: Source::new(name.as_str(), text.as_str()),
             format: Format::Pdf,
             lang: "en".to_owned(),
+            draft: handspan::commands::Draft::Refused,
             paper: None,
             clinic: None,
             layout: None,
             despite: vec![],
             emergency: None,
-            draft: false,
             invite_listening: false,
             numbers: false,
         };

@@ -96,7 +96,7 @@ fn pdf_js_reads_the_tags_in_their_order() {
                     Tag::H2 => "H2",
                     Tag::P => "P",
                     Tag::Item { .. } => "LBody",
-                    Tag::Figure { alt } => {
+                    Tag::Figure { alt } | Tag::Sign { alt, .. } => {
                         text = alt.clone();
                         "Figure"
                     }

@@ -9,7 +9,7 @@ use crate::commands::picture::Maker;
 use crate::exam::words::Vocabulary;
 use crate::exam::{Across, Height, Position, spoken};
 use crate::figure::shown::Shown;
-use crate::units::MotherSide;
+use crate::units::{MotherPoint, MotherSide};
 use crate::words::{Words, WordsError};
 
 /// The title of the sheets of a set.
@@ -41,6 +41,13 @@ pub fn shown(lesson: &Lesson, pose: &Pose, words: &Words) -> Result<Vec<Shown>, 
     match lesson {
         Lesson::None | Lesson::Way(..) => Ok(vec![]),
         Lesson::Diameter => diameters(pose, words),
+        Lesson::Babies => pose
+            .posed()
+            .zip(["shown-first", "shown-second"])
+            .map(|((_, baby), id)| {
+                Ok(Shown::Place { at: MotherPoint(baby.body.origin), text: words.say(id, &[])? })
+            })
+            .collect(),
         Lesson::Tape => tape(pose, words),
         Lesson::Grip(grip) => grip_feels(*grip, pose, words),
         Lesson::Listening => touch::palpation(pose)
@@ -92,7 +99,7 @@ fn tenths(cm: f32) -> String {
 fn under_the_hands(grip: u8) -> Vec<(Height, Option<MotherSide>)> {
     let both = |height| [MotherSide::Right, MotherSide::Left].map(|side| (height, Some(side))).to_vec();
     match grip {
-        1 => vec![(Height::Fundus, None)],
+        1 => both(Height::Fundus),
         2 => [Height::AtNavel, Height::BelowNavel].into_iter().flat_map(both).collect(),
         3 => vec![(Height::AbovePubicBone, None)],
         _ => both(Height::AbovePubicBone),

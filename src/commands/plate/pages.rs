@@ -30,21 +30,22 @@ impl Size {
         }
     }
 
-    fn paper(self) -> &'static str {
+    /// Width and height, mm.
+    fn paper(self) -> (f32, f32) {
         match self {
-            Size::A3 => "420 x 297 mm",
-            Size::A4 => "297 x 210 mm",
-            Size::Letter => "279.4 x 215.9 mm",
-            Size::Slide => "338.7 x 190.5 mm",
+            Size::A3 => (420.0, 297.0),
+            Size::A4 => (297.0, 210.0),
+            Size::Letter => (279.4, 215.9),
+            Size::Slide => (338.7, 190.5),
         }
     }
 
-    /// The least width of a figure beside others, mm.
-    fn least_figure(self) -> f32 {
+    /// The least widths of a figure beside others, mm: as it should be, and as it may be when that leaves no room for keys.
+    fn least_figure(self) -> [f32; 2] {
         match self {
-            Size::A3 => 80.0,
-            Size::A4 | Size::Letter => 56.0,
-            Size::Slide => 72.0,
+            Size::A3 => [80.0, 80.0],
+            Size::A4 | Size::Letter => [56.0, 56.0],
+            Size::Slide => [95.0, 72.0],
         }
     }
 }
@@ -52,7 +53,11 @@ impl Size {
 /// The most figures on a sheet.
 const MOST: usize = 8;
 
-/// The sheets: as few as hold all figures with words of their size.
+/// The least share of a sheet's height that figures and their keys take: fewer and larger ones are better than a sheet that
+/// is half empty.
+const FULL: f32 = 0.52;
+
+/// The sheets: as few as hold all figures with words of their size and are well filled; when none are, the best filled.
 pub fn sheets(
     options: &Plate,
     title: &str,
@@ -62,48 +67,80 @@ pub fn sheets(
     let tall = groups.iter().map(Vec::len).max().unwrap_or(1).max(1);
     let most = (MOST / tall).clamp(1, groups.len().max(1));
     let mut refused = String::new();
-    for a_sheet in (1..=most).rev() {
+    let mut fullest: Option<(f32, Vec<Sheet>)> = None;
+    let tries =
+        options.size.least_figure().map(|least| (1..=most).rev().map(move |a_sheet| (a_sheet, least)));
+    for (a_sheet, least) in tries.into_iter().flatten() {
+        if fullest.is_some() && least < options.size.least_figure()[0] {
+            break;
+        }
         let count = groups.len().div_ceil(a_sheet);
         // The same number on each, as far as may be.
         let even = groups.len().div_ceil(count);
         if even != a_sheet {
             continue;
         }
-        match attempt(options, title, groups, a_sheet, maker) {
-            Ok(sheets) => return Ok(sheets),
+        match attempt(options, title, groups, (a_sheet, least), maker) {
+            Ok((filled, sheets)) if filled >= FULL => return Ok(sheets),
+            Ok((filled, sheets)) => {
+                if fullest.as_ref().is_none_or(|(most, _)| filled > *most) {
+                    fullest = Some((filled, sheets));
+                }
+            }
             Err(why) => refused = why,
         }
     }
-    Err(refused)
+    fullest.map(|(_, sheets)| sheets).ok_or(refused)
 }
 
-/// All sheets with so many groups on each, or why that does not do.
+/// All sheets with so many groups on each, and how much of the height of the first is filled; or why that does not do.
 fn attempt(
     options: &Plate,
     title: &str,
     groups: &[Vec<Ready>],
-    a_sheet: usize,
+    (a_sheet, least): (usize, f32),
     maker: &Maker<'_>,
-) -> Result<Vec<Sheet>, String> {
+) -> Result<(f32, Vec<Sheet>), String> {
     let chunks: Vec<&[Vec<Ready>]> = groups.chunks(a_sheet).collect();
     let count = chunks.len();
+    let (mut filled, mut as_first) = (0.0, None);
     let mut out = vec![];
     for (number, chunk) in chunks.iter().enumerate() {
         let part = (count > 1).then_some((number + 1, count));
-        out.push(sheet(options, title, part, chunk, a_sheet == 1, maker)?);
+        let asked = Asked { options, title, part, last_try: a_sheet == 1, least, as_first };
+        let made = sheet(&asked, chunk, maker)?;
+        if number == 0 {
+            (filled, as_first) = (made.filled, Some(made.columns));
+        }
+        out.push(made.sheet);
     }
-    Ok(out)
+    Ok((filled, out))
 }
 
-/// One sheet. `last_try`: fewer figures would not help.
-fn sheet(
-    options: &Plate,
-    title: &str,
+/// What a sheet is to be.
+struct Asked<'a> {
+    options: &'a Plate,
+    title: &'a str,
+    /// Its number of how many.
     part: Option<(usize, usize)>,
-    groups: &[Vec<Ready>],
+    /// Fewer figures would not help.
     last_try: bool,
-    maker: &Maker<'_>,
-) -> Result<Sheet, String> {
+    /// The least width of a figure beside others, mm.
+    least: f32,
+    /// Figures in a row on the first sheet: the others have as many, so that all are of one size.
+    as_first: Option<usize>,
+}
+
+struct Made {
+    sheet: Sheet,
+    columns: usize,
+    /// The share of its height that is taken.
+    filled: f32,
+}
+
+/// One sheet.
+fn sheet(asked: &Asked<'_>, groups: &[Vec<Ready>], maker: &Maker<'_>) -> Result<Made, String> {
+    let Asked { options, title, part, last_try, least, as_first } = *asked;
     let told = |e: &dyn std::fmt::Display| e.to_string();
     let tall = groups.iter().map(Vec::len).max().unwrap_or(1);
     // Figures of a group stand under one another; a single group lies in a row.
@@ -116,10 +153,16 @@ fn sheet(
     let mut tallest: Frame = figure::FRAME;
     // Keys under figures make them taller, and smaller on the sheet; that in turn makes keys taller.
     for _ in 0..6 {
-        let (layout, mm_per_cm, columns) =
-            grid(options.size, figures.len(), rows, &tallest, &content, maker)?;
+        let (layout, mm_per_cm, columns) = grid(
+            options.size,
+            figures.len(),
+            as_first.or(rows.map(|rows| figures.len().div_ceil(rows))),
+            &tallest,
+            &content,
+            maker,
+        )?;
         let width = (tallest.right - tallest.left) * mm_per_cm;
-        if figures.len() > 1 && !last_try && width < options.size.least_figure() {
+        if figures.len() > 1 && !last_try && width < least {
             return Err(format!("{columns} figures in a row would be too small for words of their size"));
         }
         let mut scenes = vec![];
@@ -135,7 +178,11 @@ fn sheet(
             for scene in &mut scenes {
                 scene.frame.bottom = tallest.bottom;
             }
-            return compose(&layout, &scenes, &content, maker.words, maker.fonts).map_err(|e| told(&e));
+            let rows = figures.len().div_ceil(columns) as f32;
+            let filled = rows * (tallest.top - tallest.bottom) * mm_per_cm / options.size.paper().1;
+            let sheet =
+                compose(&layout, &scenes, &content, maker.words, maker.fonts).map_err(|e| told(&e))?;
+            return Ok(Made { sheet, columns, filled });
         }
         tallest.bottom = bottom - 0.5;
     }
@@ -179,26 +226,23 @@ fn content(
     content.blocks.insert("title".to_owned(), vec![Block::new(Kind::Title, title)]);
     content.blocks.insert("foot".to_owned(), vec![Block::new(Kind::Text, foot.join(" "))]);
     for (number, caption) in captions.iter().enumerate() {
-        content.blocks.insert(format!("caption-{number}"), vec![Block::new(Kind::Text, *caption)]);
+        content.blocks.insert(format!("caption-{number}"), vec![Block::new(Kind::Caption, *caption)]);
     }
     Ok(content)
 }
 
-/// The grid in which the figures are largest, their mm for a cm, and its columns.
+/// The grid in which the figures are largest, their mm for a cm, and its columns, unless they are given.
 fn grid(
     size: Size,
     count: usize,
-    rows: Option<usize>,
+    given: Option<usize>,
     frame: &Frame,
     content: &Content,
     maker: &Maker<'_>,
 ) -> Result<(Layout, f32, usize), String> {
     let mut best: Option<(Layout, f32, usize)> = None;
     let mut refused = String::new();
-    let columns = match rows {
-        Some(rows) => count.div_ceil(rows)..=count.div_ceil(rows),
-        None => 1..=count,
-    };
+    let columns = given.map_or(1..=count, |columns| columns..=columns);
     for columns in columns {
         let text = layout(size, columns, count);
         let layout = Layout::read("plate", &text).map_err(|e| e.to_string())?;
@@ -215,7 +259,7 @@ fn grid(
 
 /// A layout with so many figures a row, each under its caption.
 fn layout(size: Size, columns: usize, count: usize) -> String {
-    let (paper, smallest) = (size.paper(), size.type_pt());
+    let ((wide, high), smallest) = (size.paper(), size.type_pt());
     // Captions may be larger than the words on the figures, not smaller; a title is set 2.2 times as large as its box says.
     let (title, words) = match size {
         Size::A3 => (14.0, 16.0),
@@ -223,7 +267,7 @@ fn layout(size: Size, columns: usize, count: usize) -> String {
         Size::Slide => (13.0, 18.0),
     };
     let mut text = format!(
-        "[page]\npaper = \"{paper}\"\nmargin = \"8 mm\"\nsmallest-type = \"10 pt\"\ncolumns = {columns}\ncolumn-gap = \"3 mm\"\nrow-gap = \"1 mm\"\n"
+        "[page]\npaper = \"{wide} x {high} mm\"\nmargin = \"8 mm\"\nsmallest-type = \"10 pt\"\ncolumns = {columns}\ncolumn-gap = \"3 mm\"\nrow-gap = \"1 mm\"\n"
     );
     let mut lay = |name: &str, holds: &str, row: usize, columns: &str, size: f32| {
         let least = smallest.min(size);

@@ -77,6 +77,8 @@ pub enum Lesson {
     Listening,
     /// The tape, from the pubic bone to the top of the womb.
     Tape,
+    /// Which baby is the first, and which the second.
+    Babies,
     /// Hundredths of the way to the position of another exam.
     Way(u8, String),
 }
@@ -365,10 +367,13 @@ fn twins() -> Vec<Figure> {
         .iter()
         .map(|(caption, first, second)| Figure {
             exam: format!(
-                "weeks = \"34+0\"\n{}{}",
+                "weeks = \"34+0\"\n{}{}{}",
                 baby("right", first, "front"),
-                baby("left", second, "lateral")
+                baby("left", second, "lateral"),
+                // The first lies lowest.
+                if (*first, *second) == ("bottom", "head") { "descent = \"free\"\n" } else { "" },
             ),
+            lesson: Lesson::Babies,
             ..one(Caption::Message(caption), "")
         })
         .collect();
@@ -380,6 +385,7 @@ fn twins() -> Vec<Figure> {
         let second = "head = \"left, at navel\"\nbreech = \"right, at navel\"\nback = \"front\"\nlegs = \"complete\"\n";
         out.push(Figure {
             exam: format!("weeks = \"34+0\"\n[[baby]]\n{first}back = \"right front\"\nlegs = \"complete\"\n[[baby]]\n{second}"),
+            lesson: Lesson::Babies,
             ..one(Caption::Message(caption), "")
         });
     }

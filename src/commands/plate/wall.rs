@@ -4,7 +4,7 @@
 use super::{Plate, Ready, lesson};
 use crate::commands::picture::Maker;
 use crate::figure;
-use crate::sheet::{Block, Content, Kind, Layout, Sheet, compose};
+use crate::sheet::{Block, Content, Kind, Layout, Sheet, SheetError, compose};
 use crate::words::WordsError;
 
 /// The steps in their order, one for each figure: messages of the heading and of its points.
@@ -35,9 +35,17 @@ const COLUMNS: usize = 4;
 pub fn sheet(options: &Plate, title: &str, figures: &[&Ready], maker: &Maker<'_>) -> Result<Sheet, String> {
     let told = |e: &dyn std::fmt::Display| e.to_string();
     let content = content(title, maker).map_err(|e| told(&e))?;
-    let layout = Layout::read("wall", &layout()).map_err(|e| told(&e))?;
-    let mm_per_cm =
-        layout.mm_per_cm(&figure::FRAME, &content, maker.words, maker.fonts).map_err(|e| told(&e))?;
+    let set = |now: &str| {
+        let layout = Layout::read("wall", &layout(now)).map_err(SheetError::Layout)?;
+        let scale = layout.mm_per_cm(&figure::FRAME, &content, maker.words, maker.fonts)?;
+        Ok((layout, scale))
+    };
+    // What cannot wait is large, or in a language with longer words as large as the rest.
+    let set = set("16").or_else(|fault| match fault {
+        SheetError::DoesNotFit { .. } => set("13"),
+        other => Err(other),
+    });
+    let (layout, mm_per_cm) = set.map_err(|e| told(&e))?;
     let mut scenes = vec![];
     for ready in figures {
         scenes.push(ready.scene(options, mm_per_cm, vec![], maker)?);
@@ -74,8 +82,8 @@ fn content(title: &str, maker: &Maker<'_>) -> Result<Content, WordsError> {
     Ok(content)
 }
 
-/// Two rows of steps, each a heading over a picture over its points; what cannot wait in the last place.
-fn layout() -> String {
+/// Two rows of steps, each a heading over a picture over its points; what cannot wait in the last place, in type of `now` points.
+fn layout(now: &str) -> String {
     let mut text = "[page]\npaper = \"420 x 297 mm\"\nmargin = \"10 mm\"\nsmallest-type = \"10 pt\"\ncolumns = 4\ncolumn-gap = \"6 mm\"\nrow-gap = \"1.5 mm\"\n".to_owned();
     let mut lay = |name: &str, holds: &str, row: &str, columns: &str, more: &str| {
         text.push_str(&format!(
@@ -111,7 +119,7 @@ fn layout() -> String {
         "words:now",
         "7-8",
         &last,
-        &format!("{}\nedge = \"line\"\npadding = \"4 mm\"", set("16", "16")),
+        &format!("{}\nedge = \"line\"\npadding = \"4 mm\"", set(now, if now == "16" { now } else { "12" })),
     );
     lay("foot", "words:foot", "9", &across, &set("10", "10"));
     text

@@ -1,8 +1,8 @@
 //! When to call, and whom. In: the clinic, the weeks, whether waters that break are urgent. Out: the lists and
 //! sentences, each resting on a source (`tests/published/family-safety.csv`) or marked as common practice.
 
-use super::Told;
 use super::lie::{Way, which_way};
+use super::{Told, signs};
 use crate::clinic::Clinic;
 use crate::exam::{Baby, Conclusion, Descent, Fifths};
 use crate::sheet::content::{Block, Kind};
@@ -36,7 +36,8 @@ pub(super) fn phone(clinic: &Clinic, words: &Words) -> Result<Vec<Block>, WordsE
         if at < large {
             let label = words.say(id, &[("number", "")])?;
             out.push(Block::new(Kind::Text, label.trim_end()));
-            out.push(Block::new(Kind::Number, unbroken(number)));
+            let sign = (at == 0).then(|| signs::of("family-phone-always")).flatten();
+            out.push(Block::new(Kind::Number, unbroken(number)).with(sign));
         } else {
             out.push(Block::new(Kind::Strong, words.say(id, &[("number", &unbroken(number))])?));
         }
@@ -97,10 +98,13 @@ fn urgent_waters(told: &Told<'_>) -> bool {
     !told.early && told.babies().any(|(baby, conclusion)| waters_are_urgent(baby, conclusion))
 }
 
+/// What to do when the cord is felt; of a baby that lies across or on a slant, also why waters and labour cannot wait.
 fn cord(told: &Told<'_>, clinic: &Clinic) -> Result<String, WordsError> {
+    let across = told.conclusions.iter().any(|c| matches!(which_way(c), Some(Way::Across | Way::Slanting)));
+    let id = if across { "family-cord-why" } else { "family-cord" };
     match &clinic.emergency {
-        Some(number) => told.words.say("family-cord-number", &[("number", &unbroken(number))]),
-        None => told.say("family-cord"),
+        Some(number) => told.words.say(&format!("{id}-number"), &[("number", &unbroken(number))]),
+        None => told.say(id),
     }
 }
 
@@ -110,17 +114,23 @@ pub(super) fn go(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsEr
         Some(number) => told.words.say("family-go-title-number", &[("number", &unbroken(number))])?,
         None => told.say("family-go-title")?,
     };
-    let mut out = vec![Block::new(Kind::Heading, title)];
+    let mut out = vec![Block::new(Kind::Heading, title).with(signs::of("family-go-title"))];
     let urgent = urgent_waters(told);
     if urgent {
         out.push(told.block(Kind::Emphasis, "family-urgent-waters")?);
-        out.push(Block::new(Kind::Emphasis, cord(told, clinic)?));
+        out.push(Block::new(Kind::Emphasis, cord(told, clinic)?).with(signs::of("family-cord")));
     }
-    let mut ids = vec!["family-go-bleeding", "family-go-pain", "family-go-breath", "family-go-fits"];
+    let mut ids = vec![
+        "family-go-bleeding",
+        "family-go-pain",
+        "family-go-breath",
+        "family-go-faint",
+        "family-go-fits",
+        "family-go-harm",
+    ];
     if !told.early && !urgent {
-        ids.push("family-go-cord");
+        ids.extend(["family-go-green", "family-go-cord"]);
     }
-    ids.extend(["family-go-head", "family-go-fever"]);
     for id in ids {
         out.push(told.block(Kind::Item, id)?);
     }
@@ -132,6 +142,9 @@ pub(super) fn call(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     let mut ids = vec![];
     if !urgent_waters(told) {
         ids.push("family-call-waters");
+        if !told.early {
+            ids.push("family-call-labour");
+        }
     }
     // Of a baby known not to lie head down, tightenings are named with labour: she comes in at once.
     let not_head_down = |way| way != Way::HeadDown;
@@ -145,9 +158,8 @@ pub(super) fn call(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
         "family-call-fever",
         "family-call-swelling",
         "family-call-vomit",
-        "family-call-faint",
+        "family-call-tired",
         "family-call-leg",
-        "family-call-harm",
     ]);
     told.list("family-call-title", &ids)
 }

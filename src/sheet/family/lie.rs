@@ -3,7 +3,7 @@
 use super::Told;
 use super::known::Known;
 use super::notice::notice;
-use crate::exam::{Baby, Back, BackTurn, Conclusion, Finding, Lie, Presentation};
+use crate::exam::{Baby, Back, BackTurn, Conclusion, Finding, Lie, Presentation, Unsure};
 use crate::sheet::content::{Block, Kind};
 use crate::units::MotherSide;
 use crate::words::WordsError;
@@ -22,7 +22,8 @@ pub(super) fn found(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
         } else {
             told.say("family-baby-one")?
         };
-        let probably = Probably::of(baby, conclusion);
+        // Which sentences say "probably"; the words on the picture say it of the same.
+        let probably = Unsure::of(baby, conclusion);
         let lie = lie_message(conclusion, probably.lie, told);
         out.push(Block::new(Kind::Lead, words.say(&lie, &[("baby", &name), ("number", &number)])?));
         let mut rest = vec![];
@@ -142,25 +143,4 @@ fn back_sentence(
         None => String::new(),
     };
     words.say(&with_doubt(id, probably), &[("side", &side)])
-}
-
-/// Which sentences say "probably".
-struct Probably {
-    lie: bool,
-    back: bool,
-}
-
-impl Probably {
-    fn of(baby: &Baby, conclusion: &Conclusion) -> Self {
-        let position = baby.position.is_unsure();
-        let lie = position
-            || baby.head.is_unsure()
-            || baby.breech.is_unsure()
-            || baby.lie.is_unsure()
-            || baby.presentation.is_unsure();
-        let back = baby.back.is_unsure() || (baby.back.value().is_none() && position);
-        // Doubt that cannot be traced to one finding is said of both.
-        let all = conclusion.unsure && !lie && !back;
-        Self { lie: lie || all, back: back || all }
-    }
 }

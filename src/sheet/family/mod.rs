@@ -8,6 +8,7 @@ mod lie;
 mod next;
 mod notice;
 mod numbers;
+mod signs;
 
 pub use heart::Invitation;
 
@@ -48,7 +49,7 @@ impl Told<'_> {
         self.words.say(id, &[])
     }
     fn block(&self, kind: Kind, id: &str) -> Result<Block, WordsError> {
-        Ok(Block::new(kind, self.say(id)?))
+        Ok(Block::new(kind, self.say(id)?).with(signs::of(id)))
     }
     /// A heading and its points.
     fn list(&self, title: &str, ids: &[&str]) -> Result<Vec<Block>, WordsError> {

@@ -23,6 +23,8 @@ const OVERLAP_MM: f32 = 10.0;
 const BAR_MM: f32 = 50.0;
 /// Type of the strip, points.
 const TYPE_PT: f32 = 11.0;
+/// In a language with longer words.
+const SMALLEST_PT: f32 = 10.0;
 const MM_PER_PT: f32 = 25.4 / 72.0;
 /// Arm of a cross, mm.
 const CROSS_MM: f32 = 3.0;
@@ -253,10 +255,17 @@ impl Strip<'_> {
             Block::new(Kind::Text, use_words.join(" ")),
         ];
         let width = self.tiles.width - 2.0 * MARGIN_MM - BAR_ROOM_MM - MAP_ROOM_MM;
-        let set = Setter::new(self.fonts).set(&blocks, width, TYPE_PT).map_err(|fault| match fault {
-            SetError::Font(fault) => SheetError::from(fault),
-            SetError::TooWide(words) => self.too_much(format!("`{words}` is wider than the strip")),
-        })?;
+        let set = |type_pt| {
+            Setter::new(self.fonts).set(&blocks, width, type_pt).map_err(|fault| match fault {
+                SetError::Font(fault) => SheetError::from(fault),
+                SetError::TooWide(words) => self.too_much(format!("`{words}` is wider than the strip")),
+            })
+        };
+        let mut set_words = set(TYPE_PT)?;
+        if set_words.height_mm > self.high() - 2.0 {
+            set_words = set(SMALLEST_PT)?;
+        }
+        let set = set_words;
         if set.height_mm > self.high() - 2.0 {
             let over = set.height_mm - (self.high() - 2.0);
             return Err(self.too_much(format!("its words are {over:.1} mm too high")));

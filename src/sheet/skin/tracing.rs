@@ -138,8 +138,11 @@ fn marks(pattern: &Pattern<'_>, words: &Words, fonts: &Fonts) -> Result<Marks, S
     for mark in &pattern.pose.marks {
         if let Mark::Heart(_, at) = mark {
             let at = flat(FigurePoint::new(at.0.x, at.0.y), &pattern.landmarks, &skin);
-            marks.points.push(on_page(at));
-            marks.items.push(heart(on_page(at)));
+            let at = on_page(at);
+            marks
+                .points
+                .extend([(-10.5, -11.5), (10.5, 10.0)].map(|(x, y)| PagePoint::new(at.x + x, at.y + y)));
+            marks.items.push(heart(at));
         }
     }
     numbers(pattern, &skin, words, fonts, &mut marks)?;
@@ -166,7 +169,9 @@ fn flat(p: FigurePoint, landmarks: &Landmarks<'_>, skin: &Unrolled) -> Flat {
     skin.place(across, along)
 }
 
-/// A line laid flat, parted where it crosses a dart; cm, y up.
+/// A line laid flat, parted where it crosses a dart; cm, y up. Each piece has the length that it has on the skin: what the
+/// sheet is too long or too short there (`body::unroll`, under 1 in 100) is taken from its middle, by less than a pen's
+/// breadth at its ends.
 pub fn pieces(line: &[FigurePoint], landmarks: &Landmarks<'_>, skin: &Unrolled) -> Vec<Vec<FigurePoint>> {
     /// Just over a seam, cm.
     const OVER: f64 = 1e-6;
@@ -175,8 +180,11 @@ pub fn pieces(line: &[FigurePoint], landmarks: &Landmarks<'_>, skin: &Unrolled) 
         let (u, v) = skin.place(across, along);
         FigurePoint::new(u as f32, v as f32)
     };
+    let on_skin = |(across, along): (f64, f64)| landmarks.mother.on_skin(across, along).0;
     let lengths: Vec<(f64, f64)> = line.iter().map(|p| landmarks.lengths(*p)).collect();
     let mut out = vec![vec![at(lengths[0])]];
+    // How long each piece is on the skin.
+    let mut long = vec![0.0];
     for w in lengths.windows(2) {
         let (a, b) = (w[0], w[1]);
         let mut crossed: Vec<f64> = seams.iter().copied().filter(|s| (a.1 <= *s) != (b.1 <= *s)).collect();
@@ -184,20 +192,40 @@ pub fn pieces(line: &[FigurePoint], landmarks: &Landmarks<'_>, skin: &Unrolled) 
         if !up {
             crossed.reverse();
         }
+        let mut from = a;
         for seam in crossed {
             let across = a.0 + (b.0 - a.0) * (seam - a.1) / (b.1 - a.1);
             let (before, after) = if up { (seam, seam + OVER) } else { (seam + OVER, seam) };
-            if let Some(piece) = out.last_mut() {
+            if let (Some(piece), Some(long)) = (out.last_mut(), long.last_mut()) {
                 piece.push(at((across, before)));
+                *long += (on_skin((across, seam)) - on_skin(from)).length();
             }
+            from = (across, seam);
             out.push(vec![at((across, after))]);
+            long.push(0.0);
         }
-        if let Some(piece) = out.last_mut() {
+        if let (Some(piece), Some(long)) = (out.last_mut(), long.last_mut()) {
             piece.push(at(b));
+            *long += (on_skin(b) - on_skin(from)).length();
         }
     }
-    out.retain(|piece| piece.len() > 1);
-    out
+    let pieces = out.into_iter().zip(long).filter(|(piece, _)| piece.len() > 1);
+    pieces.map(|(piece, long)| of_length(piece, long)).collect()
+}
+
+/// The piece made this long about its middle, cm.
+fn of_length(mut piece: Vec<FigurePoint>, long: f32) -> Vec<FigurePoint> {
+    let laid: f32 = piece.windows(2).map(|w| libm::hypotf(w[1].x - w[0].x, w[1].y - w[0].y)).sum();
+    if laid < 0.1 {
+        return piece;
+    }
+    let count = piece.len() as f32;
+    let sum = piece.iter().fold((0.0, 0.0), |sum, p| (sum.0 + p.x, sum.1 + p.y));
+    let (middle, share) = ((sum.0 / count, sum.1 / count), long / laid);
+    for p in &mut piece {
+        *p = FigurePoint::new(middle.0 + (p.x - middle.0) * share, middle.1 + (p.y - middle.1) * share);
+    }
+    piece
 }
 
 fn polyline(points: &[PagePoint]) -> Path<PagePoint> {
@@ -274,7 +302,9 @@ fn landmarks(
         Ok(())
     };
     let cm = |along: f64| format!("{:.0}", libm::round(along));
-    say(words.say("trace-pubic", &[])?, (0.0, -0.9), Align::Middle)?;
+    let bone_words = words.say("trace-pubic", &[])?;
+    let bone_half = 0.5 * fonts.measure(Face::Regular, &bone_words, TYPE_MM)?;
+    say(bone_words, (0.0, -0.9), Align::Middle)?;
     let navel = if measured {
         words.say("trace-navel", &[("cm", &cm(mother.navel_along))])?
     } else {
@@ -298,7 +328,9 @@ fn landmarks(
     let mut side = |id: &str, u: f32, align| -> Result<(), SheetError> {
         let text = words.say(id, &[])?;
         let width = fonts.measure(Face::SemiBold, &text, TYPE_MM)?;
-        let at = on_page((f64::from(u), -0.9));
+        // Beside the words of the bone, or under them.
+        let room = 10.0 * u.abs() - bone_half - TYPE_MM;
+        let at = on_page((f64::from(u), if width < room { -0.9 } else { -1.5 }));
         let left = if align == Align::End { at.x - width } else { at.x };
         let mut text = label(text, PagePoint::new(left, at.y), Align::Start, TYPE_MM, words.lang());
         (text.face, text.role) = (Face::SemiBold, Role::Side);

@@ -100,23 +100,20 @@ fn step_words(
         Ground::Found => format!("skin-{name}-how"),
     };
     let mut out = vec![words.say(&how, &[])?];
-    let from = landmarks.say(main.line[0], words)?;
+    let ends =
+        |stroke: &Stroke| landmarks.say_both(stroke.line[0], stroke.line[stroke.line.len() - 1], words);
     if main.closed {
         let top = main.line.iter().fold(main.line[0], |a, b| if b.y > a.y { *b } else { a });
         let low = main.line.iter().fold(main.line[0], |a, b| if b.y < a.y { *b } else { a });
         let (top, low) = (landmarks.say(top, words)?, landmarks.say(low, words)?);
         out.push(words.say("skin-round", &[("top", &top), ("low", &low)])?);
     } else {
-        let to = landmarks.say(main.line[main.line.len() - 1], words)?;
-        out.push(words.say("skin-from", &[("place", &from)])?);
-        out.push(words.say("skin-to", &[("place", &to)])?);
+        out.push(ends(main)?);
     }
     // The other side of a head that is parted by the neck or the bone.
     let other = |s: &&Stroke| step == Step::Head && !s.fine && !s.deep && !std::ptr::eq(*s, main);
     if let Some(other) = own().find(other).filter(|other| other.length() >= OTHER_SIDE) {
-        let from = landmarks.say(other.line[0], words)?;
-        let to = landmarks.say(other.line[other.line.len() - 1], words)?;
-        out.push(words.say("skin-other-side", &[("from", &from), ("to", &to)])?);
+        out.push(ends(other)?);
     }
     if own().any(|stroke| stroke.deep && !stroke.fine) {
         out.push(words.say("skin-below", &[])?);
