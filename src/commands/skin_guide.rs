@@ -17,7 +17,7 @@ use crate::figure::strokes::{Step, Stroke, strokes};
 use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::skin::{self, Grounds, Landmarks, STEPS};
-use crate::sheet::{Content, Layout, SKIN_GUIDE, Sheet, SheetError, compose};
+use crate::sheet::{Content, Layout, SKIN_GUIDE, SKIN_GUIDE_BROAD, Sheet, SheetError, compose};
 use crate::words::{Words, WordsError};
 use crate::write::TextAs;
 
@@ -131,9 +131,21 @@ impl Guide<'_> {
         let told = |e: &dyn std::fmt::Display| e.to_string();
         let grounds = Grounds::of(&self.exam.babies[number - 1], self.pose, number);
         let content = self.content(number, &grounds).map_err(|e| told(&e))?;
-        let layout =
-            SKIN_GUIDE.read().and_then(|layout| layout.on_paper(self.paper.name())).map_err(|e| told(&e))?;
-        let (frame, mm_per_cm) = self.frame(&layout, &content).map_err(|e| told(&e))?;
+        // The one on which the pictures are larger; the words do not fit every one.
+        let mut best: Option<(Layout, Frame, f32)> = None;
+        let mut why = String::new();
+        for shipped in [SKIN_GUIDE, SKIN_GUIDE_BROAD] {
+            let layout = shipped.read().and_then(|layout| layout.on_paper(self.paper.name()));
+            let layout = layout.map_err(|e| told(&e))?;
+            match self.frame(&layout, &content) {
+                Ok((frame, scale)) if best.as_ref().is_none_or(|(_, _, other)| scale > *other) => {
+                    best = Some((layout, frame, scale));
+                }
+                Ok(_) => {}
+                Err(fault) => why = told(&fault),
+            }
+        }
+        let (layout, frame, mm_per_cm) = best.ok_or(why)?;
         let mut scenes = vec![];
         for index in (0..STEPS.len()).filter(|&index| STEPS[index].1.is_some()) {
             scenes.push(self.panel(number, index, &grounds, (frame, mm_per_cm))?);
