@@ -18,7 +18,7 @@ use crate::figure::strokes::{Step, Stroke, strokes};
 use crate::fonts::{Face, Fonts};
 use crate::report::Look;
 use crate::sheet::skin::{self, Grounds, Landmarks, STEPS};
-use crate::sheet::{Block, Content, Kind, Layout, SKIN_GUIDE, Sheet, SheetError, compose};
+use crate::sheet::{Block, Content, Kind, Layout, SKIN_GUIDE, SKIN_GUIDE_BROAD, Sheet, SheetError, compose};
 use crate::words::{Part, Words, WordsError};
 use crate::write::TextAs;
 
@@ -173,21 +173,39 @@ impl Guide<'_> {
         let told = |e: &dyn std::fmt::Display| e.to_string();
         let grounds = Grounds::of(&self.exam.babies[number - 1], self.pose, number);
         let content = self.content(number, &grounds).map_err(|e| told(&e))?;
-        let mut layout =
-            SKIN_GUIDE.read().and_then(|layout| layout.on_paper(self.paper.name())).map_err(|e| told(&e))?;
-        let framed = self.frame(&layout, &content).or_else(|fault| match fault {
-            SheetError::DoesNotFit { .. } => {
-                layout = layout.clone().shrinking_to(SMALLEST_PT);
-                self.frame(&layout, &content)
-            }
-            other => Err(other),
-        });
-        let (frame, mm_per_cm) = framed.map_err(|e| told(&e))?;
+        let (layout, frame, mm_per_cm) = self.best_layout(&content)?;
         let mut scenes = vec![];
         for index in (0..STEPS.len()).filter(|&index| STEPS[index].1.is_some()) {
             scenes.push(self.panel(number, index, &grounds, (frame, mm_per_cm))?);
         }
         compose(&layout, &scenes, &content, self.words, self.fonts).map_err(|e| told(&e))
+    }
+
+    /// The layout on which the pictures are largest, and their frame and scale. Type gives way where the words fit none else.
+    fn best_layout(&self, content: &Content) -> Result<(Layout, Frame, f32), String> {
+        let told = |e: &dyn std::fmt::Display| e.to_string();
+        let mut why = String::new();
+        for smallest in [None, Some(SMALLEST_PT)] {
+            let mut best: Option<(Layout, Frame, f32)> = None;
+            for shipped in [SKIN_GUIDE, SKIN_GUIDE_BROAD] {
+                let layout = shipped.read().and_then(|layout| layout.on_paper(self.paper.name()));
+                let mut layout = layout.map_err(|e| told(&e))?;
+                if let Some(smallest) = smallest {
+                    layout = layout.shrinking_to(smallest);
+                }
+                match self.frame(&layout, content) {
+                    Ok((frame, scale)) if best.as_ref().is_none_or(|(_, _, other)| scale > *other) => {
+                        best = Some((layout, frame, scale));
+                    }
+                    Ok(_) => {}
+                    Err(fault) => why = told(&fault),
+                }
+            }
+            if let Some(best) = best {
+                return Ok(best);
+            }
+        }
+        Err(why)
     }
 
     /// Her right and her left, on two lines where one has no room for both beside one another.

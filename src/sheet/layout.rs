@@ -68,6 +68,9 @@ pub const GROWTH: Shipped = shipped!("growth", "the tape over the visits");
 pub const SKETCH: Shipped = shipped!("sketch", "a stamp for the chart, 4 cm wide");
 /// The guide for drawing on skin.
 pub const SKIN_GUIDE: Shipped = shipped!("skin-guide", "the guide for drawing on skin");
+/// The same with broader pictures.
+pub const SKIN_GUIDE_BROAD: Shipped =
+    shipped!("skin-guide-broad", "the guide for drawing on skin, broader pictures");
 /// The sheet of a practice case.
 pub const CASE: Shipped = shipped!("case", "a practice case");
 /// The key of a practice case.
