@@ -75,6 +75,7 @@ impl From<FontError> for SetError {
 }
 
 /// How a kind of block is set; lengths are shares of the box's type size.
+#[derive(Clone, Copy)]
 struct Manner {
     face: Face,
     size: f32,
@@ -151,10 +152,17 @@ impl<'a> Setter<'a> {
             }
             let set = match block.kind {
                 Kind::Blank => self.blank(&block.text, width_mm, m, em, &mut out.height_mm)?,
-                kind => match block.sign.filter(|_| signs) {
-                    Some(sign) => self.beside(sign, block, width_mm, m, em, &mut out.height_mm)?,
-                    None => self.running(kind, &block.text, width_mm, m, em, &mut out.height_mm)?,
-                },
+                kind => {
+                    let plain = |y: &mut f32| self.running(kind, &block.text, width_mm, m, em, y);
+                    match block.sign.filter(|_| signs) {
+                        None => plain(&mut out.height_mm)?,
+                        // A long number needs the whole width: it stands alone.
+                        Some(sign) => match self.beside(sign, block, width_mm, m, em, &mut out.height_mm) {
+                            Err(SetError::TooWide(_)) => plain(&mut out.height_mm)?,
+                            set => set?,
+                        },
+                    }
+                }
             };
             out.blocks.push(set);
         }

@@ -402,6 +402,24 @@ fn a_clinic_with_a_long_name_or_odd_numbers_has_a_good_page_or_a_clear_error() {
             "{odd}: {told}"
         );
     }
+    // The longest number that is kept on one line, beside a small picture or without it.
+    std::fs::write(&file, "[telephone]\nlabour-ward = \"00441632960417960500\"\n").unwrap();
+    for layout in ["family-page", "large-print", "picture-first"] {
+        let clinic = file.to_str().unwrap();
+        let arguments = [
+            "handout",
+            "examples/crosswise.toml",
+            "--layout",
+            layout,
+            "--clinic",
+            clinic,
+            "--force",
+            "-o",
+            &to,
+        ];
+        let output = run(&arguments);
+        assert_eq!(output.status.code(), Some(0), "{layout}: {}", said(&output));
+    }
     // Without a file, and without some of its lines: a page, and what is to be written in.
     let (code, told) = handout("name = \"Larkfield\"\n[telephone]\nday = \"01632 960124\"\n");
     assert_eq!(code, Some(0));
