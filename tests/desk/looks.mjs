@@ -1,17 +1,18 @@
 // Pictures of the page to be looked at, how many taps three visits take, and how long things take.
-// usage: node tests/desk/looks.mjs [DIRECTORY]
+// usage: node tests/desk/looks.mjs [DIRECTORY]   (DIRECTORY `-`: the times alone)
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { ROOT, checked, downloaded, open, stop } from './browser.mjs';
 import { enter, finger, one } from './enter.mjs';
 
-const out = process.argv[2] ?? join(ROOT, 'target/desk/looks');
+const timesAlone = process.argv[2] === '-';
+const out = (!timesAlone && process.argv[2]) || join(ROOT, 'target/desk/looks');
 mkdirSync(out, { recursive: true });
 const example = (name) => join(ROOT, 'examples', `${name}.toml`);
 const shot = (page, name, options = {}) => page.screenshot({ path: join(out, `${name}.png`), ...options });
 
 const SIZES = { phone: { width: 390, height: 844 }, narrow: { width: 320, height: 640 }, tablet: { width: 820, height: 1180 }, desktop: { width: 1366, height: 860 }, projector: { width: 1920, height: 1080 } };
-for (const theme of ['light', 'dark']) {
+for (const theme of timesAlone ? [] : ['light', 'dark']) {
   for (const [size, viewport] of Object.entries(SIZES)) {
     const { page, context } = await open({ colorScheme: theme, viewport });
     if (theme === 'light') await shot(page, `${size}-empty`);
@@ -34,7 +35,7 @@ for (const theme of ['light', 'dark']) {
 }
 
 // Printed from the page.
-{
+if (!timesAlone) {
   const { page, context } = await open({ before: () => (window.print = () => new Promise(() => {})), viewport: { width: 794, height: 1123 } });
   await page.locator('#file').setInputFiles(example('head-down-left'));
   await page.evaluate(() => {
@@ -71,8 +72,9 @@ for (const [name, read] of [
 
 /** From a tap to the picture that shows it, ms. */
 async function change(page, finding, words) {
-  await page.evaluate(() => {
+  await page.evaluate(async () => {
     const image = document.getElementById('picture');
+    await image.decode();
     window.shown = new Promise((done) => image.addEventListener('load', () => requestAnimationFrame(() => done(performance.now())), { once: true }));
     document.addEventListener('click', () => (window.tapped = performance.now()), { once: true, capture: true });
   });
