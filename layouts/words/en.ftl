@@ -1143,11 +1143,13 @@ family-scan = This was seen on a scan. The picture is a drawing, not a scan, and
 family-written = This is what was written down that day. The picture is not a scan, and it can be wrong.
 family-turn = Babies turn. This page shows one day. When you get a new page, put this one away.
 family-artist = Face, arms and legs are the artist’s guess.
+# Where arms and legs were felt.
+family-artist-limbs-felt = Face, hands and feet are the artist’s guess.
 # Where it is not known how the baby lies.
 family-none-drawn = No baby is drawn, as it is not known how your baby lies.
 
 # The mark on the picture.
-family-heart = The small heart shows where your midwife heard the heartbeat that day.
+family-heart = The small heart shows where on your bump your midwife heard the heartbeat that day.
 # Only where it is asked for, and in one paragraph with the limits that follow: common practice.
 family-listen = Someone may lay an ear there and listen.
 # Source: RCM-DOP
@@ -1212,8 +1214,6 @@ family-go-pain = Strong belly pain that stays
 family-go-breath = Chest pain, or trouble breathing
 # Source: WHO-DS; HEAT
 family-go-fits = Fits: shaking that you cannot stop
-# Source: RCOG-50
-family-go-cord = The cord, like a soft rope, felt between your legs
 # Source: CDC-HH; WHO-DS
 family-go-faint = Fainting, or a racing heart
 # Source: CDC-HH

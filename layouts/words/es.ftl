@@ -22,7 +22,7 @@ her-back = Detrás de ella
 ## On the picture
 
 label-of-baby = bebé { $number }: { $part }
-label-unsure = probablemente { $part }
+label-unsure = { $part }, probable
 label-not-felt = { $part }, sin palpar
 label-doubt = { $part }, dudoso
 label-head = cabeza
@@ -989,9 +989,9 @@ family-notice-head-right = Puede notar la cabeza: algo duro y redondo a la derec
 family-today = Esto vale solo para hoy. La próxima vez puede ser distinto.
 family-next-title = Para hablar con su matrona
 family-next-scan = Una ecografía, para estar más seguros
-family-next-turn = Girar al bebé, con manos expertas
+family-next-turn = Girar al bebé, por personal formado
 family-next-operation = Una operación programada (cesárea)
-family-next-bottom-first = Un parto planeado, de nalgas
+family-next-bottom-first = Un parto de nalgas, programado
 family-next-stay = Una estancia en el hospital hasta el parto
 family-next-stay-later = Una estancia en el hospital desde las 37 semanas
 family-next-not-told = Pregunte a su matrona por una ecografía.
@@ -1003,11 +1003,12 @@ family-hands = Esto se palpó con las manos. No es una ecografía, y las manos s
 family-hands-scan = Una parte se palpó con las manos y otra se vio en una ecografía. El dibujo no es una ecografía. Las manos se pueden equivocar.
 family-scan = Esto se vio en una ecografía. El dibujo no es una ecografía, y puede estar equivocado.
 family-written = Esto es lo que se anotó ese día. El dibujo no es una ecografía, y puede estar equivocado.
-family-turn = Los bebés se mueven y giran. Esta hoja muestra un solo día. Cuando reciba una nueva, no use más esta.
+family-turn = Los bebés se mueven y giran. Esta hoja muestra un solo día. Cuando reciba una nueva, ya no use esta.
 family-artist = La cara, los brazos y las piernas son idea del dibujante.
+family-artist-limbs-felt = La cara, las manos y los pies son idea del dibujante.
 family-none-drawn = No se dibuja al bebé, porque no se sabe cómo está.
 
-family-heart = El corazón pequeño muestra dónde su matrona oyó el latido ese día.
+family-heart = El corazón pequeño muestra en qué lugar de su vientre oyó su matrona el latido ese día.
 family-listen = Alguien puede poner ahí la oreja y escuchar.
 family-listen-limits = Oír un latido no dice cómo está su bebé. No oírlo es frecuente. Si algo le preocupa, llame.
 
@@ -1046,21 +1047,20 @@ family-go-bleeding = Sangre por la vagina
 family-go-pain = Dolor fuerte de vientre que no se va
 family-go-breath = Dolor de pecho, o dificultad para respirar
 family-go-fits = Convulsiones: sacudidas que no puede parar
-family-go-cord = El cordón, como una cuerda blanda, entre las piernas
 family-go-faint = Desmayo, o el corazón acelerado
 family-go-harm = Ideas de hacerse daño
 family-go-green = Aguas (el líquido que sale) verdes o con sangre
 
 family-call-title = Llame hoy, de día o de noche
 family-call-waters = Rompe aguas: sale líquido por la vagina
-family-call-labour = Empieza el parto: contracciones fuertes y seguidas
+family-call-labour = Empieza el parto: contracciones que se repiten
 family-call-tightenings = Contracciones repetidas antes de las 37 semanas
 family-call-itching = Picor, sobre todo en manos o pies
 family-call-head = Dolor de cabeza fuerte o que dura, o cambios en la vista. Si son las dos cosas, venga ahora.
 family-call-fever = Fiebre de 38 °C o más. Si además está sin fuerzas, venga ahora.
 family-call-swelling = Cara o manos muy hinchadas
 family-call-vomit = Vómitos que no paran
-family-call-tired = Demasiado cansancio
+family-call-tired = Cansancio excesivo
 family-call-leg = Dolor o hinchazón en una pierna
 
 family-use = Un dibujo de lo que se encontró. No sustituye la revisión de su matrona o médico. handspan { $version }

@@ -24,7 +24,7 @@ her-back = Dos de la mère
 ## On the picture
 
 label-of-baby = bébé { $number } : { $part }
-label-unsure = probablement { $part }
+label-unsure = { $part }, probable
 label-not-felt = { $part }, non palpé
 label-doubt = { $part }, incertain
 label-head = tête
@@ -984,9 +984,9 @@ family-notice-head-left = Vous sentirez peut-être la tête : dure et ronde, à
 family-notice-head-right = Vous sentirez peut-être la tête : dure et ronde, à votre droite.
 
 family-today = Cela ne vaut que pour aujourd’hui. La prochaine fois, ce sera peut-être différent.
-family-next-title = À voir avec votre sage-femme
-family-next-scan = Une échographie, pour être plus sûr
-family-next-turn = Tourner le bébé, par des mains formées
+family-next-title = À discuter avec votre sage-femme
+family-next-scan = Une échographie, pour en être plus sûre
+family-next-turn = Faire tourner le bébé, par une personne formée
 family-next-operation = Une opération prévue (césarienne)
 family-next-bottom-first = Une naissance prévue, fesses en premier
 family-next-stay = Un séjour à l’hôpital jusqu’à la naissance
@@ -1002,9 +1002,10 @@ family-scan = Ceci a été vu à l’échographie. Le dessin n’est pas une éc
 family-written = Voici ce qui a été noté ce jour-là. Le dessin n’est pas une échographie, et il peut être faux.
 family-turn = Les bébés tournent. Cette page montre un seul jour. Quand vous en recevez une autre, rangez celle-ci.
 family-artist = Visage, bras et jambes : l’idée du dessinateur.
+family-artist-limbs-felt = Visage, mains et pieds : l’idée du dessinateur.
 family-none-drawn = Aucun bébé n’est dessiné, car on ne sait pas comment il est placé.
 
-family-heart = Le petit cœur montre où votre sage-femme a entendu le cœur ce jour-là.
+family-heart = Le petit cœur montre où, sur votre ventre, votre sage-femme a entendu le cœur ce jour-là.
 family-listen = Quelqu’un peut poser l’oreille à cet endroit et écouter.
 family-listen-limits = Entendre le cœur ne dit pas comment va votre bébé. Ne pas l’entendre est fréquent. Si vous êtes inquiète, appelez.
 
@@ -1043,21 +1044,20 @@ family-go-bleeding = Du sang par le vagin
 family-go-pain = Un fort mal de ventre qui reste
 family-go-breath = Douleur dans la poitrine, ou du mal à respirer
 family-go-fits = Convulsions : secousses qu’on ne peut arrêter
-family-go-cord = Le cordon, comme une corde molle, entre vos jambes
 family-go-faint = Évanouissement, ou cœur qui s’emballe
 family-go-harm = L’idée de vous faire du mal
 family-go-green = Des eaux (le liquide qui coule) vertes ou avec du sang
 
 family-call-title = Appelez aujourd’hui, jour ou nuit
 family-call-waters = Vous perdez les eaux : du liquide coule du vagin
-family-call-labour = Le travail commence : contractions fortes et répétées
+family-call-labour = Le travail commence : contractions qui se répètent
 family-call-tightenings = Contractions répétées avant 37 semaines (SA)
 family-call-itching = Démangeaisons, surtout aux mains ou aux pieds
 family-call-head = Mal de tête fort ou qui dure, ou vue qui change. Si les deux, venez tout de suite.
 family-call-fever = Une fièvre de 38 °C ou plus. Si vous êtes aussi sans force, venez tout de suite.
 family-call-swelling = Visage ou mains très gonflés
 family-call-vomit = Des vomissements qui ne cessent pas
-family-call-tired = Une trop grande fatigue
+family-call-tired = Une fatigue excessive
 family-call-leg = Une jambe qui gonfle ou fait mal
 
 family-use = Un dessin de ce qui a été trouvé. Il ne remplace pas l’examen par votre sage-femme ou votre médecin. handspan { $version }

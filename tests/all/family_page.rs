@@ -257,7 +257,7 @@ fn the_clinic_is_named_or_there_is_a_line_to_write_on() {
     };
     let content = with(four.clone());
     let kinds: Vec<Kind> = content.blocks["family-phone"].iter().map(|b| b.kind).collect();
-    assert_eq!(kinds, [Kind::Blank, Kind::Text, Kind::Number, Kind::Strong, Kind::Strong, Kind::Strong]);
+    assert_eq!(kinds, [Kind::Blank, Kind::Text, Kind::Number, Kind::Text, Kind::Text, Kind::Strong]);
     assert_eq!(
         phone(four),
         "Call ____ | Day or night: | 111\u{a0}111 | By day: 222\u{a0}222 | At night: 333\u{a0}333 | Emergency: 999"
@@ -286,7 +286,12 @@ fn the_heart_mark_is_explained_only_when_it_is_drawn() {
             .iter()
             .any(|b| matches!(b.heart.value(), Some(handspan::exam::HeartHeard::At(_))));
         let told = said(&case.content(), "family-heart");
-        assert_eq!(told.contains("where your midwife heard the heartbeat"), drawn, "{}", case.name);
+        assert_eq!(
+            told.contains("where on your bump your midwife heard the heartbeat"),
+            drawn,
+            "{}",
+            case.name
+        );
         assert!(!told.contains("lay an ear"), "{}", case.name);
     }
 }
@@ -419,7 +424,7 @@ fn broken_waters_are_urgent_unless_the_head_is_down_and_not_high() {
         // Broken waters and the cord stand in one place of the page, never in two.
         assert_ne!(go, said(&content, "family-call").contains("waters"));
         assert_eq!(urgent.matches("cord").count(), 1);
-        assert_eq!(go, urgent.contains("between your legs: call 999"));
+        assert!(urgent.contains("between your legs: call 999"));
         go
     };
     let head = || lying(Lie::Longitudinal, Some(Presentation::Cephalic));

@@ -39,7 +39,7 @@ pub(super) fn phone(clinic: &Clinic, words: &Words) -> Result<Vec<Block>, WordsE
             let sign = (at == 0).then(|| signs::of("family-phone-always")).flatten();
             out.push(Block::new(Kind::Number, unbroken(number)).with(sign));
         } else {
-            out.push(Block::new(Kind::Strong, words.say(id, &[("number", &unbroken(number))])?));
+            out.push(Block::new(Kind::Text, words.say(id, &[("number", &unbroken(number))])?));
         }
     }
     if numbers.is_empty() {
@@ -129,10 +129,13 @@ pub(super) fn go(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsEr
         "family-go-harm",
     ];
     if !told.early && !urgent {
-        ids.extend(["family-go-green", "family-go-cord"]);
+        ids.push("family-go-green");
     }
     for id in ids {
         out.push(told.block(Kind::Item, id)?);
+    }
+    if !told.early && !urgent {
+        out.push(Block::new(Kind::Item, cord(told, clinic)?).with(signs::of("family-cord")));
     }
     Ok(out)
 }

@@ -139,7 +139,8 @@ fn picture(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     let id = if told.early {
         return Ok(vec![]);
     } else if told.conclusions.iter().any(|c| c.lie.is_some() && c.back.is_some()) {
-        "family-artist"
+        let felt = told.exam.babies.iter().all(|baby| baby.limbs.value().is_some());
+        if felt { "family-artist-limbs-felt" } else { "family-artist" }
     } else if told.conclusions.iter().all(|c| c.lie.is_none()) {
         "family-none-drawn"
     } else {

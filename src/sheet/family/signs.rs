@@ -9,7 +9,7 @@ pub(super) fn of(id: &str) -> Option<Sign> {
         "family-phone-always" | "family-worried" | "family-call-title" => Sign::Phone,
         "family-go-title" => Sign::GoIn,
         "family-urgent-waters" | "family-call-waters" => Sign::Waters,
-        "family-cord" | "family-go-cord" => Sign::Cord,
+        "family-cord" => Sign::Cord,
         "family-go-bleeding" => Sign::Blood,
         "family-go-pain" => Sign::BellyPain,
         "family-go-breath" => Sign::Chest,
