@@ -3,6 +3,7 @@
 //!
 //! Words are never set smaller than the size of the sheet's paper asks for: what does not fit goes to another sheet.
 
+mod beside;
 mod lesson;
 mod pages;
 mod sets;
@@ -171,10 +172,7 @@ fn singly(
             let sheet =
                 compose(&layout, &[scene], &content, maker.words, maker.fonts).map_err(|e| told(&e))?;
             pages.extend(maker.files(&[sheet], options.format, options.text_as, options.width)?);
-            let mut name = format!("{set}-{:02}-{}", number + 1, in_a_file_name(&one.caption));
-            if one.cut {
-                name.push_str("-cut");
-            }
+            let name = format!("{set}-{:02}-{}", number + 1, in_a_file_name(&one.caption));
             names.push(format!("{name}.{}", options.format.ending()));
         }
     }
