@@ -1341,10 +1341,10 @@ case-answer-listen =
     } A place where a heart is heard supports a position; it never proves one.
 case-answer-listen-side =
     Begin { $side ->
-        [left] on her left, where the back was felt
-        [right] on her right, where the back was felt
-       *[none] near the midline, where the back was felt
-    }, and go on towards the flank until it is clearest. Where it is heard supports a position; it never proves one.
+        [left] on her left, where the back was felt, and go on towards the flank
+        [right] on her right, where the back was felt, and go on towards the flank
+       *[none] below the navel near the midline, and go on into both flanks
+    } until it is clearest. Where it is heard supports a position; it never proves one.
 case-answer-listen-unknown = The hands do not say where to begin: listen on both sides, above and below the navel, and chart where it is clearest.
 case-answer-sure-one = One position fits everything that was found: { $positions }. That is what hands say, and hands are often wrong: at 35 to 37 weeks they missed 3 in 10 babies that were not head down (Nassar, BMJ 2006), and how a back is turned is harder still. Say “probably”; only a scan shows how the baby lies.
 case-answer-sure-several = { $count } positions fit: { $positions }. The findings do not decide between them; say so, and feel on.

@@ -3,6 +3,7 @@
 //!
 //! Words are never set smaller than the size of the sheet's paper asks for: what does not fit goes to another sheet.
 
+mod beside;
 mod lesson;
 mod pages;
 mod sets;
@@ -205,10 +206,7 @@ fn names(options: &Plate, ready: &[Vec<Ready>]) -> Vec<String> {
     let mut names = vec![];
     for (number, group) in ready.iter().enumerate() {
         for one in group {
-            let mut name = format!("{set}-{:02}-{}", number + 1, in_a_file_name(&one.caption));
-            if one.cut {
-                name.push_str("-cut");
-            }
+            let name = format!("{set}-{:02}-{}", number + 1, in_a_file_name(&one.caption));
             names.push(format!("{name}.{}", options.format.ending()));
         }
     }

@@ -95,7 +95,8 @@ fn lie(case: &Case, conclusion: &Conclusion, words: &Words) -> Said {
     };
     let held = if case.planted.is_some() { "yes" } else { "no" };
     let told = said::lie_and_back(conclusion, words)?;
-    words.say("case-answer-lie", &[("lie", lie), ("told", &told), ("held", held)])
+    let said = words.say("case-answer-lie", &[("lie", lie), ("told", &told), ("held", held)])?;
+    Ok(said.trim().to_owned())
 }
 
 fn engaged(case: &Case, conclusion: &Conclusion, words: &Words) -> Said {

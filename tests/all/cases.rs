@@ -188,3 +188,44 @@ fn sheets_and_keys_fit_their_papers() {
         }
     }
 }
+
+/// A sheet tells its level and seed, and gives the curve of the tape; another level has another baby.
+#[test]
+fn sheets_of_one_seed_are_told_apart() {
+    let words = Words::load("en").expect("the words");
+    let mut same = 0;
+    for number in 1..=40 {
+        let cases = [Level::Easy, Level::Fair, Level::Hard]
+            .map(|level| Case::make(7, number, level).expect("a case"));
+        let names: BTreeSet<String> = cases.iter().map(Case::name).collect();
+        assert_eq!(names.len(), 3, "{names:?}");
+        for case in &cases {
+            let sheet = case_content(case, &words).expect("a sheet");
+            assert!(
+                sheet.title.contains("seed 7") && sheet.title.contains(case.level.name()),
+                "{}",
+                sheet.title
+            );
+            let found: Vec<&str> =
+                sheet.blocks["case-found"].iter().map(|block| block.text.as_str()).collect();
+            let weeks = case.exam.weeks.expect("weeks");
+            let mean = format!("a mean of {:.1}", handspan::reckon::curves::sfh_mean(weeks));
+            assert!(found.join("\n").contains(&mean), "{mean}: {found:?}");
+        }
+        let of = |case: &Case| (case.position(), case.exam.weeks.map(|weeks| weeks.days()));
+        same += usize::from(of(&cases[0]) == of(&cases[1])) + usize::from(of(&cases[1]) == of(&cases[2]));
+    }
+    assert!(same < 8, "{same} of 80 babies are the same");
+}
+
+/// What a hard case hides is not given away by what it asks.
+#[test]
+fn hard_cases_ask_alike() {
+    let words = Words::load("en").expect("the words");
+    let mut asked = BTreeSet::new();
+    for case in thousand().filter(|case| case.level == Level::Hard) {
+        let sheet = case_content(&case, &words).expect("a sheet");
+        asked.insert(sheet.blocks["case-questions"][1].text.clone());
+    }
+    assert_eq!(asked.len(), 1, "{asked:?}");
+}

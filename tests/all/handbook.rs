@@ -4,7 +4,7 @@
 use crate::shared::read;
 use handspan::clinic::Thresholds;
 use handspan::exam::Lie;
-use handspan::reckon::{Grade, reckon};
+use handspan::reckon::{Grade, Remark, heart_rate, reckon};
 
 /// What a handbook concludes.
 #[derive(Default)]
@@ -13,12 +13,22 @@ struct Answer {
     /// A position code, when the handbook names one.
     position: Option<&'static str>,
     engaged: Option<bool>,
+    /// Whether the tape is within the rule of weeks.
+    within: Option<bool>,
+    /// The steady rates that the counts leave open.
+    rates: Option<(f64, f64)>,
     /// Remarks that must stand.
     remarks: &'static [&'static str],
 }
 
-const LENGTHWISE: Answer =
-    Answer { lie: Some(Lie::Longitudinal), position: None, engaged: None, remarks: &[] };
+const LENGTHWISE: Answer = Answer {
+    lie: Some(Lie::Longitudinal),
+    position: None,
+    engaged: None,
+    within: None,
+    rates: None,
+    remarks: &[],
+};
 const ACROSS: Answer = Answer { lie: Some(Lie::Transverse), ..LENGTHWISE };
 
 /// Source, findings, answer.
@@ -191,13 +201,73 @@ fn visits() -> Vec<(&'static str, &'static str, Answer)> {
             "weeks=\"31+0\"\n[mother]\nfundal-height=\"25 cm\"\n[baby]\nhead=\"above pubic bone\"\n",
             remark(&["tape-four-weeks-behind"]),
         ),
+        (
+            "HESP-MID: 24 weeks, 26 cm: as it should be",
+            "weeks=\"24+0\"\n[mother]\nfundal-height=\"26 cm\"\n[baby]\nhead=\"above pubic bone\"\n",
+            Answer { within: Some(true), ..LENGTHWISE },
+        ),
+        (
+            "HESP-MID: 24 weeks, 21 cm: outside",
+            "weeks=\"24+0\"\n[mother]\nfundal-height=\"21 cm\"\n[baby]\nhead=\"above pubic bone\"\n",
+            Answer { within: Some(false), remarks: &["tape-below-p10"], ..LENGTHWISE },
+        ),
+        (
+            "HEAT: 28 weeks, 26 to 30 cm acceptable",
+            "weeks=\"28+0\"\n[mother]\nfundal-height=\"30 cm\"\n[baby]\nhead=\"above pubic bone\"\n",
+            Answer { within: Some(true), ..LENGTHWISE },
+        ),
+        (
+            "BETTER: three equal tapes: growth may have stopped",
+            "weeks=\"33+0\"\n[mother]\nfundal-height=\"29 cm\"\nearlier-tapes=[\"29+0 29 cm\",\"31+0 29 cm\"]\n[baby]\nhead=\"above pubic bone\"\n",
+            Answer { within: Some(false), remarks: &["tape-static"], ..LENGTHWISE },
+        ),
+        (
+            "RCOG-31: large fibroids: a scan in place of a tape",
+            "weeks=\"32+0\"\n[mother]\nfundal-height=\"36 cm\"\nlumps=\"left, above navel\"\n[baby]\nhead=\"above pubic bone\"\n",
+            remark(&["tape-not-read"]),
+        ),
+        (
+            "NICHD08: a baseline of 160 is usual",
+            "weeks=\"38+0\"\n[baby]\nhead=\"above pubic bone\"\nheart=\"left, below navel\"\nheart-counts=\"160 in 60 s\"\n",
+            Answer { rates: Some((159.0, 161.0)), ..LENGTHWISE },
+        ),
+        (
+            "NICHD08: over 160",
+            "weeks=\"38+0\"\n[baby]\nhead=\"above pubic bone\"\nheart=\"left, below navel\"\nheart-counts=\"170 in 60 s\"\n",
+            Answer { rates: Some((169.0, 171.0)), remarks: &["heart-outside-usual"], ..LENGTHWISE },
+        ),
+        (
+            "WHO-MCPC: over 180: danger",
+            "weeks=\"38+0\"\n[baby]\nhead=\"above pubic bone\"\nheart=\"left, below navel\"\nheart-counts=\"185 in 60 s\"\n",
+            Answer { rates: Some((184.0, 186.0)), remarks: &["heart-rate-high"], ..LENGTHWISE },
+        ),
+        (
+            "HESP-MID: under 100: danger",
+            "weeks=\"38+0\"\n[baby]\nhead=\"above pubic bone\"\nheart=\"left, below navel\"\nheart-counts=\"92 in 60 s\"\n",
+            Answer { rates: Some((91.0, 93.0)), remarks: &["heart-rate-low"], ..LENGTHWISE },
+        ),
+        (
+            "BETTER; HESP-MID: feel her pulse at the same time: the two alike",
+            "weeks=\"38+0\"\n[mother]\npulse=120\n[baby]\nhead=\"above pubic bone\"\nheart=\"left, below navel\"\nheart-counts=\"122 in 60 s\"\n",
+            remark(&["pulse-near-heart"]),
+        ),
+        (
+            "derived: 14 beats in 6 s leave 130 to 150 open",
+            "weeks=\"38+0\"\n[baby]\nhead=\"above pubic bone\"\nheart=\"left, below navel\"\nheart-counts=\"14 in 6 s\"\n",
+            Answer { rates: Some((130.0, 150.0)), ..LENGTHWISE },
+        ),
+        (
+            "derived: 36 beats in 15 s leave 140 to 148 open",
+            "weeks=\"38+0\"\n[baby]\nhead=\"above pubic bone\"\nheart=\"left, below navel\"\nheart-counts=\"36 in 15 s\"\n",
+            Answer { rates: Some((140.0, 148.0)), ..LENGTHWISE },
+        ),
     ]
 }
 
 #[test]
 fn the_answers_are_the_handbooks() {
     let visits = visits();
-    assert!(visits.len() >= 30);
+    assert!(visits.len() >= 45);
     for (source, text, answer) in visits {
         let found = reckon(&read(text), &Thresholds::default());
         let conclusion = &found.conclusions[0];
@@ -209,6 +279,17 @@ fn the_answers_are_the_handbooks() {
         if answer.engaged.is_some() {
             assert_eq!(conclusion.engaged, answer.engaged, "{source}");
         }
+        if answer.within.is_some() {
+            let rule = found.tape.as_ref().and_then(|tape| tape.weeks_rule);
+            assert_eq!(rule.map(|rule| rule.within()), answer.within, "{source}");
+        }
+        if let Some((low, high)) = answer.rates {
+            let rate = heart_rate(&read(text).babies[0]).expect("a rate");
+            assert!((rate.low - low).abs() < 0.01 && (rate.high - high).abs() < 0.01, "{source}: {rate:?}");
+        }
+        // What cannot wait stands where the handbook says so, and nowhere else.
+        let urgent = |r: &&Remark| r.grade == Grade::ActNow && !answer.remarks.contains(&r.id);
+        assert!(found.remarks.iter().find(urgent).is_none(), "{source}");
         let ids: Vec<&str> = found.remarks.iter().map(|remark| remark.id).collect();
         for id in answer.remarks {
             assert!(ids.contains(id), "{source}: {ids:?}");

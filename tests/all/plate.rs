@@ -170,6 +170,8 @@ fn labelled_and_numbered_figures_can_be_read() {
             (Set::Fifths, Size::A4),
             (Set::Breeches, Size::Letter),
             (Set::Occiput, Size::Slide),
+            (Set::Twins, Size::Slide),
+            (Set::Fifths, Size::Slide),
         ] {
             for svg in sheets(set, Style::Line, labels, size) {
                 assert_legible(&format!("{} {labels:?} {size:?}", set.named().0), &svg, size);

@@ -1,7 +1,7 @@
 //! Figures on sheets. In: figures that are ready, the size of the sheets, a title. Out: as many sheets as it takes for the
 //! words to have their size.
 
-use super::{Plate, Ready, lesson};
+use super::{Plate, Ready, beside, lesson};
 use crate::commands::picture::Maker;
 use crate::figure::scene::Frame;
 use crate::figure::{self, Labels};
@@ -31,7 +31,7 @@ impl Size {
     }
 
     /// Width and height, mm.
-    fn paper(self) -> (f32, f32) {
+    pub(super) fn paper(self) -> (f32, f32) {
         match self {
             Size::A3 => (420.0, 297.0),
             Size::A4 => (297.0, 210.0),
@@ -64,6 +64,14 @@ pub fn sheets(
     groups: &[Vec<Ready>],
     maker: &Maker<'_>,
 ) -> Result<Vec<Sheet>, String> {
+    if options.size == Size::Slide && options.labels == Labels::Numbered {
+        let slide = |(number, group): (usize, &Vec<Ready>)| {
+            let part = (groups.len() > 1).then_some((number + 1, groups.len()));
+            let asked = Asked { options, title, part, last_try: true, least: 0.0, as_first: None };
+            beside::slide(&asked, group, maker)
+        };
+        return groups.iter().enumerate().map(slide).collect();
+    }
     let tall = groups.iter().map(Vec::len).max().unwrap_or(1).max(1);
     let most = (MOST / tall).clamp(1, groups.len().max(1));
     let mut refused = String::new();
@@ -118,11 +126,11 @@ fn attempt(
 }
 
 /// What a sheet is to be.
-struct Asked<'a> {
-    options: &'a Plate,
-    title: &'a str,
+pub(super) struct Asked<'a> {
+    pub options: &'a Plate,
+    pub title: &'a str,
     /// Its number of how many.
-    part: Option<(usize, usize)>,
+    pub part: Option<(usize, usize)>,
     /// Fewer figures would not help.
     last_try: bool,
     /// The least width of a figure beside others, mm.
@@ -195,7 +203,7 @@ fn has_key(scene: &figure::scene::Scene) -> bool {
 }
 
 /// The words of a sheet: its title, what stands under each figure, and what is to be said of all.
-fn content(
+pub(super) fn content(
     title: &str,
     part: Option<(usize, usize)>,
     figures: &[&Ready],
