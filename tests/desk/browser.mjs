@@ -50,6 +50,8 @@ export const fromDisk = pathToFileURL(PAGE).href;
 /** Open the page: `page`, and what it `requested` and `faults`. `before` runs in it first; `clock`: time is the test's. */
 export async function open({ address = fromDisk, before, clock, ...options } = {}) {
   const context = await (await browser()).newContext({ acceptDownloads: true, locale: 'en-US', viewport: { width: 1280, height: 900 }, ...options });
+  // A machine may have other work.
+  context.setDefaultTimeout(120_000);
   const page = await context.newPage();
   const requested = [];
   const faults = [];

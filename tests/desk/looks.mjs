@@ -75,6 +75,7 @@ async function change(page, finding, words) {
   await page.evaluate(async () => {
     const image = document.getElementById('picture');
     await image.decode();
+    await new Promise((done) => setTimeout(done, 500));
     window.shown = new Promise((done) => image.addEventListener('load', () => requestAnimationFrame(() => done(performance.now())), { once: true }));
     document.addEventListener('click', () => (window.tapped = performance.now()), { once: true, capture: true });
   });

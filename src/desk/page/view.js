@@ -89,6 +89,12 @@ function showRemarks() {
   if (said !== at('status').textContent) at('status').textContent = said;
 }
 
+/** The small picture stands at the foot of narrow screens alone: a wide one does not draw it. */
+function showSmall() {
+  if (!matchMedia('(min-width: 64rem)').matches) at('picture-small').src = address;
+}
+matchMedia('(min-width: 64rem)').addEventListener('change', showSmall);
+
 /** The picture; before there is anything to draw, her outline stands there. */
 export function showPicture() {
   const image = at('picture');
@@ -106,6 +112,6 @@ export function showPicture() {
   if (address) URL.revokeObjectURL(address);
   address = URL.createObjectURL(new Blob([answer.pages[0]], { type: 'image/svg+xml' }));
   image.src = address;
-  at('picture-small').src = address;
+  showSmall();
   image.alt = nothing ? say('desk-outline-alt') : say('desk-picture-alt', { value: sentences() });
 }
