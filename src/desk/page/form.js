@@ -88,6 +88,9 @@ function fold(id, names) {
 }
 
 function showBabies(own) {
+  const now = `${exam.two} ${exam.baby}`;
+  if (own.dataset.shown === now) return;
+  own.dataset.shown = now;
   if (!exam.two && own.dataset.babies !== 'grip-1') {
     own.replaceChildren();
     return;
@@ -168,7 +171,9 @@ function finding(name) {
     show() {
       const words = exam.read[path(entry)] ?? '';
       parts = apart(entry, words);
-      now.textContent = exam.said[path(entry)] ?? (words || say('desk-not-examined'));
+      const told = exam.said[path(entry)] ?? (words || say('desk-not-examined'));
+      // What stays is not written anew: the page is laid out again for it.
+      if (now.textContent !== told) now.textContent = told;
       now.classList.toggle('found', Boolean(words));
       element.classList.toggle('has', Boolean(words));
       control.show(parts.values);
@@ -364,7 +369,8 @@ function typed(entry, id, set, tag = 'input') {
     ),
     show(values) {
       shown = bare(values);
-      if (document.activeElement !== input || input.value.trim() === '' || shown === '') input.value = shown;
+      const free = document.activeElement !== input || input.value.trim() === '' || shown === '';
+      if (free && input.value !== shown) input.value = shown;
     },
     clear() {
       clearTimeout(waiting);
@@ -484,7 +490,10 @@ function counts(entry, id, set) {
     kind: 'counts',
     element: el('div', { class: 'both' }, list, clock.element, text.element),
     show(values) {
+      const same = values.join('; ') === chosen.join('; ');
       chosen = values;
+      text.show(values);
+      if (same) return;
       list.replaceChildren(
         ...values.map((value, at) =>
           el(
@@ -495,7 +504,6 @@ function counts(entry, id, set) {
           ),
         ),
       );
-      text.show(values);
     },
     clear() {
       clock.reset();
