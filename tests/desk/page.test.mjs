@@ -180,6 +180,7 @@ test('one line fills the form, and the form shows as a line', async () => {
 test('what cannot wait stands first, is spoken, and keeps the family page back', async () => {
   const { page, context } = await open();
   await openFile(page, example('heart-not-heard.toml'));
+  await page.locator('#remarks h3').first().waitFor();
   const grades = await page.locator('#remarks h3').allInnerTexts();
   assert.equal(grades[0].toLowerCase(), 'act now');
   assert.ok(await page.locator('#act-now').isVisible());
