@@ -34,10 +34,16 @@ pub const LANGUAGES: [Language; 4] = [
 impl Language {
     /// Whether it has every message of a part.
     pub fn has(&self, part: Part) -> bool {
-        self.under.is_some() || {
-            let own: BTreeSet<&str> = ids(self.text).collect();
-            ids(ENGLISH).filter(|id| Part::of(id) == Some(part)).all(|id| own.contains(id))
+        self.lacks(&[part]).is_none()
+    }
+
+    /// One of these parts of which it has not every message.
+    fn lacks(&self, parts: &[Part]) -> Option<Part> {
+        if self.under.is_some() || self.text == ENGLISH {
+            return None;
         }
+        let own: BTreeSet<&str> = ids(self.text).collect();
+        ids(ENGLISH).filter(|id| !own.contains(id)).filter_map(Part::of).find(|part| parts.contains(part))
     }
 }
 
@@ -78,8 +84,8 @@ impl Words {
     /// The words of a shipped language, for what needs these parts of its messages.
     pub fn load_for(lang: &str, parts: &[Part]) -> Result<Self, WordsError> {
         let language = shipped(lang)?;
-        if let Some(missing) = parts.iter().find(|part| !language.has(**part)) {
-            let there: Vec<&str> = LANGUAGES.iter().filter(|l| l.has(*missing)).map(|l| l.tag).collect();
+        if let Some(missing) = language.lacks(parts) {
+            let there: Vec<&str> = LANGUAGES.iter().filter(|l| l.has(missing)).map(|l| l.tag).collect();
             let (what, there) = (missing.name(), there.join(", "));
             return Err(WordsError(format!(
                 "language `{lang}` has no words for {what}; here there is {there}"

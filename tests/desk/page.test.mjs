@@ -8,7 +8,10 @@ import { enter, finger } from './enter.mjs';
 
 after(stop);
 const example = (name) => join(ROOT, 'examples', name);
-const openFile = (page, path) => page.locator('#file').setInputFiles(path);
+const openFile = async (page, path) => {
+  await page.locator('#file').setInputFiles(path);
+  await page.waitForFunction(() => document.querySelector('dialog[open]') || document.querySelector('#line').value);
+};
 const text = async (page) => {
   const { bytes } = await downloaded(page, () => page.locator('[data-take=exam]').click());
   return bytes.toString();
