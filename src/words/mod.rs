@@ -37,13 +37,15 @@ impl Language {
         self.lacks(&[part]).is_none()
     }
 
-    /// One of these parts of which it has not every message.
+    /// The first of these parts of which it has not every message.
     fn lacks(&self, parts: &[Part]) -> Option<Part> {
         if self.under.is_some() || self.text == ENGLISH {
             return None;
         }
         let own: BTreeSet<&str> = ids(self.text).collect();
-        ids(ENGLISH).filter(|id| !own.contains(id)).filter_map(Part::of).find(|part| parts.contains(part))
+        let lacking: BTreeSet<Part> =
+            ids(ENGLISH).filter(|id| !own.contains(id)).filter_map(Part::of).collect();
+        parts.iter().copied().find(|part| lacking.contains(part))
     }
 }
 
