@@ -157,7 +157,7 @@ test('a file opened over findings that are in no file asks first, and nothing ca
 
 test('a file with faults is told line by line and can be mended', async () => {
   const { page, context } = await open();
-  await page.locator('#file').setInputFiles({ name: 'visit.toml', mimeType: 'text/plain', buffer: Buffer.from('weeks = "37+0"\n[baby]\nback = "lft"\n') });
+  await openFile(page, { name: 'visit.toml', mimeType: 'text/plain', buffer: Buffer.from('weeks = "37+0"\n[baby]\nback = "lft"\n') });
   assert.match(await page.locator('#mend-why').innerText(), /Line 3/);
   await page.locator('#mend-text').fill('weeks = "37+0"\n[baby]\nback = "left"\n');
   await page.locator('#mend [data-close=so]').click();
