@@ -1,6 +1,6 @@
 //! `draw`. In: an exam and options. Out: the picture as the bytes of a file, and the remarks that stand.
 
-use super::languages::{self, Draft};
+use super::languages::{self, Draft, Tongues};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
 use super::{Outcome, Source, exit};
@@ -71,9 +71,8 @@ pub struct Draw {
 
 /// Draw an exam. Remarks that stand are told on standard error and in the code; they do not stop a picture.
 pub fn run(options: &Draw, look: Look) -> Outcome {
-    let languages = languages::chosen(&options.lang, options.draft, &PARTS);
-    let (languages, words) = match languages.and_then(|chosen| Ok((chosen, Words::load("en")?))) {
-        Ok(words) => words,
+    let tongues = match Tongues::chosen(&options.lang, options.draft, &PARTS) {
+        Ok(tongues) => tongues,
         Err(fault) => return load::wordless(&fault),
     };
     let loaded = load::exam(&options.exam, None);
@@ -82,11 +81,11 @@ pub fn run(options: &Draw, look: Look) -> Outcome {
         Err(outcome) => return *outcome,
     };
     let mut notes = loaded.problems(look);
-    match load::pressing(&loaded, &words) {
+    match load::pressing(&loaded, tongues.english()) {
         Ok(told) => notes.push_str(&told),
         Err(fault) => return load::wordless(&fault),
     }
-    match pictures(exam, &loaded, options, &[options.format], &languages) {
+    match pictures(exam, &loaded, options, &[options.format], tongues.pages()) {
         Ok(pages) => Outcome { notes, pages, made: "the picture", code: loaded.code(), ..Outcome::default() },
         Err(why) => {
             notes.push_str(&format!("handspan: {why}\n"));

@@ -4,7 +4,7 @@
 mod content;
 mod marks;
 
-use super::languages::{self, Draft};
+use super::languages::{self, Draft, Tongues};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker};
 use super::{Format, Outcome, Paper, Source, exit};
@@ -52,18 +52,18 @@ const PNG_WIDTH: u32 = 1654;
 /// Make the sheet. What cannot wait at any visit is told first, and in the exit code.
 pub fn run(options: &Growth, look: Look) -> Outcome {
     let parts = [Part::Family, Part::Picture, Part::Check, Part::Chart, Part::Growth];
-    let languages = languages::chosen(&options.lang, options.draft, &parts);
-    let (languages, words) = match languages.and_then(|chosen| Ok((chosen, Words::load("en")?))) {
-        Ok(words) => words,
+    let tongues = match Tongues::chosen(&options.lang, options.draft, &parts) {
+        Ok(tongues) => tongues,
         Err(fault) => return load::wordless(&fault),
     };
+    let words = tongues.english();
     let (clinic, clinic_problems, clinic_failed) = load::clinic(options.clinic.as_ref(), look);
     let mut loaded: Vec<Loaded<'_>> =
         options.visits.iter().map(|source| load::exam(source, clinic.as_ref())).collect();
     let unquietable = load::unquietable(&options.quiet);
     let mut notes: String = loaded.iter().map(|loaded| loaded.problems(look)).collect();
     for loaded in &loaded {
-        match load::pressing(loaded, &words) {
+        match load::pressing(loaded, words) {
             Ok(told) => notes.push_str(&told),
             Err(fault) => return load::wordless(&fault),
         }
@@ -99,10 +99,10 @@ pub fn run(options: &Growth, look: Look) -> Outcome {
     }
     quieted.sort_unstable();
     quieted.dedup();
-    let told = Told { loaded: &loaded, course: &course, quieted, words: &words };
+    let told = Told { loaded: &loaded, course: &course, quieted, words };
     match told.together().map_err(|fault| fault.to_string()).and_then(|text| {
         notes.push_str(&text);
-        files(options, &told, &languages)
+        files(options, &told, tongues.pages())
     }) {
         Ok(pages) => Outcome { notes, pages, made: "the tape over the visits", code, ..Outcome::default() },
         Err(why) => failed(notes, why),

@@ -4,7 +4,7 @@
 //! same names each such remark (`--despite bleeding`); the exit code still tells of it.
 
 use super::against;
-use super::languages::{self, Draft};
+use super::languages::{self, Draft, Tongues};
 use super::layouts::{self, Chosen};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
@@ -79,13 +79,8 @@ pub struct Handout {
 
 /// Make the family page, unless something stands against it.
 pub fn run(options: &Handout, look: Look) -> Outcome {
-    let languages = match languages::chosen(&options.lang, options.draft, &[Part::Family]) {
-        Ok(languages) => languages,
-        Err(fault) => return load::wordless(&fault),
-    };
-    // What is said to who makes the page is English.
-    let words = match Words::load("en") {
-        Ok(words) => words,
+    let tongues = match Tongues::chosen(&options.lang, options.draft, &[Part::Family]) {
+        Ok(tongues) => tongues,
         Err(fault) => return load::wordless(&fault),
     };
     if let Some(Err(expected)) = options.emergency.as_deref().map(clinic::is_number) {
@@ -101,7 +96,7 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
         Err(outcome) => return *outcome,
     };
     let against = against::Asked { document: "family page", despite: &options.despite };
-    let mut notes = match against::look(&loaded, &against, look, &words) {
+    let mut notes = match against::look(&loaded, &against, look, tongues.english()) {
         Ok(notes) => notes,
         Err(outcome) => return *outcome,
     };
@@ -124,7 +119,7 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
         }
     };
     let job = Job { exam, loaded: &loaded, clinic: &clinic, asked, options };
-    match job.files(layout, &languages) {
+    match job.files(layout, tongues.pages()) {
         Ok((pages, told)) => {
             notes.push_str(&told);
             notes.push_str(&missing);

@@ -56,6 +56,37 @@ pub fn chosen(lang: &str, draft: Draft, parts: &[Part]) -> Result<Vec<Words>, Wo
     Ok(languages)
 }
 
+/// The languages of a document, and the English of what is said to whoever runs the program; each is read once.
+pub struct Tongues {
+    all: Vec<Words>,
+    /// How many of them are the document's.
+    pages: usize,
+    english: usize,
+}
+
+impl Tongues {
+    /// The languages that are `chosen`.
+    pub fn chosen(lang: &str, draft: Draft, parts: &[Part]) -> Result<Self, WordsError> {
+        let mut all = chosen(lang, draft, parts)?;
+        let pages = all.len();
+        let english = all.iter().position(|words| words.lang() == "en").unwrap_or(pages);
+        if english == pages {
+            all.push(Words::load("en")?);
+        }
+        Ok(Tongues { all, pages, english })
+    }
+
+    /// Those of the document.
+    pub fn pages(&self) -> &[Words] {
+        &self.all[..self.pages]
+    }
+
+    /// The English.
+    pub fn english(&self) -> &Words {
+        &self.all[self.english]
+    }
+}
+
 /// What a page in `words` says of a draft: that it is one, or that the page beside it is; `None` where none is printed.
 pub fn said_of_draft(words: &Words, languages: &[Words]) -> Result<Option<String>, WordsError> {
     said(words, languages, "draft-beside")

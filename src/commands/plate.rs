@@ -12,7 +12,7 @@ mod wall;
 pub use pages::Size;
 pub use sets::{Set, Way};
 
-use super::languages::{self, Draft};
+use super::languages::{self, Draft, Tongues};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker};
 use super::{Format, Outcome, Source, exit};
@@ -77,10 +77,9 @@ pub fn list() -> String {
 
 /// Make the sheets.
 pub fn run(options: &Plate, look: Look) -> Outcome {
-    let languages =
-        languages::chosen(&options.lang, options.draft, &[Part::Family, Part::Picture, Part::Plates]);
-    let (languages, words) = match languages.and_then(|chosen| Ok((chosen, Words::load("en")?))) {
-        Ok(words) => words,
+    let parts = [Part::Family, Part::Picture, Part::Plates];
+    let tongues = match Tongues::chosen(&options.lang, options.draft, &parts) {
+        Ok(tongues) => tongues,
         Err(fault) => return load::wordless(&fault),
     };
     let (groups, own) = match &options.what {
@@ -94,13 +93,13 @@ pub fn run(options: &Plate, look: Look) -> Outcome {
             return *outcome;
         }
         notes.push_str(&loaded.problems(look));
-        match load::pressing(loaded, &words) {
+        match load::pressing(loaded, tongues.english()) {
             Ok(told) => notes.push_str(&told),
             Err(fault) => return load::wordless(&fault),
         }
         code = code.max(loaded.code());
     }
-    match made(options, &groups, &own, &languages, &words) {
+    match made(options, &groups, &own, tongues.pages(), tongues.english()) {
         Ok((pages, names)) => Outcome { pages, names, notes, made: "the plate", code, ..Outcome::default() },
         Err(why) => {
             notes.push_str(&format!("handspan: {why}\n"));

@@ -5,7 +5,7 @@
 //! be named with `--despite`.
 
 use super::against::{self, Asked};
-use super::languages::{self, Draft};
+use super::languages::{self, Draft, Tongues};
 use super::load;
 use super::picture::Maker;
 use super::{Format, Outcome, Paper, Source, exit};
@@ -43,10 +43,9 @@ pub struct SkinGuide {
 
 /// Make the guide, unless something stands against it.
 pub fn run(options: &SkinGuide, look: Look) -> Outcome {
-    let languages =
-        languages::chosen(&options.lang, options.draft, &[Part::Family, Part::Picture, Part::Guide]);
-    let (languages, words) = match languages.and_then(|chosen| Ok((chosen, Words::load("en")?))) {
-        Ok(words) => words,
+    let parts = [Part::Family, Part::Picture, Part::Guide];
+    let tongues = match Tongues::chosen(&options.lang, options.draft, &parts) {
+        Ok(tongues) => tongues,
         Err(fault) => return load::wordless(&fault),
     };
     let (clinic, clinic_problems, clinic_failed) = load::clinic(options.clinic.as_ref(), look);
@@ -56,7 +55,7 @@ pub fn run(options: &SkinGuide, look: Look) -> Outcome {
         Err(outcome) => return *outcome,
     };
     let asked = Asked { document: "skin guide", despite: &options.despite };
-    let mut notes = match against::look(&loaded, &asked, look, &words) {
+    let mut notes = match against::look(&loaded, &asked, look, tongues.english()) {
         Ok(notes) => notes,
         Err(outcome) => return *outcome,
     };
@@ -65,7 +64,7 @@ pub fn run(options: &SkinGuide, look: Look) -> Outcome {
         let why = "the clinic's file has a fault".to_owned();
         return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
     }
-    match files(exam, &loaded.reckoning.conclusions, options, &languages) {
+    match files(exam, &loaded.reckoning.conclusions, options, tongues.pages()) {
         Ok(pages) => {
             Outcome { notes, pages, made: "the skin guide", code: loaded.code(), ..Outcome::default() }
         }

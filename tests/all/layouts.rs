@@ -20,7 +20,7 @@ use handspan::words::Words;
 use handspan::write;
 
 /// The layouts that go home.
-const FAMILY: [Shipped; 7] = [
+pub const FAMILY: [Shipped; 7] = [
     FAMILY_PAGE,
     FAMILY_PAGE_LONG,
     LARGE_PRINT,
