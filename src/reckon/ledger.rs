@@ -1,7 +1,7 @@
 //! The ledger. In: nothing. Out: every rule of the reckoning, a row a rule: what it means, where it comes from, how far
 //! that can be trusted.
 //!
-//! A remark takes its grade and its source from its row; `handspan rules` prints the rows; a test holds DEVELOPERS.md
+//! A remark takes its grade and its source from its row; `handspan rules` prints the rows; a test holds docs/rules.md
 //! and the messages to them.
 
 use super::Grade;

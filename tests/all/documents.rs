@@ -1,6 +1,6 @@
-//! README.md and DEVELOPERS.md say what is so: every console block is run, every path exists, every file of the source
-//! is on the map, every named test is there, and the ledger holds the rules that the program has.
-//! `BLESS=1` rewrites the outputs in README.md and its picture: look at them, then commit.
+//! README.md, DEVELOPERS.md and the manual say what is so. Every console block is run, every path exists, the code map is that of
+//! the sources, every named test is there, and `docs/rules.md` holds the rules that the program has. `BLESS=1` rewrites the
+//! outputs, the pictures, the rules and the map: look at them, then commit.
 
 use super::shared::{path, run_in, rust_files, said};
 use handspan::reckon::ledger::{RULES, Trust};
@@ -16,6 +16,18 @@ fn bless() -> bool {
     let bless = std::env::var_os("BLESS").is_some();
     assert!(!(bless && std::env::var_os("CI").is_some()), "documents are never rewritten by a machine");
     bless
+}
+
+/// README.md and the chapters of the manual, as paths from the root.
+fn manual() -> Vec<String> {
+    let mut chapters: Vec<String> = fs::read_dir(path("docs"))
+        .expect("docs")
+        .map(|entry| entry.expect("an entry").file_name().into_string().expect("a name"))
+        .map(|name| format!("docs/{name}"))
+        .collect();
+    chapters.sort();
+    chapters.insert(0, "README.md".to_owned());
+    chapters
 }
 
 /// A temporary directory with a copy of the examples.
@@ -117,22 +129,25 @@ fn replayed(here: &Path, block: &str) -> String {
 }
 
 #[test]
-fn every_console_block_of_the_readme_is_what_the_program_says() {
+fn every_console_block_is_what_the_program_says() {
     let here = examples();
-    let mut text = read("README.md");
-    let console = blocks(&text, "console");
-    assert!(console.len() >= 8);
-    for block in console {
-        let real = replayed(here.path(), &block);
+    let mut count = 0;
+    for document in manual() {
+        let mut text = read(&document);
+        for block in blocks(&text, "console") {
+            count += 1;
+            let real = replayed(here.path(), &block);
+            if bless() {
+                text = text.replace(&format!("```console\n{block}```"), &format!("```console\n{real}```"));
+            } else {
+                assert_eq!(block, real, "{document}: look, then BLESS=1");
+            }
+        }
         if bless() {
-            text = text.replace(&format!("```console\n{block}```"), &format!("```console\n{real}```"));
-        } else {
-            assert_eq!(block, real, "README.md: look, then BLESS=1");
+            fs::write(path(&document), text).expect("the document is written");
         }
     }
-    if bless() {
-        fs::write(path("README.md"), text).expect("README.md is written");
-    }
+    assert!(count >= 16, "{count} blocks");
 }
 
 #[test]
@@ -152,11 +167,14 @@ fn the_first_commands_of_the_readme_work() {
 }
 
 #[test]
-fn the_pictures_of_the_readme_are_made_by_the_commands_beside_them() {
-    let text = read("README.md");
-    for (name, begins) in [("head-down-left.svg", "handspan draw"), ("growth.svg", "handspan growth")] {
+fn the_pictures_are_made_by_the_commands_beside_them() {
+    for (document, name, begins) in [
+        ("README.md", "head-down-left.svg", "handspan draw"),
+        ("docs/growth.md", "growth.svg", "handspan growth"),
+    ] {
+        let text = read(document);
         let picture = format!("examples/pictures/{name}");
-        assert!(text.contains(&format!("]({picture})")));
+        assert!(text.contains(&format!("{picture})")));
         let made = |piece: &&str| piece.starts_with(begins) && piece.contains(&format!("-o {name}"));
         let command = text.split('`').find(made).expect("its command");
         let here = examples();
@@ -172,13 +190,13 @@ fn the_pictures_of_the_readme_are_made_by_the_commands_beside_them() {
 }
 
 #[test]
-fn the_exam_printed_in_the_readme_is_the_example() {
-    assert_eq!(blocks(&read("README.md"), "toml"), [read("examples/head-down-left.toml")]);
+fn the_exam_printed_in_the_manual_is_the_example() {
+    assert_eq!(blocks(&read("docs/language.md"), "toml"), [read("examples/head-down-left.toml")]);
 }
 
 #[test]
 fn the_language_table_has_every_key_and_no_other() {
-    let text = read("README.md");
+    let text = read("docs/language.md");
     let rows = || text.lines().filter(|line| line.starts_with("| "));
     let mut listed = BTreeSet::new();
     for row in rows() {
@@ -193,7 +211,8 @@ fn the_language_table_has_every_key_and_no_other() {
 
 /// The targets of links, and the file names that begin with a folder of ours, in a document.
 fn named_paths(text: &str) -> BTreeSet<String> {
-    const FOLDERS: [&str; 7] = ["src/", "tests/", "layouts/", "examples/", "benches/", "fonts/", ".ci/"];
+    const FOLDERS: [&str; 8] =
+        ["docs/", "src/", "tests/", "layouts/", "examples/", "benches/", "fonts/", ".ci/"];
     let mut found = BTreeSet::new();
     for link in text.split("](").skip(1) {
         let target = link.split(')').next().unwrap_or_default();
@@ -212,46 +231,86 @@ fn named_paths(text: &str) -> BTreeSet<String> {
 
 #[test]
 fn every_path_that_is_named_is_there() {
-    for document in ["README.md", "DEVELOPERS.md"] {
-        let paths = named_paths(&read(document));
-        assert!(paths.len() > 5, "{document}");
-        for name in paths {
-            assert!(path(&name).exists(), "{document} names {name}, which is not there");
+    let mut documents = manual();
+    documents.push("DEVELOPERS.md".to_owned());
+    let mut count = 0;
+    for document in documents {
+        let folder = Path::new(&document).parent().expect("a folder");
+        for name in named_paths(&read(&document)) {
+            let beside = path(&folder.join(&name).display().to_string());
+            assert!(path(&name).exists() || beside.exists(), "{document} names {name}, which is not there");
+            count += 1;
         }
     }
+    assert!(count > 60, "{count} paths");
 }
 
-/// The files on the code map: a heading names a folder, each point of its list one file or several, before a colon.
-fn mapped() -> Vec<String> {
-    let text = read("DEVELOPERS.md");
-    let map =
-        text.split("\n## Code map\n").nth(1).expect("a code map").split("\n## ").next().expect("its end");
-    let mut folder = "";
+/// What a file says of itself: its `//!` lines up to the end of the first sentence.
+fn first_sentence(text: &str) -> String {
+    let lines = text.lines().map_while(|line| line.strip_prefix("//!")).map(str::trim);
+    let said = lines.take_while(|line| !line.is_empty()).collect::<Vec<_>>().join(" ");
+    let end = said.find(". ").unwrap_or(said.trim_end_matches('.').len());
+    said[..end].to_owned()
+}
+
+/// The code map: every file of the source with what it says of itself, by folder.
+fn code_map() -> String {
+    let root = path("").display().to_string();
     let mut files = vec![];
-    for line in map.lines() {
+    for folder in ["benches", "src", "tests/all", "tests/outside"] {
+        for (file, text) in rust_files(&path(folder)) {
+            let name = file.strip_prefix(&root).expect("a file of ours").trim_start_matches('/').to_owned();
+            files.push((name, first_sentence(&text)));
+        }
+    }
+    let of = |name: &str| name.rfind('/').map_or(String::new(), |at| name[..=at].to_owned());
+    files.sort_by(|a, b| (of(&a.0), &a.0).cmp(&(of(&b.0), &b.0)));
+    let (mut map, mut folder) = (String::new(), String::new());
+    for (name, said) in files {
+        assert!(!said.is_empty(), "{name} does not say what it is");
+        if of(&name) != folder {
+            folder = of(&name);
+            map.push_str(&format!("\n### `{folder}`\n\n"));
+        }
+        map.push_str(&format!("- `{}`: {said}\n", &name[folder.len()..]));
+    }
+    map
+}
+
+#[test]
+fn the_code_map_is_that_of_the_sources() {
+    let text = read("docs/code-map.md");
+    let (begins, ends) = ("<!-- made from the sources -->\n", "<!-- written by hand -->\n");
+    let (before, rest) = text.split_once(begins).expect("its beginning");
+    let (kept, after) = rest.split_once(ends).expect("its end");
+    let real = format!("{}\n", code_map());
+    if bless() {
+        fs::write(path("docs/code-map.md"), format!("{before}{begins}{real}{ends}{after}"))
+            .expect("it is written");
+    } else {
+        assert_eq!(kept, real, "docs/code-map.md: look, then BLESS=1");
+    }
+    let mut folder = "";
+    for line in after.lines() {
         if line.starts_with("### ") {
             folder = line.split('`').nth(1).expect("a folder");
         } else if let Some(point) = line.strip_prefix("- ") {
             let names = point.split(':').next().unwrap_or_default();
-            files.extend(names.split('`').skip(1).step_by(2).map(|name| format!("{folder}{name}")));
+            for name in names.split('`').skip(1).step_by(2) {
+                assert!(path(&format!("{folder}{name}")).exists(), "the code map names {folder}{name}");
+            }
         }
     }
-    files
 }
 
 #[test]
-fn the_code_map_has_every_file_of_the_source_once() {
-    let files = mapped();
-    for file in &files {
-        assert!(path(file).exists(), "the code map names {file}, which is not there");
-        assert_eq!(files.iter().filter(|other| *other == file).count(), 1, "{file} is there twice");
-    }
-    let root = path("").display().to_string();
-    for folder in ["src", "tests/all", "benches"] {
-        for (file, _) in rust_files(&path(folder)) {
-            let name = file.strip_prefix(&root).expect("a file of ours").trim_start_matches('/');
-            assert!(files.iter().any(|mapped| mapped == name), "{name} is not on the code map");
-        }
+fn the_documents_stay_short() {
+    for (document, most) in [("README.md", 10 << 10), ("DEVELOPERS.md", 30 << 10)] {
+        let bytes = read(document).len();
+        assert!(
+            bytes <= most,
+            "{document} has {bytes} bytes: a chapter of docs/ is the place for the manual"
+        );
     }
 }
 
@@ -284,17 +343,17 @@ fn the_ledger_of_the_documents_is_that_of_the_program() {
             format!("| `{}` | {}{formula} | {} | {trust} | {grade} |\n", rule.id, rule.meaning, rule.ground())
         })
         .collect();
-    let text = read("DEVELOPERS.md");
+    let text = read("docs/rules.md");
     let (before, rest) = text
         .split_once("| id | meaning | source | trust | grade |\n|---|---|---|---|---|\n")
         .expect("a ledger");
     let (kept, after) = rest.split_at(rest.find("\n\n").expect("its end") + 1);
     if bless() {
         let head = "| id | meaning | source | trust | grade |\n|---|---|---|---|---|\n";
-        std::fs::write(path("DEVELOPERS.md"), format!("{before}{head}{rows}{after}"))
+        std::fs::write(path("docs/rules.md"), format!("{before}{head}{rows}{after}"))
             .expect("it can be written");
     } else {
-        assert_eq!(kept, rows, "DEVELOPERS.md: the ledger has changed; look, then BLESS=1");
+        assert_eq!(kept, rows, "docs/rules.md: the ledger has changed; look, then BLESS=1");
     }
 }
 

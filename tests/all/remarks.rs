@@ -223,6 +223,6 @@ fn the_ledger_is_printed_whole() {
             }
         }
     }
-    let readme = std::fs::read_to_string(path("README.md")).expect("README.md");
-    assert!(readme.contains("handspan rules"));
+    let chapter = std::fs::read_to_string(path("docs/rules.md")).expect("docs/rules.md");
+    assert!(chapter.contains("handspan rules"));
 }
