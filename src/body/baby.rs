@@ -1,4 +1,4 @@
-//! One posed baby. In: where its head and back point, attitude, legs, size, near side, origin. Out: the forms of its
+//! One posed baby. In: where its head and back point, attitude, legs, size, near side, origin. Out: its
 //! surface, the fine curves on it, and its landmarks, all in mother space.
 
 use super::attitude::{self, Spine};
@@ -9,7 +9,7 @@ use super::measures::Measures;
 use super::modeller::Modeller;
 use super::pack::Pack;
 use super::reach::Around;
-use super::surface::{Form, set_influence};
+use super::shape::Shape;
 use super::{head, limbs, trunk};
 use crate::exam::{Attitude, Legs};
 use crate::units::{BabySide, MotherSide, Vec3};
@@ -63,10 +63,8 @@ pub struct PosedBaby {
     pub arms: [limbs::Arm; 2],
     /// Legs in baby space, left first.
     pub legs: [limbs::Leg; 2],
-    /// Its surface; the head's forms are `forms[head_forms]`.
-    pub forms: Vec<Form>,
-    /// Where the head's forms stand in the list.
-    pub head_forms: std::ops::Range<usize>,
+    /// Its surface.
+    pub shape: Shape,
     /// Fine lines on the surface; empty until `with_curves`.
     pub curves: Vec<Curve>,
     /// What it was posed from.
@@ -74,7 +72,7 @@ pub struct PosedBaby {
 }
 
 /// Poses the baby with its origin (between the hips) at the origin of mother space; without its fine curves, and
-/// without the `influence` of its forms.
+/// not yet ready to be met by rays.
 pub fn pose(posture: &Posture) -> PosedBaby {
     let body = posture.frame(Vec3::default());
     let k = &posture.measures;
@@ -108,13 +106,14 @@ pub fn pose(posture: &Posture) -> PosedBaby {
     let legs = limbs::legs(&spine, &how, k, &around);
     limbs::roots(&mut m, &arms, &legs, near, k);
     limbs::forms(&mut m, &arms, &legs, k, 1);
-    PosedBaby { body, head, spine, arms, legs, forms: m.forms, head_forms, curves: vec![], posture: *posture }
+    let shape = Shape::of_forms(m.forms, head_forms);
+    PosedBaby { body, head, spine, arms, legs, shape, curves: vec![], posture: *posture }
 }
 
 impl PosedBaby {
     /// The same baby, ready to be met by rays.
-    pub fn with_influence(mut self) -> Self {
-        set_influence(&mut self.forms);
+    pub fn finished(mut self) -> Self {
+        self.shape.finish();
         self
     }
 
@@ -122,31 +121,20 @@ impl PosedBaby {
     pub fn with_curves(mut self) -> Self {
         let k = &self.posture.measures;
         let mut core = Pack::default();
-        core.fill(self.forms.iter().filter(|f| f.group == 0));
+        core.fill(self.shape.forms().iter().filter(|f| f.group == 0));
         let back = matches!(self.posture.attitude, Attitude::Brow | Attitude::Face);
-        self.curves = head::curves(&Pack::of(self.head_surface()), &self.head, back, k.head);
+        self.curves = head::curves(&Pack::of(self.shape.head_forms()), &self.head, back, k.head);
         self.curves.extend(trunk::curves(&core, &self.body, &self.spine, k));
-        self.curves.extend(limbs::curves(&self.forms, &self.body, &self.arms, &self.legs));
+        self.curves.extend(limbs::curves(self.shape.forms(), &self.body, &self.arms, &self.legs));
         self
-    }
-
-    /// The forms of arms and legs alone, without their roots in the trunk.
-    pub fn limb_forms(&self) -> &[Form] {
-        let start = self.forms.iter().position(|f| f.group > 0).unwrap_or(self.forms.len());
-        &self.forms[start..]
     }
 
     /// The same baby, elsewhere.
     pub fn moved(mut self, by: Vec3) -> Self {
         self.body.origin = self.body.origin + by;
         self.head.origin = self.head.origin + by;
-        self.forms.iter_mut().for_each(|form| *form = form.moved(by));
+        self.shape.shift(by);
         self.curves.iter_mut().flat_map(|c| &mut c.points).for_each(|p| *p = *p + by);
         self
-    }
-
-    /// The forms of the head alone.
-    pub fn head_surface(&self) -> &[Form] {
-        &self.forms[self.head_forms.clone()]
     }
 }

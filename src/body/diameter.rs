@@ -3,7 +3,7 @@
 
 use super::baby::PosedBaby;
 use super::head;
-use super::surface::{Form, walk_in};
+use super::shape::{Piece, Shape};
 use crate::exam::Attitude;
 use crate::units::Vec3;
 
@@ -74,12 +74,12 @@ impl Diameter {
 pub fn presenting(baby: &PosedBaby) -> Option<Diameter> {
     let name = Name::of(baby.posture.attitude);
     let k = baby.posture.measures.head;
-    let head_and_neck = &baby.forms[..baby.head_forms.end];
-    let skull = baby.head_surface();
+    let head_and_neck = &baby.shape.piece(Piece::Core);
+    let skull = &baby.shape.piece(Piece::Head);
     // Degrees from the crown towards the face; how far a point is from being the landmark.
-    let find = |forms: &[Form], (from, to): (i32, i32), far: &dyn Fn(Vec3) -> f32| {
+    let find = |shape: &Shape, (from, to): (i32, i32), far: &dyn Fn(Vec3) -> f32| {
         (from..to)
-            .filter_map(|degrees| profile(baby, forms, degrees as f32))
+            .filter_map(|degrees| profile(baby, shape, degrees as f32))
             .min_by(|p, q| far(*p).total_cmp(&far(*q)))
     };
     let bregma = || find(head_and_neck, (-10, 60), &|p| (p.z - head::BREGMA * k).abs());
@@ -101,9 +101,9 @@ pub fn presenting(baby: &PosedBaby) -> Option<Diameter> {
 }
 
 /// A point of the profile in the head's midline, in the head's frame.
-fn profile(baby: &PosedBaby, forms: &[Form], degrees: f32) -> Option<Vec3> {
+fn profile(baby: &PosedBaby, shape: &Shape, degrees: f32) -> Option<Vec3> {
     let (sin, cos) = libm::sincosf(degrees.to_radians());
     let outward = baby.head.direction(Vec3::new(0.0, cos, sin));
-    let p = walk_in(forms, baby.head.origin + outward * OUT, -outward, OUT)?;
+    let p = shape.ray(baby.head.origin + outward * OUT, -outward, OUT)?;
     Some(baby.head.local(p))
 }

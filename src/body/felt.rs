@@ -1,7 +1,6 @@
 //! Limbs go where they were felt. In: a placed baby, the places. Out: which limb ends are drawn towards which place.
 
 use super::baby::PosedBaby;
-use super::surface::Form;
 use crate::units::{BabySide, MotherPoint, Vec3};
 
 /// Where the ends of the limbs are drawn to, in baby space: arms, then legs, left first.
@@ -22,8 +21,9 @@ pub fn drawn_to(baby: &PosedBaby, places: &[MotherPoint], top: f32) -> Drawn {
     for place in places {
         let (x, y) = (place.0.x, place.0.y.min(top));
         // The limb that lies there stays.
-        if let Some(form) = baby.limb_forms().iter().find(|f| f.distance_seen(x, y, 0.0) < NEAR) {
-            taken[limb_of(form)] = true;
+        let seen = baby.shape.limbs_seen(x, y);
+        if let Some(limb) = ORDER.into_iter().find(|limb| seen[*limb] < NEAR) {
+            taken[limb] = true;
             continue;
         }
         let mut best: Option<(f32, usize, Vec3)> = None;
@@ -61,16 +61,13 @@ pub fn drawn_to(baby: &PosedBaby, places: &[MotherPoint], top: f32) -> Drawn {
 
 /// Which limb of a drawn baby is seen at a place where limbs were felt: arms, then legs, left first; `None` when none is.
 pub fn limb_at(baby: &PosedBaby, place: MotherPoint) -> Option<usize> {
-    let seen = |form: &&Form| form.distance_seen(place.0.x, place.0.y, 0.0);
-    let near = baby.limb_forms().iter().min_by(|a, b| seen(a).total_cmp(&seen(b)))?;
-    (seen(&near) < SEEN).then(|| limb_of(near))
+    let seen = baby.shape.limbs_seen(place.0.x, place.0.y);
+    let near = ORDER.into_iter().min_by(|a, b| seen[*a].total_cmp(&seen[*b]))?;
+    (seen[near] < SEEN).then_some(near)
 }
 
-/// Which limb a form belongs to; groups alternate between arm and leg, left first.
-fn limb_of(form: &Form) -> usize {
-    let order = usize::from(form.group).saturating_sub(1) % 4;
-    2 * (order % 2) + order / 2
-}
+/// The order in which limbs are looked at: each arm with the leg of its side.
+const ORDER: [usize; 4] = [0, 2, 1, 3];
 
 /// Root and end of a limb in mother space, and how far it reaches, hand and foot half counted.
 fn ends(baby: &PosedBaby, limb: usize) -> (Vec3, Vec3, f32) {

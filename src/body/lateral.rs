@@ -8,16 +8,15 @@
 //! along that axis as a rigid piece, its height above the brim kept: front and side share one measure of descent.
 
 use super::baby::PosedBaby;
-use super::cast::{Cast, cast};
+use super::cast::Cast;
 use super::curves::Curve;
 use super::frame::Frame;
 use super::head;
 use super::mother::MotherShape;
 use super::pack::Pack;
 use super::pelvis;
-use super::place::{hull_across, tip};
 use super::pose::Pose;
-use super::surface::{self, Form, Shape, TAP, set_influence};
+use super::shape::{self, Carrier, Piece, Shape};
 use super::womb;
 use crate::exam::Attitude;
 use crate::units::{FigurePoint, MotherPoint, Vec3};
@@ -216,10 +215,9 @@ impl Axis {
         Vec3::new(v.x, v.y * cos - v.z * sin, v.y * sin + v.z * cos)
     }
 
-    /// The same as a rigid piece that hangs at `hold`: point and direction.
-    fn piece(&self, hold: Vec3) -> impl Fn(Vec3) -> Vec3 + '_ {
-        let at = self.laid(hold);
-        move |p: Vec3| at + self.leaned(hold.y, p - hold)
+    /// The same of a point of a rigid piece that hangs at `hold`.
+    fn hung(&self, hold: Vec3, p: Vec3) -> Vec3 {
+        self.laid(hold) + self.leaned(hold.y, p - hold)
     }
 }
 
@@ -248,7 +246,11 @@ pub fn lateral(pose: &Pose) -> Lateral {
     if let Some(baby) = first {
         // Its trunk comes to lie where wall and spine are equally far from it.
         for _ in 0..3 {
-            axis.on_axis[1] += 0.5 * lies_forward(&pose.mother, &laid_forms(None, &axis, baby));
+            axis.on_axis[1] += 0.5
+                * lies_forward(
+                    &pose.mother,
+                    &baby.shape.carried(&Way { room: None, axis: &axis, head: baby.head.origin }),
+                );
         }
     }
     let mut points = vec![];
@@ -256,7 +258,7 @@ pub fn lateral(pose: &Pose) -> Lateral {
     for (number, baby) in pose.posed() {
         let baby = laid(&pose.mother, &axis, baby);
         // The womb is drawn round the baby where it lies now.
-        let seen = hull_across(&baby.forms, BACKWARD);
+        let seen = baby.shape.hull_across(BACKWARD);
         points.extend(
             seen.into_iter().map(|p| axis.unlaid(p.y, -p.x)).map(|(up, z)| FigurePoint::new(z / FLAT, up)),
         );
@@ -273,7 +275,7 @@ pub fn lateral(pose: &Pose) -> Lateral {
     let mut womb = rounded(&clear);
     for _ in 0..3 {
         for (_, baby) in &babies {
-            make_room(&mut womb, &baby.forms);
+            make_room(&mut womb, &baby.shape);
         }
         womb = rounded(&womb);
     }
@@ -281,14 +283,14 @@ pub fn lateral(pose: &Pose) -> Lateral {
 }
 
 /// Moves a closed line outwards where parts of a baby reach over it.
-fn make_room(line: &mut [FigurePoint], forms: &[Form]) {
+fn make_room(line: &mut [FigurePoint], shape: &Shape) {
     let n = line.len();
     if n < 3 {
         return;
     }
     for outward in all_round() {
-        for form in forms.iter().filter(|form| !form.carve) {
-            let p = tip(form, outward) + outward * womb::CLEAR;
+        for tip in shape.tips(outward) {
+            let p = tip + outward * womb::CLEAR;
             let Some((at, dx, dy)) = over(line, p) else { continue };
             // The nearest points by the whole way, their neighbours by part of it.
             for (step, share) in [(0, 0.4), (1, 0.8), (2, 1.0), (3, 1.0), (4, 0.8), (5, 0.4)] {
@@ -319,9 +321,9 @@ fn over(line: &[FigurePoint], p: Vec3) -> Option<(usize, f32, f32)> {
 }
 
 /// How much nearer a laid baby lies to the abdominal wall than to the spine, cm; negative: nearer to the spine.
-fn lies_forward(mother: &MotherShape, forms: &[Form]) -> f32 {
+fn lies_forward(mother: &MotherShape, shape: &Shape) -> f32 {
     let (mut wall, mut spine) = (f32::MAX, f32::MAX);
-    for p in hull_across(forms, BACKWARD) {
+    for p in shape.hull_across(BACKWARD) {
         let z = -p.x;
         if p.y > 3.0 {
             wall = wall.min(skin_front(mother, p.y) - WALL - z);
@@ -369,25 +371,19 @@ const BACKWARD: Vec3 = Vec3::new(1.0, 0.0, 0.0);
 
 /// z that lies on the axis of a baby as posed: of what leads, and of its trunk. A head bent back lies off its body.
 fn on_axis(baby: &PosedBaby) -> [f32; 2] {
-    let middle = |forms: &[Form]| {
-        let hull = hull_across(forms, FORWARD);
+    let middle = |shape: &Shape| {
+        let hull = shape.hull_across(FORWARD);
         let (low, high) = hull.iter().fold((f32::MAX, f32::MIN), |m, p| (m.0.min(p.x), m.1.max(p.x)));
         0.5 * (low + high)
     };
-    let whole = middle(&baby.forms);
+    let whole = middle(&baby.shape);
     if baby.posture.up.y > -0.9 {
         return [whole; 2];
     }
     let bent_back = matches!(baby.posture.attitude, Attitude::Brow | Attitude::Face);
     let share = if bent_back { 0.5 } else { 0.85 };
-    let rest: Vec<Form> = baby
-        .forms
-        .iter()
-        .enumerate()
-        .filter(|(i, _)| !baby.head_forms.contains(i))
-        .map(|(_, f)| *f)
-        .collect();
-    [middle(baby.head_surface()) * share + whole * (1.0 - share), middle(&rest)]
+    let (head, rest) = (baby.shape.piece(Piece::Head), baby.shape.piece(Piece::Body));
+    [middle(&head) * share + whole * (1.0 - share), middle(&rest)]
 }
 
 /// How far something with these places on its outline (turned space) has to move in z to lie between spine and abdominal
@@ -419,46 +415,39 @@ const LOWEST_WALL: f32 = 0.3;
 const BEHIND_PART: f32 = 1.1;
 const BEFORE_PART: f32 = 0.6;
 
-/// The forms of a baby carried along the axis one by one, its head in one piece; in the `room` of a mother, what would
-/// lie in her spine or her abdominal wall moves out of it.
-fn laid_forms(room: Option<&MotherShape>, axis: &Axis, baby: &PosedBaby) -> Vec<Form> {
-    let with_head = axis.piece(baby.head.origin);
-    let mut forms: Vec<Form> = vec![];
-    for (i, form) in baby.forms.iter().enumerate() {
-        let form = if baby.head_forms.contains(&i) {
-            carried(form, &with_head)
-        } else {
-            match form.shape {
-                Shape::Ellipsoid { c, .. } => {
-                    let piece = axis.piece(c);
-                    let there = carried(form, &piece);
-                    let by = room.map_or(0.0, |mother| {
-                        into_room(mother, all_round().map(|outward| tip(&there, outward)))
-                    });
-                    carried(form, &|p| piece(p) + FORWARD * by)
-                }
-                // Each end by itself: parts stay joined.
-                Shape::Capsule { r0, dr, .. } => carried(form, &|p| {
-                    let there = axis.laid(p);
-                    let by = room.map_or(0.0, |mother| {
-                        let radius = r0.max(r0 + dr);
-                        into_room(mother, all_round().map(|outward| turned(there) + outward * radius))
-                    });
-                    there + FORWARD * by
-                }),
-            }
-        };
-        forms.push(form);
+/// How a baby's pieces are carried along the axis, its head as one; in the `room` of a mother, what would lie in her spine
+/// or her abdominal wall moves out of it.
+struct Way<'a> {
+    room: Option<&'a MotherShape>,
+    axis: &'a Axis,
+    /// Where the head hangs.
+    head: Vec3,
+}
+
+impl Carrier for Way<'_> {
+    fn with_head(&self, p: Vec3) -> Vec3 {
+        self.hung(self.head, p)
     }
-    forms
+    fn hung(&self, hold: Vec3, p: Vec3) -> Vec3 {
+        self.axis.hung(hold, p)
+    }
+    fn laid(&self, p: Vec3) -> Vec3 {
+        self.axis.laid(p)
+    }
+    fn turned(&self, p: Vec3) -> Vec3 {
+        turned(p)
+    }
+    fn moved(&self, outline: &mut dyn Iterator<Item = Vec3>) -> Vec3 {
+        FORWARD * self.room.map_or(0.0, |mother| into_room(mother, outline))
+    }
 }
 
 /// A baby carried along the axis.
 fn laid(mother: &MotherShape, axis: &Axis, baby: &PosedBaby) -> PosedBaby {
-    let with_head = axis.piece(baby.head.origin);
-    let mut forms = laid_forms(Some(mother), axis, baby);
-    set_influence(&mut forms);
-    let frame = |f: &Frame, point: &dyn Fn(Vec3) -> Vec3| {
+    let mut shape = baby.shape.carried(&Way { room: Some(mother), axis, head: baby.head.origin });
+    shape.finish();
+    let frame = |f: &Frame| {
+        let point = |p: Vec3| axis.hung(f.origin, p);
         let direction = |v: Vec3| turned(point(f.origin + v) - point(f.origin));
         Frame {
             x: direction(f.x).normalized(),
@@ -467,74 +456,21 @@ fn laid(mother: &MotherShape, axis: &Axis, baby: &PosedBaby) -> PosedBaby {
             origin: turned(point(f.origin)),
         }
     };
-    let mut out = PosedBaby {
-        body: frame(&baby.body, &axis.piece(baby.body.origin)),
-        head: frame(&baby.head, &with_head),
-        forms,
-        curves: vec![],
-        ..baby.clone()
-    };
+    let mut out =
+        PosedBaby { body: frame(&baby.body), head: frame(&baby.head), shape, curves: vec![], ..baby.clone() };
     let back = matches!(baby.posture.attitude, Attitude::Brow | Attitude::Face);
-    out.curves = head::curves(&Pack::of(out.head_surface()), &out.head, back, baby.posture.measures.head);
+    out.curves = head::curves(&Pack::of(out.shape.head_forms()), &out.head, back, baby.posture.measures.head);
     for curve in baby.curves.iter().filter(|c| !["face", "ear", "hair"].contains(&c.name)) {
-        let points = curve.points.iter().map(|p| settled(&out.forms, turned(axis.laid(*p)))).collect();
+        let points = curve.points.iter().map(|p| out.shape.settled(turned(axis.laid(*p)))).collect();
         out.curves.push(Curve { points, ..curve.clone() });
     }
     out
 }
 
-/// A form whose points all go through `point`, then into the turned space.
-fn carried(form: &Form, point: &dyn Fn(Vec3) -> Vec3) -> Form {
-    let to = |p: Vec3| turned(point(p));
-    let mut out = *form;
-    match &mut out.shape {
-        Shape::Capsule { a, axis, inv_len2, .. } => {
-            let (start, end) = (to(*a), to(*a + *axis));
-            (*a, *axis) = (start, end - start);
-            *inv_len2 = 1.0 / axis.dot(*axis).max(1e-9);
-        }
-        Shape::Ellipsoid { c, x, y, z, .. } => {
-            let middle = to(*c);
-            let direction = |v: Vec3| (to(*c + v) - middle).normalized();
-            (*x, *y, *z) = (direction(*x), direction(*y), direction(*z));
-            *c = middle;
-        }
-    }
-    match out.shape {
-        Shape::Capsule { a, axis, r0, dr, .. } => {
-            out.ball = a + axis * 0.5;
-            out.reach = 0.5 * axis.length() + r0.max(r0 + dr);
-        }
-        Shape::Ellipsoid { c, .. } => out.ball = c,
-    }
-    out
-}
-
-/// The point of the surface next to `p`.
-fn settled(forms: &[Form], p: Vec3) -> Vec3 {
-    let mut at = p;
-    for _ in 0..3 {
-        let d = surface::distance(forms, at).0;
-        let slope = |v: Vec3| surface::distance(forms, at + v).0 - surface::distance(forms, at - v).0;
-        let normal = Vec3::new(
-            slope(Vec3::new(TAP, 0.0, 0.0)),
-            slope(Vec3::new(0.0, TAP, 0.0)),
-            slope(Vec3::new(0.0, 0.0, TAP)),
-        )
-        .normalized();
-        at = at - normal * d;
-    }
-    at
-}
-
 impl Lateral {
     /// The picture of depths of the babies, seen from her left; `None` when there is none.
     pub fn cast(&self, cell: f32) -> Option<Cast> {
-        let mut forms = vec![];
-        for (i, (_, baby)) in self.babies.iter().enumerate() {
-            forms.extend(baby.forms.iter().map(|f| Form { group: f.group + 8 * i as u8, ..*f }));
-        }
-        (!forms.is_empty()).then(|| cast(&forms, cell))
+        shape::cast(self.babies.iter().map(|(_, baby)| &baby.shape), cell, false)
     }
 }
 

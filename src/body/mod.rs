@@ -22,6 +22,7 @@ pub mod place;
 pub mod plan;
 pub mod pose;
 pub mod reach;
+pub mod shape;
 pub mod surface;
 pub mod touch;
 mod trunk;

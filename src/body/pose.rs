@@ -2,13 +2,12 @@
 //! shape, the babies in their places, the womb round them, and what was found where.
 
 use super::baby::{PosedBaby, Posture};
-use super::cast::{Cast, cast};
+use super::cast::Cast;
 use super::measures::Measures;
 use super::mother::{HandbookLevels, MotherShape, handbook_levels};
 use super::place::{ABOVE_BABY, hull, lowest, place, top};
 use super::plan::{Lying, Plan, plan};
-use super::surface::Form;
-use super::{turning, twins, womb};
+use super::{shape, turning, twins, womb};
 use crate::exam::{
     Attitude, Back, Conclusion, Exam, Finding, HeartHeard, Height, Legs, Lie, Place, SkinMark, Unsure,
 };
@@ -469,26 +468,21 @@ pub fn cell_for(mm_per_cm: f32) -> f32 {
 impl Pose {
     /// The picture of depths of all posed babies; `None` when there is none.
     pub fn cast(&self) -> Option<Cast> {
-        self.cast_with(CELL, Form::clone)
+        self.cast_with(CELL, false)
     }
 
     /// Of the mirror image: not a cast turned over, so that a mirrored exam meets the very same cells.
     pub fn cast_mirrored(&self) -> Option<Cast> {
-        self.cast_with(CELL, Form::mirrored)
+        self.cast_with(CELL, true)
     }
 
     /// The same for a picture of this scale (mm on paper for a cm of the body): no finer than can be seen.
     pub fn cast_for(&self, mm_per_cm: f32) -> Option<Cast> {
-        self.cast_with(cell_for(mm_per_cm), Form::clone)
+        self.cast_with(cell_for(mm_per_cm), false)
     }
 
-    fn cast_with(&self, cell: f32, seen: impl Fn(&Form) -> Form) -> Option<Cast> {
-        let mut forms = vec![];
-        for (i, (_, baby)) in self.posed().enumerate() {
-            // Groups of different babies must not blend.
-            forms.extend(baby.forms.iter().map(|f| Form { group: f.group + 8 * i as u8, ..seen(f) }));
-        }
-        (!forms.is_empty()).then(|| cast(&forms, cell))
+    fn cast_with(&self, cell: f32, mirrored: bool) -> Option<Cast> {
+        shape::cast(self.posed().map(|(_, baby)| &baby.shape), cell, mirrored)
     }
 
     /// The posed babies with their numbers, without those drawn as rounds.

@@ -10,7 +10,7 @@ use super::mother::MotherShape;
 use super::part::{Part, Region};
 use super::place::hull;
 use super::pose::{Drawn, Pose, Rounds};
-use super::surface::{self, Form, TAP};
+use super::shape::Met;
 use crate::exam::{Across, Attitude, Height, Place};
 use crate::units::{Centimetres, MotherPoint, MotherSide, Vec3};
 
@@ -166,24 +166,22 @@ fn cupped(mother: &MotherShape, level: Height, x: f64, y: f64) -> MotherPoint {
 
 /// What hands and ear would find on this pose.
 pub fn palpation(pose: &Pose) -> Palpation {
-    let mut near = vec![];
     let touches = places(&pose.mother)
         .into_iter()
-        .map(|(place, at)| Touch { place, at, felt: felt(pose, at, &mut near) })
+        .map(|(place, at)| Touch { place, at, felt: felt(pose, at) })
         .collect();
     let hearts = pose.posed().map(|(number, baby)| listening(&pose.mother, number, baby)).collect();
     Palpation { touches, hearts }
 }
 
-/// What a ray from the viewer through `at` towards her back meets first. `near` is room to work in.
-fn felt(pose: &Pose, at: MotherPoint, near: &mut Vec<Form>) -> Option<Felt> {
+/// What a ray from the viewer through `at` towards her back meets first.
+fn felt(pose: &Pose, at: MotherPoint) -> Option<Felt> {
     let mut first: Option<(f32, Felt)> = None;
     for (number, drawn) in &pose.babies {
         let met = match drawn {
-            Drawn::Baby(baby) => meet(baby, at.0, near).map(|(p, part)| {
-                let what = feel(baby, near, p, part);
-                (p.z, what, Some(part))
-            }),
+            Drawn::Baby(baby) => {
+                baby.shape.under(at.0.x, at.0.y).map(|met| (met.at.z, feel(baby, &met), Some(met.part)))
+            }
             Drawn::Rounds(rounds) => meet_rounds(rounds, at.0).map(|(z, what)| (z, what, None)),
         };
         if let Some((z, what, part)) = met
@@ -194,23 +192,6 @@ fn felt(pose: &Pose, at: MotherPoint, near: &mut Vec<Form>) -> Option<Felt> {
         }
     }
     first.map(|(_, felt)| felt)
-}
-
-/// Where a ray down (x, y) meets a baby. Leaves in `near` the forms that matter there.
-fn meet(baby: &PosedBaby, at: Vec3, near: &mut Vec<Form>) -> Option<(Vec3, Part)> {
-    near.clear();
-    near.extend(baby.forms.iter().filter(|f| f.distance_seen(at.x, at.y, 0.0) < f.influence + 0.05));
-    let solid = near.iter().filter(|f| !f.carve);
-    let (front, behind) = solid.fold((f32::MIN, f32::MAX), |(front, behind), f| {
-        let reach = f.reach + f.influence + 0.05;
-        (front.max(f.ball.z + reach), behind.min(f.ball.z - reach))
-    });
-    if front < behind {
-        return None;
-    }
-    let start = Vec3::new(at.x, at.y, front);
-    let p = surface::walk_in(near, start, Vec3::new(0.0, 0.0, -1.0), front - behind)?;
-    Some((p, surface::distance(near, p).1))
 }
 
 /// Where a ray meets the rounds that stand for a baby, and what they stand for.
@@ -229,26 +210,19 @@ fn meet_rounds(rounds: &Rounds, at: Vec3) -> Option<(f32, Feel)> {
         .find_map(|(z, what)| Some((z?, what)))
 }
 
-/// What the skin at `p` feels like. A trunk's turn is the angle of its skin round the baby's long axis: its back within
+/// What the skin that was met feels like. A trunk's turn is the angle of its skin round the baby's long axis: its back within
 /// 60 degrees of straight backwards, its front within 60 of straight forwards, its side between them.
-fn feel(baby: &PosedBaby, near: &[Form], p: Vec3, part: Part) -> Feel {
-    match part.region() {
+fn feel(baby: &PosedBaby, met: &Met) -> Feel {
+    match met.part.region() {
         Region::Head => Feel::Head,
         Region::Arm(_) | Region::Leg(_) => Feel::Limbs,
         Region::Trunk => {
-            let own = baby.body.local(p);
-            if part.is_buttock() || own.y < baby.spine.pelvis.origin.y {
+            let own = baby.body.local(met.at);
+            if met.part.is_buttock() || own.y < baby.spine.pelvis.origin.y {
                 return Feel::Bottom;
             }
-            // Even to both sides, so that a mirrored baby feels mirrored.
-            let slope = |d: Vec3| surface::distance(near, p + d).0 - surface::distance(near, p - d).0;
-            let slope = Vec3::new(
-                slope(Vec3::new(TAP, 0.0, 0.0)),
-                slope(Vec3::new(0.0, TAP, 0.0)),
-                slope(Vec3::new(0.0, 0.0, TAP)),
-            );
-            let forward = slope.dot(baby.body.z);
-            let sideways = slope.dot(baby.body.x);
+            let forward = met.outward.dot(baby.body.z);
+            let sideways = met.outward.dot(baby.body.x);
             let turn = forward / (forward * forward + sideways * sideways).sqrt().max(1e-9);
             if turn < -0.5 {
                 Feel::Back

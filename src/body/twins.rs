@@ -1,7 +1,6 @@
 //! Two babies in one womb. In: two placed babies. Out: how far each must move so that neither passes through the other.
 
 use super::baby::PosedBaby;
-use super::surface::{Form, Shape, distance};
 use crate::exam::Lie;
 use crate::units::Vec3;
 
@@ -14,39 +13,14 @@ const BEHIND: f32 = 22.0;
 
 /// The least distance from the surface of `a` to that of `b`, cm; negative where they pass into one another.
 ///
-/// Error: up to 0.3 cm too large, since only points of the forms of `a` are asked.
+/// Error: up to 0.3 cm too large, since only some points of `a` are asked.
 pub fn gap(a: &PosedBaby, b: &PosedBaby) -> f32 {
-    gap_moved(&points(a), b, Vec3::default())
+    gap_moved(&a.shape.spread(), b, Vec3::default())
 }
 
 /// `gap` to `b` with the points of `a` moved.
 fn gap_moved(points: &[Vec3], b: &PosedBaby, by: Vec3) -> f32 {
-    points.iter().fold(f32::MAX, |least, p| least.min(distance(&b.forms, *p + by).0))
-}
-
-/// Points spread over the surface of a baby's larger forms.
-fn points(baby: &PosedBaby) -> Vec<Vec3> {
-    let directions: Vec<Vec3> = (-1..=1)
-        .flat_map(|x| (-1..=1).flat_map(move |y| (-1..=1).map(move |z| (x as f32, y as f32, z as f32))))
-        .filter(|d| *d != (0.0, 0.0, 0.0))
-        .map(|(x, y, z)| Vec3::new(x, y, z).normalized())
-        .collect();
-    let on = |f: &Form| -> Vec<Vec3> {
-        match f.shape {
-            Shape::Capsule { a, axis, r0, dr, .. } => [0.0, 0.5, 1.0]
-                .iter()
-                .flat_map(|t| directions.iter().map(move |d| a + axis * *t + *d * (r0 + dr * t)))
-                .collect(),
-            Shape::Ellipsoid { c, x, y, z, inv } => directions
-                .iter()
-                .map(|d| c + x * (d.x / inv.x) + y * (d.y / inv.y) + z * (d.z / inv.z))
-                .collect(),
-        }
-    };
-    let forms = baby.forms.iter().filter(|f| !f.carve && f.reach > 1.2);
-    let all: Vec<Vec3> = forms.flat_map(on).collect();
-    // What lies inside the baby says nothing.
-    all.into_iter().filter(|p| distance(&baby.forms, *p).0 > -0.15).collect()
+    points.iter().fold(f32::MAX, |least, p| least.min(b.shape.nearest(*p + by).0))
 }
 
 /// How far the first and the second baby move. `lies`: theirs; `first`: +1 when the first lies on the mother's left;
@@ -55,7 +29,7 @@ fn points(baby: &PosedBaby) -> Vec<Vec3> {
 /// Two lengthwise babies move aside, each to its own side, as little as sets them apart. Otherwise the baby that does
 /// not lie lengthwise (the second of two such) moves up as far as there is room, then behind the other.
 pub fn apart(babies: [&PosedBaby; 2], lies: [Lie; 2], first: f32, room: f32) -> [Vec3; 2] {
-    let own = babies.map(points);
+    let own = babies.map(|baby| baby.shape.spread());
     let free = |by: Vec3| {
         gap_moved(&own[0], babies[1], -by) >= BETWEEN && gap_moved(&own[1], babies[0], by) >= BETWEEN
     };

@@ -4,7 +4,6 @@
 use crate::body::baby::PosedBaby;
 use crate::body::cast::Cast;
 use crate::body::part::Region;
-use crate::body::surface;
 use crate::units::{FigurePoint, Vec3};
 
 /// How far inside an edge a pointer ends, cm.
@@ -41,7 +40,7 @@ pub fn own_trunk(cast: &Cast, baby: &PosedBaby, wanted: FigurePoint) -> Option<F
     let own = |p: &FigurePoint| {
         let Some(i) = cast.index_at(p.x, p.y).filter(|i| cast.hit(*i)) else { return false };
         cast.part[i].region() == Region::Trunk
-            && surface::distance(&baby.forms, Vec3::new(p.x, p.y, cast.depth[i])).0.abs() < 0.1
+            && baby.shape.nearest(Vec3::new(p.x, p.y, cast.depth[i])).0.abs() < 0.1
     };
     if own(&wanted) {
         return Some(wanted);

@@ -14,7 +14,7 @@ use crate::body::cast::{self, Cast};
 use crate::body::curves::Ink;
 use crate::body::part::{Part, Region};
 use crate::body::pose::{Pose, Rounds};
-use crate::body::surface::{self, Form};
+use crate::body::shape::{self, Piece};
 use crate::units::{BabySide, FigurePoint, Vec3};
 
 /// A step of the drawing.
@@ -173,9 +173,9 @@ impl Tracer<'_> {
     /// The outline of each head by itself, where nothing lies before it: hands go round the whole head.
     fn heads(&self, out: &mut Vec<Stroke>) {
         for (number, baby) in self.babies {
-            let turned: Vec<Form> = baby.head_surface().iter().map(Form::mirrored).collect();
-            let forms = if self.sign < 0.0 { &turned } else { baby.head_surface() };
-            let alone = cast::cast(forms, self.cast.cell);
+            let head = baby.shape.piece(Piece::Head);
+            let alone = shape::cast([&head].into_iter(), self.cast.cell, self.sign < 0.0);
+            let Some(alone) = alone else { continue };
             let Some(window) = Window::round(&alone, &alone.depth, |z| cast::is_met(*z)) else { continue };
             let inside = |i: usize| if alone.hit(i) { 0.5 } else { -0.5 };
             let contours = grid::Tracer::default().contours(&alone, window, inside);
@@ -281,7 +281,7 @@ impl Tracer<'_> {
         let cell = self.owner(x, y, part)?;
         let at = Vec3::new(x * self.sign, y, self.cast.depth[cell]);
         let (number, baby) = *self.babies.iter().min_by(|a, b| {
-            let off = |baby: &PosedBaby| surface::distance(&baby.forms, at).0.abs();
+            let off = |baby: &PosedBaby| baby.shape.nearest(at).0.abs();
             if self.babies.len() == 1 { std::cmp::Ordering::Equal } else { off(a.1).total_cmp(&off(b.1)) }
         })?;
         let (step, side) = match part.region() {

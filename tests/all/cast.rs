@@ -13,7 +13,7 @@ use handspan::units::Vec3;
 fn forms(position: &str) -> Vec<Form> {
     let exam = baby(&format!("position = \"{position}\""));
     let pose = pose::from_exam(&exam, &[conclude(&exam, 0)]);
-    pose.posed().flat_map(|(_, baby)| baby.forms.iter().copied()).collect()
+    pose.posed().flat_map(|(_, baby)| baby.shape.forms().iter().copied()).collect()
 }
 
 /// Depth and part where a ray down the middle of a cell meets the surface: short steps, then halving.

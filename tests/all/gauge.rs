@@ -1,11 +1,9 @@
-//! Callipers and tape for a posed baby. In: its forms. Out: sections, breadths, girths and lengths of its surface, cm.
+//! Callipers and tape for a posed baby. In: its surface. Out: sections, breadths, girths and lengths of its surface, cm.
 
 use handspan::body::baby::PosedBaby;
 use handspan::body::frame::Frame;
 use handspan::body::head;
-use handspan::body::part::Part;
-use handspan::body::place::extreme;
-use handspan::body::surface::{self, Form};
+use handspan::body::shape::{Piece, Shape};
 use handspan::units::{BabySide, Vec3};
 
 /// Points of a section.
@@ -15,12 +13,12 @@ const OUT: f32 = 20.0;
 
 /// A section of a surface by the plane through a frame's origin across its y axis: points (x, z) in the frame, all round.
 /// The surface must be star-shaped there as seen from the origin.
-pub fn section(forms: &[Form], plane: &Frame) -> Vec<(f32, f32)> {
+pub fn section(shape: &Shape, plane: &Frame) -> Vec<(f32, f32)> {
     (0..AROUND)
         .filter_map(|i| {
             let (sin, cos) = libm::sincosf(i as f32 / AROUND as f32 * std::f32::consts::TAU);
             let outward = plane.direction(Vec3::new(sin, 0.0, cos));
-            let p = surface::walk_in(forms, plane.origin + outward * OUT, -outward, OUT)?;
+            let p = shape.ray(plane.origin + outward * OUT, -outward, OUT)?;
             let local = plane.local(p);
             Some((local.x, local.z))
         })
@@ -84,7 +82,7 @@ pub struct HeadSize {
 
 /// The skull at the level of the greatest girth above brows and ears: the level that is measured by scan.
 pub fn head_size(baby: &PosedBaby) -> HeadSize {
-    let skull: Vec<Form> = baby.head_surface().iter().filter(|f| f.part == Part::HEAD).copied().collect();
+    let skull = baby.shape.piece(Piece::Skull);
     (0..=10)
         .map(|i| {
             let height = baby.head.point(Vec3::new(0.0, 0.2 * i as f32 * baby.posture.measures.head, 0.0));
@@ -98,20 +96,12 @@ pub fn head_size(baby: &PosedBaby) -> HeadSize {
 
 /// Girth of the trunk, without limbs, across the belly's own frame.
 pub fn abdomen(baby: &PosedBaby) -> f32 {
-    let trunk = &baby.forms[..baby.head_forms.start];
-    tape(&section(trunk, &baby.spine.belly.within(&baby.body)))
+    tape(&section(&baby.shape.piece(Piece::Trunk), &baby.spine.belly.within(&baby.body)))
 }
 
 /// Heel to the tip of the longest toe, along the foot.
 pub fn foot(baby: &PosedBaby, side: BabySide) -> f32 {
-    let own: Vec<Form> = baby
-        .forms
-        .iter()
-        .filter(|f| f.part == Part::foot(side) || (0..5).any(|i| f.part == Part::toe(side, i)))
-        .copied()
-        .collect();
-    let along = baby.body.direction(baby.legs[side.index()].toes);
-    (extreme(&own, along) - extreme(&own, -along)).dot(along)
+    baby.shape.piece(Piece::Foot(side)).span(baby.body.direction(baby.legs[side.index()].toes))
 }
 
 /// Lengths between joints on one side: shoulder to elbow, elbow to wrist, hip to knee, knee to ankle.
@@ -128,23 +118,17 @@ pub fn bones(baby: &PosedBaby, side: BabySide) -> [f32; 4] {
 /// From the skin behind the bent elbow to the wrist, along the forearm.
 pub fn elbow_to_wrist(baby: &PosedBaby, side: BabySide) -> f32 {
     let arm = &baby.arms[side.index()];
-    let own: Vec<Form> = baby
-        .forms
-        .iter()
-        .filter(|f| f.group > 0 && (f.part == Part::upper_arm(side) || f.part == Part::forearm(side)))
-        .copied()
-        .collect();
+    let own = baby.shape.piece(Piece::Arm(side));
     let (elbow, wrist) = (baby.body.point(arm.elbow), baby.body.point(arm.wrist));
     let back = (elbow - wrist).normalized();
-    let skin = surface::walk_in(&own, elbow + back * 5.0, -back, 6.0).expect("the elbow's skin");
+    let skin = own.ray(elbow + back * 5.0, -back, 6.0).expect("the elbow's skin");
     (skin - wrist).length()
 }
 
 /// Length and breadth of the whole baby as it lies: the longest span in its own plane of symmetry, and the span along
 /// its long axis.
 pub fn long_axis(baby: &PosedBaby) -> f32 {
-    let up = baby.body.y;
-    (extreme(&baby.forms, up) - extreme(&baby.forms, -up)).dot(up)
+    baby.shape.span(baby.body.y)
 }
 
 /// Landmarks of the head in its midline, in the head's frame, as found on the posed surface.
@@ -163,12 +147,12 @@ pub struct HeadMarks {
 
 /// The landmarks of a head that is not turned to a side.
 pub fn head_marks(baby: &PosedBaby) -> HeadMarks {
-    let core = &baby.forms[..baby.head_forms.end];
+    let core = baby.shape.piece(Piece::Core);
     // The profile in the midline, by degrees from the crown towards the face.
     let at = |degrees: f32| {
         let (sin, cos) = libm::sincosf(degrees.to_radians());
         let outward = baby.head.direction(Vec3::new(0.0, cos, sin));
-        let p = surface::walk_in(core, baby.head.origin + outward * OUT, -outward, OUT)?;
+        let p = core.ray(baby.head.origin + outward * OUT, -outward, OUT)?;
         Some(baby.head.local(p))
     };
     let nearest = |from: i32, to: i32, far: &dyn Fn(Vec3) -> f32| {
@@ -189,12 +173,12 @@ pub fn head_marks(baby: &PosedBaby) -> HeadMarks {
 
 /// The point of the skull, in the midline, that lies farthest from `from` (both in the head's frame).
 pub fn farthest(baby: &PosedBaby, from: Vec3) -> Vec3 {
-    let skull = baby.head_surface();
+    let skull = baby.shape.piece(Piece::Head);
     (0..360)
         .filter_map(|degrees| {
             let (sin, cos) = libm::sincosf((degrees as f32).to_radians());
             let outward = baby.head.direction(Vec3::new(0.0, cos, sin));
-            let p = surface::walk_in(skull, baby.head.origin + outward * OUT, -outward, OUT)?;
+            let p = skull.ray(baby.head.origin + outward * OUT, -outward, OUT)?;
             Some(baby.head.local(p))
         })
         .max_by(|p, q| (*p - from).length().total_cmp(&(*q - from).length()))

@@ -545,8 +545,7 @@ fn labels_of_two_point_at_their_own() {
         let (_, baby) = babies.iter().find(|(n, _)| n.to_string() == number).expect("a baby");
         let end = placed.pointer.expect("a pointer").to;
         let depth = cast.depth[cast.index_at(end.x, end.y).expect("on the picture")];
-        let away =
-            handspan::body::surface::distance(&baby.forms, handspan::units::Vec3::new(end.x, end.y, depth)).0;
+        let away = baby.shape.nearest(handspan::units::Vec3::new(end.x, end.y, depth)).0;
         assert!(away.abs() < 0.12, "{words}: {away} cm off its baby");
         seen += 1;
     }

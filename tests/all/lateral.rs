@@ -4,9 +4,8 @@ use crate::shared::read;
 use handspan::body::baby::PosedBaby;
 use handspan::body::lateral::{self, Lateral, SPINE, WALL, above_brim, lateral, skin_front, spine_front};
 use handspan::body::pelvis;
-use handspan::body::place::{extreme, tip};
 use handspan::body::pose::{self, Pose};
-use handspan::body::surface::{self, Form};
+use handspan::body::shape::Piece;
 use handspan::body::{diameter, head};
 use handspan::reckon;
 use handspan::units::{FigurePoint, Vec3};
@@ -42,9 +41,9 @@ fn front_and_side_share_one_measure_of_descent() {
                     "weeks = \"{weeks}+0\"\n[baby]\nposition = \"{code}\"\nhead-above-brim = \"{k}/5\"\n"
                 ));
                 let height = head::HEIGHT * only(&cut).posture.measures.head;
-                let above = above_brim(extreme(only(&cut).head_surface(), down())) + height;
+                let above = above_brim(only(&cut).shape.piece(Piece::Head).extreme(down())) + height;
                 let (_, front) = pose.posed().next().expect("a baby");
-                let in_front = extreme(front.head_surface(), Vec3::new(0.0, -1.0, 0.0)).y + height;
+                let in_front = front.shape.piece(Piece::Head).extreme(Vec3::new(0.0, -1.0, 0.0)).y + height;
                 assert!(
                     (above - in_front).abs() < 0.05,
                     "{weeks} {k}/5 {code}: {above}, from the front {in_front}"
@@ -62,9 +61,9 @@ fn the_head_lies_on_the_axis_of_the_pelvis() {
     for k in 0..=5u8 {
         let (_, cut) =
             cut(&format!("weeks = \"38+0\"\n[baby]\nposition = \"OA\"\nhead-above-brim = \"{k}/5\"\n"));
-        let forms = only(&cut).head_surface();
+        let head = only(&cut).shape.piece(Piece::Head);
         let back = lateral::turned(pelvis::brim_back());
-        let (rear, fore) = (extreme(forms, back).dot(back), extreme(forms, -back).dot(back));
+        let (rear, fore) = (head.extreme(back).dot(back), head.extreme(-back).dot(back));
         let middle = 0.5 * (rear + fore);
         assert!((middle - 0.5 * pelvis::CONJUGATE).abs() < 1.0, "{k}/5: {middle} cm behind the symphysis");
         assert!(above_brim(only(&cut).head.origin) > -pelvis::SPINES_BELOW_BRIM - 0.6, "{k}/5");
@@ -104,9 +103,8 @@ fn the_baby_lies_between_spine_and_wall() {
             "position = \"SP\"\nlegs = \"frank\"",
         ] {
             let (pose, cut) = cut(&format!("weeks = \"{weeks}+0\"\n[baby]\n{rest}\n"));
-            for form in only(&cut).forms.iter().filter(|form| !form.carve) {
-                let (front, back) =
-                    (tip(form, Vec3::new(-1.0, 0.0, 0.0)), tip(form, Vec3::new(1.0, 0.0, 0.0)));
+            let tips = |x: f32, y: f32| only(&cut).shape.tips(Vec3::new(x, y, 0.0));
+            for front in tips(-1.0, 0.0) {
                 // Above the pubic bone and below the ribs.
                 if (3.0..30.0).contains(&front.y) {
                     let room = skin_front(&pose.mother, front.y) + front.x;
@@ -114,13 +112,16 @@ fn the_baby_lies_between_spine_and_wall() {
                         wrong.push(format!("{weeks} {rest}: {room:.1} cm under the skin at {:.1}", front.y));
                     }
                 }
+            }
+            for back in tips(1.0, 0.0) {
                 let room = -back.x - spine_front(back.y);
                 if back.y > SPINE[0].0 && room < 0.3 {
                     wrong.push(format!("{weeks} {rest}: {room:.1} cm before the spine at {:.1}", back.y));
                 }
-                for i in 0..24 {
-                    let (sin, cos) = libm::sincosf((15.0 * i as f32).to_radians());
-                    let p = tip(form, Vec3::new(cos, sin, 0.0));
+            }
+            for i in 0..24 {
+                let (sin, cos) = libm::sincosf((15.0 * i as f32).to_radians());
+                for p in tips(cos, sin) {
                     let out = outside(&cut.womb, p);
                     if out > 0.1 {
                         wrong.push(format!("{weeks} {rest}: {out:.1} cm out of the womb at {:.1}", p.y));
@@ -158,7 +159,7 @@ fn the_head_is_the_same_head() {
     for direction in [Vec3::new(0.0, 1.0, 0.0), Vec3::new(0.0, 0.0, 1.0), Vec3::new(1.0, 0.3, 0.2)] {
         let span = |baby: &PosedBaby| {
             let way = baby.head.direction(direction.normalized());
-            (extreme(baby.head_surface(), way) - extreme(baby.head_surface(), -way)).dot(way)
+            baby.shape.piece(Piece::Head).span(way)
         };
         assert!((span(front) - span(only(&cut))).abs() < 0.03, "{} and {}", span(front), span(only(&cut)));
     }
@@ -179,9 +180,9 @@ fn presenting_diameters_end_on_the_surface() {
             let pose = posed(&format!("weeks = \"{weeks}+0\"\n[baby]\n{rest}\n"));
             let (_, baby) = pose.posed().next().expect("a baby");
             let found = diameter::presenting(baby).expect("a diameter");
-            let skin: &[Form] = &baby.forms[..baby.head_forms.end];
+            let skin = baby.shape.piece(Piece::Core);
             for end in found.ends {
-                let off = surface::distance(skin, end).0.abs();
+                let off = skin.nearest(end).0.abs();
                 assert!(off < 0.1, "{weeks} {rest}: {off} cm off the surface");
             }
         }

@@ -3,7 +3,7 @@
 use handspan::body::baby::PosedBaby;
 use handspan::body::part::Part;
 use handspan::body::pose::{self, DrawingNote, Pose};
-use handspan::body::surface::{self, Form, Shape};
+use handspan::body::shape::Piece;
 use handspan::body::twins;
 use handspan::exam;
 use handspan::units::{BabySide, Vec3};
@@ -60,34 +60,22 @@ fn babies() -> Vec<(String, PosedBaby)> {
     out
 }
 
-/// Middles and radii of balls inside a form.
-fn balls(form: &Form) -> Vec<(Vec3, f32)> {
-    match form.shape {
-        Shape::Capsule { a, axis, r0, dr, .. } => {
-            [0.0, 0.5, 1.0].map(|t| (a + axis * t, r0 + dr * t)).to_vec()
-        }
-        Shape::Ellipsoid { c, inv, .. } => vec![(c, 1.0 / inv.x.max(inv.y).max(inv.z))],
-    }
-}
-
 /// Hands and feet press into trunk and head by no more than soft flesh gives way.
 #[test]
 fn hands_and_feet_stay_out_of_the_body() {
     const DENT: f32 = 0.45;
     let mut worst = (0.0f32, String::new());
     for (name, baby) in babies() {
-        let core = &baby.forms[..baby.head_forms.end];
+        let core = baby.shape.piece(Piece::Core);
         for side in BabySide::BOTH {
-            let ends = baby.limb_forms().iter().filter(|f| {
-                f.part == Part::palm(side)
-                    || f.part.is_digit()
-                    || f.part.is_foot()
-                    || f.part == Part::foot(side)
-            });
-            for (p, r) in ends.flat_map(balls) {
-                let sunk = r - surface::distance(core, p).0;
-                if sunk > worst.0 {
-                    worst = (sunk, format!("{name}, {}", baby.body.local(p).y));
+            for piece in [Piece::Hand(side), Piece::Foot(side)] {
+                let skin = baby.shape.piece(piece).spread();
+                assert!(skin.len() > 20, "{name}: {piece:?} has no skin");
+                for p in skin {
+                    let sunk = -core.nearest(p).0;
+                    if sunk > worst.0 {
+                        worst = (sunk, format!("{name}, {}", baby.body.local(p).y));
+                    }
                 }
             }
         }
@@ -104,19 +92,14 @@ fn no_hand_or_foot_lies_over_the_face() {
         if baby.head.z.z < 0.25 {
             continue;
         }
+        let (head, limbs) = (baby.shape.piece(Piece::Head), baby.shape.piece(Piece::Limbs));
         for (what, x, y) in
             [("left eye", 1.75, -1.7), ("right eye", -1.75, -1.7), ("nose", 0.0, -2.5), ("mouth", 0.0, -4.2)]
         {
             let start = baby.head.point(Vec3::new(x * k, y * k, 9.0 * k));
-            let Some(p) = surface::walk_in(baby.head_surface(), start, -baby.head.z, 12.0) else { continue };
-            if surface::walk_in(
-                baby.limb_forms(),
-                p + Vec3::new(0.0, 0.0, 25.0),
-                Vec3::new(0.0, 0.0, -1.0),
-                24.8,
-            )
-            .is_some()
-            {
+            let Some(p) = head.ray(start, -baby.head.z, 12.0) else { continue };
+            let from = p + Vec3::new(0.0, 0.0, 25.0);
+            if limbs.ray(from, Vec3::new(0.0, 0.0, -1.0), 24.8).is_some() {
                 covered.push(format!("{name}: {what}"));
             }
         }
@@ -144,12 +127,7 @@ fn limbs_lie_where_they_were_felt() {
             let baby = pose.posed().next().expect("a baby").1;
             for mark in &pose.marks {
                 let pose::Mark::Limb(_, at) = mark else { continue };
-                let away = baby
-                    .forms
-                    .iter()
-                    .filter(|f| f.group > 0 || f.part.is_thigh())
-                    .map(|f| f.distance_seen(at.0.x, at.0.y, 0.0))
-                    .fold(f32::MAX, f32::min);
+                let away = baby.shape.limbs_seen(at.0.x, at.0.y).into_iter().fold(f32::MAX, f32::min);
                 // A ring of 0.8 cm is drawn round the place.
                 assert!(away < 1.0, "{back}, head {head}, {limbs}: {away} cm from ({}, {})", at.0.x, at.0.y);
             }
@@ -224,9 +202,8 @@ fn joints_stay_in_a_human_range() {
 fn thumbs_and_great_toes_are_on_the_right_side() {
     for (name, baby) in babies() {
         let middle = |part: Part| {
-            let own: Vec<_> = baby.forms.iter().filter(|f| f.part == part).map(|f| f.ball).collect();
-            assert!(!own.is_empty(), "{name}: a digit is missing");
-            baby.body.local(own.iter().fold(Vec3::default(), |s, p| s + *p) * (1.0 / own.len() as f32))
+            let middle = baby.shape.middle(part).unwrap_or_else(|| panic!("{name}: a digit is missing"));
+            baby.body.local(middle)
         };
         for side in BabySide::BOTH {
             let (arm, leg) = (&baby.arms[side.index()], &baby.legs[side.index()]);

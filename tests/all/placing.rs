@@ -3,9 +3,8 @@
 use handspan::body::baby::PosedBaby;
 use handspan::body::head::{self, HeadRegion};
 use handspan::body::part::Part;
-use handspan::body::place::extreme;
 use handspan::body::pose::{self, DrawingNote, Mark, Pose};
-use handspan::body::surface;
+use handspan::body::shape::Piece;
 use handspan::exam;
 use handspan::units::Vec3;
 
@@ -33,7 +32,7 @@ fn fifths_stand_above_the_brim() {
                 ));
                 let baby = only(&pose);
                 let height = head::HEIGHT * baby.posture.measures.head;
-                let above = extreme(baby.head_surface(), DOWN).y + height;
+                let above = baby.shape.piece(Piece::Head).extreme(DOWN).y + height;
                 let wanted = f32::from(k) / 5.0 * height;
                 assert!((above - wanted).abs() < 0.1, "{weeks} {k}/5 {code}: {above} of {height} cm");
             }
@@ -48,16 +47,16 @@ fn the_biparietal_plane_passes_the_brim_between_three_and_two_fifths() {
         let pose =
             posed(&format!("weeks = \"39+0\"\n[baby]\nposition = \"OA\"\nhead-above-brim = \"{k}/5\"\n"));
         let baby = only(&pose).clone();
-        let lowest = extreme(baby.head_surface(), DOWN).y;
+        let lowest = baby.shape.piece(Piece::Head).extreme(DOWN).y;
         // Breadth of the skull at each level, by walking in from the left.
-        let skull: Vec<_> = baby.head_surface().iter().filter(|f| f.part == Part::HEAD).copied().collect();
+        let skull = baby.shape.piece(Piece::Skull);
         (1..90)
             .map(|i| lowest + i as f32 * 0.1)
             .map(|y| {
                 let reach = (-30..=30)
                     .filter_map(|j| {
                         let start = Vec3::new(20.0, y, baby.head.origin.z + j as f32 * 0.2);
-                        surface::walk_in(&skull, start, Vec3::new(-1.0, 0.0, 0.0), 22.0)
+                        skull.ray(start, Vec3::new(-1.0, 0.0, 0.0), 22.0)
                     })
                     .map(|p| p.x)
                     .fold(-1e9, f32::max);
@@ -82,7 +81,7 @@ fn the_attitude_decides_what_leads() {
         for code in codes {
             let pose = posed(&format!("weeks = \"38+0\"\n[baby]\nposition = \"{code}\"\n"));
             let baby = only(&pose);
-            let lowest = extreme(&baby.forms, DOWN);
+            let lowest = baby.shape.extreme(DOWN);
             let local = baby.head.local(lowest);
             assert_eq!(head::region(local, baby.posture.measures.head), region, "{code}: {local:?}");
         }
@@ -106,8 +105,8 @@ fn breeches_are_led_by_what_is_said() {
                     "weeks = \"37+0\"\n[baby]\nbreech = \"above pubic bone\"\nback = \"{back}\"\nlegs = \"{legs}\"\ndescent = \"{descent}\"\n"
                 ));
                 let baby = only(&pose);
-                let lowest = extreme(&baby.forms, DOWN);
-                let part = surface::distance(&baby.forms, lowest).1;
+                let lowest = baby.shape.extreme(DOWN);
+                let part = baby.shape.nearest(lowest).1;
                 if foot {
                     assert!(part.is_foot(), "{legs} {descent} {back}: {part:?}");
                     assert!(lowest.y > -4.0, "{legs} {descent} {back}: foot at {}", lowest.y);
@@ -127,7 +126,7 @@ fn crosswise_babies_lie_low() {
         let pose = posed(&format!(
             "weeks = \"37+0\"\n[baby]\nhead = \"left, at navel\"\nbreech = \"right, at navel\"\nback = \"{back}\"\n"
         ));
-        let lowest = extreme(&only(&pose).forms, DOWN).y;
+        let lowest = only(&pose).shape.extreme(DOWN).y;
         assert!((-1.0..2.1).contains(&lowest), "{back}: {lowest}");
         let expected = handspan::body::mother::MotherShape::new(37.0, None, None, None).fundus_y;
         assert!(pose.mother.fundus_y < expected - 3.0, "{back}: {}", pose.mother.fundus_y);

@@ -4,7 +4,6 @@
 use crate::shared::Dice;
 use handspan::body::plan::{Plan, plan};
 use handspan::body::pose::{self, Drawn, Mark, Pose};
-use handspan::body::surface;
 use handspan::commands::{self, Command, Draw, Format, Labels, Palette, Request, Source, Style, View};
 use handspan::exam::{self, Exam};
 use handspan::report::Look;
@@ -298,7 +297,7 @@ fn mirrored_findings_give_the_mirrored_picture() {
                     x.body.origin.y + 40.0 * (random.share() - 0.5),
                     24.0 * (random.share() - 0.5),
                 );
-                let (d, e) = (surface::distance(&x.forms, p).0, surface::distance(&y.forms, mirrored(p)).0);
+                let (d, e) = (x.shape.nearest(p).0, y.shape.nearest(mirrored(p)).0);
                 assert!((d - e).abs() < 1e-4, "{text}{p:?}: {d} and {e}");
             }
             assert_eq!(x.curves.len(), y.curves.len());

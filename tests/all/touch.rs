@@ -6,7 +6,6 @@
 use crate::shared::{path, read, rows};
 use handspan::body::part::Part;
 use handspan::body::pose::{self, Pose};
-use handspan::body::surface;
 use handspan::body::touch::{Feel, LEVELS, Listening, Palpation, Through, Touch, palpation};
 use handspan::exam::{self, Across, Height};
 use handspan::units::BabySide;
@@ -329,8 +328,8 @@ fn the_heart_is_heard_where_the_table_says() {
                     let (heart, pose) = heart(code);
                     let (_, baby) = pose.posed().next().expect("a baby");
                     let inwards = (baby.body.point(baby.spine.chest.origin) - heart.at.0).normalized();
-                    let met = surface::walk_in(&baby.forms, heart.at.0, inwards, 30.0).expect("the baby");
-                    let part = surface::distance(&baby.forms, met).1;
+                    let met = baby.shape.ray(heart.at.0, inwards, 30.0).expect("the baby");
+                    let part = baby.shape.nearest(met).1;
                     let side = [BabySide::Left, BabySide::Right].map(Part::upper_arm);
                     assert!(part == Part::TRUNK || side.contains(&part), "{code}: {part:?}");
                     let chest = baby.spine.chest.within(&baby.body).local(met);
