@@ -8,6 +8,7 @@ pub mod curves;
 pub mod diameter;
 pub mod eight;
 pub mod felt;
+pub mod form;
 pub mod frame;
 pub mod head;
 pub mod lateral;

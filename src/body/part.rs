@@ -82,6 +82,16 @@ impl Part {
         )
     }
 
+    /// The same part on the other side.
+    pub const fn mirrored(self) -> Part {
+        Part(match self.0 {
+            4..DIGITS => self.0 ^ 1,
+            20..25 | 30..35 => self.0 + 5,
+            25..30 | 35..40 => self.0 - 5,
+            middle => middle,
+        })
+    }
+
     /// The code.
     pub const fn code(self) -> u8 {
         self.0

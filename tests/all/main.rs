@@ -14,6 +14,7 @@ mod examples;
 mod family_page;
 mod fhir;
 mod fonts;
+mod form;
 mod gauge;
 mod growth;
 mod handbook;

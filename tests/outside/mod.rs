@@ -3,6 +3,7 @@
 
 mod examples;
 mod fhir;
+mod form;
 mod numbers;
 mod package;
 mod pages;
