@@ -19,10 +19,10 @@ pub fn pose(p: &mut Posing, side: BabySide, q: &Arm, hand: &Turn) {
     let (along, palm) = hand_at_rest(p.joints, side);
     for f in 0..5 {
         let mut now = *hand;
-        for j in 0..3 {
+        for (j, thumb) in THUMB.into_iter().enumerate() {
             let bone = finger(side, f, j);
             let rest = (p.joints.tail[bone] - p.joints.head[bone]).normalized();
-            let bend = if f == 0 { THUMB[j] } else { q.curl[j] * (1.0 + 0.1 * (f as f32 - 1.0)) };
+            let bend = if f == 0 { thumb } else { q.curl[j] * (1.0 + 0.1 * (f as f32 - 1.0)) };
             if f > 0 && j == 0 {
                 let flat = (rest - palm * rest.dot(palm)).normalized();
                 let spread = libm::atan2f(flat.cross(along).dot(palm), flat.dot(along)).to_degrees();

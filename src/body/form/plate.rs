@@ -97,7 +97,7 @@ impl Plate {
         let (w, n) = (self.width, self.ids.len());
         let at = |i: usize, j: usize| i * (w + 1) + w - (i - j);
         let mut off = vec![0.0f64; points.len()];
-        for axis in 0..3 {
+        for axis in [0, 1, 2] {
             let p = |v: usize| f64::from(points[v][axis]);
             for k in &self.around {
                 let ids = near.at(*k);
@@ -118,15 +118,17 @@ impl Plate {
                 .collect();
             for i in 0..n {
                 let mut s = x[i];
-                for k in i.saturating_sub(w)..i {
-                    s -= self.root[at(i, k)] * x[k];
+                for (k, a) in x.iter().enumerate().take(i).skip(i.saturating_sub(w)) {
+                    s -= self.root[at(i, k)] * a;
                 }
                 x[i] = s / self.root[at(i, i)];
             }
             for i in (0..n).rev() {
-                x[i] /= self.root[at(i, i)];
-                for k in i.saturating_sub(w)..i {
-                    x[k] -= self.root[at(i, k)] * x[i];
+                let (before, from) = x.split_at_mut(i);
+                from[0] /= self.root[at(i, i)];
+                let first = i.saturating_sub(w);
+                for (k, b) in before.iter_mut().enumerate().skip(first) {
+                    *b -= self.root[at(i, k)] * from[0];
                 }
             }
             for (v, d) in self.ids.iter().zip(&x) {

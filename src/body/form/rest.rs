@@ -292,7 +292,7 @@ fn guesses(quads: &[[u16; 4]], vertices: usize) -> Vec<Option<[usize; 3]>> {
 
 fn coordinates(r: &mut Reader, guesses: &[Option<[usize; 3]>]) -> Vec<[f32; 3]> {
     let mut whole = vec![[0i32; 3]; guesses.len()];
-    for k in 0..3 {
+    for k in [0, 1, 2] {
         for (v, d) in r.planes16(guesses.len()).into_iter().enumerate() {
             let d = i32::from(d);
             let d = if d & 1 == 0 { d / 2 } else { -(d + 1) / 2 };
