@@ -17,6 +17,7 @@ pub mod say;
 pub mod schema;
 pub mod shorthand;
 pub mod spoken;
+pub mod suggest;
 mod syntax;
 pub mod tidy;
 pub mod words;

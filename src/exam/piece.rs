@@ -1,7 +1,8 @@
 //! A piece of a value's text that knows its place. In: the text between the quotes. Out: words, brackets, doubts, faults.
 
 use super::model::KnownBy;
-use super::words::{KnownWord, Row, Vocabulary, nearest};
+use super::suggest::{SIDE_NEVER_GUESSED, Suggestion, suggest};
+use super::words::{KnownWord, Row, Vocabulary};
 use crate::report::quoted;
 use std::ops::Range;
 
@@ -111,12 +112,15 @@ impl Fault {
     }
     /// A word that is not in the list `rows`.
     pub fn unknown_word(piece: Piece<'_>, rows: Vec<Row>) -> Self {
-        let near = nearest(piece.text, rows);
-        let fault = Self::at("unknown-word", piece, format!("{} is not a word for this", quoted(piece.text)));
-        match near {
-            Some(word) => fault.suggesting(format!("`{word}`")),
-            None => fault,
+        let suggestion = suggest(piece.text, rows);
+        let mut fault =
+            Self::at("unknown-word", piece, format!("{} is not a word for this", quoted(piece.text)));
+        match suggestion {
+            Suggestion::Word(word) => return fault.suggesting(format!("`{word}`")),
+            Suggestion::Side => fault.message.push_str(&format!("; {SIDE_NEVER_GUESSED}")),
+            Suggestion::Nothing => {}
         }
+        fault
     }
 }
 

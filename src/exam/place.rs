@@ -4,6 +4,7 @@ use super::keys::HEARD_ALSO;
 use super::model::*;
 use super::piece::{Fault, Piece};
 use super::quantity::{LENGTH_CM, length_of, length_unit};
+use super::suggest::{SIDE_NEVER_GUESSED, may_be_a_side};
 use super::words::{Landmark, PLACE_ABBREVIATIONS, Row, Vocabulary, fold};
 use crate::report::quoted;
 use crate::units::MotherSide;
@@ -28,13 +29,20 @@ fn is_number(token: &Piece<'_>) -> bool {
 
 /// From the token to the next comma: what an unknown word is compared by.
 fn unknown(tokens: &[Piece<'_>], at: usize, rows: Vec<Row>, whole: Piece<'_>) -> Fault {
-    if Position::find(whole.text).is_some() {
+    // In small letters it may be a slip of a side: `lft`.
+    let as_code = !whole.text.contains(char::is_lowercase) || whole.text.len() > 4;
+    if as_code && Position::find(whole.text).is_some() {
         return Fault::at(
             "position-not-place",
             whole,
             format!("{} is a position, not a place", quoted(whole.text)),
         )
         .suggesting(format!("`position = \"{}\"`", whole.text));
+    }
+    // A word beside it may have been meant for a side: then nothing is exchanged here.
+    if tokens[at..].iter().any(|token| may_be_a_side(&fold(token.text))) {
+        let message = format!("{} is not a word for this; {SIDE_NEVER_GUESSED}", quoted(tokens[at].text));
+        return Fault::at("unknown-word", tokens[at], message);
     }
     let end = tokens[at..].iter().position(|token| token.text == ",").map_or(tokens.len(), |n| at + n);
     let segment = whole.part(tokens[at].at - whole.at..tokens[end - 1].range().end - whole.at);

@@ -71,29 +71,6 @@ pub fn says(folded: &str, word: &str) -> bool {
     said.next().is_none()
 }
 
-/// The canonical word of the entry nearest to `text`, if one is near enough to be meant.
-pub fn nearest<'a>(text: &str, rows: impl IntoIterator<Item = Row> + 'a) -> Option<&'static str> {
-    let folded = fold(text);
-    if folded.is_empty() || folded.len() > LONGEST_SLIP {
-        return None;
-    }
-    let mut best: Option<(f64, &'static str)> = None;
-    for row in rows {
-        for said in std::iter::once(&row.word).chain(row.also) {
-            let near = likeness(&folded, &fold(said));
-            if near >= NEAR_ENOUGH && best.is_none_or(|(most, _)| near > most) {
-                best = Some((near, row.word));
-            }
-        }
-    }
-    best.map(|(_, word)| word)
-}
-
-/// Longer texts are not slips of a word, in bytes.
-const LONGEST_SLIP: usize = 60;
-/// Below this likeness a suggestion would only puzzle.
-const NEAR_ENOUGH: f64 = 0.6;
-
 /// How like two folded texts are, 0 to 1: by single slips of the finger, or one beginning with the other.
 pub fn likeness(a: &str, b: &str) -> f64 {
     let slips = strsim::normalized_damerau_levenshtein(a, b);
@@ -756,12 +733,5 @@ mod tests {
         one_meaning::<Placenta>();
         one_meaning::<Posture>();
         one_meaning::<FundusLevel>();
-    }
-
-    #[test]
-    fn the_nearest_word() {
-        assert_eq!(nearest("tendr", WombFeel::rows()), Some("tender"));
-        assert_eq!(nearest("anterier", BackTurn::rows()), Some("front"));
-        assert_eq!(nearest("zzz", BackTurn::rows()), None);
     }
 }

@@ -45,6 +45,7 @@ mod sides;
 mod sketch;
 mod skin_guide;
 mod stand_in;
+mod suggestions;
 mod tidy;
 mod touch;
 mod unroll;

@@ -3,6 +3,7 @@
 //!
 //! A figure is made from an exam like any other picture; what it shows is what the program concludes from that.
 
+use crate::exam::suggest::{SIDE_NEVER_GUESSED, Suggestion, suggest};
 use crate::exam::words::Vocabulary;
 use crate::exam::{Denominator, Position};
 use crate::figure::Palette;
@@ -119,8 +120,11 @@ impl Way {
         let known = |name: &str| {
             let found = Position::find(name).map(Position::words);
             found.ok_or_else(|| {
-                let near = crate::exam::words::nearest(name, crate::exam::position::rows());
-                let near = near.map(|near| format!("; did you mean {near}?")).unwrap_or_default();
+                let near = match suggest(name, crate::exam::position::rows()) {
+                    Suggestion::Word(near) => format!("; did you mean {near}?"),
+                    Suggestion::Side => format!("; {SIDE_NEVER_GUESSED};"),
+                    Suggestion::Nothing => ";".to_owned(),
+                };
                 format!("`{name}` is not the name of a position{near} `handspan words` lists them")
             })
         };

@@ -3,7 +3,8 @@
 use super::value::printable;
 use super::{Entry, MOST_PROBLEMS, Reader};
 use crate::exam::keys::{self, KEYS, KEYS_MEANT, Scope, VAGINAL_KEYS};
-use crate::exam::words::{Row, nearest};
+use crate::exam::suggest::nearest;
+use crate::exam::words::Row;
 use crate::report::{Problem, clip, quoted};
 use toml::de::{DeTable, DeValue};
 

@@ -7,7 +7,8 @@ use crate::exam::read::printable;
 use crate::exam::shorthand::leads::{AFTER_HEART, ASKS, Ask, BARE, ELSEWHERE, LEADS, VAGINAL, WHO, WHOLE};
 use crate::exam::shorthand::said::{Said, Value};
 use crate::exam::shorthand::tokens::Kind;
-use crate::exam::words::{Row, fold, nearest};
+use crate::exam::suggest::{SIDE_NEVER_GUESSED, Suggestion, suggest};
+use crate::exam::words::{Row, fold};
 use crate::report::{Problem, quoted};
 use std::ops::Range;
 
@@ -264,15 +265,26 @@ impl Scan<'_> {
         let first = self.text(at);
         let long = first.chars().count() >= 4 || end == at + 1;
         let meant = KEYS_MEANT.iter().find(|(tried, _)| fold(first) == *tried).map(|(_, meant)| *meant);
-        let near = meant.or_else(|| long.then(|| nearest(first, rows)).flatten());
-        let message = format!("{} is not understood", quoted(self.run(at, end)));
+        let found = match (meant, long) {
+            (Some(meant), _) => Suggestion::Word(meant),
+            (None, true) => suggest(first, rows),
+            (None, false) => Suggestion::Nothing,
+        };
+        let (near, side) = match found {
+            Suggestion::Word(word) => (Some(word), String::new()),
+            Suggestion::Side => (None, format!("; {SIDE_NEVER_GUESSED}")),
+            Suggestion::Nothing => (None, String::new()),
+        };
+        let message = format!("{} is not understood{side}", quoted(self.run(at, end)));
         let span = self.span(at, end);
+        // Only the first word is exchanged: a side after it stays.
+        let rest = self.run(at, end)[first.len()..].trim_end();
         self.items.problems.push(
             Problem::at("unknown-shorthand", self.name, span, message)
                 .expecting(
                     "a finding such as `LOA`, `2/5 palp`, `SFH 34`, `back left`; free words after `note`",
                 )
-                .suggesting(near.map(|word| format!("`{}`", spelled(word)))),
+                .suggesting(near.map(|word| format!("`{}{rest}`", spelled(word)))),
         );
         self.at = end;
     }
