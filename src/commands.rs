@@ -15,6 +15,7 @@ mod note;
 mod outline;
 mod page;
 mod picture;
+mod places;
 mod plate;
 mod read_back;
 mod rules;
@@ -139,6 +140,13 @@ pub enum Command {
         /// Language tag of its words.
         lang: String,
     },
+    /// Where each named place, and head, bottom and trunk of each baby, lie on the picture of an exam.
+    Places {
+        /// The exam.
+        exam: Source,
+        /// Language tag.
+        lang: String,
+    },
     /// The sides that an exam names, to be compared with her before anything is printed.
     ReadBack {
         /// The exam.
@@ -218,6 +226,7 @@ pub fn run(request: &Request) -> Outcome {
         Command::Line { exam } => text::line(exam, request.look),
         Command::File { exam } => text::file(exam, request.look),
         Command::Outline { exam, lang } => outline::run(exam, lang),
+        Command::Places { exam, lang } => places::run(exam, lang),
         Command::ReadBack { exam, lang } => read_back::run(exam, lang, request.look),
         Command::Page => page::run(),
         Command::Letters => page::letters(),

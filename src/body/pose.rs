@@ -8,6 +8,7 @@ use super::mother::{HandbookLevels, MotherShape, handbook_levels};
 use super::place::{ABOVE_BABY, hull, lowest, place, top};
 use super::plan::{Lying, Plan, plan};
 use super::{shape, turning, twins, womb};
+use crate::exam::aside;
 use crate::exam::{
     Attitude, Back, Conclusion, Exam, Finding, HeartHeard, Height, Legs, Lie, Place, SkinMark, Unsure,
 };
@@ -399,10 +400,7 @@ fn rounds(baby: &PosedBaby) -> Drawn {
 /// Sets two babies apart: each to its own side, or one behind the other.
 fn set_apart(exam: &Exam, conclusions: &[Conclusion], fundus: f32, babies: &mut [(usize, Drawn)]) {
     let [(1, one), (2, two)] = babies else { return };
-    let said = |b: &crate::exam::Baby| {
-        [b.head.value(), b.breech.value()].into_iter().flatten().find_map(Place::side).map(MotherSide::sign)
-    };
-    let first = said(&exam.babies[0]).or_else(|| said(&exam.babies[1]).map(|s| -s)).unwrap_or(-1.0);
+    let first = aside::first(exam).map_or(-1.0, MotherSide::sign);
     let lies = [0, 1].map(|i| conclusions[i].lie.unwrap_or(Lie::Longitudinal));
     let moves = match (&*one, &*two) {
         (Drawn::Baby(a), Drawn::Baby(b)) => {

@@ -110,7 +110,7 @@ fn outline(source: &Source, words: &Words) -> Result<(String, Vec<u8>), String> 
 }
 
 /// What of an exam shapes her abdomen.
-fn bare(exam: Option<Exam>) -> Exam {
+pub(super) fn bare(exam: Option<Exam>) -> Exam {
     let Some(exam) = exam else {
         return Exam {
             weeks: None,
@@ -130,7 +130,7 @@ fn bare(exam: Option<Exam>) -> Exam {
 }
 
 /// Places with a side and a level, each in words; a fossa once a side.
-fn named(across: Option<Across>, height: Option<Height>) -> bool {
+pub(super) fn named(across: Option<Across>, height: Option<Height>) -> bool {
     match (across, height) {
         (Some(Across::Flank(_)), Some(Height::IliacFossa)) => false,
         (Some(Across::Side(_) | Across::Middle | Across::Flank(_)), Some(height)) => {

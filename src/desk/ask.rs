@@ -100,6 +100,10 @@ enum Ask {
         exam: Given,
         lang: Option<String>,
     },
+    Places {
+        exam: Given,
+        lang: Option<String>,
+    },
     ReadBack {
         exam: Given,
         lang: Option<String>,
@@ -251,6 +255,7 @@ fn request(ask: Ask) -> Result<Request, String> {
         Ask::Line { exam } => Command::Line { exam: source(exam) },
         Ask::File { exam } => Command::File { exam: source(exam) },
         Ask::Outline { exam, lang: tag } => Command::Outline { exam: source(exam), lang: lang(tag) },
+        Ask::Places { exam, lang: tag } => Command::Places { exam: source(exam), lang: lang(tag) },
         Ask::ReadBack { exam, lang: tag } => Command::ReadBack { exam: source(exam), lang: lang(tag) },
         Ask::Letters {} => Command::Letters,
         Ask::Vocabulary { lang: tag } => Command::Vocabulary { lang: lang(tag) },

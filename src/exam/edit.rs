@@ -16,7 +16,8 @@ const MOST_BABIES: usize = 2;
 /// What is to stand at a key.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Edit {
-    /// The finding as `check` names it: `weeks`, `mother.fundal-height`, `baby.1.back`; or `baby.2` for the whole second baby.
+    /// The finding as `check` names it: `weeks`, `mother.fundal-height`, `baby.1.back`; or `baby.2` for the whole second baby,
+    /// which any value opens.
     pub key: String,
     /// Its values in words; several for a list; none: the line is taken out.
     pub values: Vec<String>,
@@ -54,6 +55,7 @@ pub fn edit(text: &str, edits: &[Edit]) -> Result<String, String> {
     for edit in edits {
         match &edit.key[..] {
             "baby.2" if edit.values.is_empty() => take_out_second(&mut file),
+            "baby.2" => open_baby(&mut file, 1)?,
             path => {
                 let stands = Stands::find(path)?;
                 match value_of(stands.key, &edit.values) {
@@ -94,6 +96,9 @@ pub fn file_of(exam: &Exam) -> Result<String, String> {
         if !(dated && key == "weeks") {
             add(&key, words);
         }
+    }
+    if exam.babies.len() > 1 {
+        edits.push(Edit { key: "baby.2".to_owned(), values: vec!["recorded".to_owned()] });
     }
     edit("", &edits)
 }

@@ -189,7 +189,8 @@ impl Reader<'_> {
         let mut exam = Exam { weeks, dates, mother, babies, note, read: vec![] };
         self.earlier_tapes_are_earlier(&exam);
         exam.read = self.read_in_order(&exam);
-        if exam.read.is_empty() && self.problems.is_empty() && exam.note.is_none() && !self.broken {
+        let nothing = exam.read.is_empty() && exam.note.is_none() && exam.babies.len() < 2;
+        if nothing && self.problems.is_empty() && !self.broken {
             self.problems.push(
                 Problem::of_file("nothing-in-it", self.file, "the file records nothing")
                     .expecting("at least one finding, such as `head = \"above pubic bone\"` under [baby]"),

@@ -81,6 +81,10 @@ impl Source<'_> {
             for (n, baby) in self.pose.posed() {
                 self.baby(n, baby, &mut out)?;
             }
+        } else if self.pose.baby_count > 1 {
+            for (n, baby) in self.pose.posed() {
+                out.extend(self.number(n, baby)?);
+            }
         }
         if all {
             let text = self.words.say("label-pubic-bone", &[])?;
@@ -234,6 +238,15 @@ impl Source<'_> {
             });
         }
         Ok(())
+    }
+
+    /// Which of several babies one is, at its head, on its own side of the womb.
+    fn number(&self, n: usize, baby: &PosedBaby) -> Result<Option<Wanted>, WordsError> {
+        let Some(cast) = self.cast else { return Ok(None) };
+        let text = self.words.say("label-baby", &[("number", &n.to_string())])?;
+        let side = outward(baby.body.point(baby.spine.belly.origin).x);
+        let targets = [-1.0, 1.0].map(|sign| edge::skull(cast, baby, sign));
+        Ok(Some(Wanted { targets, strong: true, ..self.at(text, FigurePoint::new(0.0, 0.0), side) }))
     }
 
     /// Head, back and bottom of a baby.

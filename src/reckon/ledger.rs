@@ -448,6 +448,18 @@ pub const RULES: &[Rule] = &[
         Trust::CommonPractice,
     ),
     practice(
+        "twins-on-one-side",
+        Grade::LookAgain,
+        "what was found of both babies lies on one side of her",
+        "head or bottom at a side; else the back; else the heart",
+    ),
+    practice(
+        "heart-over-the-other-baby",
+        Grade::LookAgain,
+        "of two babies, the heart of one is heard on the side of the other",
+        "against the side of its head or bottom; else of its back",
+    ),
+    practice(
         "dip-with-a-back-in-front",
         Grade::LookAgain,
         "a dip at the navel, and a back that lies to the front",

@@ -13,6 +13,7 @@ pub mod landmarks;
 pub mod ledger;
 mod rounded;
 mod tape;
+mod twins;
 mod visits;
 mod weight;
 
@@ -182,6 +183,7 @@ pub fn reckon(exam: &Exam, thresholds: &Thresholds) -> Reckoning {
     remarks.extend(cannot_both(exam, &conclusions));
     let (agreement, look_again) = agreement(exam, &conclusions);
     remarks.extend(look_again);
+    remarks.extend(twins::twins(exam));
     let dates = dating(exam);
     remarks.extend(dates::apart(exam, dates.as_ref()));
     let tape = tape(exam, &conclusions, thresholds);

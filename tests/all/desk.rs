@@ -369,3 +369,61 @@ fn the_page_is_said_in_every_language() {
         }
     }
 }
+
+/// Head, bottom and places lie on the picture where the exam says, from both ends; an empty exam has places and no baby.
+#[test]
+fn the_picture_is_taken_hold_of_where_it_is_drawn() {
+    let places = |text: &str| -> Value {
+        let (head, _) = asked(&json!({"command": "places", "exam": {"text": text}}));
+        serde_json::from_str(head["text"].as_str().expect("a text")).expect("JSON")
+    };
+    let empty = places("");
+    assert_eq!(empty["babies"], json!([]));
+    assert!(empty["places"].as_array().expect("places").len() > 20);
+    let number = |value: &Value, axis: &str| value[axis].as_f64().expect("a number");
+    for (side, sign) in [("left", 1.0), ("right", -1.0)] {
+        let other = if side == "left" { "right" } else { "left" };
+        let told = places(&format!(
+            "weeks = \"37+0\"\n[baby]\nhead = \"{side}, at navel\"\nbreech = \"{other}, at navel\"\nback = \"front\"\n"
+        ));
+        let baby = &told["babies"][0];
+        assert_eq!(baby["baby"], 1);
+        let across = |part: &str| number(&baby[part], "x") - 0.5;
+        assert!(across("head") * sign > 0.05 && across("bottom") * sign < -0.05, "{baby}");
+        for place in told["places"].as_array().expect("places") {
+            let words = place["words"].as_str().expect("words");
+            if words.starts_with(side) {
+                assert!((number(&place["at"], "x") - 0.5) * sign > 0.0, "{place}");
+            }
+        }
+    }
+    let down = places(
+        "weeks = \"37+0\"\n[baby]\nhead = \"above pubic bone\"\nbreech = \"fundus\"\nback = \"left\"\n",
+    );
+    assert!(
+        number(&down["babies"][0]["head"], "y") > number(&down["babies"][0]["bottom"], "y") + 0.2,
+        "{down}"
+    );
+    let fifths = down["fifths"].as_array().expect("fifths");
+    assert_eq!(fifths.len(), 6);
+    assert!(fifths.windows(2).all(|two| number(&two[0], "y") > number(&two[1], "y")), "5/5 is highest");
+}
+
+/// Two babies are recorded by saying so, before anything is found of them, and stay two on the line and in the file of a line.
+#[test]
+fn two_babies_are_recorded_before_anything_is_found() {
+    let two = |text: &str| {
+        let edits = vec![Edit { key: "baby.2".to_owned(), values: vec!["recorded".to_owned()] }];
+        run(Command::Edit { exam: Source::new("exam", text), edits }).text
+    };
+    for text in ["", "weeks = \"34+0\"\n", "[baby]\nback = \"left\"\n"] {
+        let file = two(text);
+        assert_eq!(read(&file).babies.len(), 2, "{file}");
+        assert_eq!(two(&file), file, "twice is once");
+        let line = run(Command::Line { exam: Source::new("exam", &file[..]) }).text;
+        let again = run(Command::File { exam: Source::line("line", &line[..]) }).text;
+        assert_eq!(read(&again).babies.len(), 2, "{line}\n{again}");
+        let (_, pages) = asked(&json!({"command": "draw", "exam": {"text": file}, "format": "svg"}));
+        assert_eq!(pages.len(), 1, "{file}");
+    }
+}

@@ -372,3 +372,58 @@ fn an_unknown_back_is_not_guessed() {
     }
     assert!(tree.node_by_id("baby-1-rounds").is_some());
 }
+
+/// Of two babies known by their ends alone, each is drawn where its back, else its heart, was found; both ways round.
+#[test]
+fn twins_known_by_their_poles_are_not_crossed() {
+    let other = |side: &str| if side == "left" { "right" } else { "left" };
+    for one in ["left", "right"] {
+        let two = other(one);
+        for (first, second) in [
+            (format!("back = \"{one}\""), format!("back = \"{two}\"")),
+            (format!("heart = \"{one}, below navel\""), format!("heart = \"{two}, above navel\"")),
+            (format!("back = \"{one} front\""), String::new()),
+            (String::new(), format!("heart = \"{two}, above navel\"")),
+        ] {
+            let text = format!(
+                "weeks = \"34+0\"\n[[baby]]\nhead = \"above pubic bone\"\nbreech = \"fundus\"\n{first}\n[[baby]]\nhead = \"fundus\"\nbreech = \"above pubic bone\"\n{second}\n"
+            );
+            let pose = posed(&text);
+            let x = |number: usize| {
+                let (_, drawn) = pose.babies.iter().find(|(n, _)| *n == number).expect("a baby");
+                match drawn {
+                    handspan::body::pose::Drawn::Baby(baby) => baby.body.point(baby.spine.belly.origin).x,
+                    handspan::body::pose::Drawn::Rounds(rounds) => rounds.head.0.0.x,
+                }
+            };
+            let sign = if one == "left" { 1.0 } else { -1.0 };
+            assert!(x(1) * sign > 1.0 && x(2) * sign < -1.0, "{text}: {} {}", x(1), x(2));
+            let exam = read(&text);
+            assert_eq!(handspan::exam::aside::crossed(&exam), [], "{text}");
+        }
+    }
+}
+
+/// Both babies on one side, or the heart of one over the other, is a remark.
+#[test]
+fn findings_that_cross_between_twins_are_remarked() {
+    let ids = |first: &str, second: &str| {
+        let text = format!("weeks = \"34+0\"\n[[baby]]\n{first}\n[[baby]]\n{second}\n");
+        let remarks = handspan::reckon::reckon(&read(&text), &Default::default()).remarks;
+        remarks
+            .into_iter()
+            .filter(|r| ["twins-on-one-side", "heart-over-the-other-baby"].contains(&r.id))
+            .map(|r| (r.id, r.baby, r.findings))
+            .collect::<Vec<_>>()
+    };
+    let keys = |keys: &[&str]| keys.iter().map(|key| (*key).to_owned()).collect::<Vec<_>>();
+    assert_eq!(
+        ids("back = \"left\"", "back = \"left front\""),
+        [("twins-on-one-side", None, keys(&["baby.1.back", "baby.2.back"]))]
+    );
+    assert_eq!(
+        ids("back = \"right\"\nheart = \"left, below navel\"", "back = \"left\""),
+        [("heart-over-the-other-baby", Some(0), keys(&["baby.1.back", "baby.1.heart"]))]
+    );
+    assert_eq!(ids("back = \"right\"\nheart = \"right, below navel\"", "back = \"left\""), []);
+}

@@ -65,6 +65,11 @@ export async function open({ address = fromDisk, before, clock, ...options } = {
   return { page, context, requested, faults };
 }
 
+/** Every tap is worked out, and its picture drawn. */
+export async function settled(page) {
+  await page.waitForFunction(() => !document.documentElement.classList.contains('busy'));
+}
+
 /** The program, for what the page must equal. */
 export function program(...words) {
   return execFileSync(PROGRAM, words, { cwd: ROOT, stdio: ['ignore', 'pipe', 'ignore'] });

@@ -1,6 +1,8 @@
 // An exam entered as a midwife would. In: the page, findings as `check --json` reads them. Out: the same findings in the form, by
 // tapping alone or by the keyboard alone; and how many taps or keys it took.
 
+import { settled } from './browser.mjs';
+
 const DAYS = ['visit', 'due', 'last-period'];
 const PLACES = ['breech', 'head', 'heart', 'limbs', 'lumps'];
 const SIDES = ['right flank', 'right', 'middle', 'left', 'left flank'];
@@ -13,6 +15,7 @@ export function finger(page) {
     async press(locator) {
       this.taps += 1;
       await locator.click();
+      await settled(page);
     },
     async choose(locator, text) {
       this.taps += 2;
@@ -55,6 +58,7 @@ export function keyboard(page) {
     async press(locator) {
       await this.reach(locator);
       await page.keyboard.press('Enter');
+      await settled(page);
       this.taps += 1;
     },
     async choose(locator, text) {
@@ -84,6 +88,36 @@ export function keyboard(page) {
   };
 }
 
+/** Read a line, from the start. */
+export async function line(page, words) {
+  await page.locator('#to-picture').click();
+  await page.locator('#line').fill(words);
+  await page.locator('#fill').click();
+  await settled(page);
+}
+
+/** Press what gives something away, on its own screen. */
+export async function give(page, kind) {
+  await page.locator('#to-take').click();
+  await page.locator(`.end [data-take=${kind}]`).click();
+}
+
+/** Go to the step of a finding, by the list of steps; a hand that is given does it itself. */
+export async function at(page, name, hand) {
+  const step = page.locator('.step', { has: page.locator(`#finding-${name}`) });
+  const press = (locator) => (hand ? hand.press(locator) : locator.click());
+  if (await step.evaluate((own) => own.classList.contains('off'))) {
+    const id = await step.getAttribute('data-view');
+    await press(page.locator('#step-now'));
+    await press(page.locator(`#steps [data-step=${id}]`));
+  }
+  const fold = page.locator('details.more', { has: page.locator(`#finding-${name}`) });
+  if (await fold.count()) {
+    if (hand) await hand.open(fold);
+    else await fold.evaluate((own) => (own.open = true));
+  }
+}
+
 /** Enter every finding of `read`. */
 export async function enter(page, hand, read) {
   let baby = '1';
@@ -94,9 +128,11 @@ export async function enter(page, hand, read) {
     const name = parts.at(-1);
     if (parts[0] === 'baby' && parts[1] !== baby) {
       baby = parts[1];
-      const tabs = page.locator('[data-babies=grip-1] button');
-      if ((await tabs.count()) === 1) await hand.press(tabs.first());
-      else await hand.press(tabs.nth(Number(baby) - 1));
+      await at(page, 'back', hand);
+      const tabs = page.locator('[data-babies=grip-2]').getByRole('button', { name: `Baby ${baby}`, exact: true });
+      if (await tabs.count()) await hand.press(tabs);
+      else await hand.press(page.locator('[data-babies=grip-2]').getByRole('button', { name: 'There are two babies' }));
+      await settled(page);
     }
     await one(page, hand, name, words);
   }
@@ -105,8 +141,12 @@ export async function enter(page, hand, read) {
 /** Enter one finding. */
 export async function one(page, hand, name, words) {
   const finding = page.locator(`#finding-${name}`);
-  const fold = page.locator('details.more', { has: finding });
-  if (await fold.count()) await hand.open(fold);
+  await at(page, name, hand);
+  await found(page, finding, hand, name, words);
+  await settled(page);
+}
+
+async function found(page, finding, hand, name, words) {
   const states = finding.locator('.states');
   const button = (within, text) => within.getByRole('button', { name: text, exact: true });
   const state = words.match(/^(not felt|not heard|none|not listened|not asked|could not tell)(?: \((.*)\))?$/);

@@ -4,7 +4,7 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { after, test } from 'node:test';
 import { ROOT, checked, downloaded, open, stop, written } from './browser.mjs';
-import { enter, finger, keyboard } from './enter.mjs';
+import { enter, finger, give, keyboard } from './enter.mjs';
 
 const EXAMPLES = readdirSync(join(ROOT, 'examples')).filter((name) => name.endsWith('.toml') && name !== 'clinic.toml');
 after(stop);
@@ -24,13 +24,13 @@ for (const [way, hand, examples, screen] of WAYS) {
       const { page, context, requested, faults } = await open(screen);
       const own = hand(page);
       await enter(page, own, read);
-      const { bytes } = await downloaded(page, () => page.locator('[data-take=exam]').click());
+      const { bytes } = await downloaded(page, () => give(page, 'exam'));
       const again = join(process.env.TMPDIR ?? '/tmp', `desk-${process.pid}.toml`);
       await (await import('node:fs/promises')).writeFile(again, bytes);
       assert.deepEqual(checked(again).read, read, bytes.toString());
       for (const format of ['svg', 'png', 'pdf']) {
         const made = await downloaded(page, async () => {
-          await page.locator(`[data-take=${format}]`).click();
+          await give(page, format);
           await page.locator('#read-back-so').click();
         });
         assert.ok(made.bytes.equals(written(format, 'draw', file)), `${format} differs`);

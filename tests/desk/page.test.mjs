@@ -3,18 +3,24 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { after, test } from 'node:test';
-import { AXE, PAGE, ROOT, checked, downloaded, open, served, stop, written } from './browser.mjs';
-import { enter, finger } from './enter.mjs';
+import { AXE, PAGE, ROOT, checked, downloaded, open, served, settled, stop, written } from './browser.mjs';
+import { at, enter, finger, give, line } from './enter.mjs';
 
 after(stop);
 const example = (name) => join(ROOT, 'examples', name);
 const openFile = async (page, path) => {
   await page.locator('#file').setInputFiles(path);
   await page.waitForFunction(() => document.querySelector('dialog[open]') || document.querySelector('#line').value);
+  await settled(page);
 };
 const text = async (page) => {
-  const { bytes } = await downloaded(page, () => page.locator('[data-take=exam]').click());
+  const { bytes } = await downloaded(page, () => give(page, 'exam'));
   return bytes.toString();
+};
+const tap = async (page, finding, name) => {
+  await at(page, finding);
+  await page.locator(`#finding-${finding}`).getByRole('button', { name, exact: true }).click();
+  await settled(page);
 };
 const nothing = (page) => page.locator('#conclusion').filter({ hasText: 'Nothing recorded yet' }).waitFor();
 
@@ -67,22 +73,22 @@ test('everything that can be taken away is what the program writes', async () =>
     ['slip', 'pdf', 'note'],
   ]) {
     const made = await downloaded(page, async () => {
-      await page.locator(`[data-take=${kind}]`).click();
+      await give(page, kind);
       assert.match(await page.locator('#read-back-lines').innerText(), /Back to HER LEFT: on your right as you face her\./);
       await page.locator('#read-back-so').click();
     });
     assert.ok(made.bytes.equals(written(ending, ...words, file)), `${kind} differs`);
   }
   for (const [kind, form] of [['note', 'text'], ['handover', 'handover']]) {
-    await page.locator(`[data-take=${kind}]`).click();
+    await give(page, kind);
     assert.equal(await page.locator('#text-body').inputValue(), written('txt', 'note', '--as', form, file).toString());
     await page.locator('#text [data-close]').click();
   }
-  const whole = JSON.parse((await downloaded(page, () => page.locator('[data-take=fhir]').click())).bytes);
-  const shared = JSON.parse((await downloaded(page, () => page.locator('[data-take=share]').click())).bytes);
+  const whole = JSON.parse((await downloaded(page, () => give(page, 'fhir'))).bytes);
+  const shared = JSON.parse((await downloaded(page, () => give(page, 'share'))).bytes);
   assert.equal(whole.resourceType, 'Bundle');
   assert.equal(shared.resourceType, 'Bundle');
-  const again = JSON.parse((await downloaded(page, () => page.locator('[data-take=fhir]').click())).bytes);
+  const again = JSON.parse((await downloaded(page, () => give(page, 'fhir'))).bytes);
   assert.notEqual(again.entry[0].fullUrl, whole.entry[0].fullUrl, 'ids are random');
   await context.close();
 });
@@ -96,7 +102,7 @@ test('printing prints the family page and nothing else', async () => {
     },
   });
   await openFile(page, example('head-down-left.toml'));
-  await page.locator('#print').click();
+  await give(page, 'print');
   await page.locator('#read-back-so').click();
   await page.waitForFunction(() => window.printed?.length > 0 && window.printed.every((width) => width > 0));
   await page.emulateMedia({ media: 'print' });
@@ -108,7 +114,11 @@ test('printing prints the family page and nothing else', async () => {
 test('several visits in files become the tape over the visits', async () => {
   const { page, context } = await open();
   const files = ['28-weeks', '31-weeks', '34-weeks', '36-weeks'].map((name) => `examples/growth/${name}.toml`);
-  const made = await downloaded(page, () => page.locator('#growth-files').setInputFiles(files.map((file) => join(ROOT, file))));
+  const same = async (give) => {
+    await give();
+    await page.locator('#woman [data-close=so]').click();
+  };
+  const made = await downloaded(page, () => same(() => page.locator('#growth-files').setInputFiles(files.map((file) => join(ROOT, file)))));
   assert.ok(made.bytes.equals(written('pdf', 'growth', ...files)));
   const drop = (paths) => async () => {
     const given = paths.map((path) => [path, readFileSync(join(ROOT, path), 'utf8')]);
@@ -119,7 +129,7 @@ test('several visits in files become the tape over the visits', async () => {
     }, given);
     await page.dispatchEvent('body', 'drop', { dataTransfer: carried });
   };
-  assert.ok((await downloaded(page, drop(files))).bytes.equals(made.bytes), 'several files dropped');
+  assert.ok((await downloaded(page, () => same(drop(files)))).bytes.equals(made.bytes), 'several files dropped');
   await drop(files.slice(3))();
   assert.equal(await text(page), readFileSync(join(ROOT, files[3]), 'utf8'), 'one file dropped is opened');
   await context.close();
@@ -130,20 +140,21 @@ test('open, edit, save: comments stay, and only what was changed changes', async
   const before = readFileSync(example('earlier-caesarean.toml'), 'utf8');
   await openFile(page, example('earlier-caesarean.toml'));
   assert.equal(await text(page), before);
+  await at(page, 'fundal-height');
   await page.locator('#finding-fundal-height .typed input').fill('38');
   await page.locator('#finding-fundal-height .typed input').press('Enter');
   assert.equal(await text(page), before.replace('"36 cm"', '"38 cm"'));
   await page.locator('#undo').click();
+  await settled(page);
   assert.equal(await text(page), before);
   await context.close();
 });
 
 test('a file opened over findings that are in no file asks first, and nothing can be undone into it', async () => {
   const { page, context } = await open();
-  await page.locator('#line').fill('37+0 LOA 2/5 palp');
-  await page.locator('#fill').click();
+  await line(page, '37+0 LOA 2/5 palp');
   const before = await text(page);
-  await page.locator('#finding-movements').getByRole('button', { name: 'usual', exact: true }).click();
+  await tap(page, 'movements', 'usual');
   await openFile(page, example('bleeding.toml'));
   await page.locator('#new [data-close=""]').click();
   assert.notEqual(await text(page), before, 'the findings stay');
@@ -167,15 +178,13 @@ test('a file with faults is told line by line and can be mended', async () => {
 
 test('one line fills the form, and the form shows as a line', async () => {
   const { page, context } = await open();
-  await page.locator('#line').fill('37+0 LOA 2/5');
-  await page.locator('#fill').click();
+  await line(page, '37+0 LOA 2/5');
   assert.match(await page.locator('#line-why').innerText(), /2\/5 palp/);
   await nothing(page);
-  await page.locator('#line').fill('37+0 LOA 2/5 palp SFH 34');
-  await page.locator('#fill').click();
-  assert.equal(await page.locator('#finding-position .now').innerText(), 'LOA');
-  assert.equal(await page.locator('#finding-head-above-brim .now').innerText(), '2/5');
-  await page.locator('#finding-head-above-brim').getByRole('button', { name: '3/5 palpable' }).click();
+  await line(page, '37+0 LOA 2/5 palp SFH 34');
+  assert.equal(await page.locator('#finding-position .now').textContent(), 'LOA');
+  assert.equal(await page.locator('#finding-head-above-brim .now').textContent(), '2/5');
+  await tap(page, 'head-above-brim', '3/5 palpable above the brim');
   assert.match(await page.locator('#line').inputValue(), /37\+0; .*LOA; 3\/5 palp/);
   await context.close();
 });
@@ -188,13 +197,13 @@ test('what cannot wait stands first, is spoken, and keeps the family page back',
   assert.equal(grades[0].toLowerCase(), 'act now');
   assert.ok(await page.locator('#act-now').isVisible());
   assert.match(await page.locator('#status').innerText(), /Act now: /);
-  await page.locator('[data-take=page]').click();
+  await give(page, 'page');
   assert.ok(await page.locator('#read-back-so').isDisabled());
   for (const box of await page.locator('#read-back-pressing input').all()) await box.check();
   const made = await downloaded(page, () => page.locator('#read-back-so').click());
   assert.ok(made.bytes.equals(written('pdf', 'handout', 'examples/heart-not-heard.toml', '--despite', 'heart-not-heard', '--despite', 'movements-fewer')));
   await openFile(page, example('does-not-agree.toml'));
-  await page.locator('[data-take=page]').click();
+  await give(page, 'page');
   assert.ok(await page.locator('#read-back-so').isDisabled());
   await context.close();
 });
@@ -203,6 +212,7 @@ test('the wrong side is seen from both ends', async () => {
   const { page, context } = await open();
   for (const [side, facing] of [['LEFT', 'right'], ['RIGHT', 'left']]) {
     const own = side.toLowerCase();
+    await at(page, 'heart');
     const spot = page.locator('#finding-heart .outline').getByRole('button', { name: `hers: ${own}, below navel`, exact: true });
     const box = await spot.boundingBox();
     const whole = await page.locator('#finding-heart .outline').boundingBox();
@@ -213,12 +223,14 @@ test('the wrong side is seen from both ends', async () => {
     assert.ok(await name.isVisible());
     assert.ok(side === 'LEFT' ? named.x > middle : named.x + named.width < middle, 'the sides are named where they are');
     await spot.click();
+    await at(page, 'back');
     await page.locator(`#finding-back [data-value="${own} front"]`).click();
+    await settled(page);
     const pressed = await page.locator('#finding-back [aria-pressed=true]').boundingBox();
     const grid = await page.locator('.back-grid').boundingBox();
     assert.ok(side === 'LEFT' ? pressed.x > grid.x + grid.width / 2 : pressed.x < grid.x + grid.width / 2);
     assert.equal(await page.locator('#finding-back .now').innerText(), `${own} front`);
-    await page.locator('[data-take=svg]').click();
+    await give(page, 'svg');
     assert.match(await page.locator('#read-back-lines').innerText(), new RegExp(`Back to HER ${side}: on your ${facing}`));
     await page.locator('#read-back [data-close=""]').click();
   }
@@ -227,6 +239,7 @@ test('the wrong side is seen from both ends', async () => {
 
 test('beats are counted by tapping against a clock', async () => {
   const { page, context } = await open();
+  await at(page, 'heart-counts');
   // Time stands still but for the test.
   await page.clock.install({ time: 0 });
   await page.clock.pauseAt(1000);
@@ -248,6 +261,7 @@ test('beats are counted by tapping against a clock', async () => {
 
 test('places are reached on the outline with the arrow keys', async () => {
   const { page, context } = await open();
+  await at(page, 'heart');
   const field = page.locator('#finding-heart .outline');
   await field.locator('.spot[tabindex="0"]').focus();
   const here = () => page.evaluate(() => document.activeElement.getAttribute('aria-label'));
@@ -258,6 +272,7 @@ test('places are reached on the outline with the arrow keys', async () => {
   }
   assert.ok(seen.size >= 15, [...seen].join('\n'));
   await page.keyboard.press('Enter');
+  await settled(page);
   assert.equal(`hers: ${await page.locator('#finding-heart .now').innerText()}`, await here());
   await context.close();
 });
@@ -281,14 +296,14 @@ test('a panic inside keeps what was entered, and the page goes on', async () => 
       };
     },
   });
-  await page.locator('#line').fill('37+0 LOA 2/5 palp');
-  await page.locator('#fill').click();
+  await line(page, '37+0 LOA 2/5 palp');
+  await at(page, 'movements');
   await page.evaluate(() => (window.breakNext = true));
   await page.locator('#finding-movements').getByRole('button', { name: 'usual', exact: true }).click();
   await page.locator('#fault').waitFor();
   assert.match(await page.locator('#fault-text').inputValue(), /position = "LOA"/);
   await page.locator('#fault [data-close]').click();
-  await page.locator('#finding-movements').getByRole('button', { name: 'usual', exact: true }).click();
+  await tap(page, 'movements', 'usual');
   assert.equal(await page.locator('#finding-movements .now').innerText(), 'usual');
   assert.match(await text(page), /LOA/);
   await context.close();
@@ -297,6 +312,7 @@ test('a panic inside keeps what was entered, and the page goes on', async () => 
 test('settings are kept only when asked, a finding never, and one button forgets everything', async () => {
   const { page, context } = await open();
   const kept = () => page.evaluate(() => JSON.stringify(localStorage));
+  await page.locator('#to-take').click();
   await page.locator('.settings summary').click();
   await page.locator('#clinic-name').fill('Larkfield Midwives');
   await page.locator('#clinic-name').press('Tab');
@@ -309,6 +325,7 @@ test('settings are kept only when asked, a finding never, and one button forgets
   await page.waitForSelector('html.ready');
   assert.equal(await page.locator('#clinic-name').inputValue(), 'Larkfield Midwives');
   await nothing(page);
+  await page.locator('#to-take').click();
   await page.locator('.settings summary').click();
   await page.locator('#forget-all').click();
   assert.equal(await kept(), '{}');
@@ -320,12 +337,13 @@ test('another language at once: what was entered stays; a draft says that it is 
   const { page, context, requested } = await open();
   const file = 'examples/heart-not-heard.toml';
   await openFile(page, join(ROOT, file));
+  await page.locator('#to-take').click();
   await page.locator('.settings summary').click();
   const choose = (tag) => page.locator('#lang').selectOption(tag);
   const before = await text(page);
   const remarks = await page.locator('#remarks li p').allInnerTexts();
   const conclusion = await page.locator('#conclusion p').allInnerTexts();
-  const findings = await page.locator('#form .now').allInnerTexts();
+  const findings = await page.locator('#form .now').allTextContents();
   const title = await page.title();
   assert.ok(!(await page.locator('#draft').isVisible()));
   for (const [tag, mark] of [['es', 'BORRADOR'], ['fr', 'BROUILLON']]) {
@@ -337,15 +355,15 @@ test('another language at once: what was entered stays; a draft says that it is 
     assert.deepEqual(await page.locator('#remarks .english').allInnerTexts(), remarks);
     assert.deepEqual(await page.locator('#conclusion .english').allInnerTexts(), conclusion);
     assert.ok((await page.locator('#act-now .text').innerText()).includes(remarks[0]), 'in both languages');
-    const said = await page.locator('#form .now').allInnerTexts();
+    const said = await page.locator('#form .now').allTextContents();
     assert.equal(said.length, findings.length);
     for (const [at, own] of said.entries()) assert.ok(own !== findings[at] || own === 'Doppler' || !/[a-z]{4}/.test(own), own);
     assert.deepEqual(await page.locator('[data-say]:empty').count(), 0);
-    await page.locator('[data-take=pdf]').click();
+    await give(page, 'pdf');
     assert.equal(await page.locator('#read-back-said .english').count(), conclusion.length);
     const picture = await downloaded(page, () => page.locator('#read-back-so').click());
     assert.ok(picture.bytes.equals(written('pdf', 'draw', file, '--lang', tag, '--draft')), `the picture in ${tag}`);
-    await page.locator('[data-take=page]').click();
+    await give(page, 'page');
     for (const box of await page.locator('#read-back-pressing input').all()) await box.check();
     const handout = await downloaded(page, () => page.locator('#read-back-so').click());
     const despite = ['--despite', 'heart-not-heard', '--despite', 'movements-fewer'];
@@ -355,11 +373,11 @@ test('another language at once: what was entered stays; a draft says that it is 
     assert.deepEqual(violations.map(({ id, nodes }) => `${id}: ${nodes[0].html}`), [], tag);
   }
   await choose('en-US');
-  assert.ok((await page.locator('.settings').innerText()).includes('Labor ward'));
+  assert.ok((await page.locator('.settings').textContent()).includes('Labor ward'));
   await choose('en');
   assert.ok(!(await page.locator('#draft').isVisible()));
   assert.equal(await page.locator('.english').count(), 0);
-  assert.deepEqual(await page.locator('#form .now').allInnerTexts(), findings);
+  assert.deepEqual(await page.locator('#form .now').allTextContents(), findings);
   assert.equal(requested.filter((address) => !/^(blob|data):/.test(address)).length, 1, 'nothing is fetched');
   await context.close();
 });
@@ -381,7 +399,7 @@ test('after 20 idle minutes the page blanks itself', async () => {
 /** Everything of a visit that a page could still hold. */
 const residue = (page) =>
   page.evaluate(() => {
-    const fields = [...document.querySelectorAll('#form input, #form textarea, #form select, #line, dialog textarea, dialog input')].map((own) => own.value).join('|');
+    const fields = [...document.querySelectorAll('#form input:not([type=checkbox]), #form textarea, #form select, #line, dialog textarea, #mend textarea')].map((own) => own.value).join('|');
     return { fields: fields.replace(/\||0$/g, ''), pressed: document.querySelectorAll('#form [aria-pressed=true]').length, now: [...new Set([...document.querySelectorAll('.now')].map((own) => own.textContent))], said: document.getElementById('conclusion').textContent, remarks: document.getElementById('remarks').textContent, status: document.getElementById('status').textContent, alarm: !document.getElementById('act-now').hidden, undo: !document.getElementById('undo').disabled };
   });
 
@@ -397,8 +415,11 @@ test('two visits in a row, interrupted: nothing of one woman is carried to the n
     else await enter(page, hand, Object.fromEntries(some.filter(([key]) => !key.startsWith('baby.2'))));
     // Interrupted in the middle of something: a word half typed, a clock that runs, a dialog, an error.
     const stop = attempt % 5;
+    await page.locator('#to-picture').click();
+    await at(page, ['pulse', 'heart-counts', 'weeks', 'fundal-height', 'limbs'][stop]);
     if (stop === 0) await page.locator('#finding-pulse .typed input').pressSequentially('9');
     if (stop === 1) await page.locator('#finding-heart-counts .beat').click();
+    if (stop === 2) await page.locator('#to-picture').click();
     if (stop === 2) await page.locator('#line').fill('38+0 ROA half');
     if (stop === 3) await page.locator('#finding-fundal-height .typed input').fill('thirty');
     if (stop === 4) await page.locator('#finding-limbs').getByRole('button', { name: 'could not tell', exact: true }).click();
@@ -407,7 +428,7 @@ test('two visits in a row, interrupted: nothing of one woman is carried to the n
     await nothing(page);
     const left = await residue(page);
     assert.deepEqual({ ...left, status: '' }, { ...empty, status: '' }, `try ${attempt}`);
-    assert.ok(await page.locator('[data-take=exam]').isDisabled());
+    assert.ok(await page.locator('.end [data-take=exam]').isDisabled());
   }
   // A clock or a word that was waiting does not come later.
   await page.waitForTimeout(1000);
@@ -417,11 +438,22 @@ test('two visits in a row, interrupted: nothing of one woman is carried to the n
 
 test('two babies: the second comes and goes', async () => {
   const { page, context } = await open();
+  await at(page, 'heart');
+  const babies = page.locator('[data-babies=listen]');
+  await at(page, 'breech');
   await page.locator('[data-babies=grip-1] button').click();
+  await settled(page);
+  await at(page, 'heart');
   await page.locator('#finding-heart').getByRole('button', { name: 'hers: left, above navel', exact: true }).click();
+  await settled(page);
   assert.match(await text(page), /\[\[baby\]\][^]*\[\[baby\]\]\nheart/);
-  await page.locator('[data-babies=grip-1] button').first().click();
+  await at(page, 'heart');
+  await babies.getByRole('button', { name: 'Baby 1', exact: true }).click();
   assert.equal(await page.locator('#finding-heart .now').innerText(), 'not examined');
+  await at(page, 'breech');
+  await page.locator('[data-babies=grip-1]').getByRole('button', { name: 'Only one baby' }).click();
+  await settled(page);
+  assert.ok(!(await page.locator('#line').inputValue()).includes('baby 2'));
   await context.close();
 });
 
@@ -444,6 +476,9 @@ test('the teaching dial draws any position and leaves the visit alone', async ()
   await context.close();
 });
 
+/** A finding of each step. */
+const STEPS = ['weeks', 'movements', 'shape', 'breech', 'back', 'head', 'head-above-brim', 'heart', 'fundal-height', 'position'];
+
 for (const theme of ['light', 'dark']) {
   for (const width of [320, 768, 1280]) {
     test(`axe finds nothing, ${theme}, ${width} px, in every state`, async () => {
@@ -459,13 +494,22 @@ for (const theme of ['light', 'dark']) {
       for (const fold of await page.locator('details').all()) await fold.evaluate((own) => (own.open = true));
       await openFile(page, example('twins.toml'));
       await judged('twins');
+      for (const step of STEPS) {
+        await at(page, step);
+        await judged(step);
+      }
+      for (const way of ['#to-remarks', '#to-take', '#to-picture']) {
+        await page.locator(way).click();
+        await judged(way);
+      }
       await openFile(page, example('bleeding.toml'));
       await judged('act now');
-      await page.locator('#line').fill('37+0 LOA 2/5');
-      await page.locator('#fill').click();
+      await line(page, '37+0 LOA 2/5');
       await judged('a question');
-      for (const [button, dialog] of [['[data-take=page]', '#read-back'], ['#new-visit', '#new'], ['[data-take=note]', '#text'], ['#open-teach', '#teach']]) {
-        await page.locator(button).first().click();
+      await page.locator('#held').getByRole('button', { name: 'Leave these words out' }).click();
+      for (const [view, button, dialog] of [['take', '.end [data-take=page]', '#read-back'], ['take', '#new-visit', '#new'], ['take', '.end [data-take=note]', '#text'], ['picture', '#open-teach', '#teach'], ['picture', '#usual', '#usual-dialog'], ['picture', '#show-her', '#her'], ['picture', '#step-now', '#steps-dialog']]) {
+        await page.locator(`#to-${view}`).click();
+        await page.locator(button).click();
         await judged(dialog);
         await page.keyboard.press('Escape');
       }
@@ -474,18 +518,46 @@ for (const theme of ['light', 'dark']) {
   }
 }
 
-test('targets are as large as fingers need', async () => {
+test('targets are as large as fingers need, in every step', async () => {
   const { page, context } = await open({ viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true });
   for (const fold of await page.locator('details').all()) await fold.evaluate((own) => (own.open = true));
   await openFile(page, example('head-down-left.toml'));
-  const small = await page.evaluate(() =>
-    [...document.querySelectorAll('button, select, input:not([type=checkbox]), textarea, summary')]
-      .filter((own) => own.offsetParent && !own.closest('dialog'))
-      .map((own) => [own.outerHTML.slice(0, 120), own.getBoundingClientRect()])
-      // Places that lie close together are chosen by whichever is nearest to the finger.
-      .filter(([html, box]) => Math.min(box.width, box.height) < (html.includes('class="spot"') ? 24 : 40))
-      .map(([html, box]) => `${Math.round(box.width)}x${Math.round(box.height)} ${html}`),
-  );
-  assert.deepEqual(small, []);
+  const small = () =>
+    page.evaluate(() =>
+      [...document.querySelectorAll('button, select, input:not([type=checkbox]), textarea, summary')]
+        .filter((own) => own.offsetParent && !own.closest('dialog'))
+        .map((own) => [own.outerHTML.slice(0, 120), own.getBoundingClientRect()])
+        // Places that lie close together are chosen by whichever is nearest to the finger, and have buttons beside.
+        .filter(([html, box]) => Math.min(box.width, box.height) < (html.includes('class="spot"') ? 24 : 43.5))
+        .map(([html, box]) => `${Math.round(box.width)}x${Math.round(box.height)} ${html}`),
+    );
+  assert.deepEqual(await small(), [], 'start');
+  for (const step of STEPS) {
+    await at(page, step);
+    assert.deepEqual(await small(), [], step);
+  }
+  await page.locator('#to-take').click();
+  assert.deepEqual(await small(), [], 'take');
   await context.close();
+});
+
+test('no screen is longer than three, on a phone and a tablet', async () => {
+  for (const viewport of [{ width: 390, height: 844 }, { width: 820, height: 1180 }]) {
+    const { page, context } = await open({ viewport, hasTouch: true, isMobile: true });
+    await openFile(page, example('head-down-left.toml'));
+    const long = async (view) => {
+      const height = await page.evaluate(() => document.documentElement.scrollHeight);
+      assert.ok(height <= 3 * viewport.height, `${view}: ${height} px of ${viewport.height}`);
+    };
+    await long('start');
+    for (const step of STEPS) {
+      await at(page, step);
+      await long(step);
+    }
+    for (const way of ['remarks', 'take']) {
+      await page.locator(`#to-${way}`).click();
+      await long(way);
+    }
+    await context.close();
+  }
 });

@@ -1,7 +1,9 @@
 // The exam at hand. In: edits, a file, a line. Out: its text and what the library reads in it; who listens is told.
 // The text is the exam: the page keeps nothing of it beside.
 import { ask } from './library.js';
-import { isDraft, tongue } from './words.js';
+import { isHeld } from './hold.js';
+import { dropWaiting, settle } from './press.js';
+import { isDraft, key, tongue } from './words.js';
 
 const EMPTY = { text: '', line: '', read: {}, said: {}, babies: [], remarks: [], problems: [], english: null, saved: '' };
 
@@ -61,9 +63,14 @@ export function saved() {
   exam.saved = exam.text;
 }
 
+/** Whether nothing of an examination is recorded. */
+export function isEmpty() {
+  return !exam.text || (!Object.keys(exam.read).length && exam.babies.length < 2);
+}
+
 /** Whether something would be lost. */
 export function isUnsaved() {
-  return Object.keys(exam.read).length > 0 && exam.text !== exam.saved;
+  return (!isEmpty() && exam.text !== exam.saved) || isHeld();
 }
 
 /** Change findings: `[[key, values], ...]`. Out: what stands against it. */
@@ -76,15 +83,35 @@ export function change(edits) {
   return answer.code ? [{ message: answer.why || answer.notes }] : take(answer.text);
 }
 
-/** Take a line of shorthand as the exam. Out: what stands against it. */
-export function takeLine(line) {
-  const check = JSON.parse(ask({ command: 'check', exam: { say: line } }).text);
-  const errors = check.problems.filter((problem) => problem.severity === 'error');
-  if (errors.length) return errors;
+/** What a line says: `{problems}` when it cannot be read, else `{text, read}`: its file, and its findings. */
+export function readLine(line) {
+  const check = JSON.parse(ask({ command: 'check', exam: { say: line }, ...settings() }).text);
+  const problems = check.problems.filter((problem) => problem.severity === 'error');
+  if (problems.length) return { problems };
   const answer = ask({ command: 'file', exam: { say: line } });
-  if (answer.code) return [{ message: answer.why || answer.notes }];
+  return answer.code ? { problems: [{ message: answer.why || answer.notes }] } : { text: answer.text, read: check.read };
+}
+
+/** What of the exam a line that reads `read` would drop, and what it would change: `[path, words, new words]`. */
+export function replacedBy(read) {
+  return Object.entries(exam.read)
+    .filter(([path, words]) => read[path] !== words)
+    .map(([path, words]) => [path, words, read[path]]);
+}
+
+/** Take the text of a line as the exam. */
+export function takeText(text) {
   exam.two = false;
-  return take(answer.text);
+  return take(text);
+}
+
+/** Add what a line reads to the exam: what it does not name stays. */
+export function addRead(read) {
+  const edits = Object.entries(read).map(([path, words]) => {
+    const entry = key(path.split('.').at(-1));
+    return [path, together(apart(entry, words))];
+  });
+  return change(edits);
 }
 
 /** Reckon again, by other thresholds. */
@@ -100,6 +127,7 @@ export function retell() {
 
 /** One step back. */
 export function undo() {
+  settle();
   if (!past.length) return;
   const text = past.pop();
   exam.two = false;
@@ -114,6 +142,7 @@ export function canUndo() {
 
 /** Forget everything of this woman. */
 export function forget() {
+  dropWaiting();
   past.length = 0;
   Object.assign(exam, EMPTY, { read: {}, said: {}, babies: [], remarks: [], problems: [], baby: 1, two: false });
   delete exam.gestation;

@@ -2,22 +2,11 @@
 // goes into the exam's text, and the form shows what was read of it.
 import { apart, change, exam, path, together, turnTo } from './exam.js';
 import { counter } from './count.js';
+import { hold, isHeld, release, showHeld } from './hold.js';
 import { dropFields, outlineField } from './outline.js';
+import { pressed, settle } from './press.js';
+import { STEPS, goTo } from './steps.js';
 import { el, key, may, say, word } from './words.js';
-
-/** The steps of an examination; `more` stands behind a fold. A test holds that every key has its place. */
-export const STEPS = [
-  { id: 'weeks', keys: ['weeks'], more: ['visit', 'due', 'last-period', 'cycle', 'scan'] },
-  { id: 'says', keys: ['movements', 'reports'], more: ['denies', 'births-before', 'operations', 'womb-cut', 'placenta'] },
-  { id: 'look', keys: ['shape', 'scars'], more: ['skin', 'posture'] },
-  { id: 'grip-1', pole: ['breech', 'head', 'fundus'], keys: ['womb', 'breech'], more: ['fundus', 'water', 'lumps'] },
-  { id: 'grip-2', keys: ['back', 'limbs'], more: ['dip-at-navel', 'moved-under-hands'] },
-  { id: 'grip-3', pole: ['head', 'breech', 'above pubic bone'], keys: ['head'], more: ['attitude', 'legs'] },
-  { id: 'grip-4', keys: ['head-above-brim', 'prominence'], more: ['descent'] },
-  { id: 'listen', keys: ['heart', 'heart-counts', 'heart-rate', 'heart-with', 'pulse'], more: ['heart-rhythm', 'heart-rise'] },
-  { id: 'tape', keys: ['fundal-height'], more: ['earlier-tapes', 'girth', 'navel', 'tape-unfit', 'weight-by-hand', 'weight-by-scan'] },
-  { id: 'wrote', keys: ['position'], more: ['lie', 'presentation', 'note'] },
-];
 
 const PLACES = ['breech', 'head', 'heart', 'limbs', 'lumps'];
 const DAYS = ['visit', 'due', 'last-period'];
@@ -38,19 +27,11 @@ let unique = 0;
 /** How a finding may be known otherwise than by hand: asked for these only. */
 const KNOWN = ['breech', 'head', 'back', 'limbs', 'attitude', 'legs', 'placenta', 'water', 'lumps', 'lie', 'presentation', 'position'];
 
-/** Build the form into `root`, and the way to each step into `steps`. */
-export function build(root, steps) {
+/** Build the form into `root`. */
+export function build(root) {
   fields.clear();
   dropFields();
   root.replaceChildren(...STEPS.map(step));
-  const links = STEPS.map(({ id }) => el('a', { href: `#at-${id}` }, say(`desk-step-${id}`)));
-  steps.replaceChildren(...links);
-  fields.set('steps', {
-    show() {
-      STEPS.forEach(({ keys, more }, at) => links[at].classList.toggle('done', [...keys, ...more].some((name) => exam.read[path(key(name))])));
-    },
-    clear() {},
-  });
 }
 
 /** Show what was read. */
@@ -69,8 +50,8 @@ function step({ id, keys, more, pole }) {
   const babies = [...keys, ...more].some((name) => key(name).scope === 'baby');
   return el(
     'section',
-    { class: 'step', 'aria-labelledby': heading, id: `at-${id}` },
-    el('header', {}, el('h2', { id: heading }, say(`desk-step-${id}`)), el('p', { class: 'hint' }, say(`desk-hint-${id}`))),
+    { class: 'step', 'aria-labelledby': heading, id: `at-${id}`, 'data-view': id },
+    el('header', {}, el('h2', { id: heading, tabindex: '-1' }, say(`desk-step-${id}`)), el('p', { class: 'hint' }, say(`desk-hint-${id}`))),
     babies ? el('div', { class: 'babies', 'data-babies': id }) : null,
     pole ? poleOf(...pole) : null,
     ...keys.map(finding),
@@ -98,18 +79,26 @@ function showBabies(own) {
   const tab = (number) =>
     el(
       'button',
-      { type: 'button', class: 'chip', 'aria-pressed': String(exam.baby === number), onclick: () => turnTo(number) },
+      { type: 'button', class: 'chip', 'aria-pressed': String(exam.baby === number), onclick: () => turn(number) },
       say('desk-baby', { number }),
     );
-  const add = el('button', { type: 'button', class: 'chip quiet', onclick: () => turnTo(2, true) }, say('desk-two-babies'));
+  const add = el('button', { type: 'button', class: 'chip', onclick: () => pressed(add, () => turn(2, () => change([['baby.2', ['recorded']]]))) }, say('desk-two-babies'));
   const drop = el(
     'button',
-    { type: 'button', class: 'chip quiet', onclick: () => (change([['baby.2', []]]), turnTo(1, false)) },
+    { type: 'button', class: 'chip', onclick: () => pressed(drop, () => turn(1, () => change([['baby.2', []]]))) },
     say('desk-one-baby'),
   );
-  const held = own.contains(document.activeElement);
+  const here = own.contains(document.activeElement);
   own.replaceChildren(...(exam.two ? [tab(1), tab(2), ...(own.dataset.babies === 'grip-1' ? [drop] : [])] : [add]));
-  if (held) (own.querySelector('[aria-pressed=true]') ?? own.querySelector('button'))?.focus();
+  if (here) (own.querySelector('[aria-pressed=true]') ?? own.querySelector('button'))?.focus();
+}
+
+/** Turn to a baby, once `first` is done; words that are not taken belong to the one that is shown. */
+function turn(number, first) {
+  settle();
+  if (isHeld()) return showHeld();
+  first?.();
+  return turnTo(number);
 }
 
 /** What lies at one end of the womb: the head or the bottom, in one tap. */
@@ -117,13 +106,12 @@ function poleOf(first, second, place) {
   const buttons = [first, second].map((name) =>
     el(
       'button',
-      { type: 'button', class: 'chip large', onclick: () => toggle(name) },
+      { type: 'button', class: 'chip large', 'aria-pressed': 'false', onclick: (event) => pressed(event.currentTarget, () => choose(name)) },
       say(`desk-pole-${name}`),
     ),
   );
   const at = (name) => exam.read[path(key(name))] ?? '';
-  function toggle(name) {
-    if (at(name) === place) return change([[path(key(name)), []]]);
+  function choose(name) {
     const other = name === first ? second : first;
     const edits = [[path(key(name)), [place]]];
     if (at(other) === place) edits.push([path(key(other)), []]);
@@ -164,8 +152,14 @@ function finding(name) {
   function set(values) {
     return write({ values, state: '', reason: '', ...(parts.state ? { known: '', unsure: false } : {}) });
   }
+  /** What spoke against words that are gone. */
+  set.forget = () => {
+    problem.hidden = true;
+    control.invalid?.(false);
+  };
   const control = controlOf(entry, id, set);
-  const states = statesOf(entry, () => parts, write);
+  const states = statesOf(entry, id, () => parts, write);
+  const came = el('p', { class: 'came', hidden: true });
   const formal = may(`desk-formal-${name}`);
   fields.set(name, {
     show() {
@@ -178,9 +172,12 @@ function finding(name) {
       element.classList.toggle('has', Boolean(words));
       control.show(parts.values);
       states?.show(parts);
+      const follows = cameOf(name);
+      came.hidden = !follows;
+      if (came.textContent !== follows) came.textContent = follows;
     },
     clear() {
-      problem.hidden = true;
+      set.forget();
       control.clear?.();
       states?.clear();
     },
@@ -196,10 +193,24 @@ function finding(name) {
       now,
     ),
     control.element,
+    came,
     problem,
     states?.element,
   );
   return element;
+}
+
+/** What the library reckons of a finding, shown where it arises. */
+function cameOf(name) {
+  const baby = exam.babies[exam.baby - 1] ?? {};
+  const rounded = (value) => String(Math.round(value));
+  const beats = baby.heart_rate;
+  if (name === 'heart-counts' && beats && exam.read[path(key(name))]) return say('desk-came-beats', { value: rounded(beats.mean), name: `${rounded(beats.low)}\u2013${rounded(beats.high)}` });
+  const tape = exam.fundal_height;
+  if (name === 'fundal-height' && tape?.centile !== undefined) return say('desk-came-tape', { value: tape.expected_cm.toFixed(1), number: rounded(tape.centile) });
+  if (['due', 'last-period', 'scan'].includes(name) && exam.read[name] && exam.gestation) return say('desk-at-weeks', { value: exam.gestation.text });
+  if (name === 'position' && baby.fits?.length) return say('desk-came-fits', { value: baby.fits.map(word).join(', ') });
+  return '';
 }
 
 /** A problem in words. */
@@ -209,36 +220,22 @@ export function told({ message, expected, suggestion }) {
   return `${text}.${more}${suggestion ? ` ${say('desk-suggested', { value: suggestion })}` : ''}`.replaceAll('`', '');
 }
 
-/** Absent, not tried, could not tell and why, unsure, how known, cleared. */
-function statesOf(entry, parts, write) {
-  const clear = el(
-    'button',
-    { type: 'button', class: 'chip quiet', onclick: () => write({ values: [], state: '' }) },
-    say('desk-clear'),
-  );
+/** Absent, not tried, could not tell and why, unsure, how known; and the one control that clears. */
+function statesOf(entry, id, parts, write) {
+  const name = say(`desk-key-${entry.name}`);
+  const chip = (words, work, extra = {}) => el('button', { type: 'button', class: 'chip', ...extra, onclick: (event) => pressed(event.currentTarget, work) }, words);
+  const clear = el('button', { type: 'button', class: 'chip quiet clear', 'aria-label': say('desk-clear-finding', { name }), onclick: () => write({ values: [], state: '' }) }, say('desk-clear'));
   if (!entry.states) {
     return { element: el('div', { class: 'states' }, clear), show: (now) => (clear.hidden = !now.values.length), clear() {} };
   }
   const names = [entry.absent, entry.not_tried, 'could not tell'].filter(Boolean);
-  const buttons = names.map((name) =>
-    el(
-      'button',
-      { type: 'button', class: 'chip quiet', onclick: () => write(parts().state === name ? { values: [], state: '' } : { values: [], state: name, reason: '' }) },
-      word(name),
-    ),
-  );
-  const unsure = el(
-    'button',
-    { type: 'button', class: 'chip quiet', onclick: () => write({ unsure: !parts().unsure }) },
-    say('desk-unsure'),
-  );
-  const reason = el('input', {
-    type: 'text',
-    class: 'reason',
-    'aria-label': say('desk-reason'),
-    placeholder: say('desk-reason'),
-    onchange: () => write({ values: [], state: 'could not tell', reason: reason.value.replace(/[()]/g, '').trim() }),
-  });
+  const buttons = names.map((own) => chip(word(own), () => parts().state === own || write({ values: [], state: own, reason: '' }), { 'aria-pressed': 'false' }));
+  const unsure = chip(say('desk-unsure'), () => write({ unsure: true }), { 'aria-pressed': 'false' });
+  const sure = chip(say('desk-sure'), () => write({ unsure: false }));
+  let why = '';
+  let week = '';
+  const reason = el('input', { type: 'text', class: 'reason', 'aria-label': say('desk-reason'), placeholder: say('desk-reason') });
+  const reasons = watched(reason, `${id}-reason`, { name, now: () => why, commit: (text) => write({ values: [], state: 'could not tell', reason: text.replace(/[()]/g, '') }) });
   const known = el(
     'select',
     { 'aria-label': say('desk-known-by'), onchange: () => write({ known: known.value }) },
@@ -246,30 +243,29 @@ function statesOf(entry, parts, write) {
     el('option', { value: 'scan' }, say('desk-by-scan')),
     el('option', { value: 'vaginal examination' }, say('desk-by-vaginal')),
   );
-  const when = el('input', {
-    type: 'text',
-    class: 'when',
-    'aria-label': say('desk-scan-weeks'),
-    placeholder: say('desk-scan-weeks'),
-    onchange: () => write({ known: `scan ${when.value.trim()}`.trim() }),
-  });
+  const when = el('input', { type: 'text', class: 'when', 'aria-label': say('desk-scan-weeks'), placeholder: say('desk-scan-weeks') });
+  const weeks = watched(when, `${id}-when`, { name, now: () => week, commit: (text) => write({ known: `scan ${text}`.trim() }) });
   return {
-    element: el('div', { class: 'states' }, ...buttons, reason, unsure, known, when, clear),
-    show({ values, state, reason: why, unsure: doubt, known: by }) {
-      names.forEach((name, at) => buttons[at].setAttribute('aria-pressed', String(state === name)));
+    element: el('div', { class: 'states' }, ...buttons, reason, unsure, sure, known, when, clear),
+    show({ values, state, reason: told, unsure: doubt, known: by }) {
+      names.forEach((own, at) => buttons[at].setAttribute('aria-pressed', String(state === own)));
       reason.hidden = state !== 'could not tell';
-      if (document.activeElement !== reason) reason.value = why;
+      why = told;
+      if (document.activeElement !== reason || !why) reasons.show(why);
       unsure.hidden = !values.length;
-      known.hidden = !values.length || !(KNOWN.includes(entry.name) || by);
       unsure.setAttribute('aria-pressed', String(doubt));
+      sure.hidden = !doubt;
+      known.hidden = !values.length || !(KNOWN.includes(entry.name) || by);
       known.value = by.startsWith('scan') ? 'scan' : by;
       when.hidden = !values.length || known.value !== 'scan';
-      if (document.activeElement !== when) when.value = by.replace(/^scan ?/, '');
+      week = by.replace(/^scan ?/, '');
+      if (document.activeElement !== when || !week) weeks.show(week);
       clear.hidden = !values.length && !state;
     },
     clear() {
-      reason.value = '';
-      when.value = '';
+      [why, week] = ['', ''];
+      reasons.clear();
+      weeks.clear();
     },
   };
 }
@@ -277,7 +273,7 @@ function statesOf(entry, parts, write) {
 function controlOf(entry, id, set) {
   const { name } = entry;
   if (name === 'weeks') return weeks(id, set);
-  if (DAYS.includes(name)) return day(id, set);
+  if (DAYS.includes(name)) return day(entry, id, set);
   if (name === 'back') return back(set);
   if (name === 'head-above-brim') return fifths(set);
   if (name === 'heart-counts') return counts(entry, id, set);
@@ -311,19 +307,83 @@ function words(entry, set) {
   let chosen = [];
   const list = entry.words.map(({ word }) => word);
   const buttons = list.map((own) =>
-    el('button', { type: 'button', class: 'chip', 'data-value': own, onclick: () => set(next(own)) }, shown(own)),
+    el('button', { type: 'button', class: 'chip', 'aria-pressed': 'false', 'data-value': own, onclick: (event) => pressed(event.currentTarget, () => set(next(own))) }, shown(own)),
   );
-  const next = (value) => {
-    if (chosen.includes(value)) return chosen.filter((own) => own !== value);
-    return entry.list ? [...chosen, value] : [value];
-  };
+  const next = (value) => (entry.list && !chosen.includes(value) ? [...chosen, value] : entry.list ? chosen : [value]);
+  const out = takenOut(entry, () => chosen, set);
   return {
     kind: 'words',
-    element: el('div', { class: 'chips' }, ...buttons),
+    element: el('div', { class: 'chosen' }, el('div', { class: 'chips' }, ...buttons), out.element),
     knows: (values) => values.every((value) => list.includes(value)),
     show(values) {
       chosen = values;
       buttons.forEach((button, at) => button.setAttribute('aria-pressed', String(values.includes(list[at]))));
+      out.show(values);
+    },
+  };
+}
+
+/** Of several values, each is taken out by a control of its own. What was taken out keeps its place, struck through and dead, so
+ * that a second tap takes out nothing else. */
+function takenOut(entry, chosen, set) {
+  let order = [];
+  let mine = false;
+  const element = el('div', { class: 'chips out', role: 'group', 'aria-label': say('desk-take-out'), hidden: true });
+  function out(value) {
+    mine = true;
+    set(chosen().filter((own) => own !== value));
+    mine = false;
+  }
+  return {
+    element,
+    show(values) {
+      if (!entry.list) return;
+      const next = mine ? order : values;
+      const now = JSON.stringify([next, values]);
+      if (element.dataset.now === now) return;
+      element.dataset.now = now;
+      order = next;
+      element.hidden = !order.length;
+      element.replaceChildren(
+        ...order.map((value) =>
+          el('button', { type: 'button', class: 'chip gone', disabled: !values.includes(value), 'aria-label': say('desk-remove', { value: shown(value) }), onclick: () => out(value) }, shown(value), el('span', { 'aria-hidden': 'true' }, ' \u00d7')),
+        ),
+      );
+    },
+  };
+}
+
+/** Words being typed into `input` are held until they are taken: `commit` gives what speaks against them. */
+function watched(input, id, { name, now, commit, undo, wait = 0 }) {
+  let waiting = 0;
+  const keep = (why) => hold(id, { name, words: input.value.trim(), why, show: () => goTo(input), drop });
+  function drop() {
+    clearTimeout(waiting);
+    input.value = now();
+    release(id);
+    undo?.();
+  }
+  function take() {
+    clearTimeout(waiting);
+    if (input.value.trim() === now()) return release(id);
+    release(id);
+    const problems = commit(input.value.trim()) ?? [];
+    if (problems.length) keep(problems.map(told).join(' '));
+    return undefined;
+  }
+  input.addEventListener('change', take);
+  input.addEventListener('input', () => {
+    clearTimeout(waiting);
+    if (input.value.trim() === now()) release(id);
+    else keep('');
+    if (wait) waiting = setTimeout(take, wait);
+  });
+  return {
+    show: (value) => isHeld(id) || input.value === value || (input.value = value),
+    clear() {
+      clearTimeout(waiting);
+      input.value = now();
+      release(id);
     },
   };
 }
@@ -332,7 +392,6 @@ function words(entry, set) {
 function typed(entry, id, set, tag = 'input') {
   const unit = UNITS[entry.name];
   let shown = '';
-  let waiting = 0;
   const input = el(tag, {
     id: `${id}-input`,
     'aria-labelledby': `${id}-name`,
@@ -340,20 +399,18 @@ function typed(entry, id, set, tag = 'input') {
     autocomplete: 'off',
     ...(tag === 'textarea' ? { rows: 3 } : { type: 'text' }),
     ...((unit && entry.name !== 'weight-by-scan') || entry.number ? { inputmode: 'decimal' } : {}),
-    onchange: commit,
-    oninput: () => {
-      clearTimeout(waiting);
-      waiting = setTimeout(commit, 700);
+  });
+  const field = watched(input, `${id}-typed`, {
+    name: say(`desk-key-${entry.name}`),
+    now: () => shown,
+    undo: () => set.forget?.(),
+    wait: 700,
+    commit(text) {
+      if (!text) return set([]);
+      const whole = unit && /^[\d.,]+$/.test(text) ? `${text.replace(',', '.')} ${unit}` : text;
+      return set(entry.list ? whole.split(/\s*;\s*/).filter(Boolean) : [whole]);
     },
   });
-  function commit() {
-    clearTimeout(waiting);
-    const text = input.value.trim();
-    if (text === shown) return;
-    if (!text) return set([]);
-    const whole = unit && /^[\d.,]+$/.test(text) ? `${text.replace(',', '.')} ${unit}` : text;
-    return set(entry.list ? whole.split(/\s*;\s*/).filter(Boolean) : [whole]);
-  }
   const bare = (values) => {
     const text = values.join('; ');
     return unit && new RegExp(`^[\\d.]+ ${unit}$`).test(text) ? text.slice(0, -unit.length - 1) : text;
@@ -369,12 +426,12 @@ function typed(entry, id, set, tag = 'input') {
     ),
     show(values) {
       shown = bare(values);
-      const free = document.activeElement !== input || input.value.trim() === '' || shown === '';
-      if (free && input.value !== shown) input.value = shown;
+      // What is being typed stays as it is typed.
+      if (document.activeElement !== input || input.value.trim() === '' || shown === '') field.show(shown);
     },
     clear() {
-      clearTimeout(waiting);
-      input.value = shown;
+      shown = '';
+      field.clear();
       this.invalid(false);
     },
     invalid: (is) => (is ? input.setAttribute('aria-invalid', 'true') : input.removeAttribute('aria-invalid')),
@@ -391,7 +448,7 @@ function weeks(id, set) {
   );
   let days = '0';
   const buttons = Array.from({ length: 7 }, (_, at) =>
-    el('button', { type: 'button', class: 'chip day', 'aria-label': say('desk-and-days', { number: at }), onclick: () => write(String(at)) }, `+${at}`),
+    el('button', { type: 'button', class: 'chip day', 'aria-pressed': 'false', 'aria-label': say('desk-and-days', { number: at }), onclick: (event) => pressed(event.currentTarget, () => write(String(at))) }, `+${at}`),
   );
   function write(at) {
     days = at;
@@ -412,21 +469,32 @@ function weeks(id, set) {
   };
 }
 
-function day(id, set) {
-  const input = el('input', { type: 'date', id: `${id}-input`, 'aria-labelledby': `${id}-name`, 'aria-describedby': `${id}-problem`, onchange: () => set(input.value ? [input.value] : []) });
+function day(entry, id, set) {
+  let shown = '';
+  const input = el('input', { type: 'date', id: `${id}-input`, 'aria-labelledby': `${id}-name`, 'aria-describedby': `${id}-problem` });
+  const field = watched(input, `${id}-typed`, { name: say(`desk-key-${entry.name}`), now: () => shown, undo: () => set.forget?.(), commit: (value) => set(value ? [value] : []) });
+  // Today is offered and never assumed.
+  const now = new Date();
+  const today = [now.getFullYear(), String(now.getMonth() + 1).padStart(2, '0'), String(now.getDate()).padStart(2, '0')].join('-');
+  const offer = entry.name === 'visit' ? el('button', { type: 'button', class: 'chip', onclick: () => (release(`${id}-typed`), set([today])) }, say('desk-today', { value: today })) : null;
   return {
     kind: 'day',
-    element: el('div', { class: 'typed' }, input),
+    element: el('div', { class: 'typed' }, input, offer),
     show([value]) {
-      if (document.activeElement !== input) input.value = value ?? '';
+      shown = value ?? '';
+      if (document.activeElement !== input || !shown) field.show(shown);
     },
-    clear: () => (input.value = ''),
+    clear() {
+      shown = '';
+      field.clear();
+      this.invalid(false);
+    },
+    invalid: (is) => (is ? input.setAttribute('aria-invalid', 'true') : input.removeAttribute('aria-invalid')),
   };
 }
 
 /** Where the back was felt, laid out as someone facing her sees it. */
 function back(set) {
-  let chosen = '';
   const buttons = new Map();
   const head = (side) => el('span', { class: 'side', 'aria-hidden': 'true' }, say(side));
   const element = el(
@@ -439,7 +507,7 @@ function back(set) {
       const words = say(`desk-back-${value.replaceAll(',', '').replaceAll(' ', '-').replace(/^(left|right)(?=-)/, 'side').replace(/^(left|right)$/, 'side-only')}`);
       const button = el(
         'button',
-        { type: 'button', class: 'chip', 'data-value': value, onclick: () => set(chosen === value ? [] : [value]), 'aria-label': `${words}, ${say('desk-place', { value: word(value) })}` },
+        { type: 'button', class: 'chip', 'aria-pressed': 'false', 'data-value': value, onclick: (event) => pressed(event.currentTarget, () => set([value])), 'aria-label': `${words}, ${say('desk-place', { value: word(value) })}` },
         words,
       );
       buttons.set(value, button);
@@ -450,19 +518,17 @@ function back(set) {
     kind: 'back',
     element,
     show([value]) {
-      chosen = value ?? '';
-      for (const [own, button] of buttons) button.setAttribute('aria-pressed', String(own === chosen));
+      for (const [own, button] of buttons) button.setAttribute('aria-pressed', String(own === (value ?? '')));
     },
   };
 }
 
 /** Fifths of the head above the brim: a row of five that fills, and none. */
 function fifths(set) {
-  let chosen = '';
   const buttons = Array.from({ length: 6 }, (_, k) =>
     el(
       'button',
-      { type: 'button', class: `fifth${k ? '' : ' none'}`, 'aria-label': say('desk-fifths', { value: `${k}/5` }), onclick: () => set(chosen === `${k}/5` ? [] : [`${k}/5`]) },
+      { type: 'button', class: `fifth${k ? '' : ' none'}`, 'aria-pressed': 'false', 'aria-label': say('desk-fifths', { value: `${k}/5` }), onclick: (event) => pressed(event.currentTarget, () => set([`${k}/5`])) },
       `${k}/5`,
     ),
   );
@@ -470,7 +536,7 @@ function fifths(set) {
     kind: 'fifths',
     element: el('div', { class: 'fifths' }, ...buttons),
     show([value]) {
-      chosen = value ?? '';
+      const chosen = value ?? '';
       const filled = chosen ? Number(chosen[0]) : -1;
       buttons.forEach((button, k) => {
         button.setAttribute('aria-pressed', String(chosen === `${k}/5`));
@@ -483,27 +549,16 @@ function fifths(set) {
 /** Counts of beats: tapped or typed. */
 function counts(entry, id, set) {
   let chosen = [];
-  const list = el('div', { class: 'chips' });
   const text = typed(entry, id, set);
+  const out = takenOut(entry, () => chosen, set);
   const clock = counter((count) => set([...chosen, count]));
   return {
     kind: 'counts',
-    element: el('div', { class: 'both' }, list, clock.element, text.element),
+    element: el('div', { class: 'both' }, clock.element, out.element, text.element),
     show(values) {
-      const same = values.join('; ') === chosen.join('; ');
       chosen = values;
       text.show(values);
-      if (same) return;
-      list.replaceChildren(
-        ...values.map((value, at) =>
-          el(
-            'button',
-            { type: 'button', class: 'chip', 'aria-label': say('desk-remove', { value }), onclick: () => set(values.filter((_, own) => own !== at)) },
-            value,
-            el('span', { 'aria-hidden': 'true' }, ' \u00d7'),
-          ),
-        ),
-      );
+      out.show(values);
     },
     clear() {
       clock.reset();
@@ -527,11 +582,9 @@ function choice(entry, id, set) {
 /** A place: on the outline, by side and level, or measured. */
 function place(entry, id, set) {
   let chosen = [];
-  const field = outlineField(say('desk-tap-where', { name: say(`desk-key-${entry.name}`) }), (value) => set(toggled(value)));
-  const toggled = (value) => {
-    if (chosen.includes(value)) return chosen.filter((own) => own !== value);
-    return entry.list ? [...chosen, value] : [value];
-  };
+  const field = outlineField(say('desk-tap-where', { name: say(`desk-key-${entry.name}`) }), (value) => set(added(value)));
+  const added = (value) => (entry.list && chosen.includes(value) ? chosen : entry.list ? [...chosen, value] : [value]);
+  const out = takenOut(entry, () => chosen, set);
   let side = '';
   let level = '';
   const extra = entry.words.filter(({ word }) => ![...SIDES, ...LEVELS].includes(word)).map(({ word }) => word);
@@ -539,7 +592,7 @@ function place(entry, id, set) {
     el(
       'div',
       { class: 'chips', role: 'group', 'aria-label': label },
-      ...words.map((value) => el('button', { type: 'button', class: 'chip', 'data-value': value, onclick: () => tap(value) }, shown(value))),
+      ...words.map((value) => el('button', { type: 'button', class: 'chip', 'aria-pressed': 'false', 'data-value': value, onclick: (event) => pressed(event.currentTarget, () => tap(value)) }, shown(value))),
     );
   const join = () => (side && level ? (level === 'iliac fossa' && !side.includes('flank') ? `${side} ${level}` : `${side}, ${level}`) : side || level);
   function pick(nextSide, nextLevel) {
@@ -554,10 +607,9 @@ function place(entry, id, set) {
     if (!entry.list) set(value ? [value] : []);
     else set([...chosen.filter((own) => own !== before), ...(value ? [value] : [])]);
   }
-  const sides = row(SIDES, say('desk-side'), (value) => pick(value === side ? '' : value, level));
+  const sides = row(SIDES, say('desk-side'), (value) => pick(value, level));
   const levels = row([...LEVELS, ...extra], say('desk-level'), (value) => {
-    if (extra.includes(value)) return set(chosen.includes(value) ? [] : [value]);
-    return pick(side, value === level ? '' : value);
+    return extra.includes(value) ? set([value]) : pick(side, value);
   });
   // Of several places the chips show the last; another begins with none.
   const another = el('button', { type: 'button', class: 'chip quiet', onclick: () => (([side, level] = ['', '']), show()) }, say('desk-another-place'));
@@ -580,6 +632,7 @@ function place(entry, id, set) {
       'div',
       { class: 'place' },
       field.element,
+      out.element,
       // Where there is room, the fields stand beside the outline.
       el('details', { class: 'fields', open: matchMedia('(min-width: 34rem)').matches }, el('summary', {}, say('desk-in-fields')), el('div', { class: 'place-fields' }, sides, levels, another, text.element)),
     ),
@@ -590,6 +643,7 @@ function place(entry, id, set) {
       const rest = known ? last.slice(known.length).replace(/^,? /, '') : last;
       [side, level] = isPlain(last) && !extra.includes(last) ? [known ?? '', rest] : ['', ''];
       field.choose(values);
+      out.show(values);
       text.show(values.filter((value) => !isPlain(value)));
       show();
     },

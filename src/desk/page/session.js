@@ -1,27 +1,33 @@
 // One visit after another. In: files, settings, time. Out: nothing of one woman is carried to the next; what is kept on the device is
 // what she who works here asked to keep, and never a finding.
 import { renew } from './library.js';
-import { exam, forget, isUnsaved, opened, reckonAgain } from './exam.js';
+import { exam, forget, isUnsaved, opened, reckonAgain, retell } from './exam.js';
 import { clearForm, told } from './form.js';
-import { growth } from './take.js';
+import { releaseAll } from './hold.js';
+import { growth, leave } from './take.js';
+import { go } from './steps.js';
 import { el, say } from './words.js';
 
 const at = (id) => document.getElementById(id);
 const KEPT = 'handspan-desk';
-const SETTINGS = ['style', 'from', 'labels', 'palette', 'paper', 'lang', 'page-lang', 'theme'];
+const SETTINGS = ['style', 'labels', 'paper', 'lang', 'theme', 'hand', 'size'];
+/** What was chosen for this woman alone: how she sees the picture, her skin, her language. */
+const HERS = ['from', 'palette', 'page-lang'];
 const CLINIC = ['clinic-name', 'clinic-labour-ward', 'clinic-day', 'clinic-night', 'clinic-emergency'];
 const IDLE = 20 * 60 * 1000;
 
 /** Forget this woman and begin again. */
 export function newVisit() {
   next = null;
+  for (const id of HERS) at(id).selectedIndex = 0;
   forget();
   clearForm();
+  releaseAll();
+  leave();
   for (const text of document.querySelectorAll('#line, #mend-text, #text-body, #fault-text')) text.value = '';
-  for (const text of document.querySelectorAll('#line-why, #take-why, #status, #mend-why')) text.textContent = '';
+  for (const text of document.querySelectorAll('#line-why, #line-note, #take-why, #status, #mend-why')) text.textContent = '';
   for (const fold of document.querySelectorAll('#form details.more')) fold.open = false;
-  window.scrollTo(0, 0);
-  at('title').focus();
+  go('start');
 }
 
 /** Wire what belongs to a visit. */
@@ -50,6 +56,7 @@ export function prepareSession() {
   at('mend').addEventListener('close', () => {
     if (at('mend').returnValue === 'so') openText(at('mend-text').value);
   });
+  window.addEventListener('beforeunload', (event) => isUnsaved() && event.preventDefault());
   for (const button of document.querySelectorAll('[data-close]')) {
     button.addEventListener('click', () => button.closest('dialog').close(button.dataset.close));
   }
@@ -76,7 +83,12 @@ async function openFile(file) {
 function openText(text) {
   next = null;
   const problems = opened(text);
-  if (!problems.length) return;
+  if (!problems.length) {
+    clearForm();
+    releaseAll();
+    retell();
+    return;
+  }
   at('mend-text').value = text;
   at('mend-why').replaceChildren(...problems.map((problem) => el('li', {}, (problem.line ? `${say('desk-line', { number: problem.line })} ` : '') + told(problem))));
   at('mend').returnValue = '';
@@ -113,8 +125,8 @@ export function prepareSettings(changed) {
   } catch {
     // A device that keeps nothing.
   }
-  for (const id of [...SETTINGS, ...CLINIC]) {
-    if (kept[id] !== undefined) at(id).value = kept[id];
+  for (const id of [...SETTINGS, ...CLINIC, ...HERS]) {
+    if (kept[id] !== undefined && !HERS.includes(id)) at(id).value = kept[id];
     at(id).addEventListener('change', () => {
       keep();
       apply();
@@ -150,7 +162,7 @@ function keep() {
 }
 
 function apply() {
-  document.documentElement.dataset.theme = at('theme').value;
+  for (const id of ['theme', 'hand', 'size']) document.documentElement.dataset[id] = at(id).value;
   const quoted = (id) => JSON.stringify(at(id).value.trim()).replaceAll('\u007f', '');
   const given = (id) => at(id).value.trim() !== '';
   const phones = CLINIC.slice(1).filter(given);

@@ -1,33 +1,43 @@
 // What leaves the page. In: the exam and how things are wanted. Out: files, a printed page, a note to copy; before a picture or a
 // page leaves, its sides are read back.
 import { ask } from './library.js';
-import { asText, exam, saved } from './exam.js';
+import { asText, exam, heed, isEmpty, saved } from './exam.js';
+import { heedHeld, isHeld, showHeld } from './hold.js';
+import { settle } from './press.js';
 import { conclusion, englishOf, look } from './view.js';
 import { sign } from './marks.js';
 import { beside, el, isDraft, lang, say, tongue } from './words.js';
 
 const at = (id) => document.getElementById(id);
 
-/** Everything that can be taken away. `sided`: read back first. */
+/** Everything that leaves. `sided`: read back first. */
 const TAKEN = {
   print: { sided: true, run: printPage },
-  page: { sided: true, run: (despite) => save(familyPage('pdf', despite), 'handspan-family-page.pdf', 'application/pdf') },
-  guide: { sided: true, run: (despite) => save(ask({ command: 'skin-guide', exam: asText(), format: 'pdf', paper: at('paper').value, ...tongue(), despite: [...new Set(despite)], ...clinic() }), 'handspan-skin-guide.pdf', 'application/pdf') },
-  slip: { sided: true, run: () => save(note('slip'), 'handspan-slip.pdf', 'application/pdf') },
-  svg: { sided: true, run: () => save(draw('svg'), 'handspan-picture.svg', 'image/svg+xml') },
-  png: { sided: true, run: () => save(draw('png'), 'handspan-picture.png', 'image/png') },
-  pdf: { sided: true, run: () => save(draw('pdf'), 'handspan-picture.pdf', 'application/pdf') },
+  page: { sided: true, run: (despite) => save(familyPage('pdf', despite), named('family-page', 'pdf'), 'application/pdf') },
+  guide: { sided: true, run: (despite) => save(ask({ command: 'skin-guide', exam: asText(), format: 'pdf', paper: at('paper').value, ...tongue(), despite: [...new Set(despite)], ...clinic() }), named('skin-guide', 'pdf'), 'application/pdf') },
+  send: { sided: true, run: send },
+  slip: { sided: true, run: () => save(note('slip'), named('slip', 'pdf'), 'application/pdf') },
+  svg: { sided: true, run: () => save(draw('svg'), named('picture', 'svg'), 'image/svg+xml') },
+  png: { sided: true, run: () => save(draw('png'), named('picture', 'png'), 'image/png') },
+  pdf: { sided: true, run: () => save(draw('pdf'), named('picture', 'pdf'), 'application/pdf') },
   note: { run: () => showText(note('text'), 'desk-take-note') },
   handover: { run: () => showText(note('handover'), 'desk-take-handover') },
-  fhir: { run: () => record(false, 'handspan-visit.json') },
-  share: { run: () => record(true, 'handspan-shared.json') },
+  fhir: { run: () => record(false, named('record', 'json')) },
+  share: { run: () => record(true, named('record-to-share', 'json')) },
   exam: {
     run: () => {
-      saveBytes(new TextEncoder().encode(exam.text), 'handspan-visit.toml', 'text/plain');
+      saveBytes(new TextEncoder().encode(exam.text), named('visit', 'toml'), 'text/plain');
       saved();
     },
   },
 };
+
+/** The name of a file: what it is, and how far along she was: `visit-37w2d.toml`. */
+function named(what, ending) {
+  const [weeks, days] = (exam.gestation?.text ?? '').split('+');
+  return `${what}${weeks ? `-${weeks}w${days}d` : ''}.${ending}`;
+}
+
 let wanted = '';
 
 /** Wire the buttons; each carries `data-take`. */
@@ -35,6 +45,15 @@ export function offer() {
   for (const button of document.querySelectorAll('[data-take]')) {
     button.addEventListener('click', () => begin(button.dataset.take));
   }
+  heedHeld(showTaking);
+  heed(leave);
+  document.addEventListener('keydown', (event) => {
+    if (event.key.toLowerCase() !== 'p' || !(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey) return;
+    // What the browser would print is the desk; what is meant is the page, or the text that is open.
+    event.preventDefault();
+    if (at('text').open) printText();
+    else if (!document.querySelector('dialog[open]') && !isEmpty()) begin('print');
+  });
   at('read-back').addEventListener('close', () => {
     if (at('read-back').returnValue === 'so') TAKEN[wanted].run(despite());
     for (const part of ['lines', 'said', 'pressing']) at(`read-back-${part}`).replaceChildren();
@@ -46,30 +65,61 @@ export function offer() {
     at('growth-files').value = '';
     if (files.length) growth(files);
   });
+  at('woman').addEventListener('close', () => {
+    const visits = asked;
+    asked = [];
+    if (at('woman').returnValue === 'so') save(ask({ command: 'growth', visits, format: 'pdf', paper: at('paper').value, ...tongue(), ...clinic() }), 'heights-over-visits.pdf', 'application/pdf');
+  });
+  at('print-text').addEventListener('click', printText);
 }
 
-/** The tape over the visits: those in files, and the one at hand. */
+/** The visits of the sheet that is asked about. */
+let asked = [];
+
+/** The heights over the visits: those in files, and the one at hand; whose they are is asked first. */
 export async function growth(files) {
+  settle();
+  if (isHeld()) return showHeld();
   const texts = await Promise.all(files.map((file) => file.text()));
-  const visits = [...texts, ...(Object.keys(exam.read).length ? [exam.text] : [])].map((text) => ({ text }));
-  save(ask({ command: 'growth', visits, format: 'pdf', paper: at('paper').value, ...tongue(), ...clinic() }), 'handspan-growth.pdf', 'application/pdf');
+  const all = [...texts.map((text, at) => [files[at].name, text]), ...(isEmpty() ? [] : [[say('desk-this-visit'), exam.text]])];
+  asked = all.map(([, text]) => ({ text }));
+  at('woman-files').replaceChildren(
+    ...all.map(([name, text]) => {
+      const { text: answer, why, notes } = ask({ command: 'check', exam: { text }, ...tongue() });
+      const { read = {}, gestation } = answer ? JSON.parse(answer) : {};
+      const when = [read.visit ?? say('desk-no-date'), gestation ? say('desk-at-weeks', { value: gestation.text }) : answer ? say('desk-no-weeks') : why || notes];
+      return el('li', {}, el('b', {}, name), `: ${when.join(', ')}`);
+    }),
+  );
+  at('woman').returnValue = '';
+  at('woman').showModal();
+  return undefined;
 }
 
-/** Nothing can be taken of an empty visit. */
+/** Nothing can be taken of an empty visit, nor while words wait to be taken; under an alarm the handover comes first. */
 export function showTaking() {
-  const nothing = !exam.text || !Object.keys(exam.read).length;
-  for (const button of document.querySelectorAll('[data-take]')) button.disabled = nothing;
+  const nothing = isEmpty() || isHeld();
+  const pressing = exam.remarks.some((remark) => remark.grade === 'act-now');
+  for (const button of document.querySelectorAll('[data-take]')) {
+    button.disabled = nothing;
+    const chief = button.dataset.take === (pressing ? 'handover' : 'print');
+    if (button.matches('.take-one')) button.classList.toggle('main', chief);
+    else if (button.dataset.take === 'print' || button.dataset.take === 'handover') button.classList.toggle('strong', chief);
+  }
+  for (const chips of document.querySelectorAll('.first-takes')) chips.classList.toggle('pressing', pressing);
 }
 
 function begin(kind) {
+  settle();
   at('take-why').textContent = '';
-  if (TAKEN[kind].sided) readBack(kind);
+  if (isHeld()) showHeld();
+  else if (TAKEN[kind].sided) readBack(kind);
   else TAKEN[kind].run();
 }
 
 function readBack(kind) {
   wanted = kind;
-  const family = ['print', 'page', 'guide'].includes(kind);
+  const family = ['print', 'page', 'guide', 'send'].includes(kind);
   const sides = (lang) => ask({ command: 'read-back', exam: asText(), lang }).text.split('\n').filter(Boolean);
   const lines = sides(lang());
   const english = isDraft() ? sides('en') : [];
@@ -128,6 +178,22 @@ function note(form, share = false) {
   return ask({ command: 'note', exam: asText(), form, share, ...tongue(form === 'fhir' && isDraft() ? 'en' : lang()), seed, ...clinic() });
 }
 
+/** The family page to her phone: the share sheet of the device where there is one, else a file. */
+async function send(despite) {
+  const answer = familyPage('pdf', despite);
+  if (!answer.pages.length) return refused(answer);
+  const name = named('family-page', 'pdf');
+  const files = [new File([answer.pages[0]], name, { type: 'application/pdf' })];
+  if (!navigator.canShare?.({ files })) return saveBytes(answer.pages[0], name, 'application/pdf');
+  try {
+    await navigator.share({ files });
+  } catch (why) {
+    // She who shares may change her mind.
+    if (why.name !== 'AbortError') saveBytes(answer.pages[0], name, 'application/pdf');
+  }
+  return undefined;
+}
+
 function save(answer, name, type) {
   if (!answer.pages.length) return refused(answer);
   return saveBytes(answer.pages[0], name, type);
@@ -152,6 +218,8 @@ async function printPage(despite) {
   if (!answer.pages.length) return refused(answer);
   const addresses = answer.pages.map((page) => URL.createObjectURL(new Blob([page], { type: 'image/svg+xml' })));
   const images = addresses.map((address) => el('img', { src: address, alt: '' }));
+  leave();
+  sheets = addresses;
   at('printed').replaceChildren(...images);
   await Promise.all(images.map((image) => image.decode()));
   // Two languages stand beside one another on a sheet twice as wide.
@@ -159,9 +227,23 @@ async function printPage(despite) {
   const [one, two] = at('paper').value === 'letter' ? ['letter portrait', '17in 11in'] : ['A4 portrait', 'A3 landscape'];
   at('paper-size').textContent = `@page { size: ${wide ? two : one}; margin: 0 }`;
   window.print();
-  at('printed').replaceChildren();
-  for (const address of addresses) URL.revokeObjectURL(address);
   return undefined;
+}
+
+/** The note or the handover that is open, on paper. */
+function printText() {
+  leave();
+  at('printed').replaceChildren(el('h1', {}, at('text-title').textContent), el('pre', {}, at('text-body').value));
+  at('paper-size').textContent = `@page { size: ${at('paper').value === 'letter' ? 'letter' : 'A4'} portrait; margin: 18mm }`;
+  window.print();
+}
+
+/** What was printed stays until the visit changes: some browsers print long after they were asked to. */
+let sheets = [];
+export function leave() {
+  at('printed').replaceChildren();
+  for (const address of sheets) URL.revokeObjectURL(address);
+  sheets = [];
 }
 
 function showText(answer, title) {
@@ -170,6 +252,11 @@ function showText(answer, title) {
   at('text-body').value = new TextDecoder().decode(answer.pages[0]);
   at('copied').textContent = '';
   at('text').showModal();
+  // From its first line on.
+  at('text-body').setSelectionRange(0, 0);
+  at('text-body').scrollTop = 0;
+  at('text').scrollTop = 0;
+  at('text-title').focus({ preventScroll: true });
   return undefined;
 }
 

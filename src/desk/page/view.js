@@ -1,15 +1,19 @@
 // What the findings come to. In: the exam. Out: the picture, the conclusion in words, and remarks, the most pressing first; new
 // remarks are spoken.
 import { ask } from './library.js';
-import { asText, exam } from './exam.js';
+import { asText, exam, isEmpty } from './exam.js';
 import { told } from './form.js';
+import { isHeld } from './hold.js';
+import { later } from './press.js';
 import { sign } from './marks.js';
+import { isWide } from './steps.js';
 import { beside, el, lang, say, tongue } from './words.js';
 
 const GRADES = ['act-now', 'cannot-both', 'look-again', 'follow-guidance'];
 const at = (id) => document.getElementById(id);
 let spoken = new Set();
 let address = '';
+let drawing = false;
 
 /** How the picture is wanted. */
 export function look() {
@@ -25,12 +29,21 @@ export function look() {
   };
 }
 
+let drawn = () => {};
+/** Call `listener` after each drawing. */
+export function heedPicture(listener) {
+  drawn = listener;
+}
+
 /** Show everything anew. */
 export function showFindings() {
-  at('line').value = document.activeElement === at('line') ? at('line').value : exam.line.replace(/\n$/, '');
+  if (!isHeld('line')) at('line').value = exam.line.replace(/\n$/, '');
   showConclusion();
   showRemarks();
-  showPicture();
+  // What was tapped and what it comes to is seen before the picture is drawn.
+  at('picture').classList.add('old');
+  if (!drawing) later(showPicture);
+  drawing = true;
 }
 
 function showConclusion() {
@@ -38,7 +51,6 @@ function showConclusion() {
   const said = conclusion();
   at('conclusion').replaceChildren(...(said.length ? said : [{ text: say('desk-nothing-yet') }]).map(({ text, english }) => el('p', {}, ...beside(text, english))));
   at('weeks-now').textContent = weeks;
-  at('short').textContent = said.length ? said[0].text : say('desk-nothing-yet');
 }
 
 /** What is concluded, in sentences: `{text, english}`. */
@@ -77,10 +89,15 @@ function showRemarks() {
     ...exam.problems.map((problem) => el('li', { class: 'remark look-again' }, sign('look-again'), el('div', {}, el('h3', {}, say('desk-in-the-file')), el('p', {}, told(problem))))),
   );
   at('no-remarks').hidden = !exam.text || exam.remarks.length > 0;
-  const pressing = exam.remarks.filter((remark) => remark.grade === 'act-now');
+  // The most pressing is in sight wherever she is on the page.
+  const grade = GRADES.slice(0, 3).find((own) => exam.remarks.some((remark) => remark.grade === own));
+  const pressing = exam.remarks.filter((remark) => remark.grade === grade);
   const bar = at('act-now');
   bar.hidden = !pressing.length;
-  bar.querySelector('.text').textContent = pressing.length ? say('desk-act-now', { count: pressing.length, value: oneLine(pressing[0].text, englishOf(pressing[0])) }) : '';
+  bar.dataset.grade = grade ?? '';
+  bar.setAttribute('aria-label', grade ? say(`grade-${grade}`) : '');
+  const first = pressing[0];
+  bar.querySelector('.text').textContent = first ? say('desk-pressing', { name: say(`grade-${grade}`), count: pressing.length, value: oneLine(first.text, englishOf(first)) }) : '';
   // What is new is spoken, once.
   const now = new Map(exam.remarks.map((remark) => [`${remark.id} ${remark.text}`, `${say(`grade-${remark.grade}`)}: ${remark.text}`]));
   const fresh = [...now].filter(([key]) => !spoken.has(key)).map(([, text]) => text);
@@ -91,16 +108,18 @@ function showRemarks() {
 
 /** The small picture stands at the foot of narrow screens alone: a wide one does not draw it. */
 function showSmall() {
-  if (!matchMedia('(min-width: 64rem)').matches) at('picture-small').src = address;
+  if (!isWide()) at('picture-small').src = address;
 }
 matchMedia('(min-width: 64rem)').addEventListener('change', showSmall);
 
 /** The picture; before there is anything to draw, her outline stands there. */
 export function showPicture() {
+  drawing = false;
   const image = at('picture');
   const why = at('picture-why');
+  image.classList.remove('old');
   why.hidden = true;
-  const nothing = !exam.text || !Object.keys(exam.read).length;
+  const nothing = isEmpty();
   const answer = nothing
     ? ask({ command: 'outline', exam: asText(), lang: lang() })
     : ask({ command: 'draw', exam: asText(), format: 'svg', ...look(), screen: true });
@@ -113,5 +132,6 @@ export function showPicture() {
   address = URL.createObjectURL(new Blob([answer.pages[0]], { type: 'image/svg+xml' }));
   image.src = address;
   showSmall();
+  drawn();
   image.alt = nothing ? say('desk-outline-alt') : say('desk-picture-alt', { value: sentences() });
 }

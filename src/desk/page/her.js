@@ -1,0 +1,48 @@
+// Shown to her. In: the exam. Out: its picture as large as the screen, turned to her, in her language; no remark stands on it. From
+// here the page goes to paper or to her phone.
+import { ask } from './library.js';
+import { asText, exam, isEmpty } from './exam.js';
+import { isHeld, showHeld } from './hold.js';
+import { settle } from './press.js';
+import { el, lang, languages, say, tongue } from './words.js';
+import { look } from './view.js';
+
+const at = (id) => document.getElementById(id);
+let address = '';
+
+/** Wire it. */
+export function prepareHer() {
+  at('show-her').addEventListener('click', () => {
+    settle();
+    if (isHeld()) return showHeld();
+    at('her-lang').replaceChildren(...languages().map(({ tag, name, signed }) => el('option', { value: tag, lang: tag }, signed ? name : say('desk-draft-language', { name }))));
+    at('her-lang').value = at('page-lang').value || lang();
+    at('her').showModal();
+    at('her-title').focus();
+    draw();
+    return undefined;
+  });
+  at('her-lang').addEventListener('change', () => {
+    // Her page is printed in the language in which she was shown it.
+    at('page-lang').value = at('her-lang').value === lang() ? '' : at('her-lang').value;
+    draw();
+  });
+  at('her-dark').addEventListener('click', () => at('her-dark').setAttribute('aria-pressed', String(at('her').classList.toggle('dark'))));
+  at('her').addEventListener('close', () => {
+    at('her-picture').removeAttribute('src');
+    URL.revokeObjectURL(address);
+  });
+}
+
+function draw() {
+  const own = tongue(at('her-lang').value);
+  const answer = isEmpty()
+    ? ask({ command: 'outline', exam: asText(), lang: own.lang })
+    : ask({ command: 'draw', exam: asText(), format: 'svg', ...look(), ...own, view: 'hers', labels: 'none', screen: true });
+  at('her-said').textContent = answer.pages.length ? '' : answer.why;
+  if (!answer.pages.length) return;
+  URL.revokeObjectURL(address);
+  address = URL.createObjectURL(new Blob([answer.pages[0]], { type: 'image/svg+xml' }));
+  at('her-picture').src = address;
+  at('her-picture').alt = say('desk-her-alt', { value: exam.gestation ? say('desk-at-weeks', { value: exam.gestation.text }) : '' });
+}
