@@ -128,10 +128,10 @@ export async function enter(page, hand, read) {
     const name = parts.at(-1);
     if (parts[0] === 'baby' && parts[1] !== baby) {
       baby = parts[1];
-      await at(page, 'back', hand);
-      const tabs = page.locator('[data-babies=grip-2]').getByRole('button', { name: `Baby ${baby}`, exact: true });
+      await at(page, 'breech', hand);
+      const tabs = page.locator('[data-babies=grip-1]').getByRole('button', { name: `Baby ${baby}`, exact: true });
       if (await tabs.count()) await hand.press(tabs);
-      else await hand.press(page.locator('[data-babies=grip-2]').getByRole('button', { name: 'There are two babies' }));
+      else await hand.press(page.locator('[data-babies=grip-1]').getByRole('button', { name: 'There are two babies' }));
       await settled(page);
     }
     await one(page, hand, name, words);

@@ -68,11 +68,14 @@ function fold(id, names) {
   );
 }
 
+/** Where a second baby comes and goes; elsewhere it is only chosen. */
+const FIRST = ['stage', 'grip-1'];
+
 function showBabies(own) {
   const now = `${exam.two} ${exam.baby}`;
   if (own.dataset.shown === now) return;
   own.dataset.shown = now;
-  if (!exam.two && own.dataset.babies !== 'grip-1') {
+  if (!exam.two && !FIRST.includes(own.dataset.babies)) {
     own.replaceChildren();
     return;
   }
@@ -89,7 +92,7 @@ function showBabies(own) {
     say('desk-one-baby'),
   );
   const here = own.contains(document.activeElement);
-  own.replaceChildren(...(exam.two ? [tab(1), tab(2), ...(own.dataset.babies === 'grip-1' ? [drop] : [])] : [add]));
+  own.replaceChildren(...(exam.two ? [tab(1), tab(2), ...(FIRST.includes(own.dataset.babies) ? [drop] : [])] : [add]));
   if (here) (own.querySelector('[aria-pressed=true]') ?? own.querySelector('button'))?.focus();
 }
 

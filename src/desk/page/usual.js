@@ -86,7 +86,7 @@ export function prepareUsual() {
     if (isHeld()) return showHeld();
     asked = USUAL.filter(([name]) => !exam.read[path(key(name))]);
     at('usual-list').replaceChildren(
-      ...asked.map(([name, value]) => el('li', {}, el('label', { class: 'check' }, el('input', { type: 'checkbox', checked: true, 'data-name': name }), el('span', {}, `${say(`desk-key-${name}`)}: `, el('b', {}, word(value)))))),
+      ...asked.map(([name, value]) => el('li', {}, el('label', { class: 'check' }, el('input', { type: 'checkbox', checked: true, 'data-finding': name }), el('span', {}, `${say(`desk-key-${name}`)}: `, el('b', {}, word(value)))))),
     );
     const weeks = el('select', { id: 'usual-weeks' }, el('option', { value: '' }, say('desk-weeks')), ...Array.from({ length: 31 }, (_, at) => el('option', { value: String(at + 12) }, say('desk-weeks-of', { number: at + 12 }))));
     const days = el('select', { id: 'usual-days' }, ...Array.from({ length: 7 }, (_, at) => el('option', { value: String(at) }, say('desk-and-days', { number: at }))));
@@ -100,7 +100,7 @@ export function prepareUsual() {
   });
   at('usual-dialog').addEventListener('close', () => {
     if (at('usual-dialog').returnValue !== 'so') return;
-    const ticked = [...at('usual-list').querySelectorAll('input:checked')].map((box) => box.dataset.name);
+    const ticked = [...at('usual-list').querySelectorAll('input:checked')].map((box) => box.dataset.finding);
     const rows = asked.filter(([name]) => ticked.includes(name));
     const weeks = at('usual-weeks')?.value;
     const problems = change([...(weeks ? [['weeks', [`${weeks}+${at('usual-days').value}`]]] : []), ...rows.map(([name, value]) => [path(key(name)), [value]])]);
