@@ -2,8 +2,8 @@
 // usage: node tests/desk/looks.mjs [DIRECTORY]   (DIRECTORY `-`: the times alone)
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { ROOT, checked, downloaded, open, stop } from './browser.mjs';
-import { enter, finger, one } from './enter.mjs';
+import { ROOT, checked, downloaded, open, settled, stop } from './browser.mjs';
+import { at, enter, finger, give, one } from './enter.mjs';
 
 const timesAlone = process.argv[2] === '-';
 const out = (!timesAlone && process.argv[2]) || join(ROOT, 'target/desk/looks');
@@ -17,16 +17,26 @@ for (const theme of timesAlone ? [] : ['light', 'dark']) {
     const { page, context } = await open({ colorScheme: theme, viewport });
     if (theme === 'light') await shot(page, `${size}-empty`);
     await page.locator('#file').setInputFiles(example(size === 'tablet' ? 'heart-not-heard' : 'head-down-left'));
+    await settled(page);
     await shot(page, `${size}-${theme}`);
-    if (size !== 'projector') await shot(page, `${size}-${theme}-whole`, { fullPage: true });
+    for (const [name, finding] of [['first', 'breech'], ['second', 'back'], ['listen', 'heart']]) {
+      if (size === 'projector' || size === 'narrow') break;
+      await at(page, finding);
+      await shot(page, `${size}-${theme}-${name}`);
+    }
+    for (const view of ['remarks', 'take', 'picture']) {
+      await page.locator(`#to-${view}`).click();
+      if (size === 'phone') await shot(page, `${size}-${theme}-${view}`);
+    }
     if (size === 'projector') {
       await page.locator('#open-teach').click();
       await shot(page, `${size}-${theme}-teach`);
     }
     if (size === 'desktop') {
-      await page.locator('[data-take=page]').click();
+      await give(page, 'page');
       await shot(page, `${size}-${theme}-read-back`);
       await page.keyboard.press('Escape');
+      await page.locator('#to-picture').click();
       await page.locator('#open-teach').click();
       await shot(page, `${size}-${theme}-teach`);
     }
@@ -38,12 +48,8 @@ for (const theme of timesAlone ? [] : ['light', 'dark']) {
 if (!timesAlone) {
   const { page, context } = await open({ before: () => (window.print = () => new Promise(() => {})), viewport: { width: 794, height: 1123 } });
   await page.locator('#file').setInputFiles(example('head-down-left'));
-  await page.evaluate(() => {
-    const printed = document.getElementById('printed');
-    const keep = printed.replaceChildren.bind(printed);
-    printed.replaceChildren = (...images) => images.length && keep(...images);
-  });
-  await page.locator('#print').click();
+  await settled(page);
+  await give(page, 'print');
   await page.locator('#read-back-so').click();
   await page.waitForSelector('#printed img', { state: 'attached' });
   await page.pdf({ path: join(out, 'printed.pdf'), preferCSSPageSize: true });
@@ -63,35 +69,42 @@ for (const [name, read] of [
   const start = Date.now();
   await enter(page, hand, read);
   await downloaded(page, async () => {
-    await page.locator('[data-take=page]').click();
+    await give(page, 'page');
     await page.locator('#read-back-so').click();
   });
-  console.log(`${name}: ${hand.taps + 2} taps, ${((Date.now() - start) / 1000).toFixed(1)} s by script`);
+  console.log(`${name}: ${hand.taps + 3} taps, ${((Date.now() - start) / 1000).toFixed(1)} s by script`);
   await context.close();
 }
 
-/** From a tap to the picture that shows it, ms. */
+/** From a tap to the press that shows it, and to the picture, ms. */
 async function change(page, finding, words) {
+  await at(page, finding);
   await page.evaluate(async () => {
     const image = document.getElementById('picture');
     await image.decode();
     await new Promise((done) => setTimeout(done, 500));
     window.shown = new Promise((done) => image.addEventListener('load', () => requestAnimationFrame(() => done(performance.now())), { once: true }));
-    document.addEventListener('click', () => (window.tapped = performance.now()), { once: true, capture: true });
+    document.addEventListener('click', () => {
+      window.tapped = performance.now();
+      // The frame after the next one has painted what the tap showed at once.
+      window.pressed = new Promise((done) => requestAnimationFrame(() => setTimeout(() => done(performance.now()), 0)));
+    }, { once: true, capture: true });
   });
   await one(page, finger(page), finding, words);
-  return page.evaluate(async () => (await window.shown) - window.tapped);
+  return page.evaluate(async () => [(await window.pressed) - window.tapped, (await window.shown) - window.tapped]);
 }
 
 for (const slower of [1, 6]) {
   const { page, context } = await open();
   const ready = await page.evaluate(() => performance.getEntriesByName('ready')[0].startTime);
   await page.locator('#file').setInputFiles(example('head-down-left'));
+  await settled(page);
   const session = await context.newCDPSession(page);
   await session.send('Emulation.setCPUThrottlingRate', { rate: slower });
   const times = [];
   for (const words of ['3/5', '1/5', '4/5', '2/5', '0/5']) times.push(await change(page, 'head-above-brim', words));
-  console.log(`ready after ${ready.toFixed(0)} ms; a change is on screen after ${times.map((ms) => ms.toFixed(0)).join(', ')} ms${slower > 1 ? `, ${slower} times slower` : ''}`);
+  const list = (at) => times.map((pair) => pair[at].toFixed(0)).join(', ');
+  console.log(`ready after ${ready.toFixed(0)} ms; a press is seen after ${list(0)} ms, its picture after ${list(1)} ms${slower > 1 ? `, ${slower} times slower` : ''}`);
   await context.close();
 }
 await stop();

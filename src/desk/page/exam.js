@@ -29,8 +29,8 @@ function settings() {
   return exam.clinic ? { clinic: exam.clinic } : {};
 }
 
-/** Take `text` as the exam; `alone`: nothing was before it. Out: what stands against it; then the exam stays as it was. */
-export function take(text, alone = false) {
+/** Take `text` as the exam; `alone`: nothing was before it; `first` is done when it is taken. Out: what stands against it; then the exam stays as it was. */
+export function take(text, alone = false, first = () => {}) {
   const check = (own) => ask({ command: 'check', exam: { text }, ...tongue(own), ...settings() });
   const answer = check();
   if (!answer.text) return [{ message: answer.why || answer.notes }];
@@ -48,14 +48,15 @@ export function take(text, alone = false) {
   Object.assign(exam, { text, line, read, said, babies, remarks, gestation, fundal_height, english, problems: nothing ? [] : problems });
   exam.two = exam.two || two;
   if (!exam.two) exam.baby = 1;
+  first();
   tell();
   return [];
 }
 
 /** Take the text of a file: a visit of its own, with nothing before it. */
-export function opened(text) {
+export function opened(text, first) {
   exam.two = false;
-  return take(text, true);
+  return take(text, true, first);
 }
 
 /** The exam stands in a file as it is. */

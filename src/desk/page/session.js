@@ -1,7 +1,7 @@
 // One visit after another. In: files, settings, time. Out: nothing of one woman is carried to the next; what is kept on the device is
 // what she who works here asked to keep, and never a finding.
 import { renew } from './library.js';
-import { exam, forget, isUnsaved, opened, reckonAgain, retell } from './exam.js';
+import { exam, forget, isUnsaved, opened, reckonAgain } from './exam.js';
 import { clearForm, told } from './form.js';
 import { releaseAll } from './hold.js';
 import { growth, leave } from './take.js';
@@ -82,13 +82,11 @@ async function openFile(file) {
 /** Open a text; one with faults can be mended at once. */
 function openText(text) {
   next = null;
-  const problems = opened(text);
-  if (!problems.length) {
+  const problems = opened(text, () => {
     clearForm();
     releaseAll();
-    retell();
-    return;
-  }
+  });
+  if (!problems.length) return;
   at('mend-text').value = text;
   at('mend-why').replaceChildren(...problems.map((problem) => el('li', {}, (problem.line ? `${say('desk-line', { number: problem.line })} ` : '') + told(problem))));
   at('mend').returnValue = '';

@@ -43,7 +43,7 @@ export function buildStart() {
     const words = `${say(`desk-way-${end}`)}, ${say('desk-way-back', { value: word(back) })}`;
     const picture = el('img', { alt: '', 'data-code': code });
     if (pictures.has(code)) picture.src = pictures.get(code);
-    const button = el('button', { type: 'button', class: 'way', 'data-way': code, 'aria-label': words, onclick: () => pressed(button, () => lies(way, words)) }, el('span', { class: 'way-picture' }, picture), el('span', {}, say(`desk-way-${end}`)), el('b', {}, word(back)));
+    const button = el('button', { type: 'button', class: 'way', 'data-way': code, onclick: () => pressed(button, () => lies(way, words)) }, el('span', { class: 'way-picture' }, picture), el('span', {}, `${say(`desk-way-${end}`)}, `), el('b', {}, say('desk-way-back', { value: word(back) })));
     return button;
   });
   at('ways').replaceChildren(...ways);
