@@ -3,12 +3,11 @@
 //!
 //! `x` and `y` are shares of the width of the picture, from its left and upper edge, as someone who faces her sees it.
 
-use super::load::{self, Loaded};
-use super::{Outcome, Source, exit, outline, picture};
+use super::{Outcome, Source, exit, load, outline, picture};
 use crate::body::pose::{Drawn, Pose};
 use crate::body::touch;
 use crate::exam::say::Canonical;
-use crate::exam::{Exam, Reading, spoken};
+use crate::exam::spoken;
 use crate::figure::FRAME;
 use crate::units::{MotherPoint, Vec3};
 use crate::words::{Part, Words, WordsError};
@@ -65,7 +64,7 @@ pub fn run(source: &Source, lang: &str) -> Outcome {
     let loaded = load::exam(source, None);
     let pose = match &loaded.reading.exam {
         Some(exam) => picture::pose(exam, &loaded),
-        None => of_nothing(&outline::bare(None), &source.name),
+        None => picture::pose(&outline::bare(None), &loaded),
     };
     let text = places(&pose, &words).map_err(|fault| fault.to_string());
     match text.and_then(|places| serde_json::to_string(&places).map_err(|fault| fault.to_string())) {
@@ -74,12 +73,6 @@ pub fn run(source: &Source, lang: &str) -> Outcome {
             Outcome { notes: format!("handspan: {why}\n"), why, code: exit::FAILED, ..Outcome::default() }
         }
     }
-}
-
-fn of_nothing(exam: &Exam, name: &str) -> Pose {
-    let reading = Reading { exam: None, problems: vec![], spans: Default::default() };
-    let loaded = Loaded { name, source: "", reading, reckoning: Default::default() };
-    picture::pose(exam, &loaded)
 }
 
 fn places(pose: &Pose, words: &Words) -> Result<Places, WordsError> {
