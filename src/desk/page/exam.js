@@ -88,7 +88,7 @@ export function change(edits) {
 export function readLine(line) {
   const check = JSON.parse(ask({ command: 'check', exam: { say: line }, ...settings() }).text);
   const problems = check.problems.filter((problem) => problem.severity === 'error');
-  if (problems.length) return { problems };
+  if (problems.length) return { problems, questions: check.questions ?? [] };
   const answer = ask({ command: 'file', exam: { say: line } });
   return answer.code ? { problems: [{ message: answer.why || answer.notes }] } : { text: answer.text, read: check.read };
 }

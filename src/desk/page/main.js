@@ -114,12 +114,18 @@ function prepareLine() {
     reading = typed() ? readLine(typed()) : { text: '', read: {} };
     if (reading.problems) {
       say_(reading.problems);
+      byId('line-why').append(...reading.questions?.map(asked) ?? []);
       return keep(reading.problems.map(told).join(' '));
     }
     const replaced = isEmpty() ? [] : replacedBy(reading.read);
     // What would be dropped is asked about; what is only changed is named.
     if (replaced.some(([, , words]) => words === undefined)) return ask_(replaced);
     return taken(takeText(reading.text), replaced);
+  }
+  /** What a line is asked: each answer is the whole line as it is meant, and is read at once. */
+  function asked({ message, readings }) {
+    const answer = ({ says, line: whole }) => el('button', { type: 'button', class: 'chip', onclick: () => ((line.value = whole), fill()) }, says);
+    return el('div', { class: 'question' }, el('p', {}, message), el('div', { class: 'chips', role: 'group', 'aria-label': message }, ...readings.map(answer)));
   }
   /** It stands now, or why not. */
   function taken(problems, replaced) {

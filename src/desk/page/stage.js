@@ -186,7 +186,7 @@ function bead() {
 function ladder() {
   const button = el('button', { type: 'button', class: 'handle fifths-handle', role: 'slider', 'aria-valuemin': '0', 'aria-valuemax': '5' }, el('span', { class: 'handle-name' }));
   const label = button.firstChild;
-  const x = 0.88;
+  const x = 0.72;
   let going = null;
   const of = (value) => spots.fifths[Number(value[0])];
   button.lay = () => {

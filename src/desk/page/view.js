@@ -10,6 +10,8 @@ import { isWide } from './steps.js';
 import { beside, el, lang, say, tongue } from './words.js';
 
 const GRADES = ['act-now', 'cannot-both', 'look-again', 'follow-guidance'];
+/** What is worth another look and speaks of a wrong side: in sight everywhere, as alarms and contradictions are. */
+const SIDED = ['heart-far-from-the-back', 'limbs-on-the-side-of-the-back', 'prominence-on-the-side-of-the-back', 'heart-over-the-other-baby', 'twins-on-one-side', 'findings-fit-no-position'];
 const at = (id) => document.getElementById(id);
 let spoken = new Set();
 let address = '';
@@ -90,8 +92,9 @@ function showRemarks() {
   );
   at('no-remarks').hidden = !exam.text || exam.remarks.length > 0;
   // The most pressing is in sight wherever she is on the page.
-  const grade = GRADES.slice(0, 3).find((own) => exam.remarks.some((remark) => remark.grade === own));
-  const pressing = exam.remarks.filter((remark) => remark.grade === grade);
+  const inSight = exam.remarks.filter((remark) => ['act-now', 'cannot-both'].includes(remark.grade) || SIDED.includes(remark.id));
+  const grade = GRADES.find((own) => inSight.some((remark) => remark.grade === own));
+  const pressing = inSight.filter((remark) => remark.grade === grade);
   const bar = at('act-now');
   bar.hidden = !pressing.length;
   bar.dataset.grade = grade ?? '';
