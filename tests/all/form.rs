@@ -1,14 +1,22 @@
 //! The one body: its skin is closed, both halves are alike, nothing is torn or swollen when it is posed.
 
+use crate::gauge::{calliper, tape};
+use crate::shared::rows;
 use handspan::body::form::body::{Body, Sizes};
 use handspan::body::form::bone;
+use handspan::body::form::choose::{Head, LegHeld, Wanted, choose};
+use handspan::body::form::landmark::Landmark;
 use handspan::body::form::posture::Posture;
+use handspan::body::form::reach::{Led, led, reach};
 use handspan::body::form::rest::{Rest, rest};
-use handspan::body::form::table::{FRANK, HEAD_DOWN};
+use handspan::body::form::table::{FOLDED, FRANK};
+use handspan::body::form::turn::Turn;
+use handspan::body::measures::Measures;
+use handspan::units::{BabySide, Vec3};
 use std::collections::BTreeMap;
 
 fn postures() -> Vec<Posture> {
-    HEAD_DOWN.iter().chain(&FRANK).map(|(_, posture)| *posture).collect()
+    FOLDED.iter().chain(&FRANK).map(|(_, posture)| *posture).collect()
 }
 
 fn distance(a: [f32; 3], b: [f32; 3]) -> f32 {
@@ -190,6 +198,194 @@ fn the_mirrored_posture_gives_the_mirrored_skin() {
         for (v, p) in one.points.iter().enumerate() {
             let q = other.points[usize::from(rest.mirror[v])];
             assert!(distance([-p[0], p[1], p[2]], q) < 2e-3, "{p:?} {q:?}");
+        }
+    }
+}
+
+/// The points where a plane meets the skin whose vertices `of` accepts, in the plane's own coordinates.
+fn section(
+    rest: &Rest,
+    points: &[[f32; 3]],
+    origin: Vec3,
+    axes: [Vec3; 3],
+    of: impl Fn(usize) -> bool,
+) -> Vec<(f32, f32)> {
+    let local = |v: u16| {
+        let p = points[usize::from(v)];
+        let d = Vec3::new(p[0], p[1], p[2]) - origin;
+        [d.dot(axes[0]), d.dot(axes[1]), d.dot(axes[2])]
+    };
+    let mut out = vec![];
+    for q in &rest.quads {
+        if !q.iter().all(|v| of(usize::from(*v))) {
+            continue;
+        }
+        for k in 0..4 {
+            let (a, b) = (local(q[k]), local(q[(k + 1) % 4]));
+            if (a[1] < 0.0) != (b[1] < 0.0) {
+                let t = a[1] / (a[1] - b[1]);
+                out.push((a[0] + (b[0] - a[0]) * t, a[2] + (b[2] - a[2]) * t));
+            }
+        }
+    }
+    out
+}
+
+#[test]
+fn the_body_has_the_published_sizes() {
+    let rest = rest();
+    let skull = |v: usize| rest.weights[v].of(|b| b == bone::HEAD) > 0.95;
+    let ears: Vec<bool> = {
+        let mut is = vec![false; rest.points.len()];
+        for (q, part) in rest.quads.iter().zip(&rest.part) {
+            if matches!(part.code(), 4 | 5) {
+                q.iter().for_each(|v| is[usize::from(*v)] = true);
+            }
+        }
+        is
+    };
+    let mut wrong = vec![];
+    for weeks in [24u32, 28, 32, 36, 40] {
+        let body = Body::new(&rest, &Sizes::of(&Measures::at(f64::from(weeks))));
+        let p = choose(&Wanted {
+            turn: 45.0,
+            near: BabySide::Right,
+            head: Head::Flexed,
+            legs: [LegHeld::Folded; 2],
+            curl: 1.0,
+            stretch: 0.0,
+        });
+        let skin = body.skin(&p);
+        let median = |table: &str, name: &str| -> f32 {
+            let row =
+                rows(table).into_iter().find(|r| r[0] == name && r[1] == weeks.to_string()).expect("a row");
+            row[3].parse::<f32>().expect("a median in mm") / 10.0
+        };
+        let mut hold = |what: &str, got: f32, wanted: f32, limit: f32| {
+            let off = (got / wanted - 1.0) * 100.0;
+            let line = format!("{weeks} {what:<16} {got:>6.2} wanted {wanted:>6.2} {off:>+5.1} %");
+            println!("{line}");
+            if off.abs() > limit {
+                wrong.push(line);
+            }
+        };
+        // The level of the skull with the greatest girth.
+        let head = skin.bones[bone::HEAD];
+        let axes = [head.turn.x, head.turn.y, head.turn.z];
+        let (girth, breadth, length) = (0..30)
+            .map(|i| {
+                let at = head.origin + head.turn.y * (0.2 * i as f32 * body.sizes.head);
+                let s = section(&rest, &skin.points, at, axes, |v| skull(v) && !ears[v]);
+                let (breadth, length) = calliper(&s);
+                (tape(&s), breadth, length)
+            })
+            .max_by(|a, b| a.0.total_cmp(&b.0))
+            .expect("a level");
+        hold("head girth", girth, median("biometry.csv", "HC") + 0.35 * std::f32::consts::PI, 3.0);
+        hold("head breadth", breadth, median("biometry.csv", "BPD") + 0.35, 3.0);
+        hold("head length", length, median("biometry.csv", "OFD") + 0.35, 3.0);
+        // The trunk across the spine, where it is widest between ribs and hips.
+        let trunk = |v: usize| rest.weights[v].of(|b| b <= bone::CHEST) > 0.6;
+        let girth = [(1, 0.0), (1, 0.5), (2, 0.0), (2, 0.5)]
+            .into_iter()
+            .map(|(b, share)| {
+                let (at, next) = (skin.bones[bone::SPINE + b], skin.bones[bone::SPINE + b + 1]);
+                let across = Turn::along(next.origin - at.origin, at.turn.x);
+                let middle = at.origin + (next.origin - at.origin) * share;
+                tape(&section(&rest, &skin.points, middle, [across.y, across.x, across.z], trunk))
+            })
+            .fold(0.0, f32::max);
+        hold("abdomen girth", girth, median("biometry.csv", "AC"), 3.0);
+        let joint = |l| skin.bones[bone::limb(BabySide::Left, l)].origin;
+        let length = |a, b| (joint(b) - joint(a)).length();
+        use bone::Limb::{Foot, Forearm, Shin, Thigh, UpperArm, Wrist};
+        hold("shoulder to elbow", length(UpperArm, Forearm), median("limbs.csv", "humerus"), 5.0);
+        hold("elbow to wrist", length(Forearm, Wrist), median("limbs.csv", "radius"), 5.0);
+        hold("hip to knee", length(Thigh, Shin), median("biometry.csv", "FL"), 5.0);
+        hold("knee to ankle", length(Shin, Foot), median("limbs.csv", "tibia"), 5.0);
+        let [heel, toe] = [Landmark::Heel, Landmark::Toe].map(|l| skin.landmark(&rest, l, BabySide::Left));
+        hold("foot", (toe - heel).length(), median("limbs.csv", "foot"), 5.0);
+    }
+    assert!(wrong.is_empty(), "{wrong:#?}");
+}
+
+#[test]
+fn each_way_of_holding_the_head_presents_its_own_diameter() {
+    let rest = rest();
+    let body = Body::new(&rest, &Sizes::TERM);
+    let mut wrong = vec![];
+    for (head, name, term) in [
+        (Head::Flexed, "suboccipitobregmatic", 9.5),
+        (Head::Straight, "occipitofrontal", 11.5),
+        (Head::Brow, "mentovertical", 13.5),
+        (Head::Face, "submentobregmatic", 9.5),
+    ] {
+        for turn in 0..9 {
+            let turn = turn as f32 * 22.5;
+            let p = choose(&Wanted {
+                turn,
+                near: BabySide::Right,
+                head,
+                legs: [LegHeld::Folded; 2],
+                curl: 1.0,
+                stretch: 0.0,
+            });
+            let skin = body.skin(&p);
+            let at = |l| skin.landmark(&rest, l, BabySide::Left);
+            let farthest = |from: Vec3| {
+                let middle = (0..rest.points.len()).filter(|v| {
+                    usize::from(rest.mirror[*v]) == *v && rest.weights[*v].of(|b| b == bone::HEAD) > 0.95
+                });
+                let points =
+                    middle.map(|v| Vec3::new(skin.points[v][0], skin.points[v][1], skin.points[v][2]));
+                points.max_by(|a, b| (*a - from).length().total_cmp(&(*b - from).length())).expect("a skull")
+            };
+            let (from, to) = match head {
+                Head::Flexed => (at(Landmark::Suboccipital), at(Landmark::Bregma)),
+                Head::Straight => (at(Landmark::Glabella), farthest(at(Landmark::Glabella))),
+                Head::Brow => (at(Landmark::Chin), farthest(at(Landmark::Chin))),
+                Head::Face => (at(Landmark::Submental), at(Landmark::Bregma)),
+            };
+            // Bone in the handbooks, skin here: the same allowance as for the breadth.
+            let off = ((to - from).length() / (term + 0.35) - 1.0) * 100.0;
+            let square = libm::asinf((to - from).normalized().y.abs()).to_degrees();
+            let line = format!(
+                "{name} {turn}: {:.2} cm, {off:+.1} %, {square:.0} degrees off square",
+                (to - from).length()
+            );
+            println!("{line}");
+            if off.abs() > 6.0 || square > 30.0 {
+                wrong.push(line);
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{wrong:#?}");
+}
+
+#[test]
+fn hands_and_feet_go_where_they_are_led() {
+    let rest = rest();
+    let body = Body::new(&rest, &Sizes::TERM);
+    for (_, posture) in &FOLDED {
+        for side in BabySide::BOTH {
+            let out = if side == BabySide::Left { 1.0 } else { -1.0 };
+            for (what, place) in [
+                (Led::Hand(side), Vec3::new(out * 4.0, 11.0, 7.0)),
+                (Led::Hand(side), Vec3::new(out * 8.0, 8.0, 5.0)),
+                (Led::Foot(side), Vec3::new(out * 3.0, 8.0, 9.0)),
+                (Led::Foot(side), Vec3::new(out * 6.0, 2.0, 11.0)),
+            ] {
+                let (root, far) = reach(&body, posture, what);
+                assert!((place - root).length() < far, "{what:?} reaches {place:?}");
+                let skin = body.skin(&led(&body, posture, what, place));
+                let at = |l| skin.landmark(&rest, l, side);
+                let end = match what {
+                    Led::Hand(_) => (at(Landmark::Palm) + at(Landmark::HandBack)) * 0.5,
+                    Led::Foot(_) => (at(Landmark::Heel) + at(Landmark::Toe)) * 0.5,
+                };
+                let off = (end - place).length();
+                assert!(off < 2.2, "{what:?} is {off} cm from {place:?}");
+            }
         }
     }
 }

@@ -1,0 +1,129 @@
+//! Which posture. In: attitude, legs, how the baby is turned to the viewer, how tightly it is curled. Out: a `Posture`.
+//!
+//! Postures of the table are chosen by the turn alone; what differs from them is changed joint by joint, from the same
+//! posture, so that limbs never change places between one curl and the next.
+
+use super::bone::index;
+use super::posture::{Arm, Leg, Posture, Within};
+use super::table::{FOLDED, FRANK};
+use crate::units::{BabySide, Vec3};
+
+/// How the head is held.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Head {
+    /// Chin on the chest.
+    Flexed,
+    /// Straight.
+    Straight,
+    /// Half back: the brow leads.
+    Brow,
+    /// Right back: the face leads.
+    Face,
+}
+
+/// How one leg is held.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LegHeld {
+    /// Hip and knee bent.
+    Folded,
+    /// Hip bent, knee straight: along the body.
+    Up,
+    /// Hip and knee nearly straight: the foot is the lowest.
+    FootDown,
+    /// Hip straight, knee bent: the knee is the lowest.
+    KneeDown,
+}
+
+/// What is wanted.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Wanted {
+    /// Degrees from its front to the viewer: 0 when the front looks at the viewer, 180 when the back does.
+    pub turn: f32,
+    /// Which of its sides is the nearer one.
+    pub near: BabySide,
+    /// The head.
+    pub head: Head,
+    /// The legs, left first.
+    pub legs: [LegHeld; 2],
+    /// Curl of the trunk against the usual one, about 0.55 to 1.25.
+    pub curl: f32,
+    /// How far folded legs give way upwards: 0 to 1.
+    pub stretch: f32,
+}
+
+/// The posture.
+pub fn choose(wanted: &Wanted) -> Posture {
+    let frank = wanted.legs == [LegHeld::Up; 2];
+    let table: &[(f32, Posture)] = if frank { &FRANK } else { &FOLDED };
+    let mut best = table[0];
+    for row in table {
+        if (row.0 - wanted.turn).abs() < (best.0 - wanted.turn).abs() {
+            best = *row;
+        }
+    }
+    let mut p = if wanted.near == BabySide::Right { best.1 } else { best.1.mirrored() };
+    held(&mut p, wanted.head);
+    for side in BabySide::BOTH {
+        let leg = &mut p.legs[index(side)];
+        match wanted.legs[index(side)] {
+            LegHeld::Folded => *leg = stretched(leg, wanted.stretch),
+            LegHeld::Up if frank => {}
+            LegHeld::Up => *leg = UP,
+            LegHeld::FootDown => *leg = FOOT_DOWN,
+            LegHeld::KneeDown => *leg = KNEE_DOWN,
+        }
+    }
+    p.spine = p.spine.map(|bend| bend * wanted.curl);
+    p
+}
+
+/// A leg straight up beside one that is not. House values, by eye.
+const UP: Leg =
+    Leg { flex: 90.0, abduction: 14.0, rotation: 2.0, knee: 14.0, plantar: 24.0, inversion: 5.0, toes: 10.0 };
+/// A leg let down, its foot the lowest: hip and knee give a little. House values, by eye.
+const FOOT_DOWN: Leg =
+    Leg { flex: -52.0, abduction: 8.0, rotation: 8.0, knee: 22.0, plantar: 30.0, inversion: 6.0, toes: 12.0 };
+/// A leg let down to the knee. House values, by eye.
+const KNEE_DOWN: Leg = Leg {
+    flex: -46.0,
+    abduction: 10.0,
+    rotation: 10.0,
+    knee: 104.0,
+    plantar: 30.0,
+    inversion: 8.0,
+    toes: 12.0,
+};
+
+/// Folded legs that give way: hips and knees open together.
+fn stretched(leg: &Leg, share: f32) -> Leg {
+    Leg { flex: leg.flex * (1.0 - 0.45 * share), knee: leg.knee * (1.0 - 0.5 * share), ..*leg }
+}
+
+/// Bends head, neck and the upper spine back. House values: with them the diameter that presents lies across the baby.
+fn held(p: &mut Posture, head: Head) {
+    let (neck, chest) = match head {
+        Head::Flexed => return,
+        Head::Straight => ([-3.0, -3.0, -3.0, -6.0], [-4.0, -6.0]),
+        Head::Brow => ([-13.0, -11.0, -10.0, -14.0], [-8.0, -12.0]),
+        Head::Face => ([-21.0, -19.0, -17.0, -24.0], [-12.0, -16.0]),
+    };
+    p.neck = neck;
+    p.spine[3] += chest[0];
+    p.spine[4] += chest[1];
+    if head != Head::Straight {
+        // Hands that lay at the face would be carried away with it: they stay on the chest.
+        p.arms = p.arms.map(|arm| if arm.within == Within::Head { ON_CHEST } else { arm });
+        p.head_turn *= 0.5;
+        p.head_tilt *= 0.5;
+    }
+}
+
+/// A hand on the chest. House values, by eye.
+const ON_CHEST: Arm = Arm {
+    within: Within::Chest,
+    wrist: Vec3::new(1.2, -4.6, 6.6),
+    pole: Vec3::new(1.0, -1.1, 0.1),
+    hand: Vec3::new(-0.6, 0.7, 0.1),
+    palm: Vec3::new(0.0, -0.2, -1.0),
+    curl: [35.0, 50.0, 35.0],
+};
