@@ -1,4 +1,7 @@
 //! The one body: its skin is closed, both halves are alike, nothing is torn or swollen when it is posed.
+//! `cargo test --test all form -- --nocapture` prints the sizes.
+
+#![allow(clippy::print_stdout)]
 
 use crate::gauge::{calliper, tape};
 use crate::shared::rows;
