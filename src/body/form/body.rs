@@ -132,13 +132,13 @@ impl<'a> Body<'a> {
         smooth(&mut points, &rest.near, &rest.regions.crotch, 24, 0.6);
         smooth(&mut points, &rest.near, &rest.regions.joints, 4, 0.6);
         self.round_belly(&mut points);
+        smooth(&mut points, &rest.near, &rest.regions.front, 16, 0.6);
         rest.plate.lay(&mut points, &rest.near);
         // Over straight hips there is nothing to bridge.
         let bent = posture.legs[0].flex.min(posture.legs[1].flex);
         let bridged = ((bent - 10.0) / 40.0).clamp(0.0, 1.0);
         if bridged > 0.0 {
-            bridge(&mut points, rest, self.sizes.girth, bridged, 5);
-            bridge(&mut points, rest, self.sizes.girth, bridged, 2);
+            bridge(&mut points, rest, self.sizes.girth, bridged);
         }
         // Pleats go, and the forms stay: each step in is taken back by one out.
         for _ in 0..20 {

@@ -16,10 +16,13 @@ const FIRST: f32 = -130.0;
 /// How far the middle stands above the line over both sides, cm: a house value, it rounds the seat.
 const ROUND: f32 = 0.26;
 
+/// Steps of evening after each lift.
+const EVENED: [usize; 6] = [14, 14, 12, 8, 5, 2];
+
 type Grid = [[f32; COLUMNS]; RINGS];
 
 /// Lifts the skin between the buttocks; `scale` is the trunk's size against the term body's, `how_far` a share of 1.
-pub fn bridge(points: &mut [[f32; 3]], rest: &Rest, scale: f32, how_far: f32, steps: usize) {
+pub fn bridge(points: &mut [[f32; 3]], rest: &Rest, scale: f32, how_far: f32) {
     let round = |p: [f32; 3]| {
         let (x, y, z) = (p[0] / scale, p[1] / scale - 0.6, p[2] / scale - 0.2);
         (x, libm::atan2f(z, -y).to_degrees(), (y * y + z * z).sqrt())
@@ -48,22 +51,27 @@ pub fn bridge(points: &mut [[f32; 3]], rest: &Rest, scale: f32, how_far: f32, st
     }
     blurred(&mut grid);
 
-    let mut share = vec![0.0f32; points.len()];
-    for (v, reach) in rest.regions.bridge.iter().enumerate() {
-        if *reach <= 0.0 {
-            continue;
+    // Lifted and evened by turns: skin that lay in folds spreads out over the new form.
+    for steps in EVENED {
+        let mut share = vec![0.0f32; points.len()];
+        for (v, reach) in rest.regions.bridge.iter().enumerate() {
+            if *reach <= 0.0 {
+                continue;
+            }
+            let p = points[v];
+            let (x, turn, r) = round(p);
+            let wanted = at(&grid, turn, x) + ROUND * (1.0 - (x / 3.2) * (x / 3.2)).clamp(0.0, 1.0);
+            // It fades to the sacrum, where a furrow may stay, and to the pubic bone.
+            let here =
+                ramp(turn, &[(-108.0, 0.0), (-82.0, 0.5), (-62.0, 1.0), (-2.0, 1.0), (46.0, 0.0)]) * reach;
+            let lift = how_far * here * (wanted - r).clamp(0.0, 3.0) / r.max(1e-6);
+            let (y, z) = (p[1] - 0.6 * scale, p[2] - 0.2 * scale);
+            points[v] = [p[0], p[1] + lift * y, p[2] + lift * z];
+            share[v] =
+                reach * ramp(turn, &[(-108.0, 0.0), (-80.0, 0.3), (-50.0, 1.0), (60.0, 1.0), (95.0, 0.6)]);
         }
-        let p = points[v];
-        let (x, turn, r) = round(p);
-        let wanted = at(&grid, turn, x) + ROUND * (1.0 - (x / 3.2) * (x / 3.2)).clamp(0.0, 1.0);
-        // It fades to the sacrum, where a furrow may stay, and to the pubic bone.
-        let here = ramp(turn, &[(-108.0, 0.0), (-82.0, 0.5), (-62.0, 1.0), (-2.0, 1.0), (46.0, 0.0)]) * reach;
-        let lift = how_far * here * (wanted - r).clamp(0.0, 3.0) / r.max(1e-6);
-        let (y, z) = (p[1] - 0.6 * scale, p[2] - 0.2 * scale);
-        points[v] = [p[0], p[1] + lift * y, p[2] + lift * z];
-        share[v] = reach * ramp(turn, &[(-108.0, 0.0), (-80.0, 0.3), (-50.0, 1.0), (60.0, 1.0), (95.0, 0.6)]);
+        smooth(points, &rest.near, &share, steps, 0.5);
     }
-    smooth(points, &rest.near, &share, steps, 0.5);
 }
 
 /// A ring with its gaps closed, made alike on both sides, and no lower than the lines over it.

@@ -48,6 +48,8 @@ pub struct Regions {
     pub crotch: Vec<f32>,
     /// How far the belly is rounded.
     pub push: Vec<f32>,
+    /// Relaxed over belly and chest, where the trunk folds.
+    pub front: Vec<f32>,
     /// Relaxed over the pubic bone.
     pub pubis: Vec<f32>,
     /// Lifted between the buttocks.
@@ -193,6 +195,10 @@ pub fn rest() -> Rest {
     let seat = wide(seat);
     let of_seat = |q: &&[u16; 4]| q.iter().map(|v| seat[usize::from(*v)]).sum::<f32>() > 2.8;
     let seat = all.iter().filter(of_seat).copied().collect();
+    let mut front = belly.clone();
+    for _ in 0..6 {
+        front = smoothed_once(&front, &near);
+    }
     let joints = joints(&carried, &near);
     let mush = carried.iter().map(mush).collect();
     Rest {
@@ -206,6 +212,7 @@ pub fn rest() -> Rest {
         regions: Regions {
             crotch: wide(crotch),
             push: wide(push),
+            front,
             pubis: wide(pubis),
             bridge: wide(bridge),
             joints,
