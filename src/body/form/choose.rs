@@ -69,8 +69,8 @@ pub fn choose(wanted: &Wanted) -> Posture {
             LegHeld::Folded => *leg = stretched(leg, wanted.stretch),
             LegHeld::Up if frank => {}
             LegHeld::Up => *leg = UP,
-            LegHeld::FootDown => *leg = FOOT_DOWN,
-            LegHeld::KneeDown => *leg = KNEE_DOWN,
+            LegHeld::FootDown => *leg = let_down(FOOT_DOWN, wanted.curl),
+            LegHeld::KneeDown => *leg = let_down(KNEE_DOWN, wanted.curl),
         }
     }
     p.spine = p.spine.map(|bend| bend * wanted.curl);
@@ -94,6 +94,11 @@ const KNEE_DOWN: Leg = Leg {
     toes: 12.0,
 };
 
+/// The pelvis of a looser curl is tilted less, and a leg that hangs down is bent back less.
+fn let_down(leg: Leg, curl: f32) -> Leg {
+    Leg { flex: leg.flex * curl, ..leg }
+}
+
 /// Folded legs that give way: hips and knees open together.
 fn stretched(leg: &Leg, share: f32) -> Leg {
     Leg { flex: leg.flex * (1.0 - 0.45 * share), knee: leg.knee * (1.0 - 0.5 * share), ..*leg }
@@ -112,18 +117,27 @@ fn held(p: &mut Posture, head: Head) {
     p.spine[4] += chest[1];
     if head != Head::Straight {
         // Hands that lay at the face would be carried away with it: they stay on the chest.
-        p.arms = p.arms.map(|arm| if arm.within == Within::Head { ON_CHEST } else { arm });
+        for (arm, chest) in p.arms.iter_mut().zip(ON_CHEST) {
+            *arm = chest;
+        }
         p.head_turn *= 0.5;
         p.head_tilt *= 0.5;
     }
 }
 
-/// A hand on the chest. House values, by eye.
-const ON_CHEST: Arm = Arm {
-    within: Within::Chest,
-    wrist: Vec3::new(1.2, -4.6, 6.6),
-    pole: Vec3::new(1.0, -1.1, 0.1),
-    hand: Vec3::new(-0.6, 0.7, 0.1),
-    palm: Vec3::new(0.0, -0.2, -1.0),
-    curl: [35.0, 50.0, 35.0],
-};
+/// Hands on the chest, one above the other. House values, by eye.
+const ON_CHEST: [Arm; 2] = [
+    on_chest(Vec3::new(2.4, -3.6, 7.0), Vec3::new(-0.5, 0.8, 0.1)),
+    on_chest(Vec3::new(1.9, -6.6, 7.4), Vec3::new(-0.9, 0.45, 0.1)),
+];
+
+const fn on_chest(wrist: Vec3, hand: Vec3) -> Arm {
+    Arm {
+        within: Within::Chest,
+        wrist,
+        pole: Vec3::new(1.0, -1.0, 0.1),
+        hand,
+        palm: Vec3::new(0.0, -0.2, -1.0),
+        curl: [35.0, 50.0, 35.0],
+    }
+}

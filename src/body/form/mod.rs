@@ -10,7 +10,7 @@ mod bridge;
 pub mod choose;
 mod hand;
 pub mod landmark;
-mod mesh;
+pub mod mesh;
 mod plate;
 pub mod posture;
 pub mod reach;
