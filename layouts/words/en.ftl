@@ -1582,7 +1582,7 @@ desk-print = Print
 desk-print-by-button = Nothing is printed from here. Go back and press “Print the family page”, or Ctrl+P: her sides are read back first.
 
 desk-one-line = In one line
-desk-one-line-hint = Jot it as you would on a chart, such as 37+0 LOA 2/5 palp, SFH 35. The form below always shows as a line here.
+desk-one-line-hint = Jot it as you would on a chart, such as 37+0 LOA 2/5 palp, SFH 35. What is recorded always stands here as a line.
 desk-fill = Read the line
 
 desk-step-weeks = Weeks

@@ -1183,7 +1183,7 @@ desk-print = Imprimir
 desk-print-by-button = Desde aquí no se imprime nada. Vuelva y pulse «Imprimir la hoja para la familia», o Ctrl+P: primero se repasan los lados.
 
 desk-one-line = En una línea
-desk-one-line-hint = Anótelo como en una historia inglesa, por ejemplo 37+0 LOA 2/5 palp, SFH 35. El formulario de abajo aparece aquí siempre como una línea.
+desk-one-line-hint = Anótelo como en una historia inglesa, por ejemplo 37+0 LOA 2/5 palp, SFH 35. Lo anotado está siempre aquí como una línea.
 desk-fill = Leer la línea
 
 desk-step-weeks = Semanas

@@ -1181,7 +1181,7 @@ desk-print = Imprimer
 desk-print-by-button = Rien n’est imprimé d’ici. Revenez et appuyez sur « Imprimer la page de famille », ou Ctrl+P : les côtés sont d’abord relus.
 
 desk-one-line = En une ligne
-desk-one-line-hint = Comme dans un dossier, en abréviations anglaises : 37+0 LOA 2/5 palp, SFH 35. Le formulaire s’affiche toujours ici en une ligne.
+desk-one-line-hint = Comme dans un dossier, en abréviations anglaises : 37+0 LOA 2/5 palp, SFH 35. Ce qui est noté figure toujours ici en une ligne.
 desk-fill = Lire la ligne
 
 desk-step-weeks = Terme

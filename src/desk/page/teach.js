@@ -32,7 +32,7 @@ export function buildTeaching() {
     toggle('desk-head-low', () => state.head === 'low', () => (state.head = 'low')),
     toggle('desk-head-high', () => state.head === 'high', () => (state.head = 'high')),
     toggle('desk-labels', () => state.labels, () => (state.labels = !state.labels)),
-    el('button', { type: 'button', class: 'chip', onclick: () => (document.fullscreenElement ? document.exitFullscreen() : at('teach').requestFullscreen()) }, say('desk-full-screen')),
+    el('button', { type: 'button', class: 'chip', onclick: () => (document.fullscreenElement ? document.exitFullscreen() : document.querySelector('.teach').requestFullscreen().catch(() => {})) }, say('desk-full-screen')),
   );
   at('dials').replaceChildren(...rows, switches);
 }
