@@ -1508,6 +1508,7 @@ desk-new-visit = New visit
 desk-close = Close
 desk-go-back = Go back
 desk-go-on = Go on
+desk-fossa = { $value } iliac fossa
 desk-aim = Tap on the picture where: { $value }
 desk-hand = Hand
 desk-hand-right = right
@@ -1624,7 +1625,7 @@ desk-remove = Take out { $value }
 desk-none-written = none written
 desk-baby = Baby { $number }
 desk-of-baby = Baby { $number }: { $value }
-desk-two-babies = There are two babies
+desk-two-babies = Two babies
 desk-one-baby = Only one baby
 
 desk-pole-at-fundus = At the top of the womb
@@ -1747,7 +1748,6 @@ desk-word-fundus = fundus
 desk-word-above-navel = above navel
 desk-word-at-navel = at navel
 desk-word-below-navel = below navel
-desk-word-iliac-fossa = iliac fossa
 desk-word-above-pubic-bone = above pubic bone
 desk-word-heard = heard, place not noted
 

@@ -1109,6 +1109,7 @@ desk-new-visit = Nueva visita
 desk-close = Cerrar
 desk-go-back = Volver
 desk-go-on = Seguir
+desk-fossa = fosa ilíaca { $value }
 desk-aim = Toque en el dibujo dónde: { $value }
 desk-hand = Mano
 desk-hand-right = derecha
@@ -1225,7 +1226,7 @@ desk-remove = Quitar { $value }
 desk-none-written = nada anotado
 desk-baby = Bebé { $number }
 desk-of-baby = Bebé { $number }: { $value }
-desk-two-babies = Hay dos bebés
+desk-two-babies = Dos bebés
 desk-one-baby = Hay un solo bebé
 
 desk-pole-at-fundus = En la parte alta del útero
@@ -1347,7 +1348,6 @@ desk-word-fundus = parte alta del útero
 desk-word-above-navel = por encima del ombligo
 desk-word-at-navel = a la altura del ombligo
 desk-word-below-navel = por debajo del ombligo
-desk-word-iliac-fossa = fosa ilíaca
 desk-word-above-pubic-bone = sobre el pubis
 desk-word-heard = oído, sin anotar dónde
 

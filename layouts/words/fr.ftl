@@ -1107,6 +1107,7 @@ desk-new-visit = Nouvelle visite
 desk-close = Fermer
 desk-go-back = Revenir
 desk-go-on = Continuer
+desk-fossa = fosse iliaque { $value }
 desk-aim = Touchez sur le dessin où : { $value }
 desk-hand = Main
 desk-hand-right = droite
@@ -1223,7 +1224,7 @@ desk-remove = Retirer { $value }
 desk-none-written = rien d’écrit
 desk-baby = Bébé { $number }
 desk-of-baby = Bébé { $number } : { $value }
-desk-two-babies = Il y a deux bébés
+desk-two-babies = Deux bébés
 desk-one-baby = Un seul bébé
 
 desk-pole-at-fundus = Au fond utérin
@@ -1345,7 +1346,6 @@ desk-word-fundus = fond utérin
 desk-word-above-navel = au-dessus de l’ombilic
 desk-word-at-navel = à l’ombilic
 desk-word-below-navel = sous l’ombilic
-desk-word-iliac-fossa = fosse iliaque
 desk-word-above-pubic-bone = au-dessus du pubis
 desk-word-heard = entendu, lieu non noté
 

@@ -6,7 +6,7 @@ import { settled } from './browser.mjs';
 const DAYS = ['visit', 'due', 'last-period'];
 const PLACES = ['breech', 'head', 'heart', 'limbs', 'lumps'];
 const SIDES = ['right flank', 'right', 'middle', 'left', 'left flank'];
-const LEVELS = ['fundus', 'above navel', 'at navel', 'below navel', 'iliac fossa', 'above pubic bone'];
+const LEVELS = ['fundus', 'above navel', 'at navel', 'below navel', 'above pubic bone'];
 
 /** With a finger. */
 export function finger(page) {
@@ -131,7 +131,7 @@ export async function enter(page, hand, read) {
       await at(page, 'breech', hand);
       const tabs = page.locator('[data-babies=grip-1]').getByRole('button', { name: `Baby ${baby}`, exact: true });
       if (await tabs.count()) await hand.press(tabs);
-      else await hand.press(page.locator('[data-babies=grip-1]').getByRole('button', { name: 'There are two babies' }));
+      else await hand.press(page.locator('[data-babies=grip-1]').getByRole('button', { name: 'Two babies' }));
       await settled(page);
     }
     await one(page, hand, name, words);
@@ -210,9 +210,9 @@ async function place(finding, hand, value, button, another) {
   }
   await hand.open(finding.locator('details.fields'));
   const fields = finding.locator('.place-fields');
-  const fossa = value.match(/^(left|right) (iliac fossa)$/);
-  const [side, level] = fossa ? fossa.slice(1) : [SIDES.find((own) => value === own || value.startsWith(`${own}, `)), LEVELS.find((own) => value === own || value.endsWith(`, ${own}`))];
-  const plain = [side, level].filter(Boolean).join(fossa ? ' ' : ', ') === value;
+  if (/^(left|right) iliac fossa$/.test(value)) return hand.press(button(fields, value));
+  const [side, level] = [SIDES.find((own) => value === own || value.startsWith(`${own}, `)), LEVELS.find((own) => value === own || value.endsWith(`, ${own}`))];
+  const plain = [side, level].filter(Boolean).join(', ') === value;
   if (value === 'heard') return hand.press(button(fields, 'heard, place not noted'));
   if (!plain) return hand.type(fields.locator('input'), value);
   const next = button(fields, 'Another place');

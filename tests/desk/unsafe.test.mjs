@@ -164,7 +164,7 @@ test('leaving the page with findings in no file is asked about', async () => {
 
 test('two babies: tapping two records two, neither is crossed, and a clash is remarked', async () => {
   const { page, context } = await open(PHONE);
-  await tapped(page, page.locator('[data-babies]:visible').getByRole('button', { name: 'There are two babies' }));
+  await tapped(page, page.locator('[data-babies]:visible').getByRole('button', { name: 'Two babies' }));
   assert.match(await page.locator('#line').inputValue(), /baby 1.*baby 2/);
   assert.ok(await page.locator('[data-take=exam]').first().isEnabled());
   const pick = (baby) => tapped(page, page.locator('[data-babies]:visible').getByRole('button', { name: `Baby ${baby}`, exact: true }));

@@ -12,7 +12,9 @@ const PLACES = ['breech', 'head', 'heart', 'limbs', 'lumps'];
 const DAYS = ['visit', 'due', 'last-period'];
 const UNITS = { 'fundal-height': 'cm', girth: 'cm', navel: 'cm', 'weight-by-hand': 'kg', 'weight-by-scan': 'kg' };
 const SIDES = ['right flank', 'right', 'middle', 'left', 'left flank'];
-const LEVELS = ['fundus', 'above navel', 'at navel', 'below navel', 'iliac fossa', 'above pubic bone'];
+const LEVELS = ['fundus', 'above navel', 'at navel', 'below navel', 'above pubic bone'];
+/** Places that are named whole, with their side. */
+const FOSSAE = ['right iliac fossa', 'left iliac fossa'];
 /** The back as someone facing her sees it: her right, the middle, her left. */
 const BACKS = [
   ['right front', 'front', 'left front'],
@@ -302,6 +304,7 @@ function both(first, second) {
 
 /** A word on a chip. */
 function shown(value) {
+  if (FOSSAE.includes(value)) return say('desk-fossa', { value: shown(value.split(' ')[0]) });
   return may(`desk-word-${value.replaceAll(' ', '-')}`) || word(value);
 }
 
@@ -590,22 +593,17 @@ function place(entry, id, set) {
   const out = takenOut(entry, () => chosen, set);
   let side = '';
   let level = '';
-  const extra = entry.words.filter(({ word }) => ![...SIDES, ...LEVELS].includes(word)).map(({ word }) => word);
+  const extra = entry.words.filter(({ word }) => ![...SIDES, ...LEVELS, 'iliac fossa'].includes(word)).map(({ word }) => word);
   const row = (words, label, tap) =>
     el(
       'div',
       { class: 'chips', role: 'group', 'aria-label': label },
       ...words.map((value) => el('button', { type: 'button', class: 'chip', 'aria-pressed': 'false', 'data-value': value, onclick: (event) => pressed(event.currentTarget, () => tap(value)) }, shown(value))),
     );
-  const join = () => (side && level ? (level === 'iliac fossa' && !side.includes('flank') ? `${side} ${level}` : `${side}, ${level}`) : side || level);
+  const join = () => (side && level ? `${side}, ${level}` : side || level);
   function pick(nextSide, nextLevel) {
     const before = join();
     [side, level] = [nextSide, nextLevel];
-    // A fossa has no name of its own without a side.
-    if (level === 'iliac fossa' && (!side || side === 'middle')) {
-      show();
-      return;
-    }
     const value = join();
     if (!entry.list) set(value ? [value] : []);
     else set([...chosen.filter((own) => own !== before), ...(value ? [value] : [])]);
@@ -614,14 +612,16 @@ function place(entry, id, set) {
   const levels = row([...LEVELS, ...extra], say('desk-level'), (value) => {
     return extra.includes(value) ? set([value]) : pick(side, value);
   });
+  const fossae = row(FOSSAE, say('desk-level'), (value) => set(added(value)));
   // Of several places the chips show the last; another begins with none.
   const another = el('button', { type: 'button', class: 'chip quiet', onclick: () => (([side, level] = ['', '']), show()) }, say('desk-another-place'));
-  const fossa = (value) => /^(left|right) iliac fossa$/.test(value);
+  const fossa = (value) => FOSSAE.includes(value);
   const isPlain = (value) => fossa(value) || extra.includes(value) || value.split(', ').every((part, at, all) => (SIDES.includes(part) && at === 0) || (LEVELS.includes(part) && at === all.length - 1));
   // What stands on the chips or the outline need not stand in the field as well.
   const text = typed(entry, id, (values) => set(entry.list ? [...chosen.filter(isPlain), ...values] : values));
   function show() {
     another.hidden = !entry.list || !(side || level);
+    for (const button of fossae.children) button.setAttribute('aria-pressed', String(chosen.includes(button.dataset.value)));
     for (const [own, now] of [[sides, side], [levels, level]]) {
       for (const button of own.children) {
         const { value } = button.dataset;
@@ -637,14 +637,14 @@ function place(entry, id, set) {
       field.element,
       out.element,
       // Where there is room, the fields stand beside the outline.
-      el('details', { class: 'fields', open: matchMedia('(min-width: 34rem)').matches }, el('summary', {}, say('desk-in-fields')), el('div', { class: 'place-fields' }, sides, levels, another, text.element)),
+      el('details', { class: 'fields', open: matchMedia('(min-width: 34rem)').matches }, el('summary', {}, say('desk-in-fields')), el('div', { class: 'place-fields' }, sides, levels, fossae, another, text.element)),
     ),
     show(values) {
       chosen = values;
       const last = values.at(-1) ?? '';
-      const known = [...SIDES].sort((a, b) => b.length - a.length).find((own) => last === own || last.startsWith(`${own}, `) || last === `${own} iliac fossa`);
+      const known = [...SIDES].sort((a, b) => b.length - a.length).find((own) => last === own || last.startsWith(`${own}, `));
       const rest = known ? last.slice(known.length).replace(/^,? /, '') : last;
-      [side, level] = isPlain(last) && !extra.includes(last) ? [known ?? '', rest] : ['', ''];
+      [side, level] = isPlain(last) && !extra.includes(last) && !fossa(last) ? [known ?? '', rest] : ['', ''];
       field.choose(values);
       out.show(values);
       text.show(values.filter((value) => !isPlain(value)));
