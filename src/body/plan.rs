@@ -128,14 +128,16 @@ fn depth(baby: &Baby, conclusion: &Conclusion, lie: Lie, head_leads: bool) -> De
             (Some(fifths), _) => Depth::Fifths(fifths.get()),
             (None, Some(Descent::Free)) => Depth::Lowest(drawn::FREE),
             (None, Some(Descent::Deep | Descent::Engaged)) => Depth::Lowest(drawn::HEAD_DEEP),
-            (None, Some(Descent::AtBrim)) => Depth::Lowest(drawn::HEAD_AT_BRIM),
+            (None, Some(Descent::AtBrim | Descent::Dipping | Descent::Fixed)) => {
+                Depth::Lowest(drawn::HEAD_AT_BRIM)
+            }
             (None, None) if conclusion.engaged == Some(true) => Depth::Lowest(drawn::HEAD_DEEP),
             (None, None) => Depth::Lowest(drawn::HEAD_AT_BRIM),
         },
         Lie::Longitudinal => Depth::Lowest(match words {
             Some(Descent::Free) => drawn::FREE,
             Some(Descent::Deep | Descent::Engaged) => drawn::BREECH_DEEP,
-            Some(Descent::AtBrim) => drawn::BREECH_AT_BRIM,
+            Some(Descent::AtBrim | Descent::Dipping | Descent::Fixed) => drawn::BREECH_AT_BRIM,
             None => drawn::BREECH_NOT_TOLD,
         }),
     }

@@ -187,6 +187,7 @@ impl Maker<'_> {
             By::Tape => "fhir-by-tape",
             By::Looking => "fhir-by-looking",
             By::Asking => "fhir-by-asking",
+            By::VaginalExamination => "fhir-by-vaginal",
         };
         let own = self.say(id)?;
         let by_hand = row.known_by.iter().all(|known| *known == KnownBy::Hands);

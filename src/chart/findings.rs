@@ -14,6 +14,9 @@ const GRAMS: Unit = ("g", "g");
 const BEATS: Unit = ("beats/minute", "/min");
 const FIFTHS: Unit = ("fifths palpable above the brim", "{fifths}");
 const DAYS: Unit = ("d", "d");
+const CELSIUS: Unit = ("degrees C", "Cel");
+const BREATHS: Unit = ("breaths/minute", "/min");
+const HOURS: Unit = ("h", "h");
 
 /// A value.
 pub enum Value {
@@ -52,6 +55,8 @@ pub enum By {
     Looking,
     /// By asking, or from her notes.
     Asking,
+    /// By a vaginal examination.
+    VaginalExamination,
 }
 
 /// One finding.
@@ -160,6 +165,31 @@ fn of_mother(mother: &Mother, rows: &mut Vec<Row>) {
         births_before,
         posture,
         earlier_tapes,
+        gravida,
+        rupture_before,
+        placentas,
+        rhesus_d,
+        group_b_strep,
+        labour,
+        hours_since_broken,
+        water_colour,
+        consent,
+        comfort,
+        build,
+        scar_feel,
+        muscle_gap,
+        hernia,
+        bladder,
+        temperature,
+        blood_pressure,
+        breathing,
+        urine_protein,
+        contractions_in_ten,
+        contraction_length,
+        contraction_strength,
+        tone_at_rest,
+        tender_at,
+        height_for_dates,
     } = mother;
     let s = Scope::Mother;
     let cm = |length: &crate::units::Centimetres| Value::Quantity(length.get(), CM);
@@ -185,6 +215,33 @@ fn of_mother(mother: &Mother, rows: &mut Vec<Row>) {
     rows.extend(row(s, "girth", By::Tape, girth, cm));
     rows.extend(row(s, "navel", By::Tape, navel, cm));
     rows.extend(row(s, "tape-unfit", By::Looking, tape_unfit, words));
+    rows.extend(row(s, "gravida", By::Asking, gravida, words));
+    rows.extend(row(s, "rupture-before", By::Asking, rupture_before, words));
+    rows.extend(row(s, "placentas", By::Asking, placentas, words));
+    rows.extend(row(s, "rhesus-d", By::Asking, rhesus_d, words));
+    rows.extend(row(s, "group-b-strep", By::Asking, group_b_strep, words));
+    rows.extend(row(s, "labour", By::Asking, labour, words));
+    rows.extend(row(s, "hours-since-broken", By::Asking, hours_since_broken, |h| {
+        Value::Quantity(f64::from(h.0), HOURS)
+    }));
+    rows.extend(row(s, "water-colour", By::Looking, water_colour, words));
+    rows.extend(row(s, "consent", By::Asking, consent, words));
+    rows.extend(row(s, "comfort", By::Asking, comfort, words));
+    rows.extend(row(s, "build", By::Looking, build, words));
+    rows.extend(row(s, "scar-feel", By::Palpation, scar_feel, words));
+    rows.extend(row(s, "muscle-gap", By::Palpation, muscle_gap, words));
+    rows.extend(row(s, "hernia", By::Palpation, hernia, words));
+    rows.extend(row(s, "bladder", By::Palpation, bladder, words));
+    rows.extend(row(s, "temperature", By::Looking, temperature, |t| Value::Quantity(t.celsius(), CELSIUS)));
+    rows.extend(row(s, "blood-pressure", By::Looking, blood_pressure, words));
+    rows.extend(row(s, "breathing", By::Looking, breathing, |n| Value::Quantity(f64::from(*n), BREATHS)));
+    rows.extend(row(s, "urine-protein", By::Looking, urine_protein, words));
+    rows.extend(row(s, "contractions-in-ten", By::Palpation, contractions_in_ten, words));
+    rows.extend(row(s, "contraction-length", By::Palpation, contraction_length, words));
+    rows.extend(row(s, "contraction-strength", By::Palpation, contraction_strength, words));
+    rows.extend(row(s, "tone-at-rest", By::Palpation, tone_at_rest, words));
+    rows.extend(row(s, "tender-at", By::Palpation, tender_at, words));
+    rows.extend(row(s, "height-for-dates", By::Palpation, height_for_dates, words));
 }
 
 fn of_baby(baby: &Baby, rows: &mut Vec<Row>) {
@@ -208,6 +265,22 @@ fn of_baby(baby: &Baby, rows: &mut Vec<Row>) {
         weight_by_hand,
         weight_by_scan,
         moved_under_hands,
+        fundus_feels,
+        brim_feels,
+        ballottable,
+        overlaps_pubic_bone,
+        by_vagina,
+        station,
+        size,
+        kicks,
+        hiccups,
+        unstable_lie,
+        turning,
+        heart_also,
+        heart_quality,
+        heart_slows,
+        heart_by,
+        heart_and_pulse,
         // Sent with what follows from the findings.
         lie: _,
         presentation: _,
@@ -263,6 +336,22 @@ fn of_baby(baby: &Baby, rows: &mut Vec<Row>) {
         Value::Quantity(f64::from(*beats), BEATS)
     }));
     rows.extend(row(s, "heart-rhythm", By::Listening, heart_rhythm, words));
+    rows.extend(row(s, "fundus-feels", By::Palpation, fundus_feels, words));
+    rows.extend(row(s, "brim-feels", By::Palpation, brim_feels, words));
+    rows.extend(row(s, "ballottable", By::Palpation, ballottable, words));
+    rows.extend(row(s, "overlaps-pubic-bone", By::Palpation, overlaps_pubic_bone, words));
+    rows.extend(row(s, "found-by-vagina", By::VaginalExamination, by_vagina, words));
+    rows.extend(row(s, "station", By::VaginalExamination, station, words));
+    rows.extend(row(s, "size", By::Palpation, size, words));
+    rows.extend(row(s, "kicks", By::Asking, kicks, words));
+    rows.extend(row(s, "hiccups", By::Asking, hiccups, words));
+    rows.extend(row(s, "unstable-lie", By::Palpation, unstable_lie, words));
+    rows.extend(row(s, "turning-tried", By::Palpation, turning, words));
+    rows.extend(row(s, "heart-also", By::Listening, heart_also, words));
+    rows.extend(row(s, "heart-quality", By::Listening, heart_quality, words));
+    rows.extend(row(s, "heart-slows", By::Listening, heart_slows, words));
+    rows.extend(row(s, "heart-by", By::Listening, heart_by, words));
+    rows.extend(row(s, "heart-and-pulse", By::Listening, heart_and_pulse, words));
 
     let weight = row(s, "weight-by-hand", By::Palpation, weight_by_hand, |weight| {
         let (low, high) = (weight.low.get().round(), weight.high.get().round());

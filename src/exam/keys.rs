@@ -156,6 +156,13 @@ pub static KEYS: &[Key] = &[
     key(M, "movements", "what she says of the movements", Movements::rows, "").not_tried(NOT_ASKED),
     key(M, "reports", "what she reports", Report::rows, "").listed().absent(NONE).not_tried(NOT_ASKED),
     key(M, "denies", "asked, and not so", Report::rows, "").listed(),
+    key(M, "labour", "whether she is in labour", Labour::rows, ""),
+    key(M, "hours-since-broken", "hours since the waters broke", no_words, "hours such as `6 h`")
+        .not_tried(NOT_ASKED),
+    key(M, "water-colour", "colour and smell of water that has come", WaterColour::rows, "").listed(),
+    key(M, "gravida", "pregnancies, this one included", no_words, "a number such as 2")
+        .numbered()
+        .not_tried(NOT_ASKED),
     key(M, "births-before", "births before this one", no_words, "a number such as 1")
         .numbered()
         .not_tried(NOT_ASKED),
@@ -164,13 +171,59 @@ pub static KEYS: &[Key] = &[
         .absent(NONE)
         .not_tried(NOT_ASKED),
     key(M, "womb-cut", "how the womb was cut", WombCut::rows, "").not_tried(NOT_ASKED),
+    key(M, "rupture-before", "whether the womb tore in an earlier pregnancy or labour", bool::rows, "")
+        .not_tried(NOT_ASKED),
     key(M, "placenta", "where the placenta lies", Placenta::rows, ""),
+    key(M, "placentas", "how many placentas two babies have", Placentas::rows, "").not_tried(NOT_ASKED),
+    key(M, "rhesus-d", "the D antigen of her blood", RhesusD::rows, "").not_tried(NOT_ASKED),
+    key(M, "group-b-strep", "whether group B strep was found in this pregnancy", GroupBStrep::rows, "")
+        .not_tried(NOT_ASKED),
+    key(M, "consent", "her consent to the examination", Consent::rows, "").not_tried(NOT_ASKED),
     key(M, "posture", "how she lay", Posture::rows, ""),
+    key(M, "comfort", "how the examination was for her", Comfort::rows, "").not_tried(NOT_ASKED),
+    key(M, "build", "her build as looked at", Build::rows, ""),
     key(M, "shape", "shape of the abdomen", Shape::rows, "").listed(),
     key(M, "scars", "scars on the skin", Scar::rows, "").listed().absent(NONE),
+    key(M, "scar-feel", "how a scar of the skin looks and feels", ScarFeel::rows, "").listed(),
     key(M, "skin", "marks of the skin", SkinMark::rows, "").listed().absent(NONE),
+    key(
+        M,
+        "muscle-gap",
+        "a gap between the straight muscles",
+        MuscleGap::rows,
+        "finger-breadths such as `2 fingers`",
+    )
+    .absent(NONE),
+    key(M, "hernia", "where a hernia was found", Hernia::rows, "").listed().absent(NONE),
+    key(M, "bladder", "her bladder", Bladder::rows, ""),
+    key(M, "temperature", "her temperature", no_words, "a temperature such as `37.2 C` or `99.0 F`")
+        .numbered(),
+    key(M, "blood-pressure", "her blood pressure", no_words, "two numbers such as `128/82`"),
     key(M, "pulse", "her pulse, beats a minute", no_words, "beats a minute such as 78").numbered(),
+    key(M, "breathing", "her breaths a minute", no_words, "breaths a minute such as 16").numbered(),
+    key(M, "urine-protein", "protein in the urine by a strip", UrineProtein::rows, "").absent(NONE),
     key(M, "womb", "how the womb feels", WombFeel::rows, "").listed(),
+    key(M, "tone-at-rest", "the womb between contractions", Tone::rows, ""),
+    key(
+        M,
+        "tender-at",
+        "where the womb is tender",
+        place_words,
+        "a measured place such as `left 6 cm, 4 cm above navel`",
+    )
+    .listed()
+    .absent(NONE),
+    key(M, "contractions-in-ten", "contractions in ten minutes", no_words, "a number such as 3 or `3-4`")
+        .numbered()
+        .absent(NONE),
+    key(
+        M,
+        "contraction-length",
+        "how long contractions last",
+        no_words,
+        "a time such as `45 s`, `40 to 60 s` or `2 min`",
+    ),
+    key(M, "contraction-strength", "how strong contractions feel to the hand", Strength::rows, ""),
     key(M, "water", "amount of water as felt", Water::rows, ""),
     key(M, "lumps", "places of fibroids", place_words, "").listed().absent(NONE),
     key(
@@ -181,6 +234,13 @@ pub static KEYS: &[Key] = &[
         "finger-breadths such as `2 fingers above navel`",
     )
     .absent(NOT_FELT),
+    key(
+        M,
+        "height-for-dates",
+        "the height of the womb against the dates, in words",
+        HeightForDates::rows,
+        "",
+    ),
     key(
         M,
         "fundal-height",
@@ -204,6 +264,7 @@ pub static KEYS: &[Key] = &[
         "a measured place such as `left 6 cm, 4 cm above navel`",
     )
     .absent(NOT_FELT),
+    key(B, "fundus-feels", "how what lies in the fundus feels", PoleFeel::rows, "").listed(),
     key(B, "back", "where the back was felt", back_words, "").absent(NOT_FELT),
     key(
         B,
@@ -222,6 +283,8 @@ pub static KEYS: &[Key] = &[
         "a measured place such as `left 6 cm, 4 cm below navel`",
     )
     .absent(NOT_FELT),
+    key(B, "brim-feels", "how what lies above the brim feels", PoleFeel::rows, "").listed(),
+    key(B, "ballottable", "whether the head can be ballotted", bool::rows, ""),
     key(
         B,
         "head-above-brim",
@@ -232,9 +295,32 @@ pub static KEYS: &[Key] = &[
     key(B, "descent", "descent of a breech, or of a head not felt in fifths", Descent::rows, ""),
     key(B, "prominence", "side on which the head stands out in the fourth grip", Prominence::rows, "")
         .absent(NOT_FELT),
+    key(B, "overlaps-pubic-bone", "whether the head overlaps the pubic bone", bool::rows, ""),
+    key(B, "found-by-vagina", "what was found in the vagina, or seen at it", ByVagina::rows, "").listed(),
+    key(
+        B,
+        "station",
+        "cm above or below the spines, by the vagina; never fifths",
+        no_words,
+        "a station such as `-2`, `0` or `+1`",
+    )
+    .numbered(),
     key(B, "attitude", "how far the head is bent", Attitude::rows, ""),
     key(B, "legs", "how the legs lie", Legs::rows, "").absent(NOT_FELT),
     key(B, "dip-at-navel", "a dip at the navel", bool::rows, ""),
+    key(B, "size", "size for dates as judged by hand", Size::rows, ""),
+    key(
+        B,
+        "kicks",
+        "where kicks are felt",
+        place_words,
+        "a measured place such as `right 6 cm, 4 cm above navel`",
+    )
+    .listed()
+    .absent(NOT_FELT),
+    key(B, "hiccups", "hiccups", bool::rows, ""),
+    key(B, "unstable-lie", "whether the lie keeps changing", bool::rows, ""),
+    key(B, "turning-tried", "what came of turning the baby by hand", Turning::rows, ""),
     key(B, "moved-under-hands", "whether the baby moved under the hands", bool::rows, ""),
     key(
         B,
@@ -245,6 +331,14 @@ pub static KEYS: &[Key] = &[
     )
     .absent(NOT_HEARD)
     .not_tried(NOT_LISTENED),
+    key(
+        B,
+        "heart-also",
+        "other places where the heart was heard",
+        place_words,
+        "a measured place such as `left 6 cm, 4 cm below navel`",
+    )
+    .listed(),
     key(B, "heart-with", "what it was listened to with", ListenedWith::rows, ""),
     key(B, "heart-counts", "counts of heartbeats", no_words, "a count such as `36 in 15 s`").listed(),
     key(B, "heart-rate", "heart rate, beats a minute", no_words, "beats a minute such as 142, or `140-146`")
@@ -253,6 +347,10 @@ pub static KEYS: &[Key] = &[
         .numbered()
         .absent(NONE),
     key(B, "heart-rhythm", "rhythm of the heart", Rhythm::rows, ""),
+    key(B, "heart-quality", "how the heart sounds", Quality::rows, ""),
+    key(B, "heart-slows", "when the heart was heard to slow", Slows::rows, "").listed().absent(NONE),
+    key(B, "heart-by", "who listened", Listener::rows, "").listed(),
+    key(B, "heart-and-pulse", "the heart and her pulse, felt and heard together", BesidePulse::rows, ""),
     key(
         B,
         "weight-by-hand",
@@ -278,7 +376,7 @@ pub fn find(scope: Scope, name: &str) -> Option<&'static Key> {
 }
 
 /// Keys people try, and the key that is meant.
-pub const KEYS_MEANT: [(&str, &str); 26] = [
+pub const KEYS_MEANT: [(&str, &str); 44] = [
     ("sfh", "fundal-height"),
     ("fh", "fundal-height"),
     ("tape", "fundal-height"),
@@ -305,11 +403,28 @@ pub const KEYS_MEANT: [(&str, &str); 26] = [
     ("liquor", "water"),
     ("scar", "scars"),
     ("notes", "note"),
+    ("temp", "temperature"),
+    ("bp", "blood-pressure"),
+    ("pressure", "blood-pressure"),
+    ("protein", "urine-protein"),
+    ("urine", "urine-protein"),
+    ("rr", "breathing"),
+    ("respirations", "breathing"),
+    ("gbs", "group-b-strep"),
+    ("rhesus", "rhesus-d"),
+    ("contractions", "contractions-in-ten"),
+    ("tone", "tone-at-rest"),
+    ("tender", "tender-at"),
+    ("labor", "labour"),
+    ("water-color", "water-colour"),
+    ("liquor-colour", "water-colour"),
+    ("ecv", "turning-tried"),
+    ("cord", "found-by-vagina"),
+    ("decelerations", "heart-slows"),
 ];
 
 /// Findings of a vaginal examination: not recorded here, kept as words in the note.
-pub const VAGINAL_KEYS: [&str; 10] = [
-    "station",
+pub const VAGINAL_KEYS: [&str; 9] = [
     "cervix",
     "dilatation",
     "dilation",

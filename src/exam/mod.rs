@@ -17,6 +17,7 @@ mod read;
 pub mod say;
 pub mod schema;
 pub mod shorthand;
+mod signs;
 pub mod spoken;
 pub mod suggest;
 mod syntax;

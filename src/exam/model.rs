@@ -3,6 +3,17 @@
 //! In: nothing; these are the types. Out: `Exam`, read by body, reckon, sheet and chart.
 //! Every side is the mother's. What was not examined is `Finding::NotExamined`, never a guess.
 
+mod felt;
+mod labour;
+mod signs;
+
+pub use felt::{BesidePulse, ByVagina, Listener, PoleFeel, Quality, Size, Slows, Station, Turning};
+pub use labour::{HeightForDates, Hours, Labour, Lasting, Placentas, Strength, Tally, Tone, WaterColour};
+pub use signs::{
+    Bladder, BloodPressure, Build, Comfort, Consent, GroupBStrep, Hernia, MuscleGap, RhesusD, ScarFeel,
+    Temperature, UrineProtein,
+};
+
 use crate::units::{Centimetres, Gestation, Grams, MotherSide};
 use jiff::civil::Date;
 
@@ -160,6 +171,10 @@ pub enum Descent {
     Free,
     /// At the brim.
     AtBrim,
+    /// Dipping into the brim.
+    Dipping,
+    /// Fixed in the brim.
+    Fixed,
     /// Deep in the pelvis.
     Deep,
     /// Said to be engaged, without fifths; heads only.
@@ -394,11 +409,17 @@ pub enum WombFeel {
     Hard,
     /// Tender.
     Tender,
+    /// Tense.
+    Tense,
+    /// Hard as a board, or woody.
+    BoardLike,
 }
 
 /// The amount of water as felt.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Water {
+    /// Normal.
+    Normal,
     /// Much.
     Much,
     /// Little.
@@ -449,6 +470,10 @@ pub enum WombCut {
     LowTransverse,
     /// Vertical.
     Vertical,
+    /// In the shape of a T, upright or turned over.
+    TShaped,
+    /// In the shape of a J.
+    JShaped,
     /// Not known.
     NotKnown,
 }
@@ -493,6 +518,38 @@ pub enum Report {
     ChestPain,
     /// Trouble breathing.
     TroubleBreathing,
+    /// Tightenings that are regular or painful.
+    RegularTightenings,
+    /// Practice tightenings alone.
+    PracticeTightenings,
+    /// A headache that is severe or lasts.
+    SevereHeadache,
+    /// Pain under the ribs.
+    PainUnderRibs,
+    /// Vomiting.
+    Vomiting,
+    /// Burning when she passes urine.
+    BurningUrine,
+    /// Pain in the loin.
+    LoinPain,
+    /// A show.
+    Show,
+    /// A collapse.
+    Collapse,
+    /// Cold and clammy.
+    ColdClammy,
+    /// Faint.
+    Faint,
+    /// Faint only when she lies flat.
+    FaintLyingFlat,
+    /// A blow, a fall or a crash.
+    BlowOrFall,
+    /// A swollen or painful calf.
+    SwollenCalf,
+    /// Violence; for the examiner alone.
+    Violence,
+    /// Thoughts of harming herself; for the examiner alone.
+    SelfHarm,
 }
 
 /// Where the placenta lies.
@@ -598,6 +655,56 @@ pub struct Mother {
     pub posture: Finding<Posture>,
     /// Earlier tapes, oldest first.
     pub earlier_tapes: Finding<Vec<EarlierTape>>,
+    /// Pregnancies, this one included.
+    pub gravida: Finding<u8>,
+    /// Whether the womb tore before.
+    pub rupture_before: Finding<bool>,
+    /// How many placentas two babies have.
+    pub placentas: Finding<Placentas>,
+    /// The D antigen of her blood.
+    pub rhesus_d: Finding<RhesusD>,
+    /// Whether group B strep was found in this pregnancy.
+    pub group_b_strep: Finding<GroupBStrep>,
+    /// Whether she is in labour.
+    pub labour: Finding<Labour>,
+    /// Hours since the waters broke.
+    pub hours_since_broken: Finding<Hours>,
+    /// Colour and smell of water that has come.
+    pub water_colour: Finding<Vec<WaterColour>>,
+    /// Her consent to the examination.
+    pub consent: Finding<Consent>,
+    /// How the examination was for her.
+    pub comfort: Finding<Comfort>,
+    /// Her build as looked at.
+    pub build: Finding<Build>,
+    /// How a scar of the skin looks and feels.
+    pub scar_feel: Finding<Vec<ScarFeel>>,
+    /// A gap between the straight muscles.
+    pub muscle_gap: Finding<MuscleGap>,
+    /// Where a hernia was found.
+    pub hernia: Finding<Vec<Hernia>>,
+    /// Her bladder.
+    pub bladder: Finding<Bladder>,
+    /// Her temperature.
+    pub temperature: Finding<Temperature>,
+    /// Her blood pressure.
+    pub blood_pressure: Finding<BloodPressure>,
+    /// Her breaths a minute.
+    pub breathing: Finding<u16>,
+    /// Protein in the urine by a strip.
+    pub urine_protein: Finding<UrineProtein>,
+    /// Contractions in ten minutes.
+    pub contractions_in_ten: Finding<Tally>,
+    /// How long contractions last.
+    pub contraction_length: Finding<Lasting>,
+    /// How strong contractions feel.
+    pub contraction_strength: Finding<Strength>,
+    /// The womb between contractions.
+    pub tone_at_rest: Finding<Tone>,
+    /// Where the womb is tender.
+    pub tender_at: Finding<Vec<Place>>,
+    /// The height of the womb against the dates, in words.
+    pub height_for_dates: Finding<HeightForDates>,
 }
 
 /// What was found of one baby; by default nothing was examined.
@@ -641,6 +748,38 @@ pub struct Baby {
     pub weight_by_scan: Finding<ScanWeight>,
     /// Whether the baby moved under the hands.
     pub moved_under_hands: Finding<bool>,
+    /// How what lies in the fundus feels.
+    pub fundus_feels: Finding<Vec<PoleFeel>>,
+    /// How what lies above the brim feels.
+    pub brim_feels: Finding<Vec<PoleFeel>>,
+    /// Whether the head can be ballotted.
+    pub ballottable: Finding<bool>,
+    /// Whether the head overlaps the pubic bone.
+    pub overlaps_pubic_bone: Finding<bool>,
+    /// What was found in the vagina, or seen at it.
+    pub by_vagina: Finding<Vec<ByVagina>>,
+    /// Station of the lowest part, by the vagina; never fifths.
+    pub station: Finding<Station>,
+    /// Size as judged by hand.
+    pub size: Finding<Size>,
+    /// Where kicks are felt.
+    pub kicks: Finding<Vec<Place>>,
+    /// Hiccups.
+    pub hiccups: Finding<bool>,
+    /// Whether the lie keeps changing.
+    pub unstable_lie: Finding<bool>,
+    /// What came of turning the baby by hand.
+    pub turning: Finding<Turning>,
+    /// Other places where the heart was heard.
+    pub heart_also: Finding<Vec<Place>>,
+    /// How the heart sounds.
+    pub heart_quality: Finding<Quality>,
+    /// When the heart was heard to slow.
+    pub heart_slows: Finding<Vec<Slows>>,
+    /// Who listened.
+    pub heart_by: Finding<Vec<Listener>>,
+    /// The heart and her pulse, felt and heard together.
+    pub heart_and_pulse: Finding<BesidePulse>,
     /// Lie as the examiner concluded.
     pub lie: Finding<Lie>,
     /// Presentation as the examiner concluded.

@@ -13,6 +13,7 @@ use super::piece::Fault;
 use super::place::{back, fundus_level, heart, place};
 use super::quantity as q;
 use super::say;
+use super::signs;
 use super::syntax::{self, Mended};
 use crate::report::{Lines, Problem, any_error, placed};
 use std::collections::BTreeMap;
@@ -242,6 +243,31 @@ impl Reader<'_> {
                 }
                 other => other,
             },
+            gravida: self.one(t, s, m, "gravida", signs::pregnancies),
+            rupture_before: self.one(t, s, m, "rupture-before", word),
+            placentas: self.one(t, s, m, "placentas", word),
+            rhesus_d: self.one(t, s, m, "rhesus-d", word),
+            group_b_strep: self.one(t, s, m, "group-b-strep", word),
+            labour: self.one(t, s, m, "labour", word),
+            hours_since_broken: self.one(t, s, m, "hours-since-broken", signs::hours),
+            water_colour: self.many(t, s, m, "water-colour", word),
+            consent: self.one(t, s, m, "consent", word),
+            comfort: self.one(t, s, m, "comfort", word),
+            build: self.one(t, s, m, "build", word),
+            scar_feel: self.many(t, s, m, "scar-feel", word),
+            muscle_gap: self.one(t, s, m, "muscle-gap", signs::muscle_gap),
+            hernia: self.many(t, s, m, "hernia", word),
+            bladder: self.one(t, s, m, "bladder", word),
+            temperature: self.one(t, s, m, "temperature", signs::temperature),
+            blood_pressure: self.one(t, s, m, "blood-pressure", signs::blood_pressure),
+            breathing: self.one(t, s, m, "breathing", signs::breaths),
+            urine_protein: self.one(t, s, m, "urine-protein", word),
+            contractions_in_ten: self.one(t, s, m, "contractions-in-ten", signs::tally),
+            contraction_length: self.one(t, s, m, "contraction-length", signs::lasting),
+            contraction_strength: self.one(t, s, m, "contraction-strength", word),
+            tone_at_rest: self.one(t, s, m, "tone-at-rest", word),
+            tender_at: self.many(t, s, m, "tender-at", place),
+            height_for_dates: self.one(t, s, m, "height-for-dates", word),
         }
     }
 
@@ -267,6 +293,22 @@ impl Reader<'_> {
             weight_by_hand: self.one(t, s, b, "weight-by-hand", q::weight_range),
             weight_by_scan: self.one(t, s, b, "weight-by-scan", q::scan_weight),
             moved_under_hands: self.one(t, s, b, "moved-under-hands", word),
+            fundus_feels: self.many(t, s, b, "fundus-feels", word),
+            brim_feels: self.many(t, s, b, "brim-feels", word),
+            ballottable: self.one(t, s, b, "ballottable", word),
+            overlaps_pubic_bone: self.one(t, s, b, "overlaps-pubic-bone", word),
+            by_vagina: self.many(t, s, b, "found-by-vagina", word),
+            station: self.one(t, s, b, "station", signs::station),
+            size: self.one(t, s, b, "size", word),
+            kicks: self.many(t, s, b, "kicks", place),
+            hiccups: self.one(t, s, b, "hiccups", word),
+            unstable_lie: self.one(t, s, b, "unstable-lie", word),
+            turning: self.one(t, s, b, "turning-tried", word),
+            heart_also: self.many(t, s, b, "heart-also", place),
+            heart_quality: self.one(t, s, b, "heart-quality", word),
+            heart_slows: self.many(t, s, b, "heart-slows", word),
+            heart_by: self.many(t, s, b, "heart-by", word),
+            heart_and_pulse: self.one(t, s, b, "heart-and-pulse", word),
             lie: self.one(t, s, b, "lie", word),
             presentation: self.one(t, s, b, "presentation", word),
             position: self.one(t, s, b, "position", position),

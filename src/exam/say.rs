@@ -43,7 +43,30 @@ by_word!(
     Rhythm,
     Lie,
     Presentation,
-    Position
+    Position,
+    Placentas,
+    RhesusD,
+    GroupBStrep,
+    Labour,
+    WaterColour,
+    Consent,
+    Comfort,
+    Build,
+    ScarFeel,
+    Hernia,
+    Bladder,
+    UrineProtein,
+    Strength,
+    Tone,
+    HeightForDates,
+    PoleFeel,
+    ByVagina,
+    Size,
+    Turning,
+    Quality,
+    Slows,
+    Listener,
+    BesidePulse
 );
 
 macro_rules! by_display {
@@ -61,6 +84,56 @@ by_display!(u8, u16, Gestation);
 impl Canonical for Centimetres {
     fn canonical(&self) -> String {
         format!("{} cm", self.get())
+    }
+}
+
+impl Canonical for Temperature {
+    fn canonical(&self) -> String {
+        format!("{} C", self.celsius())
+    }
+}
+
+impl Canonical for BloodPressure {
+    fn canonical(&self) -> String {
+        format!("{}/{}", self.systolic, self.diastolic)
+    }
+}
+
+impl Canonical for Tally {
+    fn canonical(&self) -> String {
+        if self.low == self.high { self.low.to_string() } else { format!("{}-{}", self.low, self.high) }
+    }
+}
+
+impl Canonical for Lasting {
+    fn canonical(&self) -> String {
+        if self.low == self.high {
+            format!("{} s", self.low)
+        } else {
+            format!("{} to {} s", self.low, self.high)
+        }
+    }
+}
+
+impl Canonical for Hours {
+    fn canonical(&self) -> String {
+        format!("{} h", self.0)
+    }
+}
+
+impl Canonical for Station {
+    fn canonical(&self) -> String {
+        if self.0 == 0 { "0".to_owned() } else { format!("{:+}", self.0) }
+    }
+}
+
+impl Canonical for MuscleGap {
+    fn canonical(&self) -> String {
+        match self {
+            MuscleGap::Felt => self.word().unwrap_or_default().to_owned(),
+            MuscleGap::Fingers(1) => "1 finger".to_owned(),
+            MuscleGap::Fingers(n) => format!("{n} fingers"),
+        }
     }
 }
 
@@ -300,6 +373,31 @@ fn of_mother(mother: &Mother, said: &mut Vec<(String, String)>) {
         births_before,
         posture,
         earlier_tapes,
+        gravida,
+        rupture_before,
+        placentas,
+        rhesus_d,
+        group_b_strep,
+        labour,
+        hours_since_broken,
+        water_colour,
+        consent,
+        comfort,
+        build,
+        scar_feel,
+        muscle_gap,
+        hernia,
+        bladder,
+        temperature,
+        blood_pressure,
+        breathing,
+        urine_protein,
+        contractions_in_ten,
+        contraction_length,
+        contraction_strength,
+        tone_at_rest,
+        tender_at,
+        height_for_dates,
     } = mother;
     let (scope, prefix) = (Scope::Mother, "mother");
     push(said, scope, prefix, "fundal-height", fundal_height);
@@ -323,6 +421,31 @@ fn of_mother(mother: &Mother, said: &mut Vec<(String, String)>) {
     push(said, scope, prefix, "births-before", births_before);
     push(said, scope, prefix, "posture", posture);
     push(said, scope, prefix, "earlier-tapes", earlier_tapes);
+    push(said, scope, prefix, "gravida", gravida);
+    push(said, scope, prefix, "rupture-before", rupture_before);
+    push(said, scope, prefix, "placentas", placentas);
+    push(said, scope, prefix, "rhesus-d", rhesus_d);
+    push(said, scope, prefix, "group-b-strep", group_b_strep);
+    push(said, scope, prefix, "labour", labour);
+    push(said, scope, prefix, "hours-since-broken", hours_since_broken);
+    push(said, scope, prefix, "water-colour", water_colour);
+    push(said, scope, prefix, "consent", consent);
+    push(said, scope, prefix, "comfort", comfort);
+    push(said, scope, prefix, "build", build);
+    push(said, scope, prefix, "scar-feel", scar_feel);
+    push(said, scope, prefix, "muscle-gap", muscle_gap);
+    push(said, scope, prefix, "hernia", hernia);
+    push(said, scope, prefix, "bladder", bladder);
+    push(said, scope, prefix, "temperature", temperature);
+    push(said, scope, prefix, "blood-pressure", blood_pressure);
+    push(said, scope, prefix, "breathing", breathing);
+    push(said, scope, prefix, "urine-protein", urine_protein);
+    push(said, scope, prefix, "contractions-in-ten", contractions_in_ten);
+    push(said, scope, prefix, "contraction-length", contraction_length);
+    push(said, scope, prefix, "contraction-strength", contraction_strength);
+    push(said, scope, prefix, "tone-at-rest", tone_at_rest);
+    push(said, scope, prefix, "tender-at", tender_at);
+    push(said, scope, prefix, "height-for-dates", height_for_dates);
 }
 
 fn of_baby(baby: &Baby, index: usize, said: &mut Vec<(String, String)>) {
@@ -346,6 +469,22 @@ fn of_baby(baby: &Baby, index: usize, said: &mut Vec<(String, String)>) {
         weight_by_hand,
         weight_by_scan,
         moved_under_hands,
+        fundus_feels,
+        brim_feels,
+        ballottable,
+        overlaps_pubic_bone,
+        by_vagina,
+        station,
+        size,
+        kicks,
+        hiccups,
+        unstable_lie,
+        turning,
+        heart_also,
+        heart_quality,
+        heart_slows,
+        heart_by,
+        heart_and_pulse,
         lie,
         presentation,
         position,
@@ -370,6 +509,22 @@ fn of_baby(baby: &Baby, index: usize, said: &mut Vec<(String, String)>) {
     push(said, scope, &prefix, "weight-by-hand", weight_by_hand);
     push(said, scope, &prefix, "weight-by-scan", weight_by_scan);
     push(said, scope, &prefix, "moved-under-hands", moved_under_hands);
+    push(said, scope, &prefix, "fundus-feels", fundus_feels);
+    push(said, scope, &prefix, "brim-feels", brim_feels);
+    push(said, scope, &prefix, "ballottable", ballottable);
+    push(said, scope, &prefix, "overlaps-pubic-bone", overlaps_pubic_bone);
+    push(said, scope, &prefix, "found-by-vagina", by_vagina);
+    push(said, scope, &prefix, "station", station);
+    push(said, scope, &prefix, "size", size);
+    push(said, scope, &prefix, "kicks", kicks);
+    push(said, scope, &prefix, "hiccups", hiccups);
+    push(said, scope, &prefix, "unstable-lie", unstable_lie);
+    push(said, scope, &prefix, "turning-tried", turning);
+    push(said, scope, &prefix, "heart-also", heart_also);
+    push(said, scope, &prefix, "heart-quality", heart_quality);
+    push(said, scope, &prefix, "heart-slows", heart_slows);
+    push(said, scope, &prefix, "heart-by", heart_by);
+    push(said, scope, &prefix, "heart-and-pulse", heart_and_pulse);
     push(said, scope, &prefix, "lie", lie);
     push(said, scope, &prefix, "presentation", presentation);
     push(said, scope, &prefix, "position", position);

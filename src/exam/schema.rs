@@ -66,7 +66,10 @@ fn property(key: &Key) -> Value {
     if key.number {
         forms.push(json!({ "type": "integer" }));
     }
-    if matches!(key.name, "dip-at-navel" | "moved-under-hands") {
+    if key.name == "temperature" {
+        forms.push(json!({ "type": "number" }));
+    }
+    if (key.words)() == bool::rows() {
         forms.push(json!({ "type": "boolean" }));
     }
     if key.list {
@@ -86,15 +89,23 @@ fn text_form(key: &Key) -> Value {
         }
         "scan" => format!("{WEEKS} +on +[0-9]{{4}}-[0-9]{{2}}-[0-9]{{2}}"),
         "weeks" => WEEKS.to_owned(),
-        "cycle" | "births-before" => "[0-9]{1,2}( *days?)?|[Nn]one".to_owned(),
+        "cycle" | "births-before" | "gravida" => "[0-9]{1,2}( *days?)?|[Nn]one".to_owned(),
         "fundal-height" | "girth" | "navel" => LENGTH.to_owned(),
         "earlier-tapes" => format!("[^;]*{WEEKS}[^;]*(;[^;]*{WEEKS}[^;]*)*"),
         "head-above-brim" => "[0-5] */ *5[^0-9]*".to_owned(),
         "heart-counts" => "[0-9]+[^0-9]+[0-9]+ *[a-zA-Z]+(\\s*[;,].*)?".to_owned(),
         "heart-rate" | "heart-rise" | "pulse" => "[0-9]{2,3}[^0-9]*([0-9]{2,3}[^0-9]*)?".to_owned(),
         "weight-by-hand" | "weight-by-scan" => "[0-9]+(\\.[0-9]+)?.*".to_owned(),
+        "temperature" => "[0-9]{2,3}(\\.[0-9]+)?.*".to_owned(),
+        "blood-pressure" => "[0-9]{2,3} *(/|over) *[0-9]{2,3}.*".to_owned(),
+        "breathing" | "contractions-in-ten" | "contraction-length" | "hours-since-broken" => {
+            "[0-9]+[^;,]*".to_owned()
+        }
+        "station" => "([-+0-9]|[Pp]lus|[Mm]inus|[Aa]t|[Ss]pines).*".to_owned(),
+        "muscle-gap" => format!("{}|[0-9]+[^;,]*", any_of(key, "[ -]+")),
         // A place is put together of a side, a level and measures: every word of it is in the list of words.
-        "head" | "breech" | "limbs" | "lumps" | "heart" | "back" | "fundus" => {
+        "head" | "breech" | "limbs" | "lumps" | "heart" | "heart-also" | "kicks" | "tender-at" | "back"
+        | "fundus" => {
             format!(".*({}).*|[LlRr]([UuLl][Qq]|[Ii][Ff])", any_of(key, "[ -]+"))
         }
         _ => {

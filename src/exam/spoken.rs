@@ -10,7 +10,7 @@ use crate::words::{Words, WordsError};
 type Said = Result<String, WordsError>;
 
 /// Lengths, weights and finger-breadths: message, value, and what stands before and after the number.
-const NUMBERS: [(&str, &str, &str, &str); 15] = [
+const NUMBERS: [(&str, &str, &str, &str); 20] = [
     ("left-cm", "cm", "left ", " cm"),
     ("right-cm", "cm", "right ", " cm"),
     ("above-navel-cm", "cm", "", " cm above navel"),
@@ -18,6 +18,11 @@ const NUMBERS: [(&str, &str, &str, &str); 15] = [
     ("above-pubic-bone-cm", "cm", "", " cm above pubic bone"),
     ("cm", "cm", "", " cm"),
     ("kg", "kg", "", " kg"),
+    ("celsius", "celsius", "", " C"),
+    ("hours", "hours", "", " h"),
+    ("seconds", "seconds", "", " s"),
+    ("fingers", "fingers", "", " finger"),
+    ("fingers", "fingers", "", " fingers"),
     ("fingers-above-navel", "fingers", "", " finger above navel"),
     ("fingers-above-navel", "fingers", "", " fingers above navel"),
     ("fingers-below-navel", "fingers", "", " finger below navel"),

@@ -3,6 +3,10 @@
 //! The reader, the suggestions, canonical printing and `handspan words` all use these lists and no other.
 //! To add a synonym, add it to `also`; to add a word, add an entry (and its value to the model).
 
+mod felt;
+mod labour;
+mod signs;
+
 use super::model::*;
 use crate::units::MotherSide;
 
@@ -340,11 +344,9 @@ impl Vocabulary for Descent {
             word: "free",
             also: &["high and mobile", "floating", "mobile", "high", "ballotable"],
         },
-        Word {
-            value: Descent::AtBrim,
-            word: "at the brim",
-            also: &["at brim", "in brim", "dipping", "fixed"],
-        },
+        Word { value: Descent::AtBrim, word: "at the brim", also: &["at brim", "in brim", "brim"] },
+        Word { value: Descent::Dipping, word: "dipping", also: &["dipping into brim", "entering brim"] },
+        Word { value: Descent::Fixed, word: "fixed", also: &["fixed in brim"] },
         Word {
             value: Descent::Deep,
             word: "deep",
@@ -477,13 +479,20 @@ impl Vocabulary for WombFeel {
             word: "tightening",
             also: &["contracting", "tightens", "irritable"],
         },
-        Word { value: WombFeel::Hard, word: "hard", also: &["rigid", "tense", "woody"] },
+        Word { value: WombFeel::Hard, word: "hard", also: &[] },
         Word { value: WombFeel::Tender, word: "tender", also: &["painful", "sore", "painful to touch"] },
+        Word { value: WombFeel::Tense, word: "tense", also: &["taut"] },
+        Word {
+            value: WombFeel::BoardLike,
+            word: "board-like",
+            also: &["board", "hard as a board", "rigid", "woody", "woody hard", "wooden"],
+        },
     ];
 }
 
 impl Vocabulary for Water {
     const WORDS: &'static [Word<Self>] = &[
+        Word { value: Water::Normal, word: "normal", also: &["adequate", "average", "normal amount"] },
         Word { value: Water::Much, word: "much", also: &["much water", "increased", "a lot"] },
         Word { value: Water::Little, word: "little", also: &["little water", "reduced"] },
     ];
@@ -547,6 +556,12 @@ impl Vocabulary for WombCut {
             also: &["lower segment", "LSCS", "low across", "lower uterine segment"],
         },
         Word { value: WombCut::Vertical, word: "vertical", also: &["classical", "midline", "up and down"] },
+        Word {
+            value: WombCut::TShaped,
+            word: "T-shaped",
+            also: &["T", "inverted T", "T cut", "inverted T cut"],
+        },
+        Word { value: WombCut::JShaped, word: "J-shaped", also: &["J", "J cut"] },
         Word { value: WombCut::NotKnown, word: "not known", also: &["unknown", "notes not seen"] },
     ];
 }
@@ -591,7 +606,7 @@ impl Vocabulary for Report {
             word: "scar pain",
             also: &["pain at scar", "scar tenderness", "tender scar"],
         },
-        Word { value: Report::Headache, word: "headache", also: &["severe headache"] },
+        Word { value: Report::Headache, word: "headache", also: &["mild headache"] },
         Word {
             value: Report::SightChanges,
             word: "changes in sight",
@@ -609,6 +624,79 @@ impl Vocabulary for Report {
             value: Report::TroubleBreathing,
             word: "trouble breathing",
             also: &["breathless", "short of breath", "breathlessness"],
+        },
+        Word {
+            value: Report::RegularTightenings,
+            word: "regular tightenings",
+            also: &[
+                "painful tightenings",
+                "regular contractions",
+                "painful contractions",
+                "regular painful contractions",
+            ],
+        },
+        Word {
+            value: Report::PracticeTightenings,
+            word: "practice tightenings",
+            also: &["Braxton Hicks", "Braxton-Hicks contractions", "practice contractions", "BH", "BHs"],
+        },
+        Word {
+            value: Report::SevereHeadache,
+            word: "severe headache",
+            also: &[
+                "lasting headache",
+                "severe or lasting headache",
+                "worst headache",
+                "bad headache",
+                "persistent headache",
+            ],
+        },
+        Word {
+            value: Report::PainUnderRibs,
+            word: "pain under ribs",
+            also: &[
+                "epigastric pain",
+                "epigastric",
+                "RUQ pain",
+                "upper abdominal pain",
+                "right upper quadrant pain",
+            ],
+        },
+        Word { value: Report::Vomiting, word: "vomiting", also: &["new vomiting", "being sick"] },
+        Word {
+            value: Report::BurningUrine,
+            word: "burning urine",
+            also: &["dysuria", "burning on passing urine", "stinging urine", "pain on passing urine"],
+        },
+        Word { value: Report::LoinPain, word: "loin pain", also: &["flank pain", "renal angle pain"] },
+        Word { value: Report::Show, word: "show", also: &["mucus plug", "mucous plug", "plug"] },
+        Word { value: Report::Collapse, word: "collapse", also: &["collapsed", "shock", "unresponsive"] },
+        Word { value: Report::ColdClammy, word: "cold and clammy", also: &["clammy", "cold clammy"] },
+        Word { value: Report::Faint, word: "faint", also: &["fainting", "fainted"] },
+        Word {
+            value: Report::FaintLyingFlat,
+            word: "faint lying flat",
+            also: &["faint when lying flat", "faint flat", "faint on back"],
+        },
+        Word {
+            value: Report::BlowOrFall,
+            word: "blow or fall",
+            also: &["fall", "fell", "blow", "crash", "car crash", "blow to abdomen", "trauma"],
+        },
+        Word {
+            value: Report::SwollenCalf,
+            word: "swollen calf",
+            also: &["painful calf", "calf pain", "swollen or painful calf", "swollen leg", "leg pain"],
+        },
+        Word {
+            value: Report::Violence,
+            word: "violence",
+            also: &["violence disclosed", "abuse", "domestic violence", "domestic abuse"],
+        },
+        Word {
+            value: Report::SelfHarm,
+            word: "thoughts of self-harm",
+            also: &["self-harm", "suicidal thoughts", "thoughts of suicide"],
         },
     ];
 }
@@ -733,5 +821,29 @@ mod tests {
         one_meaning::<Placenta>();
         one_meaning::<Posture>();
         one_meaning::<FundusLevel>();
+        one_meaning::<Placentas>();
+        one_meaning::<RhesusD>();
+        one_meaning::<GroupBStrep>();
+        one_meaning::<Labour>();
+        one_meaning::<WaterColour>();
+        one_meaning::<Consent>();
+        one_meaning::<Comfort>();
+        one_meaning::<Build>();
+        one_meaning::<ScarFeel>();
+        one_meaning::<Hernia>();
+        one_meaning::<Bladder>();
+        one_meaning::<UrineProtein>();
+        one_meaning::<Strength>();
+        one_meaning::<Tone>();
+        one_meaning::<HeightForDates>();
+        one_meaning::<PoleFeel>();
+        one_meaning::<ByVagina>();
+        one_meaning::<Size>();
+        one_meaning::<Turning>();
+        one_meaning::<Quality>();
+        one_meaning::<Slows>();
+        one_meaning::<Listener>();
+        one_meaning::<BesidePulse>();
+        one_meaning::<MuscleGap>();
     }
 }

@@ -96,7 +96,13 @@ fn mother(exam: &Exam, remarks: &mut Vec<Remark>) {
 /// Source: family-safety table (CDC HEAR HER; WHO danger signs), seen.
 fn is_urgent(report: Report) -> bool {
     match report {
-        Report::Fits | Report::ChestPain | Report::TroubleBreathing | Report::SightChanges => true,
+        Report::Fits
+        | Report::ChestPain
+        | Report::TroubleBreathing
+        | Report::SightChanges
+        | Report::Collapse
+        | Report::ColdClammy
+        | Report::SwollenCalf => true,
         Report::Bleeding
         | Report::WatersBroken
         | Report::Itching
@@ -105,7 +111,20 @@ fn is_urgent(report: Report) -> bool {
         | Report::ScarPain
         | Report::Headache
         | Report::Fever
-        | Report::Swelling => false,
+        | Report::Swelling
+        | Report::RegularTightenings
+        | Report::PracticeTightenings
+        | Report::SevereHeadache
+        | Report::PainUnderRibs
+        | Report::Vomiting
+        | Report::BurningUrine
+        | Report::LoinPain
+        | Report::Show
+        | Report::Faint
+        | Report::FaintLyingFlat
+        | Report::BlowOrFall
+        | Report::Violence
+        | Report::SelfHarm => false,
     }
 }
 

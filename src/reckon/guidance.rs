@@ -78,7 +78,7 @@ fn womb(exam: &Exam, remarks: &mut Vec<Remark>) {
     }
     let operated = mother.operations.value().is_some_and(|operations| !operations.is_empty());
     let cut = match mother.womb_cut.value() {
-        Some(WombCut::LowTransverse | WombCut::Vertical) => "known",
+        Some(WombCut::LowTransverse | WombCut::Vertical | WombCut::TShaped | WombCut::JShaped) => "known",
         Some(WombCut::NotKnown) | None => "not-known",
     };
     if operated || mother.womb_cut.value().is_some() {

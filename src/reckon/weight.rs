@@ -83,7 +83,8 @@ pub fn johnson_n(baby: &Baby) -> [u8; 2] {
         (Some(fifths), _) => Some(fifths.get() <= 2),
         (None, Some(Descent::Free | Descent::AtBrim)) => Some(false),
         (None, Some(Descent::Deep | Descent::Engaged)) => Some(true),
-        (None, None) => None,
+        // Neither word says how much of the head has passed the brim.
+        (None, Some(Descent::Dipping | Descent::Fixed) | None) => None,
     };
     match engaged {
         Some(false) => [13, 12],

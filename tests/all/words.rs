@@ -25,7 +25,11 @@ fn every_word_and_synonym_reads_to_its_canonical_word() {
                 // A back that is square to a side needs the side, an iliac fossa too.
                 let prefix = match (key.name, row.word) {
                     ("back", "lateral") => "left ",
-                    ("head" | "breech" | "limbs" | "lumps" | "heart", "iliac fossa") => "left ",
+                    (
+                        "head" | "breech" | "limbs" | "lumps" | "heart" | "heart-also" | "kicks"
+                        | "tender-at",
+                        "iliac fossa",
+                    ) => "left ",
                     _ => "",
                 };
                 let exam = read(&file(key.scope, key.name, &format!("{prefix}{word}")));
@@ -164,6 +168,25 @@ fn fundus(dice: &mut Dice) -> FundusLevel {
     }
 }
 
+fn pressure(d: &mut Dice) -> BloodPressure {
+    let systolic = d.from(60, 250);
+    BloodPressure { systolic, diastolic: d.from(20, systolic - 1).min(200) }
+}
+
+fn tally(d: &mut Dice) -> Tally {
+    let low = d.from(0, 8) as u8;
+    Tally { low, high: low + d.below(4) as u8 }
+}
+
+fn lasting(d: &mut Dice) -> Lasting {
+    let low = d.from(5, 600);
+    Lasting { low, high: low + d.below(60) as u16 }
+}
+
+fn gap(d: &mut Dice) -> MuscleGap {
+    if d.once_in(3) { MuscleGap::Felt } else { MuscleGap::Fingers(d.from(1, 10) as u8) }
+}
+
 pub fn mother(d: &mut Dice) -> Mother {
     Mother {
         fundal_height: finding(d, "fundal-height", |d| cm(d, 1, 60)),
@@ -191,6 +214,31 @@ pub fn mother(d: &mut Dice) -> Mother {
             tapes.sort_by_key(|tape| tape.at);
             tapes
         }),
+        gravida: finding(d, "gravida", |d| d.from(1, 30) as u8),
+        rupture_before: finding(d, "rupture-before", pick),
+        placentas: finding(d, "placentas", pick),
+        rhesus_d: finding(d, "rhesus-d", pick),
+        group_b_strep: finding(d, "group-b-strep", pick),
+        labour: finding(d, "labour", pick),
+        hours_since_broken: finding(d, "hours-since-broken", |d| Hours(d.from(0, 2500))),
+        water_colour: finding(d, "water-colour", |d| several(d, pick)),
+        consent: finding(d, "consent", pick),
+        comfort: finding(d, "comfort", pick),
+        build: finding(d, "build", pick),
+        scar_feel: finding(d, "scar-feel", |d| several(d, pick)),
+        muscle_gap: finding(d, "muscle-gap", gap),
+        hernia: finding(d, "hernia", |d| several(d, pick)),
+        bladder: finding(d, "bladder", pick),
+        temperature: finding(d, "temperature", |d| Temperature::from_tenths(d.from(300, 440))),
+        blood_pressure: finding(d, "blood-pressure", pressure),
+        breathing: finding(d, "breathing", |d| d.from(4, 80)),
+        urine_protein: finding(d, "urine-protein", pick),
+        contractions_in_ten: finding(d, "contractions-in-ten", tally),
+        contraction_length: finding(d, "contraction-length", lasting),
+        contraction_strength: finding(d, "contraction-strength", pick),
+        tone_at_rest: finding(d, "tone-at-rest", pick),
+        tender_at: finding(d, "tender-at", |d| several(d, place)),
+        height_for_dates: finding(d, "height-for-dates", pick),
     }
 }
 
@@ -236,6 +284,22 @@ pub fn one_baby(d: &mut Dice) -> Baby {
             at: (!d.once_in(3)).then(|| weeks(d, 28, 315)),
         }),
         moved_under_hands: finding(d, "moved-under-hands", pick),
+        fundus_feels: finding(d, "fundus-feels", |d| several(d, pick)),
+        brim_feels: finding(d, "brim-feels", |d| several(d, pick)),
+        ballottable: finding(d, "ballottable", pick),
+        overlaps_pubic_bone: finding(d, "overlaps-pubic-bone", pick),
+        by_vagina: finding(d, "found-by-vagina", |d| several(d, pick)),
+        station: finding(d, "station", |d| Station(d.below(11) as i8 - 5)),
+        size: finding(d, "size", pick),
+        kicks: finding(d, "kicks", |d| several(d, place)),
+        hiccups: finding(d, "hiccups", pick),
+        unstable_lie: finding(d, "unstable-lie", pick),
+        turning: finding(d, "turning-tried", pick),
+        heart_also: finding(d, "heart-also", |d| several(d, place)),
+        heart_quality: finding(d, "heart-quality", pick),
+        heart_slows: finding(d, "heart-slows", |d| several(d, pick)),
+        heart_by: finding(d, "heart-by", |d| several(d, pick)),
+        heart_and_pulse: finding(d, "heart-and-pulse", pick),
         lie: finding(d, "lie", pick),
         presentation: finding(d, "presentation", pick),
         position: finding(d, "position", pick),

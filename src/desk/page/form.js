@@ -8,7 +8,7 @@ import { pressed, settle } from './press.js';
 import { STEPS, goTo } from './steps.js';
 import { el, key, may, say, word } from './words.js';
 
-const PLACES = ['breech', 'head', 'heart', 'limbs', 'lumps'];
+const PLACES = ['breech', 'head', 'heart', 'limbs', 'lumps', 'heart-also', 'kicks', 'tender-at'];
 const DAYS = ['visit', 'due', 'last-period'];
 const UNITS = { 'fundal-height': 'cm', girth: 'cm', navel: 'cm', 'weight-by-hand': 'kg', 'weight-by-scan': 'kg' };
 const SIDES = ['right flank', 'right', 'middle', 'left', 'left flank'];

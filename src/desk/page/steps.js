@@ -6,13 +6,13 @@ import { el, key, say } from './words.js';
 /** The steps of an examination; `more` stands behind a fold. A test holds that every key has its place. */
 export const STEPS = [
   { id: 'weeks', keys: ['weeks'], more: ['visit', 'due', 'last-period', 'cycle', 'scan'] },
-  { id: 'says', keys: ['movements', 'reports'], more: ['denies', 'births-before', 'operations', 'womb-cut', 'placenta'] },
-  { id: 'look', keys: ['shape', 'scars'], more: ['skin', 'posture'] },
-  { id: 'grip-1', pole: ['breech', 'head', 'fundus'], keys: ['womb', 'breech'], more: ['fundus', 'water', 'lumps'] },
-  { id: 'grip-2', keys: ['back', 'limbs'], more: ['dip-at-navel', 'moved-under-hands'] },
-  { id: 'grip-3', pole: ['head', 'breech', 'above pubic bone'], keys: ['head'], more: ['attitude', 'legs'] },
-  { id: 'grip-4', keys: ['head-above-brim', 'prominence'], more: ['descent'] },
-  { id: 'listen', keys: ['heart', 'heart-counts', 'heart-rate', 'heart-with', 'pulse'], more: ['heart-rhythm', 'heart-rise'] },
+  { id: 'says', keys: ['movements', 'reports'], more: ['denies', 'births-before', 'operations', 'womb-cut', 'placenta', 'labour', 'hours-since-broken', 'water-colour', 'gravida', 'rupture-before', 'placentas', 'rhesus-d', 'group-b-strep'] },
+  { id: 'look', keys: ['shape', 'scars'], more: ['skin', 'posture', 'consent', 'comfort', 'build', 'scar-feel', 'muscle-gap', 'hernia', 'bladder', 'temperature', 'blood-pressure', 'breathing', 'urine-protein'] },
+  { id: 'grip-1', pole: ['breech', 'head', 'fundus'], keys: ['womb', 'breech'], more: ['fundus', 'water', 'lumps', 'tone-at-rest', 'tender-at', 'contractions-in-ten', 'contraction-length', 'contraction-strength', 'height-for-dates', 'fundus-feels'] },
+  { id: 'grip-2', keys: ['back', 'limbs'], more: ['dip-at-navel', 'moved-under-hands', 'size', 'kicks', 'hiccups', 'unstable-lie', 'turning-tried'] },
+  { id: 'grip-3', pole: ['head', 'breech', 'above pubic bone'], keys: ['head'], more: ['attitude', 'legs', 'brim-feels', 'ballottable'] },
+  { id: 'grip-4', keys: ['head-above-brim', 'prominence'], more: ['descent', 'overlaps-pubic-bone', 'found-by-vagina', 'station'] },
+  { id: 'listen', keys: ['heart', 'heart-counts', 'heart-rate', 'heart-with', 'pulse'], more: ['heart-rhythm', 'heart-rise', 'heart-also', 'heart-quality', 'heart-slows', 'heart-by', 'heart-and-pulse'] },
   { id: 'tape', keys: ['fundal-height'], more: ['earlier-tapes', 'girth', 'navel', 'tape-unfit', 'weight-by-hand', 'weight-by-scan'] },
   { id: 'wrote', keys: ['position'], more: ['lie', 'presentation', 'note'] },
 ];
