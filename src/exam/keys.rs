@@ -63,6 +63,10 @@ impl Key {
             Some((last, rest)) => format!("{} or {last}", rest.join(", ")),
         }
     }
+    /// Whether it holds several places: a place has commas of its own, and none parts two of them.
+    pub fn has_places(&self) -> bool {
+        matches!(self.name, "limbs" | "lumps" | "heart-also" | "kicks" | "tender-at")
+    }
     /// The state words it allows.
     pub fn states(&self) -> Vec<StateWord> {
         if self.scope == Scope::Top {
@@ -303,8 +307,7 @@ pub static KEYS: &[Key] = &[
         "cm above or below the spines, by the vagina; never fifths",
         no_words,
         "a station such as `-2`, `0` or `+1`",
-    )
-    .numbered(),
+    ),
     key(B, "attitude", "how far the head is bent", Attitude::rows, ""),
     key(B, "legs", "how the legs lie", Legs::rows, "").absent(NOT_FELT),
     key(B, "dip-at-navel", "a dip at the navel", bool::rows, ""),

@@ -492,7 +492,7 @@ impl Vocabulary for WombFeel {
 
 impl Vocabulary for Water {
     const WORDS: &'static [Word<Self>] = &[
-        Word { value: Water::Normal, word: "normal", also: &["adequate", "average", "normal amount"] },
+        Word { value: Water::Normal, word: "adequate", also: &["normal", "average", "normal amount"] },
         Word { value: Water::Much, word: "much", also: &["much water", "increased", "a lot"] },
         Word { value: Water::Little, word: "little", also: &["little water", "reduced"] },
     ];

@@ -1,7 +1,7 @@
 //! Reading: states, doubt, synonyms, limits, and that nothing makes it stop or crash.
 
 use super::shared::{Dice, baby, problems, read};
-use handspan::exam::{self, Finding, Found, KnownBy, MOST_BYTES};
+use handspan::exam::{self, Finding, Found, KnownBy, MOST_BYTES, Station};
 
 #[test]
 fn every_state_is_told_apart() {
@@ -72,12 +72,14 @@ fn numbers_may_stand_for_beats_days_and_births() {
     assert_eq!(exam.babies[0].dip_at_navel.value(), Some(&true));
 }
 
+/// Those that say nothing of the baby are kept as words. A station is a finding of its own, and never turned into fifths.
 #[test]
 fn vaginal_findings_are_kept_as_words_only() {
     let exam = read(
         "note = \"seen with a student\"\n[baby]\nhead = \"above pubic bone\"\nstation = \"-2\"\ncervix = \"3 cm\"\n",
     );
-    assert_eq!(exam.note.as_deref(), Some("seen with a student\nstation: -2\ncervix: 3 cm"));
+    assert_eq!(exam.note.as_deref(), Some("seen with a student\ncervix: 3 cm"));
+    assert_eq!(exam.babies[0].station.value(), Some(&Station(-2)));
     assert_eq!(exam.babies[0].head_above_brim, Finding::NotExamined);
 }
 

@@ -95,7 +95,11 @@ fn every_word_of_every_key_can_stand_after_its_key() {
         for word in said.chain(states) {
             let prefix = match word {
                 "lateral" | "lat" | "laterally" | "square to" | "transverse" if key.name == "back" => "left ",
-                word if key.name != "scars" && (word.contains("iliac fossa") || word == "groin") => "left ",
+                word if !["scars", "hernia"].contains(&key.name)
+                    && (word.contains("iliac fossa") || word == "groin") =>
+                {
+                    "left "
+                }
                 _ => "",
             };
             let line = format!("{} {prefix}{word}", key.name);

@@ -288,5 +288,5 @@ fn state_not_here(key: &Key, piece: Piece<'_>) -> Option<Fault> {
 
 /// Lists in which a comma may stand between values; a place has commas of its own.
 fn comma_separates(key: &Key) -> bool {
-    !matches!(key.name, "limbs" | "lumps" | "earlier-tapes" | "heart-also" | "kicks" | "tender-at")
+    !key.has_places() && key.name != "earlier-tapes"
 }

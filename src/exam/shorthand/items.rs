@@ -233,6 +233,12 @@ impl Scan<'_> {
         {
             return accepts(key, &text).then(|| (end, Value { at: self.span(at, end), text }));
         }
+        // A minus parts things elsewhere in a line; before a station it is its sign.
+        if key.name == "station" && self.kind(at) == Some(Kind::Number) {
+            let signed = self.line[..self.tokens[at].at.start].ends_with(['-', '\u{2212}', '\u{2013}']);
+            let text = if signed { format!("-{}", self.text(at)) } else { self.text(at).to_owned() };
+            return accepts(key, &text).then(|| (at + 1, Value { at: self.span(at, at + 1), text }));
+        }
         if let Some(end) = self.longest(key, at) {
             return Some((end, Value { at: self.span(at, end), text: self.run(at, end).to_owned() }));
         }
@@ -256,7 +262,7 @@ impl Scan<'_> {
 
     /// Where the next value of a list begins, if the list goes on.
     fn list_goes_on(&self, key: &Key, at: usize) -> Option<usize> {
-        let places = matches!(key.name, "limbs" | "lumps");
+        let places = key.has_places();
         let parted = match self.tokens.get(at)?.kind {
             Kind::Mark if self.text(at) == "+" => {
                 let around = self.tokens[at].at.clone();
@@ -276,7 +282,7 @@ impl Scan<'_> {
     fn longest(&self, key: &Key, at: usize) -> Option<usize> {
         let stop = self.stop(at).min(at + MOST_TOKENS);
         let parted = |end: usize| {
-            key.list && !matches!(key.name, "limbs" | "lumps" | "earlier-tapes") && self.text(end - 1) == ","
+            key.list && !key.has_places() && key.name != "earlier-tapes" && self.text(end - 1) == ","
         };
         let stop = (at + 1..=stop).find(|end| parted(*end)).map_or(stop, |end| end - 1);
         // A word that none of its values has ends it before anything is read.

@@ -195,8 +195,6 @@ pub static VAGINAL: &[&str] = &[
     "cx",
     "cervix",
     "os",
-    "station",
-    "stn",
     "spines",
     "dilated",
     "dilatation",

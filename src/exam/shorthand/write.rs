@@ -105,6 +105,12 @@ fn finding(name: &str, words: &str) -> String {
         "heart" => value("heart"),
         "births-before" if !state => format!("P{words}"),
         "movements" => value("FM"),
+        // A sign before a number parts things in a line.
+        "station" if !state => match words.split_at_checked(1) {
+            Some(("-", rest)) => format!("station minus {rest}"),
+            Some(("+", rest)) => format!("station plus {rest}"),
+            _ => value("station"),
+        },
         "weight-by-hand" => value("EFW by hand"),
         "weight-by-scan" => value("EFW by scan"),
         _ => value(&name.replace('-', " ")),
