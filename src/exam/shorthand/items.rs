@@ -234,10 +234,17 @@ impl Scan<'_> {
             return accepts(key, &text).then(|| (end, Value { at: self.span(at, end), text }));
         }
         // A minus parts things elsewhere in a line; before a station it is its sign.
-        if key.name == "station" && self.kind(at) == Some(Kind::Number) {
-            let signed = self.line[..self.tokens[at].at.start].ends_with(['-', '\u{2212}', '\u{2013}']);
-            let text = if signed { format!("-{}", self.text(at)) } else { self.text(at).to_owned() };
-            return accepts(key, &text).then(|| (at + 1, Value { at: self.span(at, at + 1), text }));
+        let minus =
+            |at: usize| self.line[..self.tokens[at].at.start].ends_with(['-', '\u{2212}', '\u{2013}']);
+        if key.name == "station" && self.kind(at) == Some(Kind::Number) && minus(at) {
+            let signed = |end: usize| format!("-{}", self.run(at, end));
+            let mut end = at + 1;
+            while matches!(self.kind(end), Some(Kind::Bracket | Kind::Mark)) && accepts(key, &signed(end + 1))
+            {
+                end += 1;
+            }
+            let text = signed(end);
+            return accepts(key, &text).then(|| (end, Value { at: self.span(at, end), text }));
         }
         if let Some(end) = self.longest(key, at) {
             return Some((end, Value { at: self.span(at, end), text: self.run(at, end).to_owned() }));
@@ -290,7 +297,8 @@ impl Scan<'_> {
         let stop = (at..stop).find(strange).unwrap_or(stop);
         (at + 1..=stop).rev().find(|end| {
             let last = self.text(end - 1);
-            !matches!(last, "," | "+" | "&" | "/") && accepts(key, self.run(at, *end))
+            let ends = !matches!(last, "," | "&" | "/") && (last != "+" || key.name == "urine-protein");
+            ends && accepts(key, self.run(at, *end))
         })
     }
 

@@ -103,17 +103,17 @@ impl Vocabulary for HeightForDates {
         Word {
             value: HeightForDates::Equal,
             word: "equal to dates",
-            also: &["equals dates", "= dates", "corresponds to dates", "agrees with dates", "as dates"],
+            also: &["equals dates", "corresponds to dates", "agrees with dates", "as dates"],
         },
         Word {
             value: HeightForDates::Below,
             word: "below dates",
-            also: &["small for dates", "less than dates", "< dates"],
+            also: &["small for dates", "less than dates"],
         },
         Word {
             value: HeightForDates::Above,
             word: "above dates",
-            also: &["large for dates", "more than dates", "> dates"],
+            also: &["large for dates", "more than dates"],
         },
     ];
 }

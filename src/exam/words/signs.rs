@@ -5,11 +5,11 @@ use crate::exam::model::*;
 
 impl Vocabulary for UrineProtein {
     const WORDS: &'static [Word<Self>] = &[
-        Word { value: UrineProtein::Trace, word: "trace", also: &["tr", "a trace", "+/-"] },
-        Word { value: UrineProtein::One, word: "1+", also: &["+", "one plus", "+1"] },
-        Word { value: UrineProtein::Two, word: "2+", also: &["++", "two plus", "+2"] },
-        Word { value: UrineProtein::Three, word: "3+", also: &["+++", "three plus", "+3"] },
-        Word { value: UrineProtein::Four, word: "4+", also: &["++++", "four plus", "+4"] },
+        Word { value: UrineProtein::Trace, word: "trace", also: &["tr", "a trace"] },
+        Word { value: UrineProtein::One, word: "1+", also: &["one plus", "1 plus"] },
+        Word { value: UrineProtein::Two, word: "2+", also: &["two plus", "2 plus"] },
+        Word { value: UrineProtein::Three, word: "3+", also: &["three plus", "3 plus"] },
+        Word { value: UrineProtein::Four, word: "4+", also: &["four plus", "4 plus"] },
     ];
 }
 
