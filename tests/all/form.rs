@@ -304,6 +304,28 @@ fn the_body_has_the_published_sizes() {
         use bone::Limb::{Foot, Forearm, Shin, Thigh, UpperArm, Wrist};
         hold("shoulder to elbow", length(UpperArm, Forearm), median("limbs.csv", "humerus"), 5.0);
         hold("elbow to wrist", length(Forearm, Wrist), median("limbs.csv", "radius"), 5.0);
+        // From the skin behind the bent elbow to the wrist, along the forearm.
+        let (elbow, wrist) = (joint(Forearm), joint(Wrist));
+        let back = (elbow - wrist).normalized();
+        let start = elbow + back * 5.0;
+        let of_arm = |v: u16| {
+            rest.weights[usize::from(v)].of(|b| {
+                (bone::limb(BabySide::Left, UpperArm)..bone::limb(BabySide::Left, Wrist)).contains(&b)
+            }) > 0.5
+        };
+        let skin_at = rest
+            .quads
+            .iter()
+            .filter(|q| q.iter().all(|v| of_arm(*v)))
+            .flat_map(|q| {
+                let [a, b, c, d] = q.map(|v| skin.points[usize::from(v)]);
+                [[a, b, c], [a, c, d]]
+            })
+            .filter_map(|t| met([start.x, start.y, start.z], [-back.x, -back.y, -back.z], t))
+            .filter(|t| *t > 0.0)
+            .fold(f32::MAX, f32::min);
+        let ulna = (start - back * skin_at - wrist).length();
+        hold("skin to wrist", ulna, median("limbs.csv", "ulna") + 0.35, 5.0);
         hold("hip to knee", length(Thigh, Shin), median("biometry.csv", "FL"), 5.0);
         hold("knee to ankle", length(Shin, Foot), median("limbs.csv", "tibia"), 5.0);
         let [heel, toe] = [Landmark::Heel, Landmark::Toe].map(|l| skin.landmark(&rest, l, BabySide::Left));

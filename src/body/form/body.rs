@@ -130,7 +130,7 @@ impl<'a> Body<'a> {
             *p = plus(*p, [d.x, d.y, d.z]);
         }
         smooth(&mut points, &rest.near, &rest.regions.crotch, 24, 0.6);
-        smooth(&mut points, &rest.near, &rest.regions.joints, 4, 0.6);
+        smooth(&mut points, &rest.near, &rest.regions.joints, 8, 0.6);
         self.round_belly(&mut points);
         smooth(&mut points, &rest.near, &rest.regions.front, 16, 0.6);
         rest.plate.lay(&mut points, &rest.near);
