@@ -31,7 +31,7 @@ impl Near {
         &self.of[self.start[v] as usize..self.start[v + 1] as usize]
     }
     /// How many vertices there are.
-    pub fn len(&self) -> usize {
+    pub fn vertices(&self) -> usize {
         self.start.len() - 1
     }
     /// The mean of the neighbours of `v`.
@@ -54,7 +54,7 @@ pub fn smoothed_once(field: &[f32], near: &Near) -> Vec<f32> {
         let ids = near.at(v);
         ids.iter().map(|m| field[usize::from(*m)]).sum::<f32>() / ids.len() as f32
     };
-    (0..near.len()).map(mean).collect()
+    (0..near.vertices()).map(mean).collect()
 }
 
 /// Moves each vertex towards the mean of its neighbours, `steps` times, by its share of `pull`.
