@@ -180,6 +180,36 @@ test('a usual visit to the printed page: 7 taps on a phone, without scrolling mo
   await context.close();
 });
 
+for (const [visit, most, babies] of [['one baby, without the usual visit', 12, 1], ['two babies', 14, 2]]) {
+  test(`${visit}: to the printed page in ${most} taps on a phone`, async () => {
+    const { page, context } = await open({ ...PHONE, before: () => (window.print = () => (window.printed = true)) });
+    let taps = 0;
+    const tap = async (locator) => {
+      taps += 1;
+      await locator.tap();
+      await settled(page);
+    };
+    if (babies === 2) await tap(page.locator('#stage').getByRole('button', { name: 'Two babies' }));
+    if (babies === 2) await tap(page.locator('#stage').getByRole('button', { name: 'Baby 1', exact: true }));
+    await tap(page.locator('[data-way=LOA]'));
+    if (babies === 2) {
+      await tap(page.locator('#stage').getByRole('button', { name: 'Baby 2', exact: true }));
+      await tap(page.locator('[data-way=ROA]'));
+    }
+    await tap(page.locator('#step-next'));
+    taps += 2;
+    await page.locator('#finding-weeks select').selectOption('36');
+    await settled(page);
+    await tap(page.locator('#to-take'));
+    await tap(page.locator('#print'));
+    await tap(page.locator('#read-back-so'));
+    await page.waitForFunction(() => window.printed);
+    assert.match(await page.locator('#conclusion').textContent(), babies === 2 ? /Baby 1: .*LOA.*Baby 2: .*ROA/ : /LOA/);
+    assert.ok(taps <= most, `${taps} taps`);
+    await context.close();
+  });
+}
+
 test('a usual visit writes over nothing, and what is taken out of it is not written', async () => {
   const { page, context } = await open();
   await step(page, 'movements');
