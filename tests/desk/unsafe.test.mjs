@@ -150,6 +150,22 @@ test('a correction that is refused holds the picture and the note until it is se
   await context.close();
 });
 
+test('another language waits for what is typed and not taken', async () => {
+  const { page, context } = await open();
+  await step(page, 'fundal-height');
+  const tape = page.locator('#finding-fundal-height .typed input');
+  await tape.fill('thirty');
+  await tape.press('Enter');
+  await settled(page);
+  await page.locator('#lang').selectOption('es');
+  assert.equal(await page.getAttribute('html', 'lang'), 'en');
+  assert.equal(await tape.inputValue(), 'thirty');
+  await page.locator('#held').getByRole('button', { name: 'Leave these words out' }).click();
+  await page.locator('#lang').selectOption('es');
+  assert.equal(await page.getAttribute('html', 'lang'), 'es');
+  await context.close();
+});
+
 test('leaving the page with findings in no file is asked about', async () => {
   const { page, context } = await open();
   const asks = () => page.evaluate(() => !window.dispatchEvent(new Event('beforeunload', { cancelable: true })));

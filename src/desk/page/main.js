@@ -2,7 +2,7 @@
 import { Fault, unpack } from './library.js';
 import { addRead, canUndo, exam, heed, isEmpty, readLine, replacedBy, retell, takeText, undo } from './exam.js';
 import { build, refresh, told } from './form.js';
-import { heedHeld, hold, release, tell } from './hold.js';
+import { heedHeld, hold, isHeld, release, showHeld, tell } from './hold.js';
 import { outlineFor } from './outline.js';
 import { mishap, prepareIdle, prepareSession, prepareSettings } from './session.js';
 import { offer, showTaking } from './take.js';
@@ -47,8 +47,13 @@ function wire() {
   byId('act-now-show').addEventListener('click', () => go('remarks'));
   prepareSteps();
   prepareSettings(() => {
+    settle();
     if (byId('lang').value === lang()) showPicture();
-    else speak();
+    else if (isHeld()) {
+      // The fields are built anew in the other language: first what is typed in them.
+      byId('lang').value = lang();
+      showHeld();
+    } else speak();
   });
   speak();
 }

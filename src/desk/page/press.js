@@ -53,12 +53,18 @@ export function dropWaiting() {
   rest();
 }
 
-/** A press on `button` is shown, then `work` is done. */
+/** A press on `button` is shown, then `work` is done; where it gives what speaks against it, the press is taken back. */
 export function pressed(button, work) {
-  if (button.hasAttribute('aria-pressed')) button.setAttribute('aria-pressed', 'true');
+  const before = button.getAttribute('aria-pressed');
+  if (before !== null) button.setAttribute('aria-pressed', 'true');
   button.classList.add('down');
   later(() => {
     button.classList.remove('down');
-    work();
+    let problems = [true];
+    try {
+      problems = work();
+    } finally {
+      if (before !== null && Array.isArray(problems) && problems.length) button.setAttribute('aria-pressed', before);
+    }
   });
 }

@@ -1,10 +1,11 @@
 // One visit after another. In: files, settings, time. Out: nothing of one woman is carried to the next; what is kept on the device is
 // what she who works here asked to keep, and never a finding.
 import { renew } from './library.js';
-import { exam, forget, isUnsaved, opened, reckonAgain } from './exam.js';
+import { exam, forget, isUnsaved, opened, reckonAgain, retell } from './exam.js';
 import { clearForm, told } from './form.js';
 import { releaseAll } from './hold.js';
 import { growth, leave } from './take.js';
+import { settle } from './press.js';
 import { go } from './steps.js';
 import { el, say } from './words.js';
 
@@ -56,7 +57,10 @@ export function prepareSession() {
   at('mend').addEventListener('close', () => {
     if (at('mend').returnValue === 'so') openText(at('mend-text').value);
   });
-  window.addEventListener('beforeunload', (event) => isUnsaved() && event.preventDefault());
+  window.addEventListener('beforeunload', (event) => {
+    settle();
+    if (isUnsaved()) event.preventDefault();
+  });
   for (const button of document.querySelectorAll('[data-close]')) {
     button.addEventListener('click', () => button.closest('dialog').close(button.dataset.close));
   }
@@ -75,6 +79,7 @@ async function openFile(file) {
   if (!file) return;
   const bytes = new Uint8Array(await file.arrayBuffer());
   const text = new TextDecoder().decode(bytes);
+  settle();
   if (isUnsaved()) askNew(text);
   else openText(text);
 }
@@ -175,6 +180,12 @@ function apply() {
 /** Something broke: say so kindly, keep what was entered, go on. */
 export async function mishap(why) {
   await renew();
+  try {
+    // What was pressed and not recorded is shown as it is.
+    retell();
+  } catch {
+    // Told below.
+  }
   at('fault-text').value = exam.text;
   at('fault-why').textContent = String(why).slice(0, 300);
   if (!at('fault').open) at('fault').showModal();
