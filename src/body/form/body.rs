@@ -140,6 +140,9 @@ impl<'a> Body<'a> {
         if bridged > 0.0 {
             bridge(&mut points, rest, self.sizes.girth, bridged);
         }
+        if bridged < 1.0 {
+            smooth(&mut points, &rest.near, &rest.regions.bridge, 9, 0.5 * (1.0 - bridged));
+        }
         // Pleats go, and the forms stay: each step in is taken back by one out.
         for _ in 0..20 {
             smooth(&mut points, &rest.near, &rest.regions.bridge, 1, 0.6);
