@@ -49,3 +49,4 @@ desk-back-towards-her-spine = toward her spine
 desk-back-towards-her-ribs = toward her ribs (lying across)
 desk-back-towards-her-feet = toward her feet (lying across)
 desk-clinic-labour-ward = Labor ward, day and night
+desk-key-water = Amniotic fluid

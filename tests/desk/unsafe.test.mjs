@@ -189,9 +189,9 @@ test('two babies: tapping two records two, neither is crossed, and a clash is re
     await pick(baby);
     await tapped(page, page.locator(`#finding-back [data-value="${back}"]`));
     await step(page, 'breech');
-    await tapped(page, page.locator('#at-grip-1').getByRole('button', { name: baby === 1 ? 'The bottom' : 'The head', exact: true }));
+    await tapped(page, page.locator('#at-grip-1').getByRole('button', { name: baby === 1 ? 'Breech' : 'Head', exact: true }));
     await step(page, 'head');
-    await tapped(page, page.locator('#at-grip-3').getByRole('button', { name: baby === 1 ? 'The head' : 'The bottom', exact: true }));
+    await tapped(page, page.locator('#at-grip-3').getByRole('button', { name: baby === 1 ? 'Head' : 'Breech', exact: true }));
     await step(page, 'heart');
     assert.match(await page.locator('[data-babies]:visible [aria-pressed=true]').innerText(), new RegExp(`Baby ${baby}`), 'which baby is recorded is in sight');
     const fields = page.locator('#finding-heart details.fields');
