@@ -57,6 +57,21 @@ pub fn is_met(depth: f32) -> bool {
 }
 
 impl Cast {
+    /// A grid whose upper left corner lies at `corner`, where nothing was met yet.
+    pub fn empty(width: usize, height: usize, corner: (f32, f32), cell: f32) -> Self {
+        let n = width * height;
+        Cast {
+            width,
+            height,
+            left: corner.0,
+            top: corner.1,
+            cell,
+            depth: vec![MISS; n],
+            part: vec![Part::default(); n],
+            normal: vec![Vec3::default(); n],
+            first_block: (0, 0),
+        }
+    }
     /// Whether a ray met the surface in the cell with this index.
     #[inline]
     pub fn hit(&self, index: usize) -> bool {
@@ -242,18 +257,9 @@ impl Lattice {
         }
         let (i0, j0) = (i0.saturating_sub(MARGIN), j0.saturating_sub(MARGIN));
         let (width, height) = ((i1 + MARGIN - i0) * BLOCK, (j1 + MARGIN - j0) * BLOCK);
-        let n = width * height;
-        Cast {
-            width,
-            height,
-            left: self.x(i0 * BLOCK),
-            top: self.y(j0 * BLOCK),
-            cell: self.cell,
-            depth: vec![MISS; n],
-            part: vec![Part::default(); n],
-            normal: vec![Vec3::default(); n],
-            first_block: (i0, j0),
-        }
+        let corner = (self.x(i0 * BLOCK), self.y(j0 * BLOCK));
+        let out = Cast::empty(width, height, corner, self.cell);
+        Cast { first_block: (i0, j0), ..out }
     }
 
     /// The cells of one tile: blocks of even skin are filled in between their knots, the others cast.

@@ -36,6 +36,7 @@ mod palettes;
 mod placing;
 mod plate;
 mod program;
+mod raster;
 mod read;
 mod remarks;
 mod shared;

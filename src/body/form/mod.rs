@@ -13,9 +13,14 @@ pub mod landmark;
 pub mod mesh;
 mod plate;
 pub mod posture;
+<<<<<<< HEAD
 pub mod reach;
+=======
+pub mod raster;
+>>>>>>> b28180d (See meshes from the front, and round them)
 pub mod rest;
 pub mod sizes;
 pub mod skeleton;
+pub mod subdivide;
 pub mod table;
 pub mod turn;
