@@ -13,11 +13,8 @@ pub mod landmark;
 pub mod mesh;
 mod plate;
 pub mod posture;
-<<<<<<< HEAD
-pub mod reach;
-=======
 pub mod raster;
->>>>>>> b28180d (See meshes from the front, and round them)
+pub mod reach;
 pub mod rest;
 pub mod sizes;
 pub mod skeleton;
