@@ -11,6 +11,7 @@ pub mod felt;
 pub mod form;
 pub mod frame;
 pub mod head;
+pub mod heard;
 pub mod lateral;
 pub mod limbs;
 pub mod measures;

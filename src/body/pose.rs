@@ -7,7 +7,7 @@ use super::measures::Measures;
 use super::mother::{HandbookLevels, MotherShape, handbook_levels};
 use super::place::{ABOVE_BABY, hull, lowest, place, top};
 use super::plan::{Lying, Plan, plan};
-use super::{shape, turning, twins, womb};
+use super::{heard, shape, turning, twins, womb};
 use crate::exam::aside;
 use crate::exam::{
     Attitude, Back, Conclusion, Exam, Finding, HeartHeard, Height, Legs, Lie, Place, SkinMark, Unsure,
@@ -274,7 +274,7 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
         mother = mother.with_fundus_at(f64::from(top).max(low).max(felt).min(mother.fundus_y));
     }
     let womb = if drawn { womb::outline(&points, mother.fundus_y as f32, weeks) } else { vec![] };
-    let marks = marks(exam, &mother);
+    let marks = marks(exam, &mother, &babies, &womb);
     let handbooks = exam.weeks.map(Gestation::exact_weeks).and_then(handbook_levels);
     let places = |f: &crate::exam::Finding<Vec<Place>>| -> Vec<MotherPoint> {
         f.value().map_or(vec![], |all| all.iter().map(|p| mother.place(p)).collect())
@@ -445,11 +445,15 @@ fn hull_points(babies: &[(usize, Drawn)]) -> Vec<FigurePoint> {
     out
 }
 
-fn marks(exam: &Exam, mother: &MotherShape) -> Vec<Mark> {
+fn marks(exam: &Exam, mother: &MotherShape, drawn: &[(usize, Drawn)], womb: &[FigurePoint]) -> Vec<Mark> {
     let mut out = vec![];
     for (i, baby) in exam.babies.iter().enumerate() {
         if let Some(HeartHeard::At(place)) = baby.heart.value() {
-            out.push(Mark::Heart(i + 1, mother.place(place)));
+            let at = match drawn.iter().find(|(number, _)| *number == i + 1) {
+                Some((_, Drawn::Baby(posed))) => heard::mark(mother, place, posed, womb),
+                Some((_, Drawn::Rounds(_))) | None => mother.place(place),
+            };
+            out.push(Mark::Heart(i + 1, at));
         }
         for place in baby.limbs.value().into_iter().flatten() {
             out.push(Mark::Limb(i + 1, mother.place(place)));

@@ -5,14 +5,16 @@
 //! what is felt there. The turn of a trunk is read from the skin that is met, in the baby's own frame.
 
 use super::baby::PosedBaby;
-use super::frame::Frame;
+use super::heard::Source;
 use super::mother::MotherShape;
 use super::part::{Part, Region};
 use super::place::hull;
 use super::pose::{Drawn, Pose, Rounds};
 use super::shape::Met;
-use crate::exam::{Across, Attitude, Height, Place};
+use crate::exam::{Across, Height, Place};
 use crate::units::{Centimetres, MotherPoint, MotherSide, Vec3};
+
+pub use super::heard::Through;
 
 /// What a hand can tell apart.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -55,15 +57,6 @@ pub struct Touch {
     pub at: MotherPoint,
     /// What is felt there; `None`: no part of a baby.
     pub felt: Option<Felt>,
-}
-
-/// Through which side of its trunk a heart is heard.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Through {
-    /// Its back, near the left shoulder blade.
-    Back,
-    /// Its chest: in a face presentation the back is bent away from the womb's wall.
-    Chest,
 }
 
 /// Where a baby's heart would best be heard. A place supports a position and never proves one.
@@ -235,15 +228,8 @@ fn feel(baby: &PosedBaby, met: &Met) -> Feel {
     }
 }
 
-/// Where the sound leaves the baby, in the frame of its chest at term, cm: near the left shoulder blade, and at the
-/// left of the breastbone.
-const SHOULDER_BLADE: Vec3 = Vec3::new(1.6, 2.7, -4.2);
-const BREASTBONE: Vec3 = Vec3::new(1.0, 1.2, 4.3);
 /// A side of the baby turned this far from her front (cosine) is heard faintly.
 const FAINT: f32 = -0.4;
-/// How much dearer a way is that leaves the baby backwards than one that leaves it straight: sound is led by the baby's
-/// trunk where it lies against the wall, and hardly round it. Common practice.
-const ASTRAY: f32 = 0.15;
 /// How far above or below the place where it leaves the baby a heart is looked for, cm.
 const ABOUT: f64 = 3.0;
 /// The lowest place to listen, cm above the symphysis.
@@ -252,6 +238,10 @@ const LOWEST: f64 = 3.0;
 const BESIDE: f64 = 2.0;
 /// And at least this far out in the flank, as a share of the half width: there a back is heard that lies behind.
 const FLANK: f64 = 0.62;
+/// A back turned to her front by at least this (cosine) is heard before the flank, within this share of the half width:
+/// half way between the places drawn for a side and for a flank.
+const IN_FRONT: f32 = 0.3;
+const BEFORE_FLANK: f64 = 0.54;
 
 /// How far this baby reaches to her right and to her left of the midline, cm.
 fn beside(baby: &PosedBaby) -> [f64; 2] {
@@ -263,31 +253,21 @@ fn beside(baby: &PosedBaby) -> [f64; 2] {
 /// Where this baby's heart would best be heard: the skin that is nearest to where the sound leaves the baby, ways
 /// round the baby counted longer.
 fn listening(mother: &MotherShape, number: usize, baby: &PosedBaby) -> Listening {
-    let k = &baby.posture.measures;
-    let through = match baby.posture.attitude {
-        Attitude::Face => Through::Chest,
-        Attitude::Flexed | Attitude::Deflexed | Attitude::Brow => Through::Back,
-    };
-    let (leaves, outward) = match through {
-        Through::Back => (SHOULDER_BLADE, -baby.body.z),
-        Through::Chest => (BREASTBONE, baby.body.z),
-    };
-    let chest: Frame = baby.spine.chest.within(&baby.body);
-    let source = chest.point(Vec3::new(leaves.x * k.girth, leaves.y * k.length, leaves.z * k.girth));
-    let cost = |p: MotherPoint| {
-        let way = p.0 - source;
-        way.length() * (1.0 + ASTRAY) - ASTRAY * way.dot(outward)
-    };
+    let source = Source::of(baby);
+    let cost = |p: MotherPoint| source.way_to(p);
     // Over the womb, about the height of the baby's chest.
-    let low = (f64::from(source.y) - ABOUT).clamp(LOWEST, mother.fundus_y.max(LOWEST));
-    let high = (f64::from(source.y) + ABOUT).clamp(low, mother.fundus_y.max(low));
+    let low = (f64::from(source.at.y) - ABOUT).clamp(LOWEST, mother.fundus_y.max(LOWEST));
+    let high = (f64::from(source.at.y) + ABOUT).clamp(low, mother.fundus_y.max(low));
     let breadth = beside(baby);
     // A coarse net over the skin, then ever smaller steps from its best place.
     let point = |across: f64, y: f64| mother.skin(across * mother.half_width(y), y);
     let mut best = (f32::MAX, 0.0, 0.0);
     let look = |across: f64, y: f64, best: &mut (f32, f64, f64)| {
         let y = y.clamp(low, high);
-        let out = |far: f64| ((far + BESIDE) / mother.half_width(y)).clamp(FLANK, 0.95);
+        let out = |far: f64| {
+            let far = (far + BESIDE) / mother.half_width(y);
+            if source.outward.z > IN_FRONT { far.min(BEFORE_FLANK) } else { far.clamp(FLANK, 0.95) }
+        };
         let across = across.clamp(-out(breadth[0]), out(breadth[1]));
         let cost = cost(point(across, y));
         if cost < best.0 {
@@ -309,5 +289,10 @@ fn listening(mother: &MotherShape, number: usize, baby: &PosedBaby) -> Listening
             step = (step.0 * 0.5, step.1 * 0.5);
         }
     }
-    Listening { baby: number, at: point(best.1, best.2), through, faint: outward.z < FAINT }
+    Listening {
+        baby: number,
+        at: point(best.1, best.2),
+        through: source.through,
+        faint: source.outward.z < FAINT,
+    }
 }

@@ -50,7 +50,7 @@ pub(super) struct MarkPlace {
     pub covers: (Vec<FigurePoint>, f32),
 }
 
-/// Radius of the round in which the heart lies, with its rim.
+/// Radius of the round in which a heart's mark lies, with its ground.
 const HEART: f32 = 1.3;
 /// Radius of the ring of a limb.
 const LIMB: f32 = 0.8;
@@ -129,7 +129,7 @@ pub(super) fn rounds(places: &[MarkPlace]) -> Vec<Round> {
     out
 }
 
-/// The heart, where it was heard. Symmetric, so that a mirrored finding gives a mirrored mark.
+/// Where hearts were heard. Symmetric, so that a mirrored finding gives a mirrored mark.
 pub(super) fn hearts(pose: &Pose, view: View, size: f32, c: &MarkColours) -> Marks {
     let turn = turn(view);
     pose.marks
@@ -153,22 +153,17 @@ pub(super) fn turn(view: View) -> f32 {
     }
 }
 
-/// A dark heart in a pale rim: one of the two stands out from whatever lies under it.
+/// A place where somebody listened: the rim of a horn, set down on the skin, round a dark middle, on a pale ground that
+/// stands out from whatever lies under it.
 fn heart(at: FigurePoint, size: f32, c: &MarkColours) -> Marks {
-    let shape = |k: f32| -> Path<FigurePoint> {
-        let p = |x: f32, y: f32| FigurePoint::new(at.x + x * k * size, at.y + y * k * size);
-        vec![
-            Step::Move(p(0.0, -1.0)),
-            Step::Curve(p(-0.45, -0.55), p(-1.05, -0.15), p(-1.05, 0.36)),
-            Step::Curve(p(-1.05, 0.98), p(-0.28, 1.12), p(0.0, 0.48)),
-            Step::Curve(p(0.28, 1.12), p(1.05, 0.98), p(1.05, 0.36)),
-            Step::Curve(p(1.05, -0.15), p(0.45, -0.55), p(0.0, -1.0)),
-            Step::Close,
-        ]
-    };
-    let fill = |path, colour| Item::Fill { path, colour, rule: FillRule::NonZero };
-    vec![fill(shape(1.14), c.paper), fill(shape(0.86), c.heart)]
+    let round = |r: f32| ellipse(at, r * size, r * size);
+    let fill = |path, colour| Item::Fill { path, colour, rule: FillRule::EvenOdd };
+    let ring: Path<FigurePoint> = round(HORN.1).into_iter().chain(round(HORN.0)).collect();
+    vec![fill(round(HORN.1 + 0.22), c.paper), fill(ring, c.heart), fill(round(HORN.2), c.heart)]
 }
+
+/// Radii of a horn's rim, inner and outer, and of the dark middle, cm.
+const HORN: (f32, f32, f32) = (0.68, 0.92, 0.34);
 
 /// Rings where limbs were felt: dark dashes on a pale ring.
 pub(super) fn limbs(pose: &Pose, c: &MarkColours) -> Marks {

@@ -257,6 +257,12 @@ fn painted(
     for (number, rounds) in pose.rounds() {
         items.push(rounds::draw(number, rounds, colours, tonal));
     }
+    // A family is shown no bone across its baby.
+    let (under, over) = match options.labels {
+        Labels::Family => (front.bones, vec![]),
+        Labels::None | Labels::Few | Labels::All | Labels::Numbered => (vec![], front.bones),
+    };
+    items.extend(under);
     if let Some(cast) = cast {
         let babies: Vec<_> = pose.posed().map(|(_, b)| b).collect();
         items.push(Item::Group {
@@ -265,6 +271,7 @@ fn painted(
             items: baby::draw(&babies, cast, colours, tonal),
         });
     }
+    items.extend(over);
     items.extend(front.items);
     items
 }

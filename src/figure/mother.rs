@@ -118,6 +118,8 @@ pub enum MotherAnchor {
 /// Marks over the baby, and where labels may point.
 #[derive(Clone, Debug, PartialEq)]
 pub struct InFront {
+    /// The front of the pelvis, as outline and veil: painted over the baby, before the marks; for a family behind it.
+    pub bones: Vec<Item<FigurePoint>>,
     /// The marks in painting order.
     pub items: Vec<Item<FigurePoint>>,
     /// Places for labels.
@@ -195,7 +197,7 @@ pub fn in_front(
             FigurePoint::new(0.22 * (high - low).min(10.0), low + 0.45 * (high - low)),
         ));
     }
-    items.push(group("pelvis-front", "", mother_bones::outline(look)));
+    let bones = vec![group("pelvis-front", "", mother_bones::outline(look))];
     anchors.extend([
         (MotherAnchor::PubicBone, FigurePoint::new(0.0, 0.0)),
         (MotherAnchor::Promontory, FigurePoint::new(0.0, 9.0)),
@@ -235,9 +237,10 @@ pub fn in_front(
     }
     let y = shape.navel_y as f32;
     if covers_navel(y, baby_at) {
+        items.push(group("navel", "", navel_on_skin(y, look)));
         if marks.navel_level {
             let (right, left) = breadth_at(womb, y).unwrap_or((-12.0, 12.0));
-            items.push(group("navel", "", navel_level(y, right, left, look)));
+            items.push(group("navel-level", "", navel_level(y, right, left, look)));
             anchors.push((MotherAnchor::NavelLevelLeft, FigurePoint::new(left + LEVEL_TO, y)));
             anchors.push((MotherAnchor::NavelLevelRight, FigurePoint::new(right - LEVEL_TO, y)));
         }
@@ -245,7 +248,7 @@ pub fn in_front(
         items.push(group("navel", "", navel(y, look)));
         anchors.push((MotherAnchor::Navel, FigurePoint::new(0.0, y)));
     }
-    InFront { items, anchors }
+    InFront { bones, items, anchors }
 }
 
 /// Half the length of the line at the top of the womb, cm.
@@ -443,8 +446,28 @@ fn navel(y: f32, look: &MotherLook) -> Vec<Item<FigurePoint>> {
     items
 }
 
-/// The level of the navel when the baby lies there: over a baby it would be taken for the baby's, and beside the midline
-/// for the true navel. A short level line on each side of the womb, alike on both, and nothing between them.
+/// The navel on her skin where the baby is seen through it: two small folds on a halo of light, between dots of her
+/// midline, as scars are drawn there. Nothing of it is filled, so that it is no thing in the womb.
+fn navel_on_skin(y: f32, look: &MotherLook) -> Vec<Item<FigurePoint>> {
+    let p = &look.palette;
+    let over =
+        points(&[(-0.5, y + 0.02), (-0.3, y + 0.34), (0.0, y + 0.44), (0.3, y + 0.34), (0.5, y + 0.02)]);
+    let under = points(&[(-0.24, y - 0.16), (0.0, y - 0.24), (0.24, y - 0.16)]);
+    let dots =
+        [1.0f32, -1.0].map(|sign| open(&points(&[(0.0, y + 0.9 * sign), (0.0, y + 2.0 * sign)]))).concat();
+    let halo = [open(&over), open(&under)].concat();
+    let dotted = |width, colour| Item::Stroke { path: dots.clone(), colour, width, dash: Some((0.01, 0.36)) };
+    vec![
+        stroke(halo, 0.2, p.light),
+        dotted(0.17, p.light),
+        dotted(0.07, p.mark),
+        brush(&over, 0.08, p.mark),
+        brush(&under, 0.05, p.mark),
+    ]
+}
+
+/// The level of the navel when the baby lies there: a short level line on each side of the womb, alike on both, where its
+/// name stands clear of the baby.
 fn navel_level(y: f32, right: f32, left: f32, look: &MotherLook) -> Vec<Item<FigurePoint>> {
     let lines = [(left + LEVEL_FROM, left + LEVEL_TO), (right - LEVEL_FROM, right - LEVEL_TO)]
         .map(|(a, b)| points(&[(a, y), (b, y)]));

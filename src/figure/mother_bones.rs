@@ -138,7 +138,41 @@ fn hatch(side: MotherSide) -> Vec<Vec<FigurePoint>> {
     (0..6).map(|i| points(&stroke(i).map(|(x, y)| (x * side.sign(), y)))).collect()
 }
 
-/// The front of the pelvis over the baby: fine lines only, strongest where the brim is felt.
+/// How far apart the lines of the veil lie, and how much they rise to each side, cm a cm.
+const VEIL: f32 = 0.3;
+const RISE: f32 = 0.6;
+
+/// Fine slanting lines over the front bones: the baby is seen between them, behind bone.
+fn veil(side: MotherSide) -> Vec<Vec<FigurePoint>> {
+    let outline: Vec<FigurePoint> = pelvis::front_bone(side).iter().flat_map(|part| flat(part)).collect();
+    let hole = flat(&pelvis::obturator(side));
+    // How high the line through a point stands in the midline, and how far a line keeps from the edge.
+    let height = |p: &FigurePoint| p.y - RISE * p.x * side.sign();
+    const CLEAR: f32 = 0.12;
+    let (low, high) = outline.iter().map(height).fold((f32::MAX, f32::MIN), |m, h| (m.0.min(h), m.1.max(h)));
+    let mut out = vec![];
+    for i in 1..((high - low) / VEIL) as usize {
+        let h = low + VEIL * i as f32;
+        let mut crossings: Vec<f32> = vec![];
+        for ring in [&outline, &hole] {
+            for k in 0..ring.len() {
+                let (a, b) = (&ring[k], &ring[(k + 1) % ring.len()]);
+                let (p, q) = (height(a) - h, height(b) - h);
+                if (p > 0.0) != (q > 0.0) {
+                    crossings.push(a.x + (b.x - a.x) * p / (p - q));
+                }
+            }
+        }
+        crossings.sort_by(f32::total_cmp);
+        for pair in crossings.chunks_exact(2).filter(|pair| pair[1] - pair[0] > 3.0 * CLEAR) {
+            let at = |x: f32| (x, h + RISE * x * side.sign());
+            out.push(points(&[at(pair[0] + CLEAR), at(pair[1] - CLEAR)]));
+        }
+    }
+    out
+}
+
+/// The front of the pelvis over the baby: fine lines, strongest where the brim is felt, and a veil of finer ones.
 pub fn outline(look: &MotherLook) -> Vec<Item<FigurePoint>> {
     let p = &look.palette;
     let (ink, width): (Colour, f32) = match look.style {
@@ -159,5 +193,13 @@ pub fn outline(look: &MotherLook) -> Vec<Item<FigurePoint>> {
         .flat_map(|line| open(line))
         .chain(SIDES.iter().flat_map(|side| closed(&flat(&pelvis::obturator(*side)))))
         .collect();
-    vec![brushes(&[brim], width * 1.6, ink), stroke(fine, width * 0.9, ink)]
+    let pale = match look.style {
+        MotherStyle::Soft => p.bone.mix(p.bone_line, 0.12),
+        MotherStyle::Line => p.ink.mix(p.paper, 0.72),
+    };
+    vec![
+        fine_lines(&SIDES.map(veil).concat(), width * 0.8, pale),
+        brushes(&[brim], width * 1.6, ink),
+        stroke(fine, width * 0.9, ink),
+    ]
 }

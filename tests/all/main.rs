@@ -18,6 +18,7 @@ mod form;
 mod gauge;
 mod growth;
 mod handbook;
+mod heard;
 mod labels;
 mod languages;
 mod lateral;

@@ -125,7 +125,7 @@ fn marks_are_drawn_on_the_side_where_they_are() {
 }
 
 #[test]
-fn the_navel_is_on_the_midline_or_its_level_stands_alike_on_both_sides() {
+fn the_navel_is_on_the_midline_and_its_level_stands_alike_on_both_sides_of_a_baby() {
     for style in STYLES {
         let shape = MotherShape::new(38.0, None, None, None);
         let y = shape.navel_y as f32;
@@ -140,7 +140,8 @@ fn the_navel_is_on_the_midline_or_its_level_stands_alike_on_both_sides() {
         let (front, marks) = drawn(&no_baby);
         assert_eq!((anchor(&front, MotherAnchor::Navel).x, anchor(&front, MotherAnchor::Navel).y), (0.0, y));
         assert!(marks.iter().all(|p| p.x.abs() < 1.0 && (p.y - y).abs() < 1.0));
-        // Whatever side the baby lies on, nothing near its own body can be taken for a navel.
+        // Where the baby lies it is drawn on her skin, in lines alone: what is filled would be taken for a thing in the
+        // womb. It is named by its level, beside the womb.
         for baby in [|p: FigurePoint| (-3.0..8.0).contains(&p.x), |p: FigurePoint| (-8.0..3.0).contains(&p.x)]
         {
             let (front, marks) = drawn(&baby);
@@ -149,10 +150,15 @@ fn the_navel_is_on_the_midline_or_its_level_stands_alike_on_both_sides() {
                 (anchor(&front, MotherAnchor::NavelLevelLeft), anchor(&front, MotherAnchor::NavelLevelRight));
             assert!(l.x > 9.0 && (l.x + r.x).abs() < 0.1 && l.y == y && r.y == y);
             let widest = outline.iter().filter(|p| (p.y - y).abs() < 3.0).fold(0.0f32, |m, p| m.max(p.x));
+            let (on_skin, level): (Vec<_>, Vec<_>) = marks.iter().partition(|p| p.x.abs() < 1.0);
+            assert!(on_skin.len() > 4 && on_skin.iter().all(|p| (p.y - y).abs() < 2.2), "on the midline");
             assert!(
-                marks.iter().all(|p| p.y == y && p.x.abs() > widest - 0.5),
+                level.len() >= 4 && level.iter().all(|p| p.y == y && p.x.abs() > widest - 0.5),
                 "level lines outside the womb"
             );
+            let unnamed = in_front(&shape, &outline, &FrontMarks::default(), &look, &baby);
+            assert!(group_points(&unnamed.items, "navel").iter().all(|p| p.x.abs() < 1.0));
+            assert!(!group_points(&unnamed.items, "navel").is_empty(), "drawn when it is not named, too");
         }
     }
 }

@@ -59,7 +59,8 @@ pub fn raster(layers: &[Layer], cell: f32) -> Cast {
     };
     for (number, (layer, spots)) in layers.iter().zip(&spots).enumerate() {
         for (quad, part) in layer.quads.iter().zip(layer.part) {
-            let [a, b, c, d] = quad.map(|corner| spots[usize::from(corner)]);
+            let at = |k: usize| spots[usize::from(quad[k])];
+            let (a, b, c, d) = (at(0), at(1), at(2), at(3));
             if is_between_cells([a.x, b.x, c.x, d.x]) || is_between_cells([a.y, b.y, c.y, d.y]) {
                 continue;
             }
@@ -79,12 +80,10 @@ pub fn raster(layers: &[Layer], cell: f32) -> Cast {
             };
             for (corners, twice) in halves {
                 if twice > 0 {
-                    let face = Face { corners: corners.map(|k: usize| [a, b, c, d][k]), twice, sign };
-                    seen.cover(&face, || Source {
-                        layer: number,
-                        corners: corners.map(|k| quad[k]),
-                        part: *part,
-                    });
+                    let [i, j, k] = corners;
+                    let face = Face { corners: [at(i), at(j), at(k)], twice, sign };
+                    let corners = [quad[i], quad[j], quad[k]];
+                    seen.cover(&face, Source { layer: number, corners, part: *part });
                 }
             }
         }
@@ -116,12 +115,12 @@ fn round(x: f32) -> i32 {
 
 /// Whether the diagonal from the first corner of a quad is no longer than the other one.
 fn is_shorter(points: &[[f32; 3]], quad: &[u16; 4]) -> bool {
-    let [a, b, c, d] = quad.map(|corner| points[usize::from(corner)]);
-    let apart = |a: [f32; 3], b: [f32; 3]| {
+    let apart = |i: usize, j: usize| {
+        let (a, b) = (points[usize::from(quad[i])], points[usize::from(quad[j])]);
         let (x, y, z) = (a[0] - b[0], a[1] - b[1], a[2] - b[2]);
         x * x + y * y + z * z
     };
-    apart(a, c) <= apart(b, d)
+    apart(0, 2) <= apart(1, 3)
 }
 
 /// Half a quad that is turned to the viewer.
@@ -186,7 +185,7 @@ impl Seen {
 
     /// Lays a face over what it stands before.
     #[inline(always)]
-    fn cover(&mut self, face: &Face, source: impl Fn() -> Source) {
+    fn cover(&mut self, face: &Face, source: Source) {
         let [a, b, c] = face.corners;
         // The cells whose middles lie between the outermost corners.
         let span = |a: i32, b: i32, c: i32, from: i32| {
@@ -199,11 +198,12 @@ impl Seen {
         // For each corner, twice the area between a place and the side across from it: none is below 0 in the face.
         let middle = |k: i32, from: i32| (from + k) * STEPS + STEPS / 2;
         let at = (middle(i0, self.left), middle(j0, self.top));
-        let mut row = [across(b, c, at), across(c, a, at), across(a, b, at)].map(|area| area * face.sign);
+        let mut row = [across(b, c, at) * face.sign, across(c, a, at) * face.sign, across(a, b, at) * face.sign];
         // What a step to the next cell of a row, or to the next row, adds to each.
         let step = i64::from(STEPS) * face.sign;
-        let right = [(b, c), (c, a), (a, b)].map(|(p, q)| -i64::from(q.y - p.y) * step);
-        let down = [(b, c), (c, a), (a, b)].map(|(p, q)| i64::from(q.x - p.x) * step);
+        let times = |steps: i32| i64::from(steps) * step;
+        let right = [times(b.y - c.y), times(c.y - a.y), times(a.y - b.y)];
+        let down = [times(c.x - b.x), times(a.x - c.x), times(b.x - a.x)];
         let share = 1.0 / face.twice as f32;
         let (over, along) = (b.z - a.z, c.z - a.z);
         let number = self.faces.len() as u32;
@@ -225,7 +225,7 @@ impl Seen {
             (0..3).for_each(|k| row[k] += down[k]);
         }
         if is_seen {
-            self.faces.push(source());
+            self.faces.push(source);
         }
     }
 
@@ -236,7 +236,8 @@ impl Seen {
         let normals: Vec<Vec<Vec3>> = layers.iter().map(normals).collect();
         for (at, seen) in self.cells.iter().enumerate() {
             let Some(face) = self.faces.get(seen.face as usize) else { continue };
-            let [a, b, c] = face.corners.map(|corner| normals[face.layer][usize::from(corner)]);
+            let (of, [a, b, c]) = (&normals[face.layer], face.corners);
+            let (a, b, c) = (of[usize::from(a)], of[usize::from(b)], of[usize::from(c)]);
             let mut normal = a + ((b - a) * seen.shares.0 + (c - a) * seen.shares.1);
             // At an outline the rounded skin may already turn away where its flat faces do not.
             normal.z = normal.z.max(0.0);
@@ -252,7 +253,8 @@ fn normals(layer: &Layer) -> Vec<Vec3> {
     let mut out = vec![Vec3::default(); points.len()];
     let sign = if layer.mirrored { -1.0 } else { 1.0 };
     for quad in layer.quads {
-        let [a, b, c, d] = quad.map(|corner| points[usize::from(corner)]);
+        let at = |k: usize| points[usize::from(quad[k])];
+        let (a, b, c, d) = (at(0), at(1), at(2), at(3));
         let normal = (c - a).cross(d - b) * sign;
         for &corner in quad {
             let sum = &mut out[usize::from(corner)];
