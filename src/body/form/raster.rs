@@ -198,7 +198,8 @@ impl Seen {
         // For each corner, twice the area between a place and the side across from it: none is below 0 in the face.
         let middle = |k: i32, from: i32| (from + k) * STEPS + STEPS / 2;
         let at = (middle(i0, self.left), middle(j0, self.top));
-        let mut row = [across(b, c, at) * face.sign, across(c, a, at) * face.sign, across(a, b, at) * face.sign];
+        let mut row =
+            [across(b, c, at) * face.sign, across(c, a, at) * face.sign, across(a, b, at) * face.sign];
         // What a step to the next cell of a row, or to the next row, adds to each.
         let step = i64::from(STEPS) * face.sign;
         let times = |steps: i32| i64::from(steps) * step;
