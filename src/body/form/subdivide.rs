@@ -74,9 +74,9 @@ impl Subdivision {
         let mut quads = Vec::with_capacity(cage.len() * 4);
         for (number, quad) in cage.iter().enumerate() {
             let middle = u16::try_from(points + edges.len() + number).ok()?;
-            for k in 0..4 {
+            for (k, &corner) in quad.iter().enumerate() {
                 let (after, before) = (on_edge(number * 4 + k)?, on_edge(number * 4 + (k + 3) % 4)?);
-                quads.push([quad[k], after, middle, before]);
+                quads.push([corner, after, middle, before]);
             }
         }
         Some(Subdivision { quads, cage: cage.to_vec(), edges, valence })
