@@ -129,6 +129,11 @@ impl PosedBaby {
         self
     }
 
+    /// Its head's frame with the origin between the eyes, in mother space.
+    pub fn face(&self) -> Frame {
+        Frame { origin: self.head.point(head::EYES * self.posture.measures.head), ..self.head }
+    }
+
     /// The same baby, elsewhere.
     pub fn moved(mut self, by: Vec3) -> Self {
         self.body.origin = self.body.origin + by;

@@ -13,6 +13,9 @@ use crate::units::{BabySide, Vec3};
 /// Where the hair turns round: direction in the head's frame.
 pub const WHORL: Vec3 = Vec3::new(0.0, 0.72, -0.69);
 
+/// Where the middle between the eyes lies in the head's frame, cm at term.
+pub const EYES: Vec3 = Vec3::new(0.0, -1.5, 4.8);
+
 /// From the skull base to the vertex along the axis of a flexed head, cm at term.
 ///
 /// Source: DESIGN's working value of 9.5-10 cm, common practice; scaled by the head's breadth at other weeks.

@@ -6,18 +6,18 @@ use super::joins::{self, Smooth};
 use super::lines::{self, Chain, Kind};
 use super::palette::BabyColours;
 use super::ribbon::{distance, ribbon};
-use super::scene::{Colour, FillRule, Item, Path};
+use super::scene::{Colour, FillRule, Item, Path, Step};
 use super::tone::{self, LIGHT};
 use crate::body::baby::PosedBaby;
 use crate::body::cast::{Cast, is_met};
 use crate::body::curves::{Curve, Ink};
 use crate::body::part::Region;
 use crate::body::pose::CELL;
-use crate::units::FigurePoint;
+use crate::units::{FigurePoint, Vec3};
 use std::collections::BTreeMap;
 
 /// How far a fitted tone may lie from its contour, cm.
-const TONE_TOLERANCE: f32 = 0.035;
+const TONE_TOLERANCE: f32 = 0.045;
 
 type Marks = Vec<Item<FigurePoint>>;
 
@@ -30,8 +30,8 @@ pub fn draw(babies: &[&PosedBaby], cast: &Cast, colours: &BabyColours, tonal: bo
     let contours = tracer.contours(cast, whole, inside);
     let mut skin = vec![fill(outline(cast, &contours, 0.1), colours.skin)];
     if tonal {
-        let heads: Vec<_> = babies.iter().map(|b| (b.head, b.posture.measures.head)).collect();
-        skin.extend(tonal_marks(&mut tracer, cast, whole, &tone::tones(cast, &heads), colours));
+        let faces: Vec<_> = babies.iter().map(|b| (b.face(), b.posture.measures.head)).collect();
+        skin.extend(tonal_marks(&mut tracer, cast, whole, &tone::tones(cast, &faces), colours));
     }
     out.push(group("skin", "skin and shade", skin));
     out.extend(ink(cast, babies, colours));
@@ -52,7 +52,7 @@ fn outline(cast: &Cast, contours: &[Line], least: f32) -> Path<FigurePoint> {
     for line in contours {
         let smooth = grid::smooth(line, true, 0.2 / cast.cell);
         if grid::area(&smooth).abs() >= least {
-            fit::closed(&spaced(&smooth, 0.12), TONE_TOLERANCE, &mut path);
+            fit::closed(&spaced(&smooth, 0.17), TONE_TOLERANCE, &mut path);
         }
     }
     path
@@ -80,41 +80,54 @@ fn tonal_marks(
     c: &BabyColours,
 ) -> Marks {
     let mut bands = Bands { tracer, cast, marks: vec![] };
-    let shades = Ranges::of(cast, whole, &tones.shade);
-    const LIGHT: f32 = 0.08;
-    let is_light = |stretch: usize| match shades.of_stretch(stretch) {
-        (low, high) if low >= LIGHT || high == tone::OFF => Some(false),
-        (low, high) if low > tone::OFF && high < LIGHT => Some(true),
-        _ => None,
-    };
-    bands.lay_knowing(whole, is_light, |i| LIGHT - tones.shade[i], 0.4, c.light);
-    const FIRST_BLUSH: f32 = 0.15;
-    let heads = tones.heads;
-    if let Some(cheeks) = heads.and_then(|w| w.round_within(cast, |i| tones.blush[i] > FIRST_BLUSH)) {
-        for (level, share) in [(FIRST_BLUSH, 0.14), (0.4, 0.28), (0.62, 0.40)] {
-            bands.lay(cheeks, |i| tones.blush[i] - level, 0.2, c.skin.mix(c.blush, share));
-        }
+    let steps = c.tones();
+    let light = Ranges::of(cast, whole, &tones.light);
+    // The skin is filled with its own tone already: lighter ones are laid on it from there up, darker ones down.
+    let skin = steps.iter().position(|(_, colour)| *colour == c.skin).unwrap_or(0);
+    for k in (0..skin).rev() {
+        let level = steps[k + 1].0;
+        let is_light = |stretch: usize| match light.of_stretch(stretch) {
+            (_, high) if high == tone::OFF => None,
+            (low, _) if low > level => Some(true),
+            (_, high) if high <= level => Some(false),
+            _ => None,
+        };
+        let lit = |i: usize| if tones.light[i] == tone::OFF { -1.0 } else { tones.light[i] - level };
+        bands.lay_knowing(whole, is_light, lit, 0.25, steps[k].1);
     }
-    const LEVELS: [f32; 3] = [0.27, 0.46, 0.70];
-    for (level, colour) in LEVELS.into_iter().zip(c.shade) {
-        let is_shaded = |stretch: usize| shades.above(stretch, level);
-        bands.lay_knowing(whole, is_shaded, |i| tones.shade[i] - level, 0.15, colour);
+    for (level, colour) in &steps[skin + 1..] {
+        let is_dark = |stretch: usize| match light.of_stretch(stretch) {
+            (low, _) if low >= *level => Some(false),
+            (_, high) if high < *level => Some(true),
+            _ => None,
+        };
+        bands.lay_knowing(whole, is_dark, |i| level - tones.light[i], 0.12, *colour);
     }
-    // Hair: a few soft-edged bands, each with its own steps of shade inside.
-    const FIRST_HAIR: f32 = 0.12;
-    if let Some(hair) = heads.and_then(|w| w.round_within(cast, |i| tones.hair[i] > FIRST_HAIR)) {
-        let hairs = Ranges::of(cast, hair, &tones.hair);
-        for (edge, share) in [(FIRST_HAIR, 0.14), (0.36, 0.28), (0.60, 0.42), (0.84, 0.52)] {
-            let is_hair = |stretch: usize| hairs.above(stretch, edge);
-            bands.lay_knowing(hair, is_hair, |i| tones.hair[i] - edge, 0.2, c.skin.mix(c.hair, share));
-            for (level, colour) in LEVELS.into_iter().zip(c.shade) {
-                let is_both = |stretch: usize| match (is_hair(stretch), shades.above(stretch, level)) {
-                    (Some(true), Some(true)) => Some(true),
-                    (Some(false), _) | (_, Some(false)) => Some(false),
-                    _ => None,
+    // Warm cheeks and lips keep the light that falls on them.
+    for (field, first, edges) in [
+        (&tones.blush, 0.12, &[(0.12, 0.12), (0.36, 0.24), (0.60, 0.35)][..]),
+        (&tones.lips, 0.15, &[(0.15, 0.16), (0.40, 0.30)][..]),
+    ] {
+        let Some(window) = tones.faces.and_then(|w| w.round_within(cast, |i| field[i] > first)) else {
+            continue;
+        };
+        for (edge, share) in edges {
+            let (mut low, mut high) = (f32::MAX, f32::MIN);
+            for i in window.cells(cast).filter(|&i| field[i] > *edge && cast.hit(i)) {
+                (low, high) = (low.min(tones.light[i]), high.max(tones.light[i]));
+            }
+            // From the tone of the lightest place down to that of the darkest.
+            let start = steps.iter().rposition(|(level, _)| high < *level).unwrap_or(0);
+            for (k, (level, colour)) in steps.iter().enumerate().skip(start) {
+                if k > start && low >= *level {
+                    break;
+                }
+                let inside = |i: usize| {
+                    // Each a hair's breadth over the lighter one, whose edge would shine through at its own.
+                    let within = field[i] - edge + 0.012 * (k - start) as f32;
+                    if k == start { within } else { within.min(level - tones.light[i]) }
                 };
-                let inside = |i: usize| (tones.hair[i] - edge).min((tones.shade[i] - level) * 2.0);
-                bands.lay_knowing(hair, is_both, inside, 0.2, colour.mix(c.hair, share));
+                bands.lay(window, inside, 0.06, colour.mix(c.blush, *share));
             }
         }
     }
@@ -181,20 +194,31 @@ fn ink(cast: &Cast, babies: &[&PosedBaby], c: &BabyColours) -> Marks {
         }
     }
     let mut fine: BTreeMap<(&'static str, u8), Path<FigurePoint>> = BTreeMap::new();
-    for curve in babies.iter().flat_map(|b| &b.curves) {
+    for (baby, curve) in babies.iter().flat_map(|b| b.curves.iter().map(move |curve| (b, curve))) {
         let shade = match curve.ink {
-            Ink::Hair => 0,
+            Ink::Hair => {
+                draw_hair(cast, curve, fine.entry((curve.name, 0)).or_default());
+                continue;
+            }
             Ink::Faint => 1,
             Ink::Soft => 2,
             Ink::Firm => 3,
         };
-        draw_curve(cast, curve, fine.entry((curve.name, shade)).or_default());
+        let path = fine.entry((curve.name, shade)).or_default();
+        if curve.name == "cleft" {
+            // Only on skin that faces the viewer, from behind, and well within the outline.
+            if baby.posture.back.z > 0.45 && baby.posture.up.z.abs() < 0.5 {
+                draw_where(cast, curve, path, |p| is_within(cast, p, 1.5) && facing(cast, p) > 0.3);
+            }
+        } else {
+            draw_curve(cast, curve, path);
+        }
     }
     let tint = |shade: u8| match shade {
-        0 => c.skin.mix(c.hair, 0.75),
+        0 => c.skin.mix(c.hair, 0.72),
         1 => c.skin.mix(c.ink, 0.32),
         2 => c.skin.mix(c.ink, 0.55),
-        _ => c.ink,
+        _ => c.skin.mix(c.ink, 0.9),
     };
     let mut groups: BTreeMap<&'static str, Marks> = BTreeMap::new();
     for ((name, shade), path) in fine {
@@ -370,14 +394,39 @@ fn lit(cast: &Cast, points: &[(f32, f32)], i: usize, closed: bool) -> f32 {
     };
     // Outward is from the nearer surface to the farther one.
     let outward = if depth(1.0) > depth(-1.0) { -1.0 } else { 1.0 };
-    let facing = (side.0 * LIGHT.x + side.1 * LIGHT.y) * outward / 0.54;
+    let facing = (side.0 * LIGHT.x + side.1 * LIGHT.y) * outward / 0.74;
     1.0 - 0.22 * facing
 }
 
+/// How far the skin at a point of the picture is turned to the viewer: 1 for squarely.
+fn facing(cast: &Cast, p: Vec3) -> f32 {
+    cast.index_at(p.x, p.y).map_or(0.0, |i| cast.normal[i].z)
+}
+
+/// Whether a point lies this far within what is seen, and within what stands before it.
+fn is_within(cast: &Cast, p: Vec3, by: f32) -> bool {
+    const AROUND: [(f32, f32); 8] = [
+        (1.0, 0.0),
+        (0.7, 0.7),
+        (0.0, 1.0),
+        (-0.7, 0.7),
+        (-1.0, 0.0),
+        (-0.7, -0.7),
+        (0.0, -1.0),
+        (0.7, -0.7),
+    ];
+    AROUND.iter().all(|(dx, dy)| cast.covers(p.x + dx * by, p.y + dy * by))
+}
+
 fn draw_curve(cast: &Cast, curve: &Curve, path: &mut Path<FigurePoint>) {
-    // A line on skin seen edge on would only thicken the outline.
-    let face_on = |x: f32, y: f32| cast.index_at(x, y).is_some_and(|i| cast.normal[i].z > 0.1);
-    let visible: Vec<bool> = curve.points.iter().map(|p| cast.sees(*p, 0.25) && face_on(p.x, p.y)).collect();
+    // A line on skin seen edge on would only thicken the outline; lids and lips meet in a fold, where skin is always so.
+    let least = if curve.name == "face" && curve.ink == Ink::Firm { -1.0 } else { 0.1 };
+    draw_where(cast, curve, path, |p| facing(cast, p) > least);
+}
+
+/// Draws the stretches of a curve that are seen and for which `also` holds.
+fn draw_where(cast: &Cast, curve: &Curve, path: &mut Path<FigurePoint>, also: impl Fn(Vec3) -> bool) {
+    let visible: Vec<bool> = curve.points.iter().map(|p| cast.sees(*p, 0.25) && also(*p)).collect();
     let n = visible.len();
     let mut start = 0;
     while start < n {
@@ -400,4 +449,35 @@ fn draw_curve(cast: &Cast, curve: &Curve, path: &mut Path<FigurePoint>) {
         }
         start = end;
     }
+}
+
+/// How far within the outline hair ends, cm.
+const BARE: f32 = 0.4;
+
+/// A hair: a thin leaf of two curves, as far as it is seen.
+fn draw_hair(cast: &Cast, curve: &Curve, path: &mut Path<FigurePoint>) {
+    let free = |p: &&Vec3| cast.sees(**p, 0.25) && facing(cast, **p) > 0.15 && is_within(cast, **p, BARE);
+    let points: Vec<(f32, f32)> = curve.points.iter().take_while(free).map(|p| (p.x, p.y)).collect();
+    let n = points.len();
+    if n < 3 {
+        return;
+    }
+    let (a, d) = (points[0], points[n - 1]);
+    let (dx, dy) = (d.0 - a.0, d.1 - a.1);
+    let long = (dx * dx + dy * dy).sqrt();
+    if long < 0.2 {
+        return;
+    }
+    let third = (n - 1) as f32 / 3.0;
+    let (p, q) = (points[1], points[n - 2]);
+    let b = (a.0 + (p.0 - a.0) * third, a.1 + (p.1 - a.1) * third);
+    let c = (d.0 + (q.0 - d.0) * third, d.1 + (q.1 - d.1) * third);
+    // A leaf is as wide as half the shift of its controls, and a bit.
+    let wide = curve.width.0 * firmer(cast) * 0.66;
+    let (wx, wy) = (-dy / long * wide, dx / long * wide);
+    let at = |p: (f32, f32), s: f32| FigurePoint::new(p.0 + wx * s, p.1 + wy * s);
+    path.push(Step::Move(at(a, 0.0)));
+    path.push(Step::Curve(at(b, 1.0), at(c, 0.4), at(d, 0.0)));
+    path.push(Step::Curve(at(c, -0.4), at(b, -1.0), at(a, 0.0)));
+    path.push(Step::Close);
 }

@@ -127,6 +127,12 @@ impl Window {
         self.rows.0..self.rows.1
     }
 
+    /// The indices of its cells.
+    pub fn cells(self, cast: &Cast) -> impl Iterator<Item = usize> {
+        let width = cast.width;
+        (self.rows.0..self.rows.1).flat_map(move |j| j * width + self.columns.0..j * width + self.columns.1)
+    }
+
     /// The smallest rectangle with every cell that is marked, and a border of two cells; `marks`, one for each cell.
     pub fn round<T>(cast: &Cast, marks: &[T], is_marked: impl Fn(&T) -> bool) -> Option<Self> {
         let (w, h) = (cast.width, cast.height);

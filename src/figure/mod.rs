@@ -2,6 +2,7 @@
 
 mod baby;
 pub mod coarse;
+pub mod difference;
 mod edge;
 mod fit;
 mod grid;

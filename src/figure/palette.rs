@@ -4,8 +4,26 @@
 //! Skins go from 1, the lightest, to 6, the deepest, by number alone. They were chosen by eye, side by side, so that on
 //! each the ink keeps a contrast of 3 to 1 against lit skin: the test `palettes` holds that.
 
+use super::difference::difference;
 use super::options::Palette;
 use super::scene::Colour;
+
+/// How far apart neighbouring tones look at most where bands are broad, and where they are narrow.
+const FINE_STEP: f64 = 1.4;
+const COARSE_STEP: f64 = 4.0;
+/// Tones of a baby at most.
+pub const MOST_TONES: usize = 24;
+
+/// In how many even steps one colour goes over into another, none longer than `longest` when it is rounded to 8 bits.
+fn steps(from: Colour, to: Colour, longest: f64) -> usize {
+    let mut steps = libm::ceil(difference(from, to) / longest).max(1.0) as usize;
+    let at = |step: usize, steps: usize| from.mix(to, step as f32 / steps as f32);
+    let is_long = |steps| (0..steps).any(|k| difference(at(k, steps), at(k + 1, steps)) > longest);
+    while is_long(steps) && steps < MOST_TONES {
+        steps += 1;
+    }
+    steps
+}
 
 /// The colours a baby is painted with.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -83,6 +101,39 @@ impl BabyColours {
         blush: Colour::hex(0xFFFFFF),
         ink: Colour::hex(0x1E1E1E),
     };
+
+    /// Its tones, the lightest first: each with the light below which it is laid; see [`super::tone`].
+    ///
+    /// Between the colours that are given they are mixed in even steps, so small that no step shows where skin turns
+    /// slowly and a band is broad; in the deep folds, where bands are narrow, they are longer.
+    pub fn tones(&self) -> Vec<(f32, Colour)> {
+        let [a, b, c] = self.shade;
+        // Light at each colour, and the longest step on the way to it.
+        let stops = [
+            (0.97, self.light, 0.0),
+            (0.84, self.skin, FINE_STEP),
+            (0.69, a, FINE_STEP),
+            (0.53, b, FINE_STEP),
+            (0.37, c, 0.5 * (FINE_STEP + COARSE_STEP)),
+            (0.10, c.mix(self.ink, 0.62), COARSE_STEP),
+        ];
+        // A palette with more contrast has longer steps, never more tones.
+        for slack in [1.0, 1.08, 1.16, 1.25, 1.4, 1.6, 2.0] {
+            let mut out = vec![(f32::MAX, self.light)];
+            for pair in stops.windows(2) {
+                let ((from, lighter, _), (to, darker, longest)) = (pair[0], pair[1]);
+                let steps = steps(lighter, darker, longest * slack);
+                for step in 1..=steps {
+                    let share = (step as f32 - 0.5) / steps as f32;
+                    out.push((from + (to - from) * share, lighter.mix(darker, step as f32 / steps as f32)));
+                }
+            }
+            if out.len() <= MOST_TONES || slack == 2.0 {
+                return out;
+            }
+        }
+        vec![]
+    }
 
     /// Paler, on `paper`: of what is drawn more than was felt.
     pub fn paler(self, paper: Colour) -> Self {

@@ -12,6 +12,7 @@ mod desk;
 mod documents;
 mod examples;
 mod family_page;
+mod features;
 mod fhir;
 mod fonts;
 mod form;

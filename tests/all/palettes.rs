@@ -2,8 +2,9 @@
 //! matrices of Machado, Oliveira and Fernandes (IEEE Transactions on Visualization and Computer Graphics 15, 2009), at
 //! full severity, on linear light.
 
+use handspan::figure::difference::{difference, of_lab};
 use handspan::figure::mother::MotherPalette;
-use handspan::figure::palette::BabyColours;
+use handspan::figure::palette::{BabyColours, MOST_TONES};
 use handspan::figure::scene::Colour;
 use handspan::figure::{HEART, Palette};
 
@@ -141,4 +142,38 @@ fn skins_go_from_light_to_deep_in_even_steps_and_mother_and_baby_are_alike() {
     assert_eq!(Palette::skin(0), None);
     assert_eq!(Palette::skin(7), None);
     assert_eq!(Palette::skin(6), Some(Palette::Skin(6)));
+}
+
+/// Pairs from the table of G. Sharma, W. Wu and E. N. Dalal (2005).
+#[test]
+fn colour_differences_are_those_that_were_published() {
+    for (a, b, published) in [
+        ([50.0, 2.6772, -79.7751], [50.0, 0.0, -82.7485], 2.0425),
+        ([50.0, -1.0, 2.0], [50.0, 0.0, 0.0], 2.3669),
+        ([50.0, 2.4900, -0.0010], [50.0, -2.4900, 0.0011], 7.2195),
+        ([50.0, 2.5, 0.0], [61.0, -5.0, 29.0], 22.8977),
+        ([60.2574, -34.0099, 36.2677], [60.4626, -34.1751, 39.4387], 1.2644),
+        ([2.0776, 0.0795, -1.1350], [0.9033, -0.0636, -0.5514], 0.9082),
+    ] {
+        assert!((of_lab(a, b) - published).abs() < 1e-4, "{a:?} {b:?}: {}", of_lab(a, b));
+    }
+}
+
+/// No more tones than 24, each a little darker than the one before; no step shows on broad skin, none is coarse in a fold.
+#[test]
+fn the_tones_of_a_baby_are_few_and_near_each_other() {
+    for palette in Palette::all() {
+        let colours = BabyColours::of(palette);
+        let tones = colours.tones();
+        assert!(tones.len() <= MOST_TONES && MOST_TONES == 24, "{palette:?}: {} tones", tones.len());
+        for pair in tones.windows(2) {
+            assert!(pair[0].0 > pair[1].0, "{palette:?}");
+            let step = difference(pair[0].1, pair[1].1);
+            // Bands are broad down to the light of the second shade.
+            let most = if pair[1].0 > 0.53 { 1.5 } else { 4.0 };
+            assert!(step <= most + 0.15, "{palette:?}: a step of {step} at {}", pair[1].0);
+        }
+        assert_eq!(tones.first().map(|tone| tone.1), Some(colours.light));
+        assert!(tones.iter().any(|tone| tone.1 == colours.skin), "{palette:?}: the skin's own tone");
+    }
 }

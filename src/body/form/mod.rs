@@ -8,6 +8,7 @@ pub mod body;
 pub mod bone;
 mod bridge;
 pub mod choose;
+pub mod features;
 mod hand;
 pub mod landmark;
 pub mod mesh;
