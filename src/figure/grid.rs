@@ -193,15 +193,6 @@ impl Ranges {
     pub fn of_stretch(&self, stretch: usize) -> (f32, f32) {
         self.ranges[stretch - self.first]
     }
-
-    /// Whether the field is above a level in all cells of a stretch or in none, if that is known.
-    pub fn above(&self, stretch: usize, level: f32) -> Option<bool> {
-        match self.of_stretch(stretch) {
-            (_, high) if high <= level => Some(false),
-            (low, _) if low > level => Some(true),
-            _ => None,
-        }
-    }
 }
 
 /// Follows lines of equal value; keeps its tables from one field to the next.

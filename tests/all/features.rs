@@ -1,14 +1,25 @@
 //! Fine lines of the head on the posed form: on its skin, on both sides, none of hair on the face.
 
 use handspan::body::curves::Curve;
-use handspan::body::form::body::{Body, Sizes};
-use handspan::body::form::features::{self, Features, hair};
+use handspan::body::form::body::{Body, Sizes, Skin};
+use handspan::body::form::bone::HEAD;
+use handspan::body::form::features::{Features, hair};
+use handspan::body::form::landmark::Landmark;
 use handspan::body::form::raster::{Layer, raster};
-use handspan::body::form::rest::rest;
+use handspan::body::form::rest::{Rest, rest};
 use handspan::body::form::subdivide::Subdivision;
 use handspan::body::form::table::{FRANK, HEAD_DOWN};
+use handspan::body::frame::Frame;
 use handspan::body::pose::CELL;
-use handspan::units::Vec3;
+use handspan::units::{BabySide, Vec3};
+
+/// The head's axes on a posed skin, from between the eyes.
+fn face_of(skin: &Skin, rest: &Rest) -> Frame {
+    let turn = skin.bones[HEAD].turn;
+    let [a, b] = BabySide::BOTH.map(|side| skin.landmark(rest, Landmark::Eye, side));
+    let axis = |x, y, z| turn.of(Vec3::new(x, y, z));
+    Frame { x: axis(1.0, 0.0, 0.0), y: axis(0.0, 1.0, 0.0), z: axis(0.0, 0.0, 1.0), origin: a.lerp(b, 0.5) }
+}
 
 #[test]
 fn every_line_lies_on_the_skin_in_every_posture() {
@@ -20,8 +31,8 @@ fn every_line_lies_on_the_skin_in_every_posture() {
         let body = Body::new(&rest, &Sizes { lean, ..Sizes::TERM });
         for (turn, posture) in HEAD_DOWN.iter().chain(&FRANK) {
             let skin = body.skin(posture);
-            let face = features::face(&skin.points, &skin.bones, &rest);
-            let curves = lines.on(&skin.points, &face, 1.0);
+            let face = face_of(&skin, &rest);
+            let curves = lines.on(&rest, &skin.points, &face, false);
             // Seen from before the face: what is not hidden there lies on what is seen.
             let turned: Vec<[f32; 3]> = finer
                 .points(&skin.points)
@@ -50,12 +61,20 @@ fn every_line_lies_on_the_skin_in_every_posture() {
 fn lines_of_the_face_are_alike_on_both_sides() {
     let rest = rest();
     let skin = Body::new(&rest, &Sizes::TERM).skin(&HEAD_DOWN[8].1);
-    let face = features::face(&skin.points, &skin.bones, &rest);
-    let curves = Features::of(&rest).on(&skin.points, &face, 1.0);
+    let face = face_of(&skin, &rest);
+    let curves = Features::of(&rest).on(&rest, &skin.points, &face, false);
     let middle = |curve: &Curve| {
         let sum = curve.points.iter().fold(Vec3::default(), |sum, p| sum + face.local(*p));
         sum * (1.0 / curve.points.len() as f32)
     };
+    // Reflected, every line is reflected: the whorl of the hair too.
+    let points: Vec<[f32; 3]> = skin.points.iter().map(|[x, y, z]| [-x, *y, *z]).collect();
+    let flip = |v: Vec3| Vec3::new(-v.x, v.y, v.z);
+    let axes = Frame { x: -flip(face.x), y: flip(face.y), z: flip(face.z), origin: flip(face.origin) };
+    let reflected = Features::of(&rest).on(&rest, &points, &axes, true);
+    for (a, b) in curves.iter().zip(&reflected) {
+        assert!(a.points.iter().zip(&b.points).all(|(p, q)| (*p - flip(*q)).length() < 1e-4), "{}", a.name);
+    }
     for name in ["face", "brow", "ear"] {
         let middles: Vec<Vec3> = curves.iter().filter(|curve| curve.name == name).map(middle).collect();
         assert!(middles.len() >= 6, "{name}");
@@ -70,8 +89,8 @@ fn lines_of_the_face_are_alike_on_both_sides() {
 fn hair_grows_on_the_scalp_and_thins_out_towards_the_face() {
     let rest = rest();
     let skin = Body::new(&rest, &Sizes::TERM).skin(&HEAD_DOWN[2].1);
-    let face = features::face(&skin.points, &skin.bones, &rest);
-    let curves = Features::of(&rest).on(&skin.points, &face, 1.0);
+    let face = face_of(&skin, &rest);
+    let curves = Features::of(&rest).on(&rest, &skin.points, &face, false);
     let hairs: Vec<&Curve> = curves.iter().filter(|curve| curve.name == "hair").collect();
     assert!((250..900).contains(&hairs.len()), "{} hairs", hairs.len());
     let (mut long, mut short) = (vec![], vec![]);

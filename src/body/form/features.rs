@@ -4,11 +4,9 @@
 //! A line is drawn flat, as seen from the front, from the side, or from where the hair turns round, and dropped on the
 //! skin at rest. The head is rigid, so that a line keeps its place on it in every posture.
 
-use super::bone::HEAD;
 use super::landmark::Landmark;
 use super::raster::{Layer, raster};
 use super::rest::Rest;
-use super::skeleton::BoneAt;
 use crate::body::cast::Cast;
 use crate::body::curves::{Curve, Ink, spread};
 use crate::body::frame::Frame;
@@ -90,7 +88,8 @@ pub fn hair(p: Vec3) -> f32 {
 impl Features {
     /// Of the body at rest.
     pub fn of(rest: &Rest) -> Features {
-        let eyes = eyes(&rest.points, rest);
+        let [left, right] = both_eyes(&rest.points, rest);
+        let eyes = (left + right) * 0.5;
         let points: Vec<Vec3> = rest.points.iter().map(|p| Vec3::new(p[0], p[1], p[2]) - eyes).collect();
         let is_head = |part: Part| part.is_head();
         let front = Seen::of(rest, &points, is_head, (false, CELL), |p| Vec3::new(p.x, p.y, p.z));
@@ -143,10 +142,15 @@ impl Features {
         Features { lines, cleft: cleft(rest) }
     }
 
-    /// The lines on a posed skin, in the space of `points`; `face` is the head's frame between the eyes there, `k` its
-    /// scale.
-    pub fn on(&self, points: &[[f32; 3]], face: &Frame, k: f32) -> Vec<Curve> {
-        let place = |p: &Vec3| face.point(*p * k);
+    /// The lines on a posed skin, in the space of `points`. `axes`: how the head is turned there, with the baby's own left;
+    /// `mirrored`: the points are the reflection of what was skinned.
+    pub fn on(&self, rest: &Rest, points: &[[f32; 3]], axes: &Frame, mirrored: bool) -> Vec<Curve> {
+        let [a, b] = both_eyes(points, rest);
+        let [c, d] = both_eyes(&rest.points, rest);
+        let k = (a - b).length() / (c - d).length();
+        let face = Frame { origin: (a + b) * 0.5, ..*axes };
+        let flip = if mirrored { -k } else { k };
+        let place = |p: &Vec3| face.point(Vec3::new(p.x * flip, p.y * k, p.z * k));
         let on_head =
             |line: &Curve| Curve { points: line.points.iter().map(place).collect(), ..line.clone() };
         let at = |v: &u16| points[usize::from(*v)];
@@ -159,17 +163,6 @@ impl Features {
         }
         let cleft = Curve { points: finer(&cleft), width: (0.05, 0.12), ink: Ink::Soft, name: "cleft" };
         self.lines.iter().map(on_head).chain([cleft]).collect()
-    }
-}
-
-/// Where the middle between the eyes lies on a posed skin, and how the head is turned there.
-pub fn face(points: &[[f32; 3]], bones: &[BoneAt], rest: &Rest) -> Frame {
-    let turn = |x, y, z| bones[HEAD].turn.of(Vec3::new(x, y, z));
-    Frame {
-        x: turn(1.0, 0.0, 0.0),
-        y: turn(0.0, 1.0, 0.0),
-        z: turn(0.0, 0.0, 1.0),
-        origin: eyes(points, rest),
     }
 }
 
@@ -193,13 +186,12 @@ fn cleft(rest: &Rest) -> Vec<u16> {
     out.into_iter().filter_map(|v| u16::try_from(v).ok()).collect()
 }
 
-/// The middle between the eyes.
-fn eyes(points: &[[f32; 3]], rest: &Rest) -> Vec3 {
-    let [a, b] = BabySide::BOTH.map(|side| {
+/// The eyes, those of the left of what was skinned first.
+fn both_eyes(points: &[[f32; 3]], rest: &Rest) -> [Vec3; 2] {
+    BabySide::BOTH.map(|side| {
         let [x, y, z] = points[rest.landmark(Landmark::Eye, side)];
         Vec3::new(x, y, z)
-    });
-    (a + b) * 0.5
+    })
 }
 
 /// Skin at rest, seen flat.
