@@ -8,7 +8,7 @@ use handspan::body::form::landmark::Landmark;
 use handspan::body::form::raster::{Layer, raster};
 use handspan::body::form::rest::{Rest, rest};
 use handspan::body::form::subdivide::Subdivision;
-use handspan::body::form::table::{FRANK, HEAD_DOWN};
+use handspan::body::form::table::{FOLDED, FRANK};
 use handspan::body::frame::Frame;
 use handspan::body::pose::CELL;
 use handspan::units::{BabySide, Vec3};
@@ -29,7 +29,7 @@ fn every_line_lies_on_the_skin_in_every_posture() {
     let part = finer.parts(&rest.part);
     for lean in [0.0, 1.0] {
         let body = Body::new(&rest, &Sizes { lean, ..Sizes::TERM });
-        for (turn, posture) in HEAD_DOWN.iter().chain(&FRANK) {
+        for (turn, posture) in FOLDED.iter().chain(&FRANK) {
             let skin = body.skin(posture);
             let face = face_of(&skin, &rest);
             let curves = lines.on(&rest, &skin.points, &face, false);
@@ -60,7 +60,7 @@ fn every_line_lies_on_the_skin_in_every_posture() {
 #[test]
 fn lines_of_the_face_are_alike_on_both_sides() {
     let rest = rest();
-    let skin = Body::new(&rest, &Sizes::TERM).skin(&HEAD_DOWN[8].1);
+    let skin = Body::new(&rest, &Sizes::TERM).skin(&FOLDED[8].1);
     let face = face_of(&skin, &rest);
     let curves = Features::of(&rest).on(&rest, &skin.points, &face, false);
     let middle = |curve: &Curve| {
@@ -88,7 +88,7 @@ fn lines_of_the_face_are_alike_on_both_sides() {
 #[test]
 fn hair_grows_on_the_scalp_and_thins_out_towards_the_face() {
     let rest = rest();
-    let skin = Body::new(&rest, &Sizes::TERM).skin(&HEAD_DOWN[2].1);
+    let skin = Body::new(&rest, &Sizes::TERM).skin(&FOLDED[2].1);
     let face = face_of(&skin, &rest);
     let curves = Features::of(&rest).on(&rest, &skin.points, &face, false);
     let hairs: Vec<&Curve> = curves.iter().filter(|curve| curve.name == "hair").collect();
