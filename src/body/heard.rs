@@ -13,14 +13,14 @@ use crate::units::{FigurePoint, MotherPoint, Vec3};
 /// Through which side of its trunk a heart is heard.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Through {
-    /// Its back, near the left shoulder blade.
+    /// Its back, near a shoulder blade.
     Back,
     /// Its chest: in a face presentation the back is bent away from the womb's wall.
     Chest,
 }
 
-/// Where the sound leaves the baby, in the frame of its chest at term, cm: near the left shoulder blade, and at the
-/// left of the breastbone.
+/// Where the sound leaves the baby, in the frame of its chest at term, cm: near a shoulder blade, and beside the
+/// breastbone. On both sides alike: it is led by the whole trunk, and what is heard is heard where that lies nearest.
 const SHOULDER_BLADE: Vec3 = Vec3::new(1.6, 2.7, -4.2);
 const BREASTBONE: Vec3 = Vec3::new(1.0, 1.2, 4.3);
 /// How much dearer a way is that leaves the baby backwards than one that leaves it straight: sound is led by the baby's
@@ -30,8 +30,8 @@ const ASTRAY: f32 = 0.15;
 /// Where the sound of a heart leaves the baby.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Source {
-    /// The place on its skin.
-    pub at: Vec3,
+    /// The places on its skin, that on its left first.
+    pub at: [Vec3; 2],
     /// Which way is out of the baby there.
     pub outward: Vec3,
     /// Through which side of its trunk.
@@ -51,14 +51,22 @@ impl Source {
             Through::Chest => (BREASTBONE, baby.body.z),
         };
         let chest: Frame = baby.spine.chest.within(&baby.body);
-        let at = chest.point(Vec3::new(leaves.x * k.girth, leaves.y * k.length, leaves.z * k.girth));
-        Source { at, outward, through }
+        let place = |x: f32| chest.point(Vec3::new(x * k.girth, leaves.y * k.length, leaves.z * k.girth));
+        Source { at: [place(leaves.x), place(-leaves.x)], outward, through }
     }
 
     /// How far it is from there to a point of her skin, ways round the baby counted longer.
     pub fn way_to(&self, skin: MotherPoint) -> f32 {
-        let way = skin.0 - self.at;
-        way.length() * (1.0 + ASTRAY) - ASTRAY * way.dot(self.outward)
+        let [a, b] = self.at.map(|at| {
+            let way = skin.0 - at;
+            way.length() * (1.0 + ASTRAY) - ASTRAY * way.dot(self.outward)
+        });
+        a.min(b)
+    }
+
+    /// Its height, cm above the symphysis.
+    pub fn height(&self) -> f64 {
+        f64::from((self.at[0].y + self.at[1].y) * 0.5)
     }
 }
 
@@ -67,13 +75,18 @@ const SIDE: (f64, f64) = (0.16, 0.56);
 const FLANK: (f64, f64) = (0.6, 0.86);
 /// How far within the womb's outline a mark stands, cm.
 const WITHIN: f32 = 1.3;
+/// How far above or below the place where the sound leaves the baby a mark stands at most, if its region allows, cm: skin
+/// low down lies nearer to a baby only because the belly bulges less there.
+const ABOUT: f64 = 2.0;
 /// Steps of the net over a region.
 const STEPS: i32 = 14;
 
 /// Where the mark of a heart stands that was heard at this place. `womb`: the womb's outline.
 pub fn mark(mother: &MotherShape, place: &Place, baby: &PosedBaby, womb: &[FigurePoint]) -> MotherPoint {
     let source = Source::of(baby);
-    let low_and_high = levels(mother, place);
+    let (low, high) = levels(mother, place);
+    let level = source.height();
+    let low_and_high = ((level - ABOUT).clamp(low, high), (level + ABOUT).clamp(low, high));
     let mut best = (f32::MAX, mother.place(place));
     for j in 0..=STEPS {
         let y = between(low_and_high, j);

@@ -256,8 +256,8 @@ fn listening(mother: &MotherShape, number: usize, baby: &PosedBaby) -> Listening
     let source = Source::of(baby);
     let cost = |p: MotherPoint| source.way_to(p);
     // Over the womb, about the height of the baby's chest.
-    let low = (f64::from(source.at.y) - ABOUT).clamp(LOWEST, mother.fundus_y.max(LOWEST));
-    let high = (f64::from(source.at.y) + ABOUT).clamp(low, mother.fundus_y.max(low));
+    let low = (source.height() - ABOUT).clamp(LOWEST, mother.fundus_y.max(LOWEST));
+    let high = (source.height() + ABOUT).clamp(low, mother.fundus_y.max(low));
     let breadth = beside(baby);
     // A coarse net over the skin, then ever smaller steps from its best place.
     let point = |across: f64, y: f64| mother.skin(across * mother.half_width(y), y);

@@ -163,7 +163,7 @@ fn heart(at: FigurePoint, size: f32, c: &MarkColours) -> Marks {
 }
 
 /// Radii of a horn's rim, inner and outer, and of the dark middle, cm.
-const HORN: (f32, f32, f32) = (0.68, 0.92, 0.34);
+const HORN: (f32, f32, f32) = (0.74, 0.90, 0.26);
 
 /// Rings where limbs were felt: dark dashes on a pale ring.
 pub(super) fn limbs(pose: &Pose, c: &MarkColours) -> Marks {

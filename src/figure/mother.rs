@@ -70,6 +70,8 @@ pub struct FrontMarks {
     pub brim_line: bool,
     /// Whether the level of a navel that the baby covers is marked; unnamed it would read as a stray line.
     pub navel_level: bool,
+    /// Whether a head lies under the navel: then it is shown by its level alone, for on a face it would be taken for a mark.
+    pub navel_on_head: bool,
 }
 
 /// What a label may point at.
@@ -237,8 +239,10 @@ pub fn in_front(
     }
     let y = shape.navel_y as f32;
     if covers_navel(y, baby_at) {
-        items.push(group("navel", "", navel_on_skin(y, look)));
-        if marks.navel_level {
+        if !marks.navel_on_head {
+            items.push(group("navel", "", navel_on_skin(y, look)));
+        }
+        if marks.navel_level || marks.navel_on_head {
             let (right, left) = breadth_at(womb, y).unwrap_or((-12.0, 12.0));
             items.push(group("navel-level", "", navel_level(y, right, left, look)));
             anchors.push((MotherAnchor::NavelLevelLeft, FigurePoint::new(left + LEVEL_TO, y)));

@@ -10,7 +10,7 @@ use super::scene::Colour;
 
 /// How far apart neighbouring tones look at most where bands are broad, and where they are narrow.
 const FINE_STEP: f64 = 1.4;
-const COARSE_STEP: f64 = 4.0;
+const COARSE_STEP: f64 = 3.7;
 /// Tones of a baby at most.
 pub const MOST_TONES: usize = 24;
 

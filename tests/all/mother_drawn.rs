@@ -57,6 +57,7 @@ fn all_marks(shape: &MotherShape) -> FrontMarks {
         fundus_line: true,
         brim_line: true,
         navel_level: true,
+        navel_on_head: false,
     }
 }
 
@@ -150,7 +151,8 @@ fn the_navel_is_on_the_midline_and_its_level_stands_alike_on_both_sides_of_a_bab
                 (anchor(&front, MotherAnchor::NavelLevelLeft), anchor(&front, MotherAnchor::NavelLevelRight));
             assert!(l.x > 9.0 && (l.x + r.x).abs() < 0.1 && l.y == y && r.y == y);
             let widest = outline.iter().filter(|p| (p.y - y).abs() < 3.0).fold(0.0f32, |m, p| m.max(p.x));
-            let (on_skin, level): (Vec<_>, Vec<_>) = marks.iter().partition(|p| p.x.abs() < 1.0);
+            let (on_skin, level): (Vec<FigurePoint>, Vec<FigurePoint>) =
+                marks.iter().partition(|p| p.x.abs() < 1.0);
             assert!(on_skin.len() > 4 && on_skin.iter().all(|p| (p.y - y).abs() < 2.2), "on the midline");
             assert!(
                 level.len() >= 4 && level.iter().all(|p| p.y == y && p.x.abs() > widest - 0.5),
@@ -159,6 +161,10 @@ fn the_navel_is_on_the_midline_and_its_level_stands_alike_on_both_sides_of_a_bab
             let unnamed = in_front(&shape, &outline, &FrontMarks::default(), &look, &baby);
             assert!(group_points(&unnamed.items, "navel").iter().all(|p| p.x.abs() < 1.0));
             assert!(!group_points(&unnamed.items, "navel").is_empty(), "drawn when it is not named, too");
+            // On a head it would be taken for a mark of the face: there its level alone tells of it.
+            let head = FrontMarks { navel_on_head: true, ..FrontMarks::default() };
+            let over = group_points(&in_front(&shape, &outline, &head, &look, &baby).items, "navel");
+            assert!(over.len() >= 4 && over.iter().all(|p| p.y == y && p.x.abs() > widest - 0.5));
         }
     }
 }
