@@ -10,7 +10,7 @@ use super::scene::Colour;
 
 /// How far apart neighbouring tones look at most where bands are broad, and where they are narrow.
 const FINE_STEP: f64 = 1.4;
-const COARSE_STEP: f64 = 3.7;
+const COARSE_STEP: f64 = 3.8;
 /// Tones of a baby at most.
 pub const MOST_TONES: usize = 24;
 
@@ -115,7 +115,7 @@ impl BabyColours {
             (0.69, a, FINE_STEP),
             (0.53, b, FINE_STEP),
             (0.37, c, 0.5 * (FINE_STEP + COARSE_STEP)),
-            (0.10, c.mix(self.ink, 0.62), COARSE_STEP),
+            (0.12, c.mix(self.ink, 0.5), COARSE_STEP),
         ];
         // A palette with more contrast has longer steps, never more tones.
         for slack in [1.0, 1.08, 1.16, 1.25, 1.4, 1.6, 2.0] {
