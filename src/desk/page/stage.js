@@ -1,7 +1,7 @@
 // The picture as the form. In: a finger or the arrow keys on head, bottom, back, fifths, limbs and heart. Out: findings, each where
 // it was put; nothing else becomes known. Sides are hers: her left is at the right.
 import { ask } from './library.js';
-import { asText, change, exam, path } from './exam.js';
+import { asText, change, exam, isEmpty, path } from './exam.js';
 import { told } from './form.js';
 import { isHeld } from './hold.js';
 import { later } from './press.js';
@@ -37,7 +37,8 @@ export function buildStage() {
 export function showStage() {
   const usable = at('from').value === 'facing' && at('style').value !== 'sketch' && !isHeld();
   at('hands').hidden = !usable;
-  at('stage-hint').textContent = say(usable ? 'desk-stage-hint' : 'desk-stage-off');
+  // How it is done is said until it was done once.
+  at('stage-hint').textContent = !usable ? say('desk-stage-off') : isEmpty() ? say('desk-stage-hint') : '';
   for (const button of at('tools').children) button.disabled = !usable;
   if (!usable) return;
   const answer = ask({ command: 'places', exam: asText(), lang: lang() });
@@ -186,7 +187,7 @@ function bead() {
 function ladder() {
   const button = el('button', { type: 'button', class: 'handle fifths-handle', role: 'slider', 'aria-valuemin': '0', 'aria-valuemax': '5' }, el('span', { class: 'handle-name' }));
   const label = button.firstChild;
-  const x = 0.72;
+  const x = 0.82;
   let going = null;
   const of = (value) => spots.fifths[Number(value[0])];
   button.lay = () => {
@@ -197,7 +198,7 @@ function ladder() {
     const value = /^[0-5]\/5/.test(now) ? now.slice(0, 3) : '';
     button.classList.toggle('waiting', !value);
     label.textContent = value || '?/5';
-    put(button, { x, y: value ? of(value).y : spots.fifths[5].y - 0.06 });
+    put(button, { x, y: of(value || '5/5').y });
     button.setAttribute('aria-label', say('desk-key-head-above-brim'));
     button.setAttribute('aria-valuenow', value ? value[0] : '5');
     button.setAttribute('aria-valuetext', value ? say('desk-fifths', { value }) : say('desk-not-examined'));
