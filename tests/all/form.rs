@@ -9,6 +9,7 @@ use handspan::body::form::body::{Body, Sizes};
 use handspan::body::form::bone;
 use handspan::body::form::choose::{Head, LegHeld, Wanted, choose};
 use handspan::body::form::landmark::Landmark;
+use handspan::body::form::mesh::normals;
 use handspan::body::form::posture::Posture;
 use handspan::body::form::reach::{Led, led, reach};
 use handspan::body::form::rest::{Rest, rest};
@@ -470,6 +471,42 @@ fn the_outline_of_the_seat_tells_nothing() {
                 println!("{weeks} turned {turn} tilted {tilt}: {:.1} mm", deep * 10.0);
                 assert!(deep < 0.2, "the seat dips by {deep} cm, turned {turn}, tilted {tilt}");
             }
+        }
+    }
+}
+
+#[test]
+fn hands_lie_on_the_body_and_not_in_it() {
+    let rest = rest();
+    let body = Body::new(&rest, &Sizes::TERM);
+    for (at, posture) in postures().into_iter().enumerate() {
+        let skin = body.skin(&posture);
+        let out = normals(&skin.points, &rest.quads);
+        for side in BabySide::BOTH {
+            let (arm, wrist) = (bone::limb(side, bone::Limb::Clavicle), bone::limb(side, bone::Limb::Wrist));
+            let vertices = 0..rest.points.len();
+            let hand =
+                vertices.clone().filter(|v| rest.weights[*v].of(|b| (wrist..wrist + 20).contains(&b)) > 0.5);
+            let others: Vec<usize> =
+                vertices.filter(|v| rest.weights[*v].of(|b| (arm..arm + 26).contains(&b)) < 0.02).collect();
+            // How far each vertex of the hand lies inside the skin that is nearest to it.
+            let mut deep: Vec<f32> = hand
+                .step_by(2)
+                .map(|v| {
+                    let p = skin.points[v];
+                    let far = |o: &usize| distance(p, skin.points[*o]);
+                    let near = *others.iter().min_by(|a, b| far(a).total_cmp(&far(b))).expect("a body");
+                    let (q, n) = (skin.points[near], out[near]);
+                    if distance(p, q) > 2.4 {
+                        return 0.0;
+                    }
+                    -((p[0] - q[0]) * n[0] + (p[1] - q[1]) * n[1] + (p[2] - q[2]) * n[2])
+                })
+                .collect();
+            deep.sort_by(f32::total_cmp);
+            // Where fingers touch, a few vertices lie a little deeper: flesh gives.
+            let most = deep[deep.len() * 97 / 100];
+            assert!(most < 0.3, "posture {at}: the {side:?} hand lies {most} cm deep");
         }
     }
 }
