@@ -21,7 +21,7 @@ impl Sizes {
             thigh: m.femur,
             shin: m.tibia,
             foot: m.foot,
-            flesh: 0.5 * (m.head + m.flesh) + 0.16 * lean,
+            flesh: 0.5 * (m.head + m.flesh) + 0.26 * lean,
             lean,
         }
     }
