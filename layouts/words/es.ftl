@@ -127,9 +127,9 @@ plate-brow = frente: la cabeza en parte echada hacia atrás
 plate-face = cara: la cabeza echada del todo hacia atrás
 plate-frank = nalgas puras: las dos piernas hacia arriba junto al cuerpo
 plate-complete = nalgas completas: las dos rodillas dobladas
-plate-footling-left = de pie: el pie izquierdo va primero
-plate-footling-right = de pie: el pie derecho va primero
-plate-footling-both = de pies: los dos pies van primero
+plate-footling-left = presentación de pies: el pie izquierdo va primero
+plate-footling-right = presentación de pies: el pie derecho va primero
+plate-footling-both = presentación de pies: los dos pies van primero
 plate-twins-head-head = los dos con la cabeza abajo
 plate-twins-head-bottom = el primero con la cabeza abajo, el segundo con las nalgas abajo
 plate-twins-bottom-head = el primero con las nalgas abajo, el segundo con la cabeza abajo
@@ -169,12 +169,12 @@ wall-measure-weeks = Desde las 24 semanas: más o menos tantos cm como semanas, 
 wall-now = Actuar ya, encuentren lo que encuentren las manos
 wall-now-movements = Movimientos menos, cambiados o ninguno.
 wall-now-not-heard = Desde las 24 semanas: no se oye el latido.
-wall-now-rate = Una frecuencia de menos de 100 o de más de 180.
-wall-now-pulse = El pulso de ella a 15 o menos de la frecuencia oída: puede ser el de ella.
+wall-now-rate = Latido fetal de menos de 100 o de más de 180 por minuto.
+wall-now-pulse = Pulso materno a 15 o menos de la frecuencia oída: puede ser el de la madre.
 wall-now-bleeding = Sangrado.
 wall-now-pain = Dolor constante; un útero duro y doloroso al tacto; dolor sobre una cicatriz del útero.
 wall-now-waters = Bolsa rota, y el bebé no está con la cabeza abajo o la cabeza está libre.
-wall-now-help = No termine antes la exploración: busque ayuda, como dice su protocolo local.
+wall-now-help = Interrumpa la exploración y pida ayuda, como dice su protocolo local.
 wall-sources = Fuentes: quintos, pulso y cinta: Theron, Maternal Care (Bettercare). Maniobras y alturas: Klein, Miller, Thomson, A Book for Midwives (Hesperian). Semanas y cinta: OMS. Frecuencias: NICHD 2008; OMS. Lo demás es práctica habitual. Con las manos, no es una ecografía; no diagnostica, y no sustituye el protocolo local, el juicio clínico ni una ecografía.
 
 ## `handspan check` says back what it read. $value is in the words of the exam language.
@@ -241,12 +241,12 @@ word-brow = de frente (región frontal)
 word-face = de cara
 word-frank = nalgas puras
 word-complete = nalgas completas
-word-footling-left = de pie, el izquierdo
-word-footling-right = de pie, el derecho
+word-footling-left = de pies, el izquierdo
+word-footling-right = de pies, el derecho
 word-footling-both = de pies, los dos
 
 word-pinard-horn = trompeta de Pinard
-word-fetoscope = estetoscopio
+word-fetoscope = estetoscopio fetal
 word-doppler = Doppler
 word-regular = regular
 word-irregular = irregular
@@ -265,7 +265,7 @@ word-felt = se notan
 word-not-felt-yet = aún no se notan
 word-bleeding = sangrado
 word-waters-broken = bolsa rota
-word-itching = picor
+word-itching = picazón
 word-constant-pain = dolor constante
 word-tightenings = contracciones
 word-scar-pain = dolor en la cicatriz
@@ -285,7 +285,7 @@ word-rear = por detrás
 word-high = alta
 word-low = baja
 
-word-flat = tumbada boca arriba
+word-flat = acostada boca arriba
 word-left-tilt = inclinada hacia la izquierda de ella
 word-right-tilt = inclinada hacia la derecha de ella
 word-half-sitting = medio sentada
@@ -437,11 +437,11 @@ word-tape-at = { $cm } cm a las { $weeks }
 word-weight-at = { $weight } ({ $weeks })
 word-scan-on = { $weeks } el { $date }
 
-position-oa = occipitoanterior directa
+position-oa = occipitopúbica
 position-loa = occipitoilíaca izquierda anterior
 position-lot = occipitoilíaca izquierda transversa
 position-lop = occipitoilíaca izquierda posterior
-position-op = occipitoposterior directa
+position-op = occipitosacra
 position-rop = occipitoilíaca derecha posterior
 position-rot = occipitoilíaca derecha transversa
 position-roa = occipitoilíaca derecha anterior
@@ -601,8 +601,8 @@ name-heart = latido
 name-heart-rate = frecuencia del latido
 
 conclude-cephalic = Cabeza abajo
-conclude-face = Cabeza abajo, la cara por delante
-conclude-brow = Cabeza abajo, la frente por delante
+conclude-face = Cabeza abajo, presentación de cara
+conclude-brow = Cabeza abajo, presentación de frente
 conclude-breech = Nalgas abajo
 conclude-longitudinal = A lo largo, no se sabe qué polo está abajo
 conclude-transverse = Atravesado
@@ -863,9 +863,9 @@ remark-urgent-signs = Ella refiere: { $signs }. Busque ayuda y siga ya su protoc
 remark-hard-tender-womb = El útero está duro y doloroso al tacto. Busque ayuda y siga ya su protocolo local; no espere a un momento en que esté más blando para volver a palpar.
 remark-scar-pain = Ella refiere dolor en la cicatriz, y el útero ha sido operado. Busque ayuda y siga ya su protocolo local para el dolor en la cicatriz.
 remark-scar-pain-operations-not-known = Ella refiere dolor en una cicatriz, y no está anotado si el útero ha sido operado. Pregunte ya; si lo ha sido, o si nadie lo sabe, busque ayuda y siga ya su protocolo local para el dolor en la cicatriz.
-remark-waters-broken-not-head-down = Se ha roto la bolsa y el bebé no está con la cabeza abajo. Pida ayuda ya y siga su protocolo local para bolsa rota con un bebé que no está con la cabeza abajo, primero por el riesgo para el cordón.
-remark-waters-broken-lie-not-known = Se ha roto la bolsa y no está anotado que el bebé esté con la cabeza abajo. Busque ya la cabeza con las manos y siga su protocolo local para bolsa rota, primero por el riesgo para el cordón.
-remark-waters-broken-head-free = Se ha roto la bolsa y la cabeza está libre sobre el estrecho superior. Pida ayuda ya y siga su protocolo local para bolsa rota con la cabeza libre, primero por el riesgo para el cordón.
+remark-waters-broken-not-head-down = Se ha roto la bolsa y el bebé no está con la cabeza abajo. Pida ayuda ya y siga su protocolo local para bolsa rota con un bebé que no está con la cabeza abajo, piense primero en el prolapso de cordón.
+remark-waters-broken-lie-not-known = Se ha roto la bolsa y no está anotado que el bebé esté con la cabeza abajo. Busque ya la cabeza con las manos y siga su protocolo local para bolsa rota, piense primero en el prolapso de cordón.
+remark-waters-broken-head-free = Se ha roto la bolsa y la cabeza está libre sobre el estrecho superior. Pida ayuda ya y siga su protocolo local para bolsa rota con la cabeza libre, piense primero en el prolapso de cordón.
 remark-heart-not-heard = No se oyó el latido. Pida ya que escuchen otra persona y con otro aparato, y organice una ecografía según su protocolo local para un latido que no se oye; no la mande a casa a esperar.
 remark-heart-rate-low = La frecuencia del latido está anotada como { $rate } por minuto, por debajo de { $low }. Tome el pulso de ella mientras vuelve a escuchar un minuto entero, busque ayuda y siga ya su protocolo local.
 remark-heart-rate-high = La frecuencia del latido está anotada como { $rate } por minuto, por encima de { $high }. Vuelva a escuchar un minuto entero, busque ayuda y siga ya su protocolo local.
@@ -886,7 +886,7 @@ remark-fifths-against-descent = Los quintos y el descenso en palabras no concuer
 remark-heart-not-heard-but-counted = Un latido que no se oyó no tiene frecuencia ({ $said }). Vuelva a escuchar con una mano en el pulso de ella; después anote dónde se oyó, o ninguna frecuencia.
 remark-reported-and-denied = Lo mismo está referido y negado ({ $said }). Vuelva a preguntar.
 remark-limbs-on-the-side-of-the-back = Brazos y piernas se palparon en el lado de la espalda. Vuelva a palpar los dos lados: ¿cuál es ancho y firme, cuál tiene partes pequeñas?
-remark-heart-far-from-the-back = El latido se oyó en el otro lado que la espalda. Vuelva a palpar la espalda y escuche sobre ella; el lugar donde se oye el latido apoya una posición y nunca la demuestra.
+remark-heart-far-from-the-back = El latido se oyó en el lado opuesto a la espalda. Vuelva a palpar la espalda y escuche sobre ella; el lugar donde se oye el latido apoya una posición y nunca la demuestra.
 remark-heart-height-against-the-end-that-is-down = La altura a la que se oyó el latido no es donde los manuales lo buscan con este polo abajo. Vuelva a palpar qué polo está abajo, y escuche por encima y por debajo del ombligo.
 remark-prominence-on-the-side-of-the-back = La cabeza sobresale en el lado de la espalda, como puede ocurrir cuando está echada hacia atrás. Vuelva a palpar con la cuarta maniobra y siga su protocolo local sobre la ecografía.
 
@@ -966,7 +966,7 @@ remark-womb-hard-or-tender = El útero está { $feel ->
  }
 remark-scar-of-unknown-operation = Hay una cicatriz en la piel, y no está anotado si el útero ha sido operado. Pregunte qué operación fue: la piel no dice cómo se cortó el útero.
 remark-not-head-down = El bebé no está con la cabeza abajo, y han pasado las 36 semanas. Haga que se confirme por ecografía y siga su protocolo local para un bebé que no está con la cabeza abajo: ella debe conocer sus opciones. En casi la mitad de estos casos las manos se equivocan.
-remark-crosswise-at-term = El bebé está atravesado o inclinado, y han pasado las 37 semanas. Haga que se confirme por ecografía y siga su protocolo local: hay que hablar del ingreso, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el cordón.
+remark-crosswise-at-term = El bebé está atravesado o inclinado, y han pasado las 37 semanas. Haga que se confirme por ecografía y siga su protocolo local: hay que hablar de la hospitalización, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el cordón.
 remark-womb-operated-on = El útero ha sido operado. { $cut ->
     [known] Compare lo que está anotado del corte con el informe de la operación
    *[other] Busque el informe de la operación para saber cómo se cortó el útero
@@ -974,9 +974,9 @@ remark-womb-operated-on = El útero ha sido operado. { $cut ->
 remark-head-free-at-term = La cabeza está libre sobre el estrecho superior, y han pasado las 37 semanas. Vuelva a palpar con la vejiga vacía, busque dónde está la placenta y siga su protocolo local sobre una ecografía para una cabeza libre a término.
 remark-placenta-low = La placenta está anotada como baja. Ocúpese de que la próxima ecografía según su protocolo local esté pedida o hecha, y de que antes no se haga ningún tacto vaginal.
 remark-signs-to-weigh = Ella refiere: { $signs }. Pregunte ahora cómo de fuerte es y cuánto ha durado, y mida según su protocolo local. Un dolor de cabeza fuerte o que dura, una fiebre de 38,0 °C o más y una gran hinchazón de cara o manos son urgentes.
-remark-waters-broken = Se ha roto la bolsa. Anote cuándo, y el color y el olor, escuche el latido y siga hoy su protocolo local para bolsa rota; si la cabeza sube, o se ve o se palpa un cordón, pida ayuda enseguida.
+remark-waters-broken = Se ha roto la bolsa. Anote cuándo, y el color y el olor, escuche el latido y siga hoy su protocolo local para bolsa rota; si la cabeza sube, o se ve o se palpa el cordón, pida ayuda enseguida.
 remark-tightenings-before-term = Ella refiere contracciones antes de las 37 semanas. Deje una mano sobre el útero y mida su duración, y siga hoy su protocolo local para el parto antes de término.
-remark-itching = Ella refiere picor. Pregunte dónde, y si empeora por la noche, mire si hay erupción y siga su protocolo local para el picor en el embarazo.
+remark-itching = Ella refiere picazón. Pregunte dónde, y si empeora por la noche, mire si hay erupción y siga su protocolo local para la picazón en el embarazo.
 
 remark-lie-changing = El bebé estaba { $before ->
     [across] atravesado
@@ -990,7 +990,7 @@ remark-lie-changing = El bebé estaba { $before ->
     [bottom-down] con las nalgas abajo
     [head-down] con la cabeza abajo
    *[lengthwise] a lo largo
- } a las { $second }. Vuelva a palpar en cada visita, haga que la situación del día se confirme por ecografía y siga su protocolo local para una situación que cambia desde las 37 semanas: hay que hablar del ingreso, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el cordón.
+ } a las { $second }. Vuelva a palpar en cada visita, haga que la situación del día se confirme por ecografía y siga su protocolo local para una situación que cambia desde las 37 semanas: hay que hablar de la hospitalización, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el cordón.
 remark-visits-differ-in-babies = Las visitas hablan de distinto número de bebés: { $one } a las { $first }, { $two } a las { $second }. Mire si todas son de este embarazo, y haga que se confirme el número por ecografía; hasta entonces ninguna de sus cintas se lee frente a las semanas ni a una curva.
 
 ## The guide for drawing on skin
@@ -1041,7 +1041,7 @@ skin-heart-at = Oído { $place }. Dibújelo ahí.
 skin-heart-none = No hay lugar donde se oyó: nada que dibujar.
 
 skin-manners-title = Con ella
-skin-manners = Pida permiso antes de tocar, antes de dibujar y antes de fotografiar; pare en cuanto ella lo diga. Vejiga vacía, cabecera un poco levantada, ella un poco inclinada hacia la izquierda de ella, tumbada del todo solo poco tiempo. Manos calientes. Un rotulador lavable, seguro para la piel y que se vea en la de ella; uno para cada persona. No sobre piel herida, dolorida o con alergia. Se va con unos pocos baños.
+skin-manners = Pida permiso antes de tocar, antes de dibujar y antes de fotografiar; pare en cuanto ella lo diga. Vejiga vacía, cabecera un poco levantada, ella un poco inclinada hacia la izquierda de ella, acostada del todo solo poco tiempo. Manos calientes. Un rotulador lavable, seguro para la piel y que se vea en la de ella; uno para cada persona. No sobre piel herida, dolorida o con alergia. Se va con unos pocos baños.
 skin-foot = No es una ecografía; las manos se pueden equivocar. Cara y dedos son idea del dibujante. handspan { $version }
 
 ## The tracing sheet
@@ -1066,8 +1066,8 @@ trace-right = derecha de ella, izquierda de usted
 family-title-one = Cómo está colocado su bebé
 family-title-more = Cómo están sus bebés
 family-name = Nombre ____
-family-felt-on = Palpado con las manos el ____
-family-felt-on-at = Palpado el ____ a las { $age }
+family-felt-on = Explorado con las manos el ____
+family-felt-on-at = Explorado con las manos el ____ a las { $age }
 family-noted-on = Anotado el ____
 family-noted-on-at = Anotado el ____ a las { $age }
 family-weeks = { $weeks } semanas
@@ -1109,8 +1109,8 @@ family-back-side-front = La espalda está a la { $side } de usted, hacia delante
 family-back-side-front-probably = La espalda está probablemente a la { $side } de usted, hacia delante.
 family-back-side-spine = La espalda está a la { $side } de usted, hacia la columna de usted.
 family-back-side-spine-probably = La espalda está probablemente a la { $side } de usted, hacia la columna de usted.
-family-back-side-square = La espalda está justo al lado, a la { $side } de usted.
-family-back-side-square-probably = La espalda está probablemente justo al lado, a la { $side } de usted.
+family-back-side-square = La espalda está en el costado de usted, a la { $side }.
+family-back-side-square-probably = La espalda está probablemente en el costado de usted, a la { $side }.
 family-back-front = La espalda está hacia delante.
 family-back-front-probably = La espalda está probablemente hacia delante.
 family-back-spine = La espalda está hacia la columna de usted.
@@ -1123,18 +1123,18 @@ family-back-not-told = Con las manos no se supo dónde está la espalda.
 family-back-not-felt = No se palpó la espalda.
 family-back-not-noted = No se anotó dónde está la espalda.
 
-family-notice-legs-right = Puede notar las piernas arriba, a la derecha de usted.
-family-notice-legs-left = Puede notar las piernas arriba, a la izquierda de usted.
-family-notice-legs-high = Puede notar las piernas arriba.
-family-notice-limbs-front = Puede notar brazos y piernas por delante.
-family-notice-head-high = Puede notar la cabeza: algo duro y redondo cerca de las costillas.
-family-notice-head-left = Puede notar la cabeza: algo duro y redondo a la izquierda de usted.
-family-notice-head-right = Puede notar la cabeza: algo duro y redondo a la derecha de usted.
+family-notice-legs-right = Quizá sienta las piernas arriba, a la derecha de usted.
+family-notice-legs-left = Quizá sienta las piernas arriba, a la izquierda de usted.
+family-notice-legs-high = Quizá sienta las piernas arriba.
+family-notice-limbs-front = Quizá sienta brazos y piernas por delante.
+family-notice-head-high = Quizá sienta la cabeza: algo duro y redondo cerca de las costillas.
+family-notice-head-left = Quizá sienta la cabeza: algo duro y redondo a la izquierda de usted.
+family-notice-head-right = Quizá sienta la cabeza: algo duro y redondo a la derecha de usted.
 
 family-today = Esto vale solo para hoy. La próxima vez puede ser distinto.
 family-next-title = Para hablar con su matrona
-family-next-scan = Una ecografía, para estar más seguros
-family-next-turn = Girar al bebé, por personal formado
+family-next-scan = Una ecografía, para comprobarlo
+family-next-turn = Intentar girar al bebé desde fuera (versión), por personal formado
 family-next-operation = Una operación programada (cesárea)
 family-next-bottom-first = Un parto de nalgas, programado
 family-next-stay = Una estancia en el hospital hasta el parto
@@ -1153,7 +1153,7 @@ family-artist = La cara, los brazos y las piernas son idea del dibujante.
 family-artist-limbs-felt = La cara, las manos y los pies son idea del dibujante.
 family-none-drawn = No se dibuja al bebé, porque no se sabe cómo está.
 
-family-heart = El corazón pequeño muestra en qué lugar de su vientre oyó su matrona el latido ese día.
+family-heart = El dibujo del corazón muestra en qué lugar de su vientre oyó su matrona el latido ese día.
 family-listen = Alguien puede poner ahí la oreja y escuchar.
 family-listen-limits = Oír un latido no dice cómo está su bebé. No oírlo es frecuente. Si algo le preocupa, llame.
 
@@ -1179,15 +1179,15 @@ family-moves-late = Los bebés no se mueven menos al acercarse el parto.
 family-moves-early = ¿No ha notado nada a las 24 semanas? Llame para una revisión.
 family-moves-monitor = No use un aparato de latidos para comprobarlo. Puede que oiga el pulso de usted.
 
-family-urgent-waters = Si rompe aguas (sale líquido) o empieza el parto (contracciones): llame y venga enseguida.
-family-cord = Si nota el cordón, como una cuerda blanda, entre las piernas: llame al número de emergencias.
-family-cord-number = Si nota el cordón, como una cuerda blanda, entre las piernas: llame al { $number }.
+family-urgent-waters = Si se le rompe la bolsa o fuente (sale líquido) o empieza el parto (contracciones): llame y venga enseguida.
+family-cord = Si siente o ve el cordón, como una cuerda blanda, entre las piernas: llame al número de emergencias.
+family-cord-number = Si siente o ve el cordón, como una cuerda blanda, entre las piernas: llame al { $number }.
 
 family-cord-why = ¿Por qué? El cordón, como una cuerda blanda, puede salir primero. Si lo nota entre las piernas: llame al número de emergencias.
 family-cord-why-number = ¿Por qué? El cordón, como una cuerda blanda, puede salir primero. Si lo nota entre las piernas: llame al { $number }.
 
-family-go-title = Venga ahora, o llame a emergencias
-family-go-title-number = Venga ahora, o llame al { $number }
+family-go-title = Vaya ya al hospital, o llame a emergencias
+family-go-title-number = Vaya ya al hospital, o llame al { $number }
 family-go-bleeding = Sangre por la vagina
 family-go-pain = Dolor fuerte de vientre que no se va
 family-go-breath = Dolor de pecho, o dificultad para respirar
@@ -1197,10 +1197,10 @@ family-go-harm = Ideas de hacerse daño
 family-go-green = Aguas (el líquido que sale) verdes o con sangre
 
 family-call-title = Llame hoy, de día o de noche
-family-call-waters = Rompe aguas: sale líquido por la vagina
-family-call-labour = Empieza el parto: contracciones que se repiten
+family-call-waters = Se le rompe la bolsa o fuente: sale líquido por la vagina. Llame enseguida.
+family-call-labour = Empieza el parto: contracciones que se repiten. Llame enseguida.
 family-call-tightenings = Contracciones repetidas antes de las 37 semanas
-family-call-itching = Picor, sobre todo en manos o pies
+family-call-itching = Picazón o comezón, sobre todo en manos o pies
 family-call-head = Dolor de cabeza fuerte o que dura, o cambios en la vista. Si son las dos cosas, venga ahora.
 family-call-fever = Fiebre de 38 °C o más. Si además está sin fuerzas, venga ahora.
 family-call-swelling = Cara o manos muy hinchadas
@@ -1425,7 +1425,7 @@ desk-key-placenta = Placenta
 desk-key-shape = Forma
 desk-key-scars = Cicatrices en la piel
 desk-key-skin = Marcas de la piel
-desk-key-posture = Cómo está tumbada
+desk-key-posture = Cómo está acostada
 desk-key-womb = Tono
 desk-formal-womb = cómo se nota el útero
 desk-key-fundus = Altura del fondo uterino

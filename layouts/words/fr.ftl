@@ -169,14 +169,14 @@ wall-measure-top = Trouvez le fond utérin, en descendant depuis le sternum.
 wall-measure-tape = Du bord supérieur du pubis, par-dessus la courbe, jusqu’au fond utérin, chiffres en dessous.
 wall-measure-weeks = Dès 24 SA : environ autant de cm que de SA, à 2 près ; comparez à ses mesures antérieures. Aucune ne compte : bébé en travers, jumeaux, fibromes, beaucoup de liquide.
 wall-now = Agir maintenant, quoi qu’on palpe
-wall-now-movements = Mouvements moindres, changés ou absents.
+wall-now-movements = Mouvements diminués, changés ou absents.
 wall-now-not-heard = Dès 24 SA : le cœur n’est pas entendu.
 wall-now-rate = Cœur à moins de 100 ou plus de 180.
 wall-now-pulse = Son propre pouls à 15 près de la fréquence entendue : c’est peut-être le sien.
 wall-now-bleeding = Saignement.
 wall-now-pain = Douleur constante ; utérus dur et douloureux ; douleur sur une cicatrice de l’utérus.
 wall-now-waters = Membranes rompues, et le bébé n’a pas la tête en bas, ou la tête est mobile.
-wall-now-help = Ne finissez pas d’abord l’examen : demandez de l’aide, selon votre protocole local.
+wall-now-help = N’attendez pas la fin de l’examen : appelez à l’aide, selon votre protocole local.
 wall-sources = Sources : cinquièmes, pouls, hauteur : Theron, Maternal Care (Bettercare). Manœuvres, niveaux : Klein, Miller, Thomson, A Book for Midwives (Hesperian). Semaines, hauteur : OMS. Fréquences : NICHD 2008 ; OMS. Le reste est de pratique courante. À la main, sans échographie ; ne pose pas de diagnostic, ne remplace ni protocole local, ni jugement d’un soignant, ni échographie.
 
 ## What was understood
@@ -264,7 +264,7 @@ word-breech = siège
 word-shoulder = épaule
 
 word-usual = comme d’habitude
-word-fewer = moindres
+word-fewer = diminués
 word-changed = changés
 word-felt = perçus
 word-not-felt-yet = pas encore perçus
@@ -850,20 +850,20 @@ growth-caution = Une hauteur qui suit une courbe n’exclut rien.
 ## Remarks
 ## One sentence what was found, one what to do next. Never a diagnosis, never reassurance; local guidance decides.
 
-remark-movements-fewer = Elle dit que le bébé bouge moins que d’habitude. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour diminution des mouvements ; un cœur entendu ne règle pas la question.
-remark-movements-changed = Elle dit que les mouvements ont changé. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements modifiés ; un cœur entendu ne règle pas la question.
-remark-movements-none = Elle dit que le bébé ne bouge pas. Faites évaluer la mère et le bébé maintenant, selon votre protocole local ; un cœur entendu ne règle pas la question.
+remark-movements-fewer = Elle dit que le bébé bouge moins que d’habitude. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour diminution des mouvements ; un cœur entendu n’exclut pas un problème.
+remark-movements-changed = Elle dit que les mouvements ont changé. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements modifiés ; un cœur entendu n’exclut pas un problème.
+remark-movements-none = Elle dit que le bébé ne bouge pas. Faites évaluer la mère et le bébé maintenant, selon votre protocole local ; un cœur entendu n’exclut pas un problème.
 remark-movements-not-felt-yet = Les mouvements n’ont pas encore été perçus, et 24 SA sont passées ou le terme n’est pas connu. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements non perçus à 24 SA.
 remark-bleeding = Elle signale un saignement. Demandez de l’aide et suivez maintenant votre protocole local pour saignement pendant la grossesse.
-remark-constant-pain = Elle signale une douleur qui reste. Demandez de l’aide et suivez maintenant votre protocole local pour douleur constante pendant la grossesse.
+remark-constant-pain = Elle signale une douleur qui ne passe pas. Demandez de l’aide et suivez maintenant votre protocole local pour douleur constante pendant la grossesse.
 remark-urgent-signs = Elle signale : { $signs }. Demandez de l’aide et suivez maintenant votre protocole local pour cela.
 remark-hard-tender-womb = L’utérus est dur et douloureux au toucher. Demandez de l’aide et suivez votre protocole local maintenant ; n’attendez pas un moment plus souple pour palper de nouveau.
 remark-scar-pain = Elle signale une douleur à la cicatrice, et l’utérus a été opéré. Demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
 remark-scar-pain-operations-not-known = Elle signale une douleur à une cicatrice, et il n’est pas noté si l’utérus a été opéré. Demandez-le maintenant ; si oui, ou si personne ne le sait, demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
-remark-waters-broken-not-head-down = Les membranes sont rompues et le bébé n’a pas la tête en bas. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues sans tête en bas, d’abord le risque pour le cordon.
-remark-waters-broken-lie-not-known = Les membranes sont rompues et il n’est pas noté que le bébé a la tête en bas. Cherchez la tête maintenant, et suivez votre protocole local pour membranes rompues, d’abord le risque pour le cordon.
-remark-waters-broken-head-free = Les membranes sont rompues et la tête est mobile au-dessus du détroit supérieur. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues avec tête mobile, d’abord le risque pour le cordon.
-remark-heart-not-heard = Le cœur n’a pas été entendu. Faites écouter maintenant une deuxième personne, avec un autre instrument, et organisez une échographie selon votre protocole local pour cœur non entendu ; ne la renvoyez pas attendre chez elle.
+remark-waters-broken-not-head-down = Les membranes sont rompues et le bébé n’a pas la tête en bas. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues sans tête en bas, pensez d’abord à la procidence du cordon.
+remark-waters-broken-lie-not-known = Les membranes sont rompues et il n’est pas noté que le bébé a la tête en bas. Cherchez la tête maintenant, et suivez votre protocole local pour membranes rompues, pensez d’abord à la procidence du cordon.
+remark-waters-broken-head-free = Les membranes sont rompues et la tête est mobile au-dessus du détroit supérieur. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues avec tête mobile, pensez d’abord à la procidence du cordon.
+remark-heart-not-heard = Le cœur n’a pas été entendu. Demandez maintenant à une deuxième personne d’écouter, avec un autre instrument, et organisez une échographie selon votre protocole local pour cœur non entendu ; ne la renvoyez pas attendre chez elle.
 remark-heart-rate-low = La fréquence cardiaque notée est de { $rate } battements par minute, sous { $low }. Prenez son pouls en écoutant de nouveau une minute entière, demandez de l’aide, et suivez votre protocole local maintenant.
 remark-heart-rate-high = La fréquence cardiaque notée est de { $rate } battements par minute, au-dessus de { $high }. Écoutez de nouveau une minute entière, demandez de l’aide, et suivez votre protocole local maintenant.
 remark-pulse-near-heart = Son pouls est de { $pulse } et la fréquence entendue de { $rate } : c’est peut-être son propre pouls qui a été entendu. Prenez son pouls en écoutant de nouveau maintenant ; s’ils battent ensemble, le cœur n’a pas été entendu : appelez une deuxième personne et un autre instrument, et organisez une échographie selon votre protocole local pour cœur non entendu.
@@ -883,7 +883,7 @@ remark-fifths-against-descent = Les cinquièmes et la descente en mots ne s’ac
 remark-heart-not-heard-but-counted = Un cœur non entendu n’a pas de fréquence ({ $said }). Écoutez de nouveau, une main sur son pouls ; puis écrivez où il a été entendu, ou aucune fréquence.
 remark-reported-and-denied = La même chose est signalée et niée ({ $said }). Demandez de nouveau.
 remark-limbs-on-the-side-of-the-back = Les membres ont été palpés du côté du dos. Palpez de nouveau les deux côtés : lequel est large et ferme, lequel a de petites parties ?
-remark-heart-far-from-the-back = Le cœur a été entendu de l’autre côté que le dos. Palpez de nouveau le dos et écoutez à cet endroit ; le lieu où un cœur est entendu appuie une variété de position et ne la prouve jamais.
+remark-heart-far-from-the-back = Le cœur a été entendu du côté opposé au dos. Palpez de nouveau le dos et écoutez à cet endroit ; le lieu où un cœur est entendu appuie une variété de position et ne la prouve jamais.
 remark-heart-height-against-the-end-that-is-down = La hauteur où le cœur a été entendu n’est pas celle où les manuels le cherchent avec ce pôle en bas. Palpez de nouveau quel pôle est en bas, et écoutez au-dessus et au-dessous de l’ombilic.
 remark-prominence-on-the-side-of-the-back = La tête fait saillie du côté du dos, comme elle peut le faire défléchie. Palpez de nouveau par la quatrième manœuvre, et suivez votre protocole local sur l’échographie.
 
@@ -953,7 +953,7 @@ remark-findings-fit-no-position = Aucune variété de position ne donne tout cel
 remark-fifths-may-read-low = Les cinquièmes d’une tête ainsi placée peuvent se lire trop bas : on en palpe moins qu’il n’y en a au-dessus du détroit supérieur. Palpez de nouveau à deux mains, jusqu’au bout de la tête, avant de la dire engagée.
 remark-too-early-for-hands = Avant 24 SA, les mains disent rarement comment un bébé est placé ou à quelle hauteur est sa tête. Palpez de nouveau aux visites suivantes, et gardez ceci pour aujourd’hui seulement.
 remark-presentation-early = Avant 36 SA, c’est la place du bébé aujourd’hui ; il peut se tourner, dans un sens ou dans l’autre. Palpez de nouveau à chaque visite.
-remark-presentation-not-known = On ne sait pas quel pôle est en bas. Palpez de nouveau, vessie vide, demandez une deuxième paire de mains, et organisez une échographie selon votre protocole local si cela reste ouvert : les mains manquent environ 3 bébés sur 10 qui n’ont pas la tête en bas.
+remark-presentation-not-known = On ne sait pas quel pôle est en bas. Palpez de nouveau, vessie vide, demandez une deuxième paire de mains, et organisez une échographie selon votre protocole local si cela reste ouvert : la palpation méconnaît environ 3 bébés sur 10 qui n’ont pas la tête en bas.
 remark-womb-hard-or-tender = L’utérus est { $feel ->
     [tender] douloureux au toucher
    *[hard] dur
@@ -962,7 +962,7 @@ remark-womb-hard-or-tender = L’utérus est { $feel ->
    *[hard] Gardez une main dessus jusqu’à ce qu’il se soit assoupli ou que quelques minutes aient passé, demandez douleur et saignement, et suivez votre protocole local maintenant s’il reste dur.
  }
 remark-scar-of-unknown-operation = Il y a une cicatrice sur la peau, et il n’est pas noté si l’utérus a été opéré. Demandez de quelle opération il s’agissait : la peau ne dit pas comment l’utérus a été incisé.
-remark-not-head-down = Le bébé n’a pas la tête en bas, et 36 SA sont passées. Faites-le confirmer par une échographie, et suivez votre protocole local pour un bébé qui n’a pas la tête en bas : elle doit entendre ses choix. Les mains se trompent dans près de la moitié de ces cas.
+remark-not-head-down = Le bébé n’a pas la tête en bas, et 36 SA sont passées. Faites-le confirmer par une échographie, et suivez votre protocole local pour un bébé qui n’a pas la tête en bas : présentez-lui les options. Les mains se trompent dans près de la moitié de ces cas.
 remark-crosswise-at-term = Le bébé est en travers ou de biais, et 37 SA sont passées. Faites-le confirmer par une échographie et suivez votre protocole local : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
 remark-womb-operated-on = L’utérus a été opéré. { $cut ->
     [known] Comparez ce qui est noté de l’incision au compte rendu opératoire
@@ -971,7 +971,7 @@ remark-womb-operated-on = L’utérus a été opéré. { $cut ->
 remark-head-free-at-term = La tête est mobile au-dessus du détroit supérieur, et 37 SA sont passées. Palpez de nouveau, vessie vide, cherchez où est le placenta, et suivez votre protocole local sur l’échographie pour une tête mobile à terme.
 remark-placenta-low = Le placenta est noté bas. Veillez à ce que la prochaine échographie selon votre protocole local soit prévue ou faite, et qu’aucun toucher vaginal ne soit fait avant.
 remark-signs-to-weigh = Elle signale : { $signs }. Demandez maintenant avec quelle force et depuis quand, et mesurez selon votre protocole local. Un mal de tête fort ou qui dure, une fièvre de 38,0 °C ou plus, et un gonflement important du visage ou des mains sont urgents.
-remark-waters-broken = Les membranes sont rompues. Notez quand, la couleur et l’odeur, écoutez le cœur, et suivez aujourd’hui votre protocole local pour membranes rompues ; si la tête remonte, ou si un cordon est vu ou senti, appelez de l’aide aussitôt.
+remark-waters-broken = Les membranes sont rompues. Notez quand, la couleur et l’odeur, écoutez le cœur, et suivez aujourd’hui votre protocole local pour membranes rompues ; si la tête remonte, ou si le cordon est vu ou senti, appelez de l’aide aussitôt.
 remark-tightenings-before-term = Elle signale des contractions avant 37 SA. Gardez une main sur l’utérus et chronométrez-les, et suivez aujourd’hui votre protocole local pour travail avant terme.
 remark-itching = Elle signale des démangeaisons. Demandez où, et si c’est pire la nuit, cherchez une éruption, et suivez votre protocole local pour démangeaisons pendant la grossesse.
 
@@ -1063,8 +1063,8 @@ trace-right = sa droite, votre gauche
 family-title-one = Position de votre bébé
 family-title-more = Position de vos bébés
 family-name = Nom ____
-family-felt-on = Palpé à la main le ____
-family-felt-on-at = Palpé à la main le ____ à { $age }
+family-felt-on = Ventre examiné avec les mains le ____
+family-felt-on-at = Ventre examiné avec les mains le ____ à { $age }
 family-noted-on = Noté le ____
 family-noted-on-at = Noté le ____ à { $age }
 family-weeks = { $weeks } semaines (SA)
@@ -1082,8 +1082,8 @@ family-lie-across = { $baby } est en travers du ventre.
 family-lie-across-probably = { $baby } est probablement en travers du ventre.
 family-lie-slanting = { $baby } est de biais.
 family-lie-slanting-probably = { $baby } est probablement de biais.
-family-lie-not-told = Les mains n’ont pas pu dire comment est placé votre bébé.
-family-lie-not-told-number = Les mains n’ont pas pu dire comment est placé le bébé { $number }.
+family-lie-not-told = On n’a pas pu savoir avec les mains comment est placé votre bébé.
+family-lie-not-told-number = On n’a pas pu savoir avec les mains comment est placé le bébé { $number }.
 family-lie-not-felt = On n’a pas palpé comment est placé votre bébé.
 family-lie-not-felt-number = On n’a pas palpé comment est placé le bébé { $number }.
 family-lie-early = Il est trop tôt pour palper comment est placé votre bébé.
@@ -1116,7 +1116,7 @@ family-back-ribs = Le dos est vers vos côtes.
 family-back-ribs-probably = Le dos est probablement vers vos côtes.
 family-back-feet = Le dos est vers vos pieds.
 family-back-feet-probably = Le dos est probablement vers vos pieds.
-family-back-not-told = Les mains n’ont pas pu dire où est le dos.
+family-back-not-told = On n’a pas pu savoir avec les mains où est le dos.
 family-back-not-felt = Le dos n’a pas été palpé.
 family-back-not-noted = La place du dos n’a pas été notée.
 
@@ -1131,9 +1131,9 @@ family-notice-head-right = Vous sentirez peut-être la tête : dure et ronde, �
 family-today = Cela ne vaut que pour aujourd’hui. La prochaine fois, ce sera peut-être différent.
 family-next-title = À discuter avec votre sage-femme
 family-next-scan = Une échographie, pour en être plus sûre
-family-next-turn = Faire tourner le bébé, par une personne formée
+family-next-turn = Essayer de tourner le bébé de l’extérieur (version), par une personne formée
 family-next-operation = Une opération prévue (césarienne)
-family-next-bottom-first = Une naissance prévue, fesses en premier
+family-next-bottom-first = Un accouchement par le siège, prévu
 family-next-stay = Un séjour à l’hôpital jusqu’à la naissance
 family-next-stay-later = Un séjour à l’hôpital, dès 37 semaines (SA)
 family-next-not-told = Parlez d’une échographie avec votre sage-femme.
@@ -1165,8 +1165,8 @@ family-number-blank = Numéro ____
 family-phone-always = Jour et nuit : { $number }
 family-phone-day = Le jour : { $number }
 family-phone-night = La nuit : { $number }
-family-emergency = Urgences : { $number }
-family-emergency-blank = Urgences ____
+family-emergency = Numéro d’urgence : { $number }
+family-emergency-blank = Numéro d’urgence ____
 
 family-moves-title-one = Votre bébé bouge moins, ou pas comme d’habitude ?
 family-moves-title-more = Vos bébés bougent moins, ou pas comme d’habitude ?
@@ -1176,7 +1176,7 @@ family-moves-late = Les bébés ne bougent pas moins à l’approche de la naiss
 family-moves-early = Rien senti à 24 semaines (SA) ? Appelez pour un contrôle.
 family-moves-monitor = N’utilisez pas d’appareil pour vérifier le cœur. Vous entendrez peut-être votre propre pouls.
 
-family-urgent-waters = Si vous perdez les eaux (du liquide coule) ou si le travail commence (contractions) : appelez et venez aussitôt.
+family-urgent-waters = Si la poche des eaux se rompt (du liquide coule) ou si l’accouchement commence (contractions) : appelez et venez aussitôt.
 family-cord = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le numéro d’urgence.
 family-cord-number = Si vous sentez le cordon, comme une corde molle, entre vos jambes : appelez le { $number }.
 
@@ -1185,8 +1185,8 @@ family-cord-why-number = Pourquoi ? Le cordon, comme une corde molle, peut sort
 
 family-go-title = Venez tout de suite, ou appelez le numéro d’urgence
 family-go-title-number = Venez tout de suite, ou appelez le { $number }
-family-go-bleeding = Du sang par le vagin
-family-go-pain = Un fort mal de ventre qui reste
+family-go-bleeding = Vous saignez du vagin
+family-go-pain = Un fort mal de ventre qui ne passe pas
 family-go-breath = Douleur dans la poitrine, ou du mal à respirer
 family-go-fits = Convulsions : secousses qu’on ne peut arrêter
 family-go-faint = Évanouissement, ou cœur qui s’emballe
@@ -1194,11 +1194,11 @@ family-go-harm = L’idée de vous faire du mal
 family-go-green = Des eaux (le liquide qui coule) vertes ou avec du sang
 
 family-call-title = Appelez aujourd’hui, jour ou nuit
-family-call-waters = Vous perdez les eaux : du liquide coule du vagin
-family-call-labour = Le travail commence : contractions qui se répètent
+family-call-waters = La poche des eaux se rompt : du liquide coule du vagin. Appelez tout de suite.
+family-call-labour = L’accouchement commence : contractions qui se répètent. Appelez tout de suite.
 family-call-tightenings = Contractions répétées avant 37 semaines (SA)
 family-call-itching = Démangeaisons, surtout aux mains ou aux pieds
-family-call-head = Mal de tête fort ou qui dure, ou vue qui change. Si les deux, venez tout de suite.
+family-call-head = Mal de tête fort ou qui dure, ou vue trouble, taches devant les yeux. Si les deux, venez tout de suite.
 family-call-fever = Une fièvre de 38 °C ou plus. Si vous êtes aussi sans force, venez tout de suite.
 family-call-swelling = Visage ou mains très gonflés
 family-call-vomit = Des vomissements qui ne cessent pas
