@@ -394,6 +394,13 @@ word-did-not-turn = did not turn
 word-tense = tense
 word-board-like = board-like
 word-adequate = adequate
+word-a-tender-womb = a tender womb
+word-foul-water = foul water
+word-fast-pulse = a pulse of 100 or more
+word-fast-breathing = breathing of 21 or more
+word-fast-heart-of-the-baby = a heart of the baby over 160
+word-protein-in-the-urine = protein in the urine
+word-fewer-movements = movements that are not as usual
 word-t-shaped = T-shaped
 word-j-shaped = J-shaped
 word-dipping = dipping
@@ -1006,9 +1013,13 @@ remark-movements-fewer = She says the baby moves less than usual. Have her and t
 remark-movements-changed = She says the movements have changed. Have her and the baby assessed now, by your local guidance for changed movements; a heart that is heard does not settle it.
 remark-movements-none = She says the baby does not move. Have her and the baby assessed now, by your local guidance; a heart that is heard does not settle it.
 remark-movements-not-felt-yet = Movements have not been felt yet, and 24 weeks have passed or the weeks are not known. Have her and the baby assessed now, by your local guidance for movements not felt by 24 weeks.
-remark-bleeding = She reports bleeding. Get help and follow your local guidance for bleeding in pregnancy now.
+remark-bleeding = She reports bleeding. Get help and follow your local guidance for bleeding in pregnancy now.{ $placenta ->
+    [known] {""}
+    [low] {" "}The placenta is recorded as low: make no vaginal examination.
+   *[other] {" "}Where the placenta lies is not recorded: make no vaginal examination until it is known.
+ }
 remark-constant-pain = She reports pain that stays. Get help and follow your local guidance for constant pain in pregnancy now.
-remark-urgent-signs = She reports: { $signs }. Get help and follow your local guidance for it now.
+remark-urgent-signs = Recorded: { $signs }. Get help and follow your local guidance for it now.
 remark-hard-tender-womb = The womb is hard and tender. Get help and follow your local guidance now; do not wait for a softer moment to feel again.
 remark-scar-pain = She reports pain at the scar, and the womb has been operated on. Get help and follow your local guidance for scar pain now.
 remark-scar-pain-operations-not-known = She reports pain at a scar, and whether the womb has been operated on is not recorded. Ask now; if it has, or if nobody knows, get help and follow your local guidance for scar pain now.
@@ -1093,7 +1104,7 @@ remark-heart-recount = { $counted ->
 remark-heart-outside-usual = The rate is { $rate } beats a minute, { $direction ->
     [low] under 110
    *[other] over 160
- }. Feel her pulse while you listen again for a full 60 seconds, write both rates down, and follow your local guidance for a rate outside the usual today.
+ }. Listen again for a full minute with a hand on her pulse; if it is still so, or there is fever, bleeding, waters broken, fewer movements or labour, it cannot wait. Follow your local guidance.
 remark-heart-irregular = The rhythm was heard as irregular. Listen again for a full 60 seconds, ask a second person to listen, and follow your local guidance on an irregular heart rhythm.
 
 remark-dip-with-a-back-in-front = A dip at the navel goes with a back towards her spine, and the back was found to the front ({ $said }). Feel both flanks for the back again.
@@ -1105,25 +1116,106 @@ remark-heart-over-the-other-baby = The heart of baby { $baby } was heard on the 
 remark-findings-fit-no-position = No position gives all of this at once ({ $said }). Feel again, one after the other: the ends of the womb, the back, the limbs; then listen again.
 remark-fifths-may-read-low = Fifths of a head that lies like this can read low: less is felt than stands above the brim. Feel again with two hands, down to the end of the head, before it is called engaged.
 remark-too-early-for-hands = Before 24 weeks hands seldom tell how a baby lies or how deep its head is. Feel again at later visits, and keep this for today only.
-remark-presentation-early = Before 36 weeks this is how the baby lies today; it may turn, to either end. Feel again at each visit.
+remark-presentation-early = The baby is not head down today, and 36 weeks have not passed: it may still turn. Feel again at each visit.
 remark-presentation-not-known = Which end lies down is not settled. Feel again with the bladder empty, ask a second pair of hands, and arrange a scan by your local guidance if it stays open: hands miss about 3 in 10 babies that are not head down.
-remark-womb-hard-or-tender = The womb is { $feel }. { $feel ->
-    [tender] Feel again where it is tender and whether it hardens, ask about pain, bleeding, fever and waters, and follow your local guidance for a tender womb today.
-   *[hard] Keep a hand on it until it has softened or a few minutes have passed, ask about pain and bleeding, and follow your local guidance now if it stays hard.
- }
+remark-womb-hard-or-tender = The womb is { $feel ->
+    [hard] hard
+    [tense] tense
+   *[other] tender
+ }. Keep a hand on it: does it soften again, and how soon? Ask about pain and bleeding; if it stays so, get help and follow your local guidance.
 remark-scar-of-unknown-operation = There is a scar on the skin, and whether the womb has been operated on is not recorded. Ask which operation it was: the skin does not tell how the womb was cut.
 remark-not-head-down = The baby is not head down, and 36 weeks have passed. Have it confirmed by a scan, and follow your local guidance for a baby that is not head down: she is to hear her choices. Hands are wrong about this in nearly half of such cases.
 remark-crosswise-at-term = The baby lies across or slantwise, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labour starts or the waters break, for the sake of the cord.
-remark-womb-operated-on = The womb has been operated on. { $cut ->
-    [known] Hold what is recorded of the cut against the operation note
-   *[other] Find the operation note for how the womb was cut
- }: the scar on the skin does not tell. Follow your local guidance for her birth after it.
+remark-womb-operated-on = { $cut ->
+    [known] The womb was cut up and down, in a T or a J, or tore before. Hold what is recorded against the operation note, and follow your local guidance for where and how she gives birth.
+   *[other] The womb has been operated on, and how it was cut is not recorded. Ask for the operation note: the scar on the skin does not tell. Follow your local guidance for her birth after it.
+ }
 remark-head-free-at-term = The head is free above the brim, and 37 weeks have passed. Feel again with the bladder empty, look up where the placenta lies, and follow your local guidance on a scan for a head that is free at term.
-remark-placenta-low = The placenta is recorded as low. See that the next scan by your local guidance is arranged or done, and that no vaginal examination is made before.
-remark-signs-to-weigh = She reports: { $signs }. Ask now how bad it is and how long it has lasted, and measure by your local guidance. A severe or lasting headache, fever of 38.0 °C or more, and great swelling of face or hands are urgent.
-remark-waters-broken = The waters have broken. Note when, and the colour and smell, listen to the heart, and follow your local guidance for waters broken today; if the head rises, or a cord is seen or felt, call for help at once.
-remark-tightenings-before-term = She reports tightenings before 37 weeks. Keep a hand on the womb and time them, and follow your local guidance for labour before term today.
+remark-placenta-low = The placenta is recorded as low. See that the repeat scan by your local guidance is arranged or done, as a rule at 32 weeks, and that no vaginal examination is made before.
+remark-signs-to-weigh = She reports: { $signs }. Ask now how bad it is and how long it has lasted, take her blood pressure, and follow your local guidance; what is severe or stays is urgent.
+remark-waters-broken = The waters have broken. Ask how many hours ago, the colour and smell, the movements, and whether group B strep was found; listen to the heart, take her temperature, and follow your local guidance today. If the head rises, or a cord is seen or felt, call for help at once.
+remark-tightenings-before-term = She reports tightenings before 37 weeks. Ask whether they are regular or painful, keep a hand on the womb and time them; if they are, it cannot wait. Follow your local guidance today.
 remark-itching = She reports itching. Ask where, and whether it is worse at night, look for a rash, and follow your local guidance for itching in pregnancy.
+remark-note-mentions = Your note mentions { $quoted }, and no finding says whether it is so. Record it, or write in the note that it is not so; until then follow your local guidance for it now.
+remark-cord-felt = The cord was felt or seen. Call for help now: outside a hospital, the emergency number. Bring her knees to her chest, or lay her on her left side with her hips raised; keep the part that leads off the cord, and do not handle the cord or put it back. Follow your local guidance for the cord.
+remark-part-by-vagina-in-labour = Found by the vagina: { $signs }, and she is in labour or her waters have broken. Call for senior help now, and follow your local guidance for it.
+remark-part-by-vagina = Found by the vagina: { $signs }. Ask for a senior review today by your local guidance; if labour starts or the waters break, it cannot wait.
+remark-movements-fewer-early = She says the baby moves less, or not as before, and 24 weeks have not passed. Listen with a Doppler today, and follow your local guidance for movements at these weeks. If movements that were felt have stopped, it cannot wait.
+remark-placenta-low-with-signs = The placenta is recorded as low, and there is: { $signs }. Get help now and follow your local guidance for a low placenta; make no vaginal examination.
+remark-placenta-low-late = The placenta is recorded as low, and 36 weeks have passed. If no later scan has settled it, ask today for a senior plan for her birth by your local guidance, and see that no vaginal examination is made before.
+remark-blow-or-fall = She reports a blow, a fall or a crash. Ask what happened and where she was hit, ask about pain, bleeding, waters and movements, listen to the heart, and follow your local guidance for it today.
+remark-d-not-known = Whether she is D-negative is not recorded. Ask or look it up today: if she is, anti-D is a matter of 72 hours, by your local guidance.
+remark-d-negative = She is D-negative. Have anti-D considered today, within 72 hours of what happened, by your local guidance.
+remark-faint = She is faint. Lay her on her left side, take her pulse and blood pressure, ask about bleeding and pain, look again, and follow your local guidance today.
+remark-faint-lying-flat = She is faint when she lies flat. Turn her on her left side now and look again; if it does not pass, get help and follow your local guidance.
+remark-pressure-severe = Her blood pressure is { $pressure }: 160 or 110, or more. Get help now and follow your local guidance for severe high blood pressure in pregnancy; take it again, but do not wait for that.
+remark-pressure-with-signs = Her blood pressure is { $pressure }, with: { $signs }. Get help and follow your local guidance for raised blood pressure with such signs now.
+remark-pressure-raised = Her blood pressure is { $pressure }. Let her sit, take it again today, test her urine for protein, ask about headache, sight, pain under the ribs and vomiting, and follow your local guidance.
+remark-severe-headache-or-rib-pain = She reports: { $signs }. Take her blood pressure and test her urine now, get help, and follow your local guidance for it, whatever the numbers are.
+remark-two-signs-of-pressure = She reports: { $signs }. Take her blood pressure and test her urine now, and follow your local guidance for these signs together; do not send her home to wait.
+remark-one-sign-of-pressure = She reports: { $signs }. Ask how bad it is, since when, and whether it stays; take her blood pressure, test her urine and look again today, by your local guidance.
+remark-infection = { $measured ->
+    [yes] Her temperature is { $celsius } °C
+   *[other] She reports fever
+ }, with: { $signs }. Get help now and follow your local guidance for fever in pregnancy with such signs.
+remark-fever = { $measured ->
+    [yes] Her temperature is { $celsius } °C
+   *[other] She reports fever
+ }. Take her temperature, pulse, breathing and blood pressure again today, ask about waters, pain and burning urine, feel the womb, and follow your local guidance for fever in pregnancy.
+remark-pulse-very-fast = Her pulse is { $pulse }, over 130. Get help now, take her blood pressure, temperature and breathing, and follow your local guidance.
+remark-pulse-to-feel-again = Her pulse is { $pulse }. Let her rest, feel it again for a full minute, and take her blood pressure, temperature and breathing; if it stays so, follow your local guidance today.
+remark-breathing-very-fast = She breathes { $breaths } times a minute. Get help now, take her pulse, blood pressure and temperature, and follow your local guidance.
+remark-breathing-to-count-again = She breathes { $breaths } times a minute. Let her rest and count again for a full minute, take her pulse and temperature; if it stays so, follow your local guidance today.
+remark-thoughts-of-self-harm = She has told of thoughts of harming herself. Stay with her, ask whether she means to act on them, and get help now by your local guidance. Keep it out of anything she takes home.
+remark-violence-told = She has told of violence. Speak with her alone, ask whether she is safe to go home today, and follow your local guidance. Keep it out of anything she takes home.
+remark-womb-board-like = The womb { $feel ->
+    [does-not-soften] does not soften between contractions
+   *[other] is hard as a board
+ }. Get help and follow your local guidance now; do not wait to feel it again.
+remark-contraction-too-long = A contraction lasted { $seconds } seconds, more than 2 minutes. Listen to the heart, get help and follow your local guidance now.
+remark-contractions-too-many = { $number } contractions in ten minutes are recorded, more than 5. Listen to the heart through the next ones and after them, get help and follow your local guidance now.
+remark-womb-cut-in-labour = The womb was cut up and down, in a T or a J, or tore before, and there is pain, tightening or labour. Call for senior help now, and follow your local guidance for such a womb.
+remark-womb-cut-not-known-in-labour = The womb was operated on, how it was cut is not recorded, and there are tightenings or labour. Call for help now, find the operation note, and follow your local guidance as for a cut that is not low and across until it is found.
+remark-caesarean-without-a-birth = A caesarean is recorded, and no birth before this one. Ask again about earlier births, and correct whichever is not so.
+remark-regular-tightenings-before-term = Tightenings are regular or painful, or she is in labour, { $weeks ->
+    [known] before 37 weeks
+   *[other] and the weeks are not known
+ }. Get help and follow your local guidance for labour before term now.
+remark-waters-broken-before-term = The waters have broken, { $weeks ->
+    [known] before 37 weeks
+   *[other] and the weeks are not known
+ }. Get help and follow your local guidance for waters broken before term now; make no vaginal examination unless it says so.
+remark-water-not-clear = The water that has come is: { $signs }. Listen to the heart, get help and follow your local guidance for it now.
+remark-waters-broken-strep = The waters have broken, and group B strep was found in this pregnancy. Ask today for what your local guidance offers then, without waiting for labour; if the head rises, or a cord is seen or felt, call for help at once.
+remark-waters-broken-long = The waters have been broken for { $hours } hours. Take her temperature and pulse, listen to the heart, and talk with her today about what your local guidance offers after 24 hours.
+remark-water-little = There seems to be little water, by hand. Ask about waters leaking and movements, and follow your local guidance on a scan for it.
+remark-heart-not-heard-scan-today = The heart was not heard by Doppler, and 16 weeks have passed. Arrange a scan today by your local guidance; do not send her home to wait.
+remark-heart-not-heard-try-doppler = The heart was not heard, and at these weeks a horn or fetoscope may miss it. Listen again with a Doppler today; if that does not find it, arrange a scan today by your local guidance.
+remark-twin-heart-not-heard = One baby's heart was heard, and this one was not. Ask a second person to listen now, each to one heart at the same time, and arrange a scan now by your local guidance; do not send her home to wait.
+remark-heart-heard-before = The heart was heard at { $first }, and was not heard at { $second }. Ask a second person and another instrument to listen now, and arrange a scan now by your local guidance.
+remark-heart-is-her-pulse = The heart heard and her pulse run together: treat the heart as not heard. Ask a second person and another instrument to listen now, a hand on her pulse, and arrange a scan by your local guidance.
+remark-heart-outside-usual-with-signs = The heart rate is recorded as { $rate } beats a minute, { $direction ->
+    [low] under 110
+   *[other] over 160
+ }, with: { $signs }. Listen again for a full minute with a hand on her pulse, get help, and follow your local guidance now.
+remark-heart-outside-usual-still = The heart rate was { $rate } beats a minute over a full minute, { $direction ->
+    [low] under 110
+   *[other] over 160
+ }, with her pulse felt. Get help and follow your local guidance now.
+remark-heart-slows-after-contractions = The heart slows after contractions. Turn her on her left side, listen through the next contractions and after them, get help and follow your local guidance now.
+remark-heart-slows = The heart was heard to slow: { $signs }. Listen again for a full minute, through a contraction and after it if there are any, with a hand on her pulse, and follow your local guidance today.
+remark-twin-hearts-near = The two hearts are recorded at { $first } and { $second } beats a minute: it may be one heart heard twice. Ask a second person to count with you, each one heart at the same time, and say so; if two hearts are not told apart, arrange a scan today by your local guidance.
+remark-twin-first-not-head-down = The first baby is not head down, and 32 weeks have passed. Follow your local guidance on a plan for her birth, and ask for a scan to confirm how both lie.
+remark-twins-still-pregnant = Two babies with { $placentas ->
+    [one] one placenta, and 36 weeks
+   *[other] two placentas, and 37 weeks
+ } have passed. Ask today whether her birth is planned, and follow your local guidance.
+remark-twins-placentas-not-known = Two babies, and whether they have one placenta or two is not recorded. Ask or look it up in her early scan: by your local guidance it decides when they are to be born.
+remark-after-41-weeks = 41 weeks have passed. Ask whether the offer to start labour has been talked over with her, by your local guidance.
+remark-after-42-weeks = 42 weeks have passed. Look again today at what was agreed with her; by your local guidance a tracing of the heart twice a week and a scan for the water are offered.
+remark-after-43-weeks = 43 weeks have passed. Ask for a senior review today, hold the dates against her early scan again, and follow your local guidance.
+remark-tape-through-centiles = Three tapes, each lower against the curve than the last: { $earlier }, and { $cm } cm at { $weeks }, { $fall } lower in z in all. Have a scan for growth arranged by your local guidance; a tape that is still between the tenth and the ninetieth does not settle it.
+remark-tape-lower-in-z = The tape is lower against the curve than before: { $earlier }, and { $cm } cm at { $weeks }, { $fall } lower in z. Measure again with the bladder empty and the blank side of the tape up, and compare at the next visit by your local guidance.
 
 # Over several visits. $before and $after: how the baby lay, at $first and at $second.
 remark-lie-changing = The baby lay { $before ->

@@ -366,6 +366,13 @@ word-did-not-turn = no giró
 word-tense = tenso
 word-board-like = como una tabla
 word-adequate = adecuado
+word-a-tender-womb = útero doloroso
+word-foul-water = líquido maloliente
+word-fast-pulse = pulso de 100 o más
+word-fast-breathing = respiración de 21 o más
+word-fast-heart-of-the-baby = latido del bebé de más de 160
+word-protein-in-the-urine = proteínas en la orina
+word-fewer-movements = movimientos que no son los habituales
 word-t-shaped = en forma de T
 word-j-shaped = en forma de J
 word-dipping = insinuándose
@@ -857,9 +864,13 @@ remark-movements-fewer = Ella dice que el bebé se mueve menos de lo habitual. H
 remark-movements-changed = Ella dice que los movimientos han cambiado. Haga que los valoren ya, a ella y al bebé, según su protocolo local para movimientos cambiados; que se oiga el latido no lo aclara.
 remark-movements-none = Ella dice que el bebé no se mueve. Haga que los valoren ya, a ella y al bebé, según su protocolo local; que se oiga el latido no lo aclara.
 remark-movements-not-felt-yet = Aún no se han notado movimientos, y han pasado las 24 semanas o no se saben las semanas. Haga que los valoren ya, a ella y al bebé, según su protocolo local para movimientos no notados a las 24 semanas.
-remark-bleeding = Ella refiere sangrado. Busque ayuda y siga ya su protocolo local para el sangrado en el embarazo.
+remark-bleeding = Refiere sangrado. Pida ayuda y siga ahora su protocolo local para el sangrado en el embarazo.{ $placenta ->
+    [known] {""}
+    [low] {" "}La placenta está registrada como baja: no haga examen vaginal.
+   *[other] {" "}No está registrado dónde está la placenta: no haga examen vaginal hasta que se sepa.
+ }
 remark-constant-pain = Ella refiere un dolor que no se va. Busque ayuda y siga ya su protocolo local para el dolor constante en el embarazo.
-remark-urgent-signs = Ella refiere: { $signs }. Busque ayuda y siga ya su protocolo local para ello.
+remark-urgent-signs = Registrado: { $signs }. Pida ayuda y siga ahora su protocolo local para ello.
 remark-hard-tender-womb = El útero está duro y doloroso al tacto. Busque ayuda y siga ya su protocolo local; no espere a un momento en que esté más blando para volver a palpar.
 remark-scar-pain = Ella refiere dolor en la cicatriz, y el útero ha sido operado. Busque ayuda y siga ya su protocolo local para el dolor en la cicatriz.
 remark-scar-pain-operations-not-known = Ella refiere dolor en una cicatriz, y no está anotado si el útero ha sido operado. Pregunte ya; si lo ha sido, o si nadie lo sabe, busque ayuda y siga ya su protocolo local para el dolor en la cicatriz.
@@ -940,10 +951,10 @@ remark-heart-recount = { $counted ->
     [yes] Las cuentas tienen una media de { $mean } y dejan la frecuencia en cualquier punto entre { $low } y { $high } latidos por minuto
    *[other] La frecuencia se oyó entre { $low } y { $high } latidos por minuto
  }, a los dos lados de un límite de lo habitual, de 110 a 160. Vuelva a contar 60 segundos enteros con una mano en el pulso de ella; un latido en el que arranca el reloj cuenta como cero. Anote la cuenta, y siga su protocolo local si queda fuera.
-remark-heart-outside-usual = La frecuencia es { $rate } latidos por minuto, { $direction ->
-    [low] por debajo de 110
-   *[other] por encima de 160
- }. Tome el pulso de ella mientras vuelve a escuchar 60 segundos enteros, anote las dos frecuencias y siga hoy su protocolo local para una frecuencia fuera de lo habitual.
+remark-heart-outside-usual = La frecuencia cardíaca registrada es de { $rate } latidos por minuto, { $direction ->
+    [low] menos de 110
+   *[other] más de 160
+ }. Escuche de nuevo durante un minuto entero con una mano en el pulso de ella; si sigue así, o hay fiebre, sangrado, aguas rotas, menos movimientos o parto, no puede esperar. Siga su protocolo local.
 remark-heart-irregular = El ritmo se oyó irregular. Vuelva a escuchar 60 segundos enteros, pida que escuche otra persona y siga su protocolo local sobre un latido irregular.
 
 remark-dip-with-a-back-in-front = Un hundimiento en el ombligo va con una espalda hacia la columna de ella, y la espalda se encontró hacia delante ({ $said }). Vuelva a buscar la espalda en los dos flancos.
@@ -955,28 +966,106 @@ remark-heart-over-the-other-baby = El latido del bebé { $baby } se oyó en el l
 remark-findings-fit-no-position = Ninguna posición da todo esto a la vez ({ $said }). Vuelva a palpar, uno tras otro: los polos del útero, la espalda, brazos y piernas; después vuelva a escuchar.
 remark-fifths-may-read-low = Los quintos de una cabeza colocada así pueden leerse de menos: se palpa menos de lo que queda sobre el estrecho superior. Vuelva a palpar con las dos manos, hasta el final de la cabeza, antes de llamarla encajada.
 remark-too-early-for-hands = Antes de las 24 semanas las manos rara vez saben cómo está un bebé o cuánto ha bajado su cabeza. Vuelva a palpar en visitas posteriores, y tome esto solo para hoy.
-remark-presentation-early = Antes de las 36 semanas esto es cómo está el bebé hoy; puede girar, hacia cualquier polo. Vuelva a palpar en cada visita.
+remark-presentation-early = Hoy el bebé no está de cabeza, y no se han cumplido 36 semanas: todavía puede girar. Palpe de nuevo en cada visita.
 remark-presentation-not-known = No está claro qué polo está abajo. Vuelva a palpar con la vejiga vacía, pida otro par de manos y organice una ecografía según su protocolo local si sigue sin aclararse: a las manos se les escapan unos 3 de cada 10 bebés que no están con la cabeza abajo.
 remark-womb-hard-or-tender = El útero está { $feel ->
-    [tender] doloroso al tacto
-   *[hard] duro
- }. { $feel ->
-    [tender] Vuelva a palpar dónde duele y si se endurece, pregunte por dolor, sangrado, fiebre y bolsa rota, y siga hoy su protocolo local para un útero doloroso al tacto.
-   *[hard] Deje una mano sobre él hasta que se ablande o pasen unos minutos, pregunte por dolor y sangrado, y siga ya su protocolo local si sigue duro.
- }
+    [hard] duro
+    [tense] tenso
+   *[other] doloroso al tacto
+ }. Deje una mano encima: ¿se ablanda de nuevo, y cuándo? Pregunte por dolor y sangrado; si sigue así, pida ayuda y siga su protocolo local.
 remark-scar-of-unknown-operation = Hay una cicatriz en la piel, y no está anotado si el útero ha sido operado. Pregunte qué operación fue: la piel no dice cómo se cortó el útero.
 remark-not-head-down = El bebé no está con la cabeza abajo, y han pasado las 36 semanas. Haga que se confirme por ecografía y siga su protocolo local para un bebé que no está con la cabeza abajo: ella debe conocer sus opciones. En casi la mitad de estos casos las manos se equivocan.
 remark-crosswise-at-term = El bebé está atravesado o inclinado, y han pasado las 37 semanas. Haga que se confirme por ecografía y siga su protocolo local: hay que hablar de la hospitalización, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el cordón.
-remark-womb-operated-on = El útero ha sido operado. { $cut ->
-    [known] Compare lo que está anotado del corte con el informe de la operación
-   *[other] Busque el informe de la operación para saber cómo se cortó el útero
- }: la cicatriz de la piel no lo dice. Siga su protocolo local para el parto de ella después de eso.
+remark-womb-operated-on = { $cut ->
+    [known] El útero tuvo un corte vertical, en T o en J, o se desgarró antes. Compare lo registrado con el informe de la operación, y siga su protocolo local sobre dónde y cómo dar a luz.
+   *[other] El útero ha sido operado, y no está registrado cómo se cortó. Pida el informe de la operación: la cicatriz de la piel no lo dice. Siga su protocolo local para el parto después de ello.
+ }
 remark-head-free-at-term = La cabeza está libre sobre el estrecho superior, y han pasado las 37 semanas. Vuelva a palpar con la vejiga vacía, busque dónde está la placenta y siga su protocolo local sobre una ecografía para una cabeza libre a término.
-remark-placenta-low = La placenta está anotada como baja. Ocúpese de que la próxima ecografía según su protocolo local esté pedida o hecha, y de que antes no se haga ningún tacto vaginal.
-remark-signs-to-weigh = Ella refiere: { $signs }. Pregunte ahora cómo de fuerte es y cuánto ha durado, y mida según su protocolo local. Un dolor de cabeza fuerte o que dura, una fiebre de 38,0 °C o más y una gran hinchazón de cara o manos son urgentes.
-remark-waters-broken = Se ha roto la bolsa. Anote cuándo, y el color y el olor, escuche el latido y siga hoy su protocolo local para bolsa rota; si la cabeza sube, o se ve o se palpa el cordón, pida ayuda enseguida.
-remark-tightenings-before-term = Ella refiere contracciones antes de las 37 semanas. Deje una mano sobre el útero y mida su duración, y siga hoy su protocolo local para el parto antes de término.
+remark-placenta-low = La placenta está registrada como baja. Compruebe que la ecografía de control según su protocolo local está pedida o hecha, por lo general a las 32 semanas, y que no se haga antes un examen vaginal.
+remark-signs-to-weigh = Refiere: { $signs }. Pregunte ahora cómo de fuerte es y cuánto dura, tome la tensión, y siga su protocolo local; lo que es fuerte o persiste es urgente.
+remark-waters-broken = Ha roto aguas. Pregunte hace cuántas horas, el color y el olor, los movimientos, y si se encontró estreptococo B; escuche el latido, tome la temperatura, y siga hoy su protocolo local. Si la cabeza sube, o se ve o se palpa un cordón, pida ayuda enseguida.
+remark-tightenings-before-term = Refiere contracciones antes de las 37 semanas. Pregunte si son regulares o dolorosas, deje una mano sobre el útero y cronométrelas; si lo son, no puede esperar. Siga hoy su protocolo local.
 remark-itching = Ella refiere picazón. Pregunte dónde, y si empeora por la noche, mire si hay erupción y siga su protocolo local para la picazón en el embarazo.
+remark-note-mentions = Su nota menciona { $quoted }, y ningún hallazgo dice si es así. Regístrelo, o escriba en la nota que no es así; hasta entonces, siga ahora su protocolo local para ello.
+remark-cord-felt = Se palpó o se vio el cordón. Pida ayuda ahora: fuera de un hospital, el número de emergencias. Póngala de rodillas con el pecho abajo, o acostada sobre el lado izquierdo de ella con la cadera elevada; mantenga la parte que se presenta apartada del cordón, y no toque ni reponga el cordón. Siga su protocolo local para el cordón.
+remark-part-by-vagina-in-labour = Encontrado por la vagina: { $signs }, y está de parto o ha roto aguas. Pida ayuda de mayor experiencia ahora, y siga su protocolo local para ello.
+remark-part-by-vagina = Encontrado por la vagina: { $signs }. Pida hoy una revisión por alguien de mayor experiencia según su protocolo local; si empieza el parto o rompe aguas, no puede esperar.
+remark-movements-fewer-early = Dice que el bebé se mueve menos, o no como antes, y no se han cumplido 24 semanas. Escuche hoy con un Doppler, y siga su protocolo local para los movimientos en estas semanas. Si los movimientos que sentía han cesado, no puede esperar.
+remark-placenta-low-with-signs = La placenta está registrada como baja, y hay: { $signs }. Pida ayuda ahora y siga su protocolo local para la placenta baja; no haga examen vaginal.
+remark-placenta-low-late = La placenta está registrada como baja, y se han cumplido 36 semanas. Si ninguna ecografía posterior lo ha aclarado, pida hoy un plan de parto a alguien de mayor experiencia según su protocolo local, y cuide de que no se haga antes un examen vaginal.
+remark-blow-or-fall = Refiere un golpe, una caída o un accidente. Pregunte qué pasó y dónde recibió el golpe, pregunte por dolor, sangrado, aguas y movimientos, escuche el latido, y siga hoy su protocolo local para ello.
+remark-d-not-known = No está registrado si es D negativo. Pregúntelo o búsquelo hoy: si lo es, la anti-D es cuestión de 72 horas, según su protocolo local.
+remark-d-negative = Es D negativo. Haga que se valore hoy la anti-D, dentro de las 72 horas de lo ocurrido, según su protocolo local.
+remark-faint = Está mareada o se ha desmayado. Acuéstela sobre el lado izquierdo de ella, tome pulso y tensión, pregunte por sangrado y dolor, vuelva a mirarla, y siga hoy su protocolo local.
+remark-faint-lying-flat = Se marea al estar boca arriba. Gírela ahora sobre el lado izquierdo de ella y vuelva a mirarla; si no se le pasa, pida ayuda y siga su protocolo local.
+remark-pressure-severe = Su tensión es { $pressure }: 160 o 110, o más. Pida ayuda ahora y siga su protocolo local para la hipertensión grave en el embarazo; vuelva a tomarla, pero no espere a ello.
+remark-pressure-with-signs = Su tensión es { $pressure }, con: { $signs }. Pida ayuda y siga ahora su protocolo local para la tensión elevada con estos signos.
+remark-pressure-raised = Su tensión es { $pressure }. Siéntela, vuelva a tomarla hoy, busque proteínas en la orina, pregunte por dolor de cabeza, vista, dolor bajo las costillas y vómitos, y siga su protocolo local.
+remark-severe-headache-or-rib-pain = Refiere: { $signs }. Tome la tensión y analice la orina ahora, pida ayuda, y siga su protocolo local para ello, sean cuales sean las cifras.
+remark-two-signs-of-pressure = Refiere: { $signs }. Tome la tensión y analice la orina ahora, y siga su protocolo local para estos signos juntos; no la mande a casa a esperar.
+remark-one-sign-of-pressure = Refiere: { $signs }. Pregunte cómo de fuerte es, desde cuándo y si persiste; tome la tensión, analice la orina y vuelva a mirar hoy, según su protocolo local.
+remark-infection = { $measured ->
+    [yes] Su temperatura es de { $celsius } °C
+   *[other] Refiere fiebre
+ }, con: { $signs }. Pida ayuda ahora y siga su protocolo local para la fiebre en el embarazo con estos signos.
+remark-fever = { $measured ->
+    [yes] Su temperatura es de { $celsius } °C
+   *[other] Refiere fiebre
+ }. Vuelva a tomar hoy temperatura, pulso, respiración y tensión, pregunte por aguas, dolor y ardor al orinar, palpe el útero, y siga su protocolo local para la fiebre en el embarazo.
+remark-pulse-very-fast = Su pulso es { $pulse }, más de 130. Pida ayuda ahora, tome tensión, temperatura y respiración, y siga su protocolo local.
+remark-pulse-to-feel-again = Su pulso es { $pulse }. Déjela descansar, vuelva a tomarlo durante un minuto entero, y tome tensión, temperatura y respiración; si sigue así, siga hoy su protocolo local.
+remark-breathing-very-fast = Respira { $breaths } veces por minuto. Pida ayuda ahora, tome pulso, tensión y temperatura, y siga su protocolo local.
+remark-breathing-to-count-again = Respira { $breaths } veces por minuto. Déjela descansar y vuelva a contar durante un minuto entero, tome pulso y temperatura; si sigue así, siga hoy su protocolo local.
+remark-thoughts-of-self-harm = Ha contado que piensa en hacerse daño. Quédese con ella, pregúntele si piensa llevarlo a cabo, y pida ayuda ahora según su protocolo local. Manténgalo fuera de todo lo que se lleve a casa.
+remark-violence-told = Ha contado que sufre violencia. Hable con ella a solas, pregúntele si está segura para volver hoy a casa, y siga su protocolo local. Manténgalo fuera de todo lo que se lleve a casa.
+remark-womb-board-like = El útero { $feel ->
+    [does-not-soften] no se ablanda entre contracciones
+   *[other] está duro como una tabla
+ }. Pida ayuda y siga ahora su protocolo local; no espere a palparlo de nuevo.
+remark-contraction-too-long = Una contracción duró { $seconds } segundos, más de 2 minutos. Escuche el latido, pida ayuda y siga ahora su protocolo local.
+remark-contractions-too-many = Hay registradas { $number } contracciones en diez minutos, más de 5. Escuche el latido durante las siguientes y después, pida ayuda y siga ahora su protocolo local.
+remark-womb-cut-in-labour = El útero tuvo un corte vertical, en T o en J, o se desgarró antes, y hay dolor, contracciones o parto. Pida ayuda de mayor experiencia ahora, y siga su protocolo local para un útero así.
+remark-womb-cut-not-known-in-labour = El útero fue operado, no está registrado cómo se cortó, y hay contracciones o parto. Pida ayuda ahora, busque el informe de la operación, y hasta encontrarlo siga su protocolo local como para un corte que no es transversal bajo.
+remark-caesarean-without-a-birth = Hay registrada una cesárea, y ningún parto anterior. Vuelva a preguntar por partos anteriores, y corrija lo que no sea así.
+remark-regular-tightenings-before-term = Las contracciones son regulares o dolorosas, o está de parto, { $weeks ->
+    [known] antes de las 37 semanas
+   *[other] y no se conocen las semanas
+ }. Pida ayuda y siga ahora su protocolo local para el parto antes de término.
+remark-waters-broken-before-term = Ha roto aguas, { $weeks ->
+    [known] antes de las 37 semanas
+   *[other] y no se conocen las semanas
+ }. Pida ayuda y siga ahora su protocolo local para la rotura antes de término; no haga examen vaginal salvo que él lo indique.
+remark-water-not-clear = El líquido que ha salido es: { $signs }. Escuche el latido, pida ayuda y siga ahora su protocolo local para ello.
+remark-waters-broken-strep = Ha roto aguas, y en este embarazo se encontró estreptococo B. Pida hoy lo que su protocolo local ofrece entonces, sin esperar al parto; si la cabeza sube, o se ve o se palpa un cordón, pida ayuda enseguida.
+remark-waters-broken-long = Rompió aguas hace { $hours } horas. Tome temperatura y pulso, escuche el latido, y hable hoy con ella de lo que su protocolo local ofrece después de 24 horas.
+remark-water-little = A la palpación parece haber poco líquido. Pregunte por pérdida de líquido y por movimientos, y siga su protocolo local sobre una ecografía para ello.
+remark-heart-not-heard-scan-today = No se oyó el latido con Doppler, y se han cumplido 16 semanas. Pida una ecografía hoy según su protocolo local; no la mande a casa a esperar.
+remark-heart-not-heard-try-doppler = No se oyó el latido, y en estas semanas una trompetilla o un fetoscopio puede no encontrarlo. Escuche hoy de nuevo con un Doppler; si no lo encuentra, pida hoy una ecografía según su protocolo local.
+remark-twin-heart-not-heard = Se oyó el corazón de un bebé, y el de este no. Pida a otra persona que escuche ahora, cada una un corazón a la vez, y pida una ecografía ahora según su protocolo local; no la mande a casa a esperar.
+remark-heart-heard-before = El latido se oyó a las { $first }, y no se oyó a las { $second }. Pida a otra persona y otro instrumento que escuchen ahora, y pida una ecografía ahora según su protocolo local.
+remark-heart-is-her-pulse = El latido oído y el pulso de ella van a la vez: considere el latido como no oído. Pida ahora a otra persona y otro instrumento que escuchen, con una mano en el pulso de ella, y pida una ecografía según su protocolo local.
+remark-heart-outside-usual-with-signs = La frecuencia cardíaca registrada es de { $rate } latidos por minuto, { $direction ->
+    [low] menos de 110
+   *[other] más de 160
+ }, con: { $signs }. Escuche de nuevo durante un minuto entero con una mano en el pulso de ella, pida ayuda, y siga ahora su protocolo local.
+remark-heart-outside-usual-still = La frecuencia cardíaca fue de { $rate } latidos por minuto durante un minuto entero, { $direction ->
+    [low] menos de 110
+   *[other] más de 160
+ }, con el pulso de ella tomado. Pida ayuda y siga ahora su protocolo local.
+remark-heart-slows-after-contractions = El latido se enlentece después de las contracciones. Gírela sobre el lado izquierdo de ella, escuche durante las siguientes contracciones y después, pida ayuda y siga ahora su protocolo local.
+remark-heart-slows = Se oyó enlentecerse el latido: { $signs }. Escuche de nuevo durante un minuto entero, durante una contracción y después si las hay, con una mano en el pulso de ella, y siga hoy su protocolo local.
+remark-twin-hearts-near = Los dos corazones están registrados a { $first } y { $second } latidos por minuto: puede ser un solo corazón oído dos veces. Pida a otra persona que cuente con usted, cada una un corazón a la vez, y regístrelo; si no se distinguen dos corazones, pida hoy una ecografía según su protocolo local.
+remark-twin-first-not-head-down = El primer bebé no está de cabeza, y se han cumplido 32 semanas. Siga su protocolo local sobre el plan del parto, y pida una ecografía que confirme cómo están los dos.
+remark-twins-still-pregnant = Dos bebés con { $placentas ->
+    [one] una placenta, y 36 semanas
+   *[other] dos placentas, y 37 semanas
+ } cumplidas. Pregunte hoy si el parto está planificado, y siga su protocolo local.
+remark-twins-placentas-not-known = Dos bebés, y no está registrado si tienen una placenta o dos. Pregúntelo o búsquelo en su ecografía temprana: según su protocolo local decide cuándo deben nacer.
+remark-after-41-weeks = Se han cumplido 41 semanas. Pregunte si se ha hablado con ella de la oferta de iniciar el parto, según su protocolo local.
+remark-after-42-weeks = Se han cumplido 42 semanas. Vuelva a mirar hoy lo acordado con ella; según su protocolo local se ofrece un registro del corazón dos veces por semana y una ecografía del líquido.
+remark-after-43-weeks = Se han cumplido 43 semanas. Pida hoy una revisión por alguien de mayor experiencia, compare de nuevo las fechas con la ecografía temprana, y siga su protocolo local.
+remark-tape-through-centiles = Tres medidas, cada una más baja respecto a la curva que la anterior: { $earlier }, y { $cm } cm a las { $weeks }, { $fall } menos de z en total. Pida una ecografía de crecimiento según su protocolo local; que la medida siga entre el décimo y el nonagésimo no lo resuelve.
+remark-tape-lower-in-z = La medida es más baja respecto a la curva que antes: { $earlier }, y { $cm } cm a las { $weeks }, { $fall } menos de z. Mida de nuevo con la vejiga vacía y la cara en blanco de la cinta hacia arriba, y compare en la próxima visita según su protocolo local.
 
 remark-lie-changing = El bebé estaba { $before ->
     [across] atravesado

@@ -371,6 +371,13 @@ word-did-not-turn = n’a pas tourné
 word-tense = tendu
 word-board-like = dur comme du bois
 word-adequate = en quantité suffisante
+word-a-tender-womb = utérus douloureux
+word-foul-water = liquide malodorant
+word-fast-pulse = pouls à 100 ou plus
+word-fast-breathing = respiration à 21 ou plus
+word-fast-heart-of-the-baby = cœur du bébé à plus de 160
+word-protein-in-the-urine = protéines dans les urines
+word-fewer-movements = mouvements inhabituels
 word-t-shaped = en T
 word-j-shaped = en J
 word-dipping = amorcée
@@ -854,9 +861,13 @@ remark-movements-fewer = Elle dit que le bébé bouge moins que d’habitude. Fa
 remark-movements-changed = Elle dit que les mouvements ont changé. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements modifiés ; un cœur entendu n’exclut pas un problème.
 remark-movements-none = Elle dit que le bébé ne bouge pas. Faites évaluer la mère et le bébé maintenant, selon votre protocole local ; un cœur entendu n’exclut pas un problème.
 remark-movements-not-felt-yet = Les mouvements n’ont pas encore été perçus, et 24 SA sont passées ou le terme n’est pas connu. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements non perçus à 24 SA.
-remark-bleeding = Elle signale un saignement. Demandez de l’aide et suivez maintenant votre protocole local pour saignement pendant la grossesse.
+remark-bleeding = Elle signale un saignement. Faites-vous aider et suivez maintenant votre protocole local pour un saignement pendant la grossesse.{ $placenta ->
+    [known] {""}
+    [low] {" "}Le placenta est noté bas : ne faites pas de toucher vaginal.
+   *[other] {" "}La place du placenta n’est pas notée : ne faites pas de toucher vaginal avant de la connaître.
+ }
 remark-constant-pain = Elle signale une douleur qui ne passe pas. Demandez de l’aide et suivez maintenant votre protocole local pour douleur constante pendant la grossesse.
-remark-urgent-signs = Elle signale : { $signs }. Demandez de l’aide et suivez maintenant votre protocole local pour cela.
+remark-urgent-signs = Noté : { $signs }. Faites-vous aider et suivez maintenant votre protocole local.
 remark-hard-tender-womb = L’utérus est dur et douloureux au toucher. Demandez de l’aide et suivez votre protocole local maintenant ; n’attendez pas un moment plus souple pour palper de nouveau.
 remark-scar-pain = Elle signale une douleur à la cicatrice, et l’utérus a été opéré. Demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
 remark-scar-pain-operations-not-known = Elle signale une douleur à une cicatrice, et il n’est pas noté si l’utérus a été opéré. Demandez-le maintenant ; si oui, ou si personne ne le sait, demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
@@ -937,10 +948,10 @@ remark-heart-recount = { $counted ->
     [yes] Les comptages ont une moyenne de { $mean } et laissent la fréquence entre { $low } et { $high } battements par minute
    *[other] La fréquence a été entendue entre { $low } et { $high } battements par minute
  }, à cheval sur une limite de l’habituel 110 à 160. Comptez de nouveau 60 secondes entières, une main sur son pouls ; un battement sur lequel part le chronomètre compte pour zéro. Écrivez le compte, et suivez votre protocole local s’il est en dehors.
-remark-heart-outside-usual = La fréquence est de { $rate } battements par minute, { $direction ->
-    [low] sous 110
-   *[other] au-dessus de 160
- }. Prenez son pouls en écoutant de nouveau 60 secondes entières, écrivez les deux fréquences, et suivez aujourd’hui votre protocole local pour une fréquence hors de l’habituel.
+remark-heart-outside-usual = La fréquence cardiaque notée est de { $rate } battements par minute, { $direction ->
+    [low] moins de 110
+   *[other] plus de 160
+ }. Réécoutez pendant une minute entière, une main sur le pouls de la mère ; si elle reste ainsi, ou s’il y a fièvre, saignement, poche des eaux rompue, moins de mouvements ou travail, cela ne peut pas attendre. Suivez votre protocole local.
 remark-heart-irregular = Le rythme a été entendu irrégulier. Écoutez de nouveau 60 secondes entières, faites écouter une deuxième personne, et suivez votre protocole local pour un rythme cardiaque irrégulier.
 
 remark-dip-with-a-back-in-front = Un creux à l’ombilic va avec un dos vers sa colonne, et le dos a été trouvé en avant ({ $said }). Cherchez de nouveau le dos dans les deux flancs.
@@ -952,28 +963,106 @@ remark-heart-over-the-other-baby = Le cœur du bébé { $baby } a été entendu 
 remark-findings-fit-no-position = Aucune variété de position ne donne tout cela à la fois ({ $said }). Palpez de nouveau, l’un après l’autre : les pôles de l’utérus, le dos, les membres ; puis écoutez de nouveau.
 remark-fifths-may-read-low = Les cinquièmes d’une tête ainsi placée peuvent se lire trop bas : on en palpe moins qu’il n’y en a au-dessus du détroit supérieur. Palpez de nouveau à deux mains, jusqu’au bout de la tête, avant de la dire engagée.
 remark-too-early-for-hands = Avant 24 SA, les mains disent rarement comment un bébé est placé ou à quelle hauteur est sa tête. Palpez de nouveau aux visites suivantes, et gardez ceci pour aujourd’hui seulement.
-remark-presentation-early = Avant 36 SA, c’est la place du bébé aujourd’hui ; il peut se tourner, dans un sens ou dans l’autre. Palpez de nouveau à chaque visite.
+remark-presentation-early = Le bébé n’est pas tête en bas aujourd’hui, et 36 semaines ne sont pas passées : il peut encore tourner. Palpez de nouveau à chaque visite.
 remark-presentation-not-known = On ne sait pas quel pôle est en bas. Palpez de nouveau, vessie vide, demandez une deuxième paire de mains, et organisez une échographie selon votre protocole local si cela reste ouvert : la palpation méconnaît environ 3 bébés sur 10 qui n’ont pas la tête en bas.
 remark-womb-hard-or-tender = L’utérus est { $feel ->
-    [tender] douloureux au toucher
-   *[hard] dur
- }. { $feel ->
-    [tender] Palpez de nouveau où il est douloureux et s’il durcit, demandez douleur, saignement, fièvre et perte des eaux, et suivez aujourd’hui votre protocole local pour utérus douloureux.
-   *[hard] Gardez une main dessus jusqu’à ce qu’il se soit assoupli ou que quelques minutes aient passé, demandez douleur et saignement, et suivez votre protocole local maintenant s’il reste dur.
- }
+    [hard] dur
+    [tense] tendu
+   *[other] douloureux au toucher
+ }. Gardez une main dessus : se relâche-t-il de nouveau, et quand ? Interrogez sur la douleur et le saignement ; s’il reste ainsi, faites-vous aider et suivez votre protocole local.
 remark-scar-of-unknown-operation = Il y a une cicatrice sur la peau, et il n’est pas noté si l’utérus a été opéré. Demandez de quelle opération il s’agissait : la peau ne dit pas comment l’utérus a été incisé.
 remark-not-head-down = Le bébé n’a pas la tête en bas, et 36 SA sont passées. Faites-le confirmer par une échographie, et suivez votre protocole local pour un bébé qui n’a pas la tête en bas : présentez-lui les options. Les mains se trompent dans près de la moitié de ces cas.
 remark-crosswise-at-term = Le bébé est en travers ou de biais, et 37 SA sont passées. Faites-le confirmer par une échographie et suivez votre protocole local : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
-remark-womb-operated-on = L’utérus a été opéré. { $cut ->
-    [known] Comparez ce qui est noté de l’incision au compte rendu opératoire
-   *[other] Cherchez dans le compte rendu opératoire comment l’utérus a été incisé
- } : la cicatrice de la peau ne le dit pas. Suivez votre protocole local pour la naissance après cela.
+remark-womb-operated-on = { $cut ->
+    [known] L’utérus a été incisé verticalement, en T ou en J, ou s’est déchiré auparavant. Comparez ce qui est noté au compte rendu opératoire, et suivez votre protocole local sur le lieu et la voie de naissance.
+   *[other] L’utérus a été opéré, et l’incision n’est pas notée. Demandez le compte rendu opératoire : la cicatrice de la peau ne le dit pas. Suivez votre protocole local pour la naissance ensuite.
+ }
 remark-head-free-at-term = La tête est mobile au-dessus du détroit supérieur, et 37 SA sont passées. Palpez de nouveau, vessie vide, cherchez où est le placenta, et suivez votre protocole local sur l’échographie pour une tête mobile à terme.
-remark-placenta-low = Le placenta est noté bas. Veillez à ce que la prochaine échographie selon votre protocole local soit prévue ou faite, et qu’aucun toucher vaginal ne soit fait avant.
-remark-signs-to-weigh = Elle signale : { $signs }. Demandez maintenant avec quelle force et depuis quand, et mesurez selon votre protocole local. Un mal de tête fort ou qui dure, une fièvre de 38,0 °C ou plus, et un gonflement important du visage ou des mains sont urgents.
-remark-waters-broken = Les membranes sont rompues. Notez quand, la couleur et l’odeur, écoutez le cœur, et suivez aujourd’hui votre protocole local pour membranes rompues ; si la tête remonte, ou si le cordon est vu ou senti, appelez de l’aide aussitôt.
-remark-tightenings-before-term = Elle signale des contractions avant 37 SA. Gardez une main sur l’utérus et chronométrez-les, et suivez aujourd’hui votre protocole local pour travail avant terme.
+remark-placenta-low = Le placenta est noté bas. Vérifiez que l’échographie de contrôle prévue par votre protocole local est demandée ou faite, en règle générale à 32 semaines, et qu’aucun toucher vaginal n’est fait avant.
+remark-signs-to-weigh = Elle signale : { $signs }. Demandez maintenant si c’est fort et depuis quand, prenez la tension, et suivez votre protocole local ; ce qui est intense ou persiste est urgent.
+remark-waters-broken = La poche des eaux est rompue. Demandez depuis combien d’heures, la couleur et l’odeur, les mouvements, et si un streptocoque B a été trouvé ; écoutez le cœur, prenez la température, et suivez aujourd’hui votre protocole local. Si la tête remonte, ou si un cordon est vu ou senti, appelez aussitôt à l’aide.
+remark-tightenings-before-term = Elle signale des contractions avant 37 semaines. Demandez si elles sont régulières ou douloureuses, gardez une main sur l’utérus et chronométrez-les ; si oui, cela ne peut pas attendre. Suivez aujourd’hui votre protocole local.
 remark-itching = Elle signale des démangeaisons. Demandez où, et si c’est pire la nuit, cherchez une éruption, et suivez votre protocole local pour démangeaisons pendant la grossesse.
+remark-note-mentions = Votre note mentionne { $quoted }, et aucune constatation ne dit si c’est le cas. Notez-le, ou écrivez dans la note que ce n’est pas le cas ; d’ici là, suivez maintenant votre protocole local.
+remark-cord-felt = Le cordon a été senti ou vu. Appelez à l’aide maintenant : hors de l’hôpital, le numéro d’urgence. Mettez-la genoux contre la poitrine, ou couchée sur le côté gauche de la mère, hanches relevées ; écartez du cordon la partie qui se présente, ne touchez pas le cordon et ne le remettez pas en place. Suivez votre protocole local pour le cordon.
+remark-part-by-vagina-in-labour = Trouvé par voie vaginale : { $signs }, et elle est en travail ou la poche des eaux est rompue. Appelez un senior maintenant, et suivez votre protocole local.
+remark-part-by-vagina = Trouvé par voie vaginale : { $signs }. Demandez aujourd’hui l’avis d’un senior selon votre protocole local ; si le travail commence ou si la poche des eaux se rompt, cela ne peut pas attendre.
+remark-movements-fewer-early = Elle dit que le bébé bouge moins, ou autrement qu’avant, et 24 semaines ne sont pas passées. Écoutez aujourd’hui avec un Doppler, et suivez votre protocole local pour les mouvements à ce terme. Si des mouvements déjà sentis ont cessé, cela ne peut pas attendre.
+remark-placenta-low-with-signs = Le placenta est noté bas, et il y a : { $signs }. Faites-vous aider maintenant et suivez votre protocole local pour un placenta bas ; ne faites pas de toucher vaginal.
+remark-placenta-low-late = Le placenta est noté bas, et 36 semaines sont passées. Si aucune échographie ultérieure ne l’a tranché, demandez aujourd’hui un plan de naissance à un senior selon votre protocole local, et veillez à ce qu’aucun toucher vaginal ne soit fait avant.
+remark-blow-or-fall = Elle signale un coup, une chute ou un accident. Demandez ce qui s’est passé et où elle a été touchée, interrogez sur la douleur, le saignement, les eaux et les mouvements, écoutez le cœur, et suivez aujourd’hui votre protocole local.
+remark-d-not-known = Il n’est pas noté si elle est D négatif. Demandez ou cherchez-le aujourd’hui : si oui, l’anti-D se joue en 72 heures, selon votre protocole local.
+remark-d-negative = Elle est D négatif. Faites examiner aujourd’hui la question de l’anti-D, dans les 72 heures qui suivent, selon votre protocole local.
+remark-faint = Elle a un malaise. Couchez-la sur le côté gauche de la mère, prenez le pouls et la tension, interrogez sur le saignement et la douleur, regardez-la de nouveau, et suivez aujourd’hui votre protocole local.
+remark-faint-lying-flat = Elle a un malaise couchée à plat. Tournez-la maintenant sur le côté gauche de la mère et regardez-la de nouveau ; si cela ne passe pas, faites-vous aider et suivez votre protocole local.
+remark-pressure-severe = Sa tension est de { $pressure } : 160 ou 110, ou plus. Faites-vous aider maintenant et suivez votre protocole local pour une hypertension sévère pendant la grossesse ; reprenez-la, mais sans attendre pour appeler.
+remark-pressure-with-signs = Sa tension est de { $pressure }, avec : { $signs }. Faites-vous aider et suivez maintenant votre protocole local pour une tension élevée avec de tels signes.
+remark-pressure-raised = Sa tension est de { $pressure }. Faites-la asseoir, reprenez-la aujourd’hui, cherchez des protéines dans les urines, interrogez sur mal de tête, vue, douleur sous les côtes et vomissements, et suivez votre protocole local.
+remark-severe-headache-or-rib-pain = Elle signale : { $signs }. Prenez la tension et testez les urines maintenant, faites-vous aider, et suivez votre protocole local, quels que soient les chiffres.
+remark-two-signs-of-pressure = Elle signale : { $signs }. Prenez la tension et testez les urines maintenant, et suivez votre protocole local pour ces signes réunis ; ne la renvoyez pas attendre chez elle.
+remark-one-sign-of-pressure = Elle signale : { $signs }. Demandez si c’est fort, depuis quand, et si cela dure ; prenez la tension, testez les urines et regardez de nouveau aujourd’hui, selon votre protocole local.
+remark-infection = { $measured ->
+    [yes] Sa température est de { $celsius } °C
+   *[other] Elle signale de la fièvre
+ }, avec : { $signs }. Faites-vous aider maintenant et suivez votre protocole local pour une fièvre pendant la grossesse avec de tels signes.
+remark-fever = { $measured ->
+    [yes] Sa température est de { $celsius } °C
+   *[other] Elle signale de la fièvre
+ }. Reprenez aujourd’hui température, pouls, respiration et tension, interrogez sur les eaux, la douleur et les brûlures en urinant, palpez l’utérus, et suivez votre protocole local pour une fièvre pendant la grossesse.
+remark-pulse-very-fast = Son pouls est à { $pulse }, plus de 130. Faites-vous aider maintenant, prenez tension, température et respiration, et suivez votre protocole local.
+remark-pulse-to-feel-again = Son pouls est à { $pulse }. Laissez-la se reposer, reprenez-le pendant une minute entière, et prenez tension, température et respiration ; s’il reste ainsi, suivez aujourd’hui votre protocole local.
+remark-breathing-very-fast = Elle respire { $breaths } fois par minute. Faites-vous aider maintenant, prenez pouls, tension et température, et suivez votre protocole local.
+remark-breathing-to-count-again = Elle respire { $breaths } fois par minute. Laissez-la se reposer et recomptez pendant une minute entière, prenez pouls et température ; si cela reste ainsi, suivez aujourd’hui votre protocole local.
+remark-thoughts-of-self-harm = Elle a parlé de pensées de se faire du mal. Restez avec elle, demandez-lui si elle compte passer à l’acte, et faites-vous aider maintenant selon votre protocole local. N’en mettez rien dans ce qu’elle emporte.
+remark-violence-told = Elle a parlé de violences. Parlez-lui seule, demandez-lui si elle est en sécurité pour rentrer aujourd’hui, et suivez votre protocole local. N’en mettez rien dans ce qu’elle emporte.
+remark-womb-board-like = L’utérus { $feel ->
+    [does-not-soften] ne se relâche pas entre les contractions
+   *[other] est dur comme du bois
+ }. Faites-vous aider et suivez maintenant votre protocole local ; n’attendez pas de le palper de nouveau.
+remark-contraction-too-long = Une contraction a duré { $seconds } secondes, plus de 2 minutes. Écoutez le cœur, faites-vous aider et suivez maintenant votre protocole local.
+remark-contractions-too-many = { $number } contractions en dix minutes sont notées, plus de 5. Écoutez le cœur pendant les suivantes et après, faites-vous aider et suivez maintenant votre protocole local.
+remark-womb-cut-in-labour = L’utérus a été incisé verticalement, en T ou en J, ou s’est déchiré auparavant, et il y a douleur, contractions ou travail. Appelez un senior maintenant, et suivez votre protocole local pour un tel utérus.
+remark-womb-cut-not-known-in-labour = L’utérus a été opéré, l’incision n’est pas notée, et il y a des contractions ou un travail. Appelez à l’aide maintenant, cherchez le compte rendu opératoire, et d’ici là suivez votre protocole local comme pour une incision qui n’est pas basse et transversale.
+remark-caesarean-without-a-birth = Une césarienne est notée, et aucune naissance avant celle-ci. Interrogez de nouveau sur les naissances antérieures, et corrigez ce qui n’est pas juste.
+remark-regular-tightenings-before-term = Les contractions sont régulières ou douloureuses, ou elle est en travail, { $weeks ->
+    [known] avant 37 semaines
+   *[other] et le terme n’est pas connu
+ }. Faites-vous aider et suivez maintenant votre protocole local pour un travail avant terme.
+remark-waters-broken-before-term = La poche des eaux est rompue, { $weeks ->
+    [known] avant 37 semaines
+   *[other] et le terme n’est pas connu
+ }. Faites-vous aider et suivez maintenant votre protocole local pour une rupture avant terme ; pas de toucher vaginal sauf s’il le demande.
+remark-water-not-clear = Le liquide écoulé est : { $signs }. Écoutez le cœur, faites-vous aider et suivez maintenant votre protocole local.
+remark-waters-broken-strep = La poche des eaux est rompue, et un streptocoque B a été trouvé pendant cette grossesse. Demandez aujourd’hui ce que votre protocole local propose alors, sans attendre le travail ; si la tête remonte, ou si un cordon est vu ou senti, appelez aussitôt à l’aide.
+remark-waters-broken-long = La poche des eaux est rompue depuis { $hours } heures. Prenez température et pouls, écoutez le cœur, et parlez aujourd’hui avec elle de ce que votre protocole local propose après 24 heures.
+remark-water-little = À la palpation il semble y avoir peu de liquide. Interrogez sur une perte de liquide et sur les mouvements, et suivez votre protocole local pour une échographie.
+remark-heart-not-heard-scan-today = Le cœur n’a pas été entendu au Doppler, et 16 semaines sont passées. Demandez une échographie aujourd’hui selon votre protocole local ; ne la renvoyez pas attendre chez elle.
+remark-heart-not-heard-try-doppler = Le cœur n’a pas été entendu, et à ce terme un stéthoscope obstétrical peut le manquer. Réécoutez aujourd’hui avec un Doppler ; s’il ne le trouve pas, demandez une échographie aujourd’hui selon votre protocole local.
+remark-twin-heart-not-heard = Le cœur d’un bébé a été entendu, et celui-ci non. Demandez à une deuxième personne d’écouter maintenant, chacune un cœur en même temps, et demandez une échographie maintenant selon votre protocole local ; ne la renvoyez pas attendre chez elle.
+remark-heart-heard-before = Le cœur a été entendu à { $first }, et ne l’a pas été à { $second }. Faites écouter maintenant par une deuxième personne et un autre appareil, et demandez une échographie maintenant selon votre protocole local.
+remark-heart-is-her-pulse = Le cœur entendu et le pouls de la mère battent ensemble : considérez le cœur comme non entendu. Faites écouter maintenant par une deuxième personne et un autre appareil, une main sur le pouls de la mère, et demandez une échographie selon votre protocole local.
+remark-heart-outside-usual-with-signs = La fréquence cardiaque notée est de { $rate } battements par minute, { $direction ->
+    [low] moins de 110
+   *[other] plus de 160
+ }, avec : { $signs }. Réécoutez pendant une minute entière, une main sur le pouls de la mère, faites-vous aider, et suivez maintenant votre protocole local.
+remark-heart-outside-usual-still = La fréquence cardiaque était de { $rate } battements par minute sur une minute entière, { $direction ->
+    [low] moins de 110
+   *[other] plus de 160
+ }, le pouls de la mère étant pris. Faites-vous aider et suivez maintenant votre protocole local.
+remark-heart-slows-after-contractions = Le cœur ralentit après les contractions. Tournez-la sur le côté gauche de la mère, écoutez pendant les contractions suivantes et après, faites-vous aider et suivez maintenant votre protocole local.
+remark-heart-slows = On a entendu le cœur ralentir : { $signs }. Réécoutez pendant une minute entière, pendant une contraction et après s’il y en a, une main sur le pouls de la mère, et suivez aujourd’hui votre protocole local.
+remark-twin-hearts-near = Les deux cœurs sont notés à { $first } et { $second } battements par minute : ce peut être un seul cœur entendu deux fois. Demandez à une deuxième personne de compter avec vous, chacune un cœur en même temps, et notez-le ; si deux cœurs ne se distinguent pas, demandez une échographie aujourd’hui selon votre protocole local.
+remark-twin-first-not-head-down = Le premier bébé n’est pas tête en bas, et 32 semaines sont passées. Suivez votre protocole local pour un plan de naissance, et demandez une échographie pour confirmer comment sont les deux.
+remark-twins-still-pregnant = Deux bébés avec { $placentas ->
+    [one] un placenta, et 36 semaines
+   *[other] deux placentas, et 37 semaines
+ } passées. Demandez aujourd’hui si la naissance est planifiée, et suivez votre protocole local.
+remark-twins-placentas-not-known = Deux bébés, et il n’est pas noté s’ils ont un placenta ou deux. Demandez ou cherchez-le dans son échographie précoce : selon votre protocole local, cela décide du moment de la naissance.
+remark-after-41-weeks = 41 semaines sont passées. Demandez si la proposition de déclencher le travail a été discutée avec elle, selon votre protocole local.
+remark-after-42-weeks = 42 semaines sont passées. Revoyez aujourd’hui ce qui a été convenu avec elle ; selon votre protocole local, un enregistrement du cœur deux fois par semaine et une échographie du liquide sont proposés.
+remark-after-43-weeks = 43 semaines sont passées. Demandez aujourd’hui l’avis d’un senior, comparez de nouveau les dates à l’échographie précoce, et suivez votre protocole local.
+remark-tape-through-centiles = Trois mesures, chacune plus basse par rapport à la courbe que la précédente : { $earlier }, et { $cm } cm à { $weeks }, { $fall } de moins en z au total. Demandez une échographie de croissance selon votre protocole local ; une mesure encore entre le dixième et le quatre-vingt-dixième ne tranche pas.
+remark-tape-lower-in-z = La mesure est plus basse par rapport à la courbe qu’avant : { $earlier }, et { $cm } cm à { $weeks }, { $fall } de moins en z. Mesurez de nouveau vessie vide, face blanche du ruban vers le haut, et comparez à la prochaine visite selon votre protocole local.
 
 remark-lie-changing = Le bébé était { $before ->
     [across] en travers

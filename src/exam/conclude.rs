@@ -219,8 +219,12 @@ pub fn conclude(exam: &Exam, index: usize) -> Conclusion {
     .filter_map(|(name, known)| known.then_some(name))
     .collect();
 
+    let given_lie = baby.lie.value().copied();
+    // A slanting baby may have its back anywhere.
+    let slanting =
+        poles.lie == Some(Lie::Oblique) || (poles.lie.is_none() && given_lie == Some(Lie::Oblique));
     // The back: at a side it lies lengthwise, towards ribs or feet crosswise.
-    let back_lie = back.and_then(|back| match (back.side, back.turn) {
+    let back_lie = back.filter(|_| !slanting).and_then(|back| match (back.side, back.turn) {
         (_, Some(BackTurn::Ribs | BackTurn::Feet)) => Some(Lie::Transverse),
         (Some(_), _) => Some(Lie::Longitudinal),
         (None, _) => None,
@@ -247,7 +251,6 @@ pub fn conclude(exam: &Exam, index: usize) -> Conclusion {
     let against = |name: &'static str| -> Vec<&str> {
         std::iter::once(name).chain(direct_names.iter().copied()).collect()
     };
-    let given_lie = baby.lie.value().copied();
     if let (Some(given), Some(direct)) = (given_lie, direct)
         && given != direct
     {

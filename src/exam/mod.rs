@@ -3,6 +3,7 @@
 //! `shorthand` reads and writes the same exam as one line. `words` is the one word table, `keys` the one list of keys; `read` uses both, `say` prints from them,
 //! and `spoken` says the same in a language.
 
+pub mod alarm;
 pub mod aside;
 pub mod conclude;
 pub mod dates;

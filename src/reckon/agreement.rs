@@ -7,8 +7,8 @@
 use super::Remark;
 use super::ledger::{Rule, rule};
 use crate::exam::{
-    Attitude, Baby, Back, BackTurn, Conclusion, Denominator, Exam, Finding, Found, HeartHeard, Height,
-    KnownBy, Lie, ListenedWith, Octant, Place, Position, Presentation, Prominence, conclude,
+    Attitude, Baby, Back, BackTurn, Conclusion, Denominator, Descent, Exam, Finding, Found, HeartHeard,
+    Height, KnownBy, Legs, Lie, ListenedWith, Octant, Place, Position, Presentation, Prominence, conclude,
 };
 use crate::units::{Gestation, MotherSide};
 
@@ -167,9 +167,12 @@ fn findings(exam: &Exam, index: usize, baby: &Baby, supposed: &[Supposed]) -> Ve
         };
         // Before, a womb reaches so little above the navel that the heart of a bottom that is down lies below it too.
         let divides = exam.weeks.is_none_or(|weeks| weeks >= NAVEL_DIVIDES);
+        // A bottom deep in the pelvis, its legs stretched beside it, brings the heart down with it.
+        let deep_with_straight_legs =
+            baby.descent.value() == Some(&Descent::Deep) && matches!(baby.legs.value(), Some(Legs::Frank));
         let far = |supposed: Supposed| match (supposed.head_up(), high) {
             _ if supposed.is_face() => false,
-            (Some(true), Some(false)) => divides,
+            (Some(true), Some(false)) => divides && !deep_with_straight_legs,
             (Some(false), Some(true)) => true,
             _ => false,
         };

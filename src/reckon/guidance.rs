@@ -5,10 +5,8 @@
 
 use super::Remark;
 use super::ledger::{Rule, rule};
-use crate::exam::words::Vocabulary;
-use crate::exam::{
-    Baby, Conclusion, Descent, Exam, Finding, KnownBy, Lie, Placenta, Presentation, Report, WombCut, WombFeel,
-};
+use super::told::{TERM, has, labouring};
+use crate::exam::{Baby, Conclusion, Descent, Exam, Finding, KnownBy, Lie, Presentation, Report};
 use crate::units::Gestation;
 
 /// From here on a baby that is not head down is spoken of, 36+0. Source: family-safety table (RCOG-BREECH), seen.
@@ -17,82 +15,17 @@ const HEAD_DOWN_EXPECTED: Gestation = Gestation::from_days(36 * 7);
 const LENGTHWISE_EXPECTED: Gestation = Gestation::from_days(37 * 7);
 /// From here on hands may tell how a baby lies, 24+0. Common practice.
 const HANDS_TELL: Gestation = Gestation::from_days(24 * 7);
-/// Term, 37+0.
-const TERM: Gestation = Gestation::from_days(37 * 7);
 
 /// The remarks of an exam: of the mother, then of each baby.
 pub fn guidance(exam: &Exam, conclusions: &[Conclusion]) -> Vec<Remark> {
     let mut remarks = vec![];
-    reports(exam, conclusions, &mut remarks);
-    womb(exam, &mut remarks);
-    if exam.mother.placenta.value() == Some(&Placenta::Low) {
-        remarks.push(Remark::new(const { rule("placenta-low") }).on(&["mother.placenta"]));
+    if has(exam, Report::Itching) {
+        remarks.push(Remark::new(const { rule("itching") }).on(&["mother.reports"]));
     }
     for (index, (baby, conclusion)) in exam.babies.iter().zip(conclusions).enumerate() {
         presentation(exam, index, baby, conclusion, &mut remarks);
     }
     remarks
-}
-
-fn reports(exam: &Exam, conclusions: &[Conclusion], remarks: &mut Vec<Remark>) {
-    let said = exam.mother.reports.value().map_or(&[][..], Vec::as_slice);
-    let on = ["mother.reports"];
-    let weighed: Vec<&str> = said
-        .iter()
-        .filter(|report| matches!(report, Report::Headache | Report::Fever | Report::Swelling))
-        .filter_map(|report| report.word())
-        .collect();
-    if !weighed.is_empty() {
-        remarks.push(Remark::new(const { rule("signs-to-weigh") }).on(&on).with("signs", weighed.join(", ")));
-    }
-    // Not head down, not known, or free: then it cannot wait, and is said there.
-    let fixed = |(baby, conclusion): (&Baby, &Conclusion)| {
-        matches!(
-            conclusion.presentation,
-            Some(Presentation::Cephalic | Presentation::Face | Presentation::Brow)
-        ) && baby.descent.value() != Some(&Descent::Free)
-            && baby.head_above_brim.value().is_none_or(|fifths| fifths.get() < super::act_now::FREE_FIFTHS)
-    };
-    if said.contains(&Report::WatersBroken) && exam.babies.iter().zip(conclusions).all(fixed) {
-        remarks.push(Remark::new(const { rule("waters-broken") }).on(&on));
-    }
-    if said.contains(&Report::Tightenings) && exam.weeks.is_some_and(|weeks| weeks < TERM) {
-        remarks.push(Remark::new(const { rule("tightenings-before-term") }).on(&on));
-    }
-    if said.contains(&Report::Itching) {
-        remarks.push(Remark::new(const { rule("itching") }).on(&on));
-    }
-}
-
-fn womb(exam: &Exam, remarks: &mut Vec<Remark>) {
-    let mother = &exam.mother;
-    let felt = mother.womb.value().map_or(&[][..], Vec::as_slice);
-    // Hard and tender together cannot wait.
-    if felt.contains(&WombFeel::Hard) != felt.contains(&WombFeel::Tender) {
-        let word = if felt.contains(&WombFeel::Hard) { WombFeel::Hard } else { WombFeel::Tender };
-        remarks.push(
-            Remark::new(const { rule("womb-hard-or-tender") })
-                .on(&["mother.womb"])
-                .with("feel", word.word().unwrap_or_default()),
-        );
-    }
-    let operated = mother.operations.value().is_some_and(|operations| !operations.is_empty());
-    let cut = match mother.womb_cut.value() {
-        Some(WombCut::LowTransverse | WombCut::Vertical | WombCut::TShaped | WombCut::JShaped) => "known",
-        Some(WombCut::NotKnown) | None => "not-known",
-    };
-    if operated || mother.womb_cut.value().is_some() {
-        let on: Vec<&str> =
-            [("mother.operations", operated), ("mother.womb-cut", mother.womb_cut.value().is_some())]
-                .into_iter()
-                .filter_map(|(key, known)| known.then_some(key))
-                .collect();
-        remarks.push(Remark::new(const { rule("womb-operated-on") }).on(&on).with("cut", cut));
-    } else if mother.scars.value().is_some_and(|scars| !scars.is_empty())
-        && !matches!(mother.operations, Finding::Absent)
-    {
-        remarks.push(Remark::new(const { rule("scar-of-unknown-operation") }).on(&["mother.scars"]));
-    }
 }
 
 fn presentation(exam: &Exam, index: usize, baby: &Baby, conclusion: &Conclusion, remarks: &mut Vec<Remark>) {
@@ -128,14 +61,20 @@ fn presentation(exam: &Exam, index: usize, baby: &Baby, conclusion: &Conclusion,
         return;
     }
     if weeks < HEAD_DOWN_EXPECTED {
-        if by_hand(baby) {
-            early(if weeks < HANDS_TELL { TOO_EARLY } else { EARLY }, index, &on, remarks);
+        // A head that is down early is how most lie: nothing is said of it.
+        let rule = if weeks < HANDS_TELL { Some(TOO_EARLY) } else { (!head_down || across).then_some(EARLY) };
+        if let Some(rule) = rule.filter(|_| by_hand(baby)) {
+            early(rule, index, &on, remarks);
         }
         return;
     }
     let mut push = |rule, on: &[&str]| remarks.push(Remark::new(rule).of_baby(exam, index, on));
+    // The first of two is spoken of with the plan of her birth.
+    let first_of_two = exam.babies.len() > 1 && index == 0;
     if across && weeks >= LENGTHWISE_EXPECTED {
         push(const { rule("crosswise-at-term") }, &on);
+    } else if (!head_down || across) && first_of_two {
+        // `twin-first-not-head-down`.
     } else if !head_down || across {
         push(const { rule("not-head-down") }, &on);
     } else if conclusion.unsure {
@@ -143,7 +82,9 @@ fn presentation(exam: &Exam, index: usize, baby: &Baby, conclusion: &Conclusion,
     }
     let free = baby.descent.value() == Some(&Descent::Free)
         || baby.head_above_brim.value().is_some_and(|fifths| fifths.get() == 5);
-    if head_down && !across && free && weeks >= TERM {
+    // A head often stays free until labour when she has borne before.
+    let borne = exam.mother.births_before.value().is_some_and(|births| *births > 0);
+    if head_down && !across && free && weeks >= TERM && (!borne || labouring(exam)) {
         let on = if baby.head_above_brim.value().is_some() { "head-above-brim" } else { "descent" };
         push(const { rule("head-free-at-term") }, &[on]);
     }

@@ -3,19 +3,20 @@
 //! A rise on movement is kept and said; no rule rests on it.
 
 use super::Remark;
+use super::act_now::FULL_COUNT;
 use super::ledger::rule;
 use super::rounded::beside;
 use crate::clinic::Thresholds;
-use crate::exam::{Baby, Exam, HeartCount, Rhythm};
+use crate::exam::{Baby, BesidePulse, Exam, HeartCount, Rhythm};
 use crate::units::Gestation;
 use std::cmp::Ordering;
 
-/// From here on a usual range of the rate holds: 20+0.
-pub(super) const RANGE_HOLDS: Gestation = Gestation::from_days(20 * 7);
+/// From here on a usual range of the rate holds. Its numbers are of labour at term; that they hold from here on is ours.
+pub(super) const RANGE_HOLDS: Gestation = Gestation::from_days(24 * 7);
+/// From here on a high rate cannot wait: before, hearts are fast. Common practice.
+pub(super) const HIGH_COUNTS: Gestation = Gestation::from_days(20 * 7);
 /// The usual range, beats a minute, its ends included. Source: NICHD 2008; WHO 2018 (fetal-heart table), seen.
 pub const USUAL: std::ops::RangeInclusive<f64> = 110.0..=160.0;
-/// A count this long is not asked for again, seconds. Source: WHO 2018, NICE (fetal-heart table), seen.
-const WHOLE_COUNT: u16 = 60;
 
 /// A rate with its bounds, in beats a minute.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -69,7 +70,7 @@ pub fn heart(exam: &Exam, thresholds: &Thresholds) -> Vec<Remark> {
     for (index, baby) in exam.babies.iter().enumerate() {
         // Where the weeks are not known the range holds: a term body is what is drawn, too.
         if exam.weeks.is_none_or(|weeks| weeks >= RANGE_HOLDS) {
-            remarks.extend(against_range(exam, index, baby, thresholds));
+            remarks.extend(recount(exam, index, baby, thresholds));
         }
         if baby.heart_rhythm.value() == Some(&Rhythm::Irregular) {
             remarks.push(Remark::new(const { rule("heart-irregular") }).of_baby(
@@ -82,7 +83,7 @@ pub fn heart(exam: &Exam, thresholds: &Thresholds) -> Vec<Remark> {
     remarks
 }
 
-fn against_range(exam: &Exam, index: usize, baby: &Baby, thresholds: &Thresholds) -> Option<Remark> {
+fn recount(exam: &Exam, index: usize, baby: &Baby, thresholds: &Thresholds) -> Option<Remark> {
     let limits = [f64::from(thresholds.heart_low), f64::from(thresholds.heart_high)];
     let cannot_wait = |rate: f64| rate < limits[0] || rate > limits[1];
     let shown = |rate: f64| beside(rate, &[limits[0], *USUAL.start(), *USUAL.end(), limits[1]], 0);
@@ -94,31 +95,18 @@ fn against_range(exam: &Exam, index: usize, baby: &Baby, thresholds: &Thresholds
     {
         return None;
     }
-    // The mean of counts, and a stated rate, stand for themselves: either can be outside.
-    let outside = [
-        counted.map(|rate| ("heart-counts", rate.mean, rate.mean)),
-        stated.map(|(low, high)| ("heart-rate", low, high)),
-    ]
-    .into_iter()
-    .flatten()
-    .find(|(_, low, high)| {
-        let low = against_usual(*low);
-        low != Ordering::Equal && low == against_usual(*high)
-    });
-    if let Some((key, low, high)) = outside {
-        return Some(
-            Remark::new(const { rule("heart-outside-usual") })
-                .of_baby(exam, index, &[key])
-                .with(
-                    "rate",
-                    if low == high { shown(low) } else { format!("{} to {}", shown(low), shown(high)) },
-                )
-                .with("direction", if low < *USUAL.start() { "low" } else { "high" }),
-        );
+    // Outside the range altogether: said in `act_now`.
+    let outside =
+        [counted.map(|rate| (rate.mean, rate.mean)), stated].into_iter().flatten().any(|(low, high)| {
+            let low = against_usual(low);
+            low != Ordering::Equal && low == against_usual(high)
+        });
+    if outside || baby.heart_and_pulse.value() == Some(&BesidePulse::Same) {
+        return None;
     }
     let straddles =
         |low: f64, high: f64| against_usual(low) != Ordering::Equal || against_usual(high) != Ordering::Equal;
-    let whole = counts.iter().any(|count| count.seconds >= WHOLE_COUNT)
+    let whole = counts.iter().any(|count| count.seconds >= FULL_COUNT)
         && counts.iter().all(|count| against_usual(count_rate(*count)) == Ordering::Equal);
     let (key, low, high, mean) = [
         counted.filter(|_| !whole).map(|rate| ("heart-counts", rate.low, rate.high, rate.mean)),

@@ -3,6 +3,7 @@
 //! A remark is never a diagnosis and never reassurance; its sentence is the message `remark-<id>` of the language file.
 
 mod act_now;
+mod after_dates;
 mod agreement;
 mod cannot_both;
 pub mod curves;
@@ -13,11 +14,14 @@ pub mod landmarks;
 pub mod ledger;
 mod rounded;
 mod tape;
+mod told;
 mod twins;
+mod two_babies;
 mod visits;
 mod weight;
 
 pub use act_now::act_now;
+pub use after_dates::after_dates;
 pub use agreement::{Agreement, agreement};
 pub use cannot_both::cannot_both;
 pub use dates::{Beside, Dating, SettledBy, dating};
@@ -26,6 +30,7 @@ pub use heart::{HeartRate, against_usual, count_rate, count_step, heart, heart_r
 pub use ledger::Rule;
 pub use rounded::beside;
 pub use tape::{Series, Standard, Tape, WeeksRule, series, standard, tape, unfit, word as unfit_word};
+pub use two_babies::two_babies;
 pub use visits::{Course, LaidTape, NotOne, Visit, course};
 pub use weight::{
     ByTape, Johnson, Line, WeightCurves, Weights, buchmann, dare, johnson, johnson_n, weight_curves, weights,
@@ -179,7 +184,7 @@ impl Reckoning {
 /// Reckon an exam by these thresholds.
 pub fn reckon(exam: &Exam, thresholds: &Thresholds) -> Reckoning {
     let conclusions = conclusions(exam);
-    let mut remarks = act_now(exam, thresholds);
+    let mut remarks = act_now(exam, &conclusions, thresholds);
     remarks.extend(cannot_both(exam, &conclusions));
     let (agreement, look_again) = agreement(exam, &conclusions);
     remarks.extend(look_again);
@@ -192,6 +197,8 @@ pub fn reckon(exam: &Exam, thresholds: &Thresholds) -> Reckoning {
     let weights =
         (0..exam.babies.len()).map(|index| weights(exam, index, &conclusions, tape.as_ref())).collect();
     remarks.extend(guidance(exam, &conclusions));
+    remarks.extend(two_babies(exam, &conclusions));
+    remarks.extend(after_dates(exam));
     remarks.sort_by_key(|remark| remark.grade);
     let local = *thresholds != Thresholds::default();
     Reckoning { conclusions, dates, tape, weights, agreement, remarks, local, quieted: vec![] }

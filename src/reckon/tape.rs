@@ -14,6 +14,14 @@ use crate::clinic::Thresholds;
 use crate::exam::{Conclusion, Descent, Exam, Lie, Presentation, TapeUnfit, Water};
 use crate::units::Gestation;
 
+/// From here on a tape between P10 and P90 has no remark of its own: the head descends, and the mean falls behind the weeks. House.
+const RULE_ENDS: Gestation = Gestation::from_days(36 * 7);
+/// From here on a tape is held against the curve in a remark; before, its numbers alone stand. House.
+const REMARKS_FROM: Gestation = Gestation::from_days(24 * 7);
+/// Tapes of a series are this far apart at least, days. House; RCOG 31 has two to three weeks between tapes.
+const SERIES_APART: u16 = 14;
+/// A fall against the curve of this much, in z, is a remark. House; RCOG 31 gives no number.
+const FALL_Z: f64 = 1.0;
 /// From here on centimetres are set against weeks, 24+0. Source: WHO-SFH (sfh-rules table), seen.
 const WEEKS_RULE_FROM: Gestation = Gestation::from_days(24 * 7);
 /// From here on tapes are set against one another, 18+0. Source: Bettercare (sfh-rules table), seen.
@@ -30,7 +38,7 @@ const LOW_FIFTHS: u8 = 2;
 /// Centimetres against weeks.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct WeeksRule {
-    /// Centimetres less exact weeks; negative: below.
+    /// Centimetres less completed weeks; negative: below.
     pub difference: f64,
     /// The limit, cm.
     pub limit: u16,
@@ -136,9 +144,10 @@ pub fn tape(exam: &Exam, conclusions: &[Conclusion], thresholds: &Thresholds) ->
     let measured = exam.mother.fundal_height.value()?.get();
     let unfit = unfit(exam, conclusions);
     let weeks = exam.weeks.filter(|_| unfit.is_empty());
-    let weeks_rule = weeks
-        .filter(|weeks| *weeks >= WEEKS_RULE_FROM)
-        .map(|weeks| WeeksRule { difference: measured - weeks.exact_weeks(), limit: thresholds.tape_cm });
+    let weeks_rule = weeks.filter(|weeks| *weeks >= WEEKS_RULE_FROM).map(|weeks| WeeksRule {
+        difference: measured - f64::from(weeks.days() / 7),
+        limit: thresholds.tape_cm,
+    });
     let standard = weeks.and_then(|weeks| standard(measured, weeks));
     Some(Tape { measured, weeks_rule, standard, unfit })
 }
@@ -208,7 +217,7 @@ fn remark(rule: &Rule, measured: f64, weeks: Gestation, low: &[&str]) -> Remark 
 
 /// The most pressing of what the two answers call for.
 fn against_curve_or_weeks(exam: &Exam, tape: &Tape, low_head: &[&str]) -> Option<Remark> {
-    let weeks = exam.weeks?;
+    let weeks = exam.weeks.filter(|weeks| *weeks >= REMARKS_FROM)?;
     if let Some(standard) = tape.standard {
         let centile = standard.shown_centile();
         let reaches = curves::sfh_reaches(tape.measured);
@@ -234,7 +243,8 @@ fn against_curve_or_weeks(exam: &Exam, tape: &Tape, low_head: &[&str]) -> Option
             return Some(remark(rule, tape.measured, weeks, &[]).with("centile", centile));
         }
     }
-    let outside = tape.weeks_rule.filter(|weeks_rule| !weeks_rule.within())?;
+    let ended = weeks >= RULE_ENDS && tape.standard.is_some();
+    let outside = tape.weeks_rule.filter(|weeks_rule| !weeks_rule.within() && !ended)?;
     let low: &[&str] = if outside.difference < 0.0 { low_head } else { &[] };
     Some(
         remark(const { rule("tape-outside-weeks") }, tape.measured, weeks, low)
@@ -257,24 +267,48 @@ fn against_earlier(exam: &Exam, tape: &Tape, low_head: &[&str], before: Option<b
 /// last of them. `before`: as above.
 pub(super) fn serial(tapes: &[(Gestation, f64)], low_head: &[&str], before: Option<bool>) -> Option<Remark> {
     let (&(weeks, measured), earlier) = tapes.split_last()?;
-    let mut earlier = earlier.to_vec();
-    earlier.retain(|(at, _)| *at >= SERIES_FROM);
-    let mut heights: Vec<f64> = earlier.iter().map(|(_, cm)| *cm).collect();
-    heights.push(measured);
-    let rule = match series(&heights)? {
-        Series::Static => const { rule("tape-static") },
-        Series::Falling => const { rule("tape-falling") },
+    // Back from the last, each far enough before the one after it.
+    let mut chosen: Vec<(Gestation, f64)> = vec![(weeks, measured)];
+    for &(at, cm) in earlier.iter().rev().filter(|(at, _)| *at >= SERIES_FROM) {
+        let next = chosen.last().map_or(weeks, |(next, _)| *next);
+        if at.days() + SERIES_APART <= next.days() {
+            chosen.push((at, cm));
+        }
+    }
+    chosen.truncate(3);
+    chosen.reverse();
+    let heights: Vec<f64> = chosen.iter().map(|(_, cm)| *cm).collect();
+    let fall = |tapes: &[(Gestation, f64)]| -> Option<f64> {
+        let z: Vec<f64> = tapes.iter().filter_map(|(at, cm)| Some(standard(*cm, *at)?.z)).collect();
+        let falls = z.len() == tapes.len() && z.windows(2).all(|pair| pair[1] < pair[0]);
+        let all = z.first()? - z.last()?;
+        (falls && all >= FALL_Z - 1e-9).then_some(all)
     };
-    let said: Vec<String> = earlier[earlier.len() - 2..]
+    let through = (chosen.len() == 3).then(|| fall(&chosen)).flatten();
+    let lower =
+        (weeks >= REMARKS_FROM && chosen.len() >= 2).then(|| fall(&chosen[chosen.len() - 2..])).flatten();
+    // Equal and falling tapes have a published rule; a fall through the curve stands where those are silent.
+    let (rule, fallen, from) = if let Some(series) = series(&heights) {
+        let rule = match series {
+            Series::Static => const { rule("tape-static") },
+            Series::Falling => const { rule("tape-falling") },
+        };
+        (rule, None, 0)
+    } else if let Some(all) = through.filter(|_| weeks >= REMARKS_FROM) {
+        (const { rule("tape-through-centiles") }, Some(all), 0)
+    } else {
+        (const { rule("tape-lower-in-z") }, Some(lower?), chosen.len() - 2)
+    };
+    let said: Vec<String> = chosen[from..chosen.len() - 1]
         .iter()
         .map(|(at, cm)| format!("{} cm at {at}", beside(*cm, &[], 2)))
         .collect();
     let low_head = if before == Some(true) { &[] } else { low_head };
-    Some(
-        remark(rule, measured, weeks, low_head)
-            .with("earlier", said.join(", "))
-            .with("again", if before.is_some() { "" } else { "yes" }),
-    )
+    let mut remark = remark(rule, measured, weeks, low_head).with("earlier", said.join(", "));
+    if let Some(fallen) = fallen {
+        remark = remark.with("fall", beside(fallen, &[FALL_Z], 1));
+    }
+    Some(remark.with("again", if before.is_some() { "" } else { "yes" }))
 }
 
 /// A tape that is not read leaves growth unanswered.

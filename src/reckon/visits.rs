@@ -5,6 +5,7 @@
 
 use super::ledger::rule;
 use super::tape::{self, Standard};
+use super::told::{heard, not_heard};
 use super::{Reckoning, Remark};
 use crate::exam::dates::days_between;
 use crate::exam::{Conclusion, Exam, Lie, Presentation, TapeUnfit};
@@ -97,6 +98,7 @@ pub fn course(visits: &[Visit<'_>]) -> Result<Course, NotOne> {
     let mut remarks: Vec<Remark> = babies_differ(visits, &order).into_iter().collect();
     remarks.extend(over_tapes(visits, &tapes));
     remarks.extend(lie_changing(visits, &order));
+    remarks.extend(heard_before(visits, &order));
     remarks.sort_by_key(|remark| remark.grade);
     let without_due = order.iter().copied().filter(|&index| due(index).is_none()).collect();
     Ok(Course { order, tapes, due: last_due, due_apart, without_due, remarks })
@@ -218,6 +220,22 @@ fn lay(conclusion: &Conclusion) -> &'static str {
         (Some(Lie::Longitudinal), _) => "lengthwise",
         (None, _) => "not-known",
     }
+}
+
+/// A heart that was heard at one visit, and looked for and not heard at a later one; of one baby.
+fn heard_before(visits: &[Visit<'_>], order: &[usize]) -> Option<Remark> {
+    let one = |index: usize| match &visits[index].exam.babies[..] {
+        [baby] => Some(baby),
+        _ => None,
+    };
+    let after = order.iter().rposition(|&index| one(index).is_some_and(not_heard))?;
+    let before = order[..after].iter().rev().find(|&&index| one(index).is_some_and(heard))?;
+    let weeks = |index: usize| visits[index].exam.weeks.map(|weeks| weeks.to_string()).unwrap_or_default();
+    Some(
+        Remark::new(const { rule("heart-heard-before") })
+            .with("first", weeks(*before))
+            .with("second", weeks(order[after])),
+    )
 }
 
 /// Visits of one baby beside visits of several.

@@ -1,6 +1,7 @@
 //! All integration tests in one program: a module for each subject.
 
 mod agreement;
+mod alarms;
 mod bad;
 mod batch;
 mod bytes;

@@ -217,21 +217,25 @@ fn the_two_answers_are_kept_apart() {
     for (weeks, cm, expected) in [
         // On the limit is within; P10 is 33.19, P90 38.18 at 37+0.
         ("37+0", 35.0, &[][..]),
-        ("37+0", 34.9, &["tape-outside-weeks"]),
-        ("37+0", 33.2, &["tape-outside-weeks"]),
+        // From 36+0 a tape between P10 and P90 has no remark of its own: the mean itself is more than 2 cm behind the weeks.
+        ("37+0", 34.9, &[]),
+        ("37+0", 33.2, &[]),
+        ("35+6", 32.9, &["tape-outside-weeks"]),
+        ("36+0", 33.9, &[]),
         ("37+0", 33.1, &["tape-below-p10"]),
         ("37+0", 38.1, &[]),
         ("37+0", 38.2, &["tape-above-p90"]),
         // Within the weeks rule and above the curve's P90: both are shown, the curve calls.
         ("37+0", 39.0, &["tape-above-p90"]),
-        // Weeks are never cut down to whole ones: 37+4 less 35.5 is 2.07.
-        ("37+4", 35.5, &["tape-outside-weeks"]),
-        // The weeks rule starts at 24+0, the curve at 16+0.
-        ("23+6", 21.0, &["tape-below-p10"]),
+        // Weeks are completed weeks: 30+4 less 28 is 2, and within.
+        ("30+4", 28.0, &[]),
+        ("30+4", 27.9, &["tape-outside-weeks"]),
+        // The weeks rule and the curve's remarks start at 24+0; before, numbers alone stand.
+        ("23+6", 21.0, &[]),
         ("23+6", 21.7, &[]),
         ("24+0", 21.7, &["tape-outside-weeks"]),
         ("15+6", 5.0, &[]),
-        ("16+0", 13.9, &["tape-below-p10"]),
+        ("16+0", 13.9, &[]),
         ("42+6", 30.0, &["tape-four-weeks-behind"]),
         ("43+0", 30.0, &["tape-outside-weeks"]),
         ("43+0", 42.0, &[]),
@@ -239,22 +243,22 @@ fn the_two_answers_are_kept_apart() {
         ("31+0", 26.72, &["tape-four-weeks-behind"]),
         ("30+6", 26.72, &["tape-below-p10"]),
         ("31+0", 26.86, &["tape-below-p10"]),
-        // Before 20+0 no tape can be told to be four weeks behind.
-        ("19+6", 12.0, &["tape-below-p10"]),
-        ("20+0", 12.0, &["tape-four-weeks-behind"]),
+        ("19+6", 12.0, &[]),
+        ("20+0", 12.0, &[]),
+        ("24+0", 17.0, &["tape-four-weeks-behind"]),
     ] {
         assert_eq!(ids(&taped(weeks, cm, "")), expected, "{cm} cm at {weeks}");
     }
     // A number is never rounded across its limit.
-    let remark = find(&reckoned(&taped("37+4", 35.5, "")), "tape-outside-weeks");
-    assert!(said(&remark).contains("2.1 cm below weeks, outside 2 cm"), "{}", said(&remark));
+    let remark = find(&reckoned(&taped("30+4", 27.96, "")), "tape-outside-weeks");
+    assert!(said(&remark).contains("2.04 cm below weeks, outside 2 cm"), "{}", said(&remark));
     let text = one_line(&check(&taped("37+0", 33.18, ""), false, false));
     assert!(text.contains("centile 9.9") && text.contains("below the tenth"), "{text}");
 }
 
 #[test]
 fn a_clinic_moves_the_weeks_rule() {
-    let text = taped("37+0", 34.0, "");
+    let text = taped("30+0", 27.5, "");
     let own = Thresholds { tape_cm: 3, ..Thresholds::default() };
     let local = reckon(&read(&text), &own);
     assert!(local.local && local.remarks.iter().all(|remark| !remark.id.starts_with("tape-")));
@@ -551,9 +555,9 @@ fn the_heart_against_its_usual_range() {
         // What cannot wait is said there, and only there.
         ("37+0", "heart-rate = 99", &[]),
         ("37+0", "heart-counts = \"46 in 15 s\"", &[]),
-        // No range before 20+0; weeks that are not known have one.
-        ("19+6", "heart-rate = 105", &[]),
-        ("20+0", "heart-rate = 105", &["heart-outside-usual"]),
+        // No range before 24+0; weeks that are not known have one.
+        ("23+6", "heart-rate = 105", &[]),
+        ("24+0", "heart-rate = 105", &["heart-outside-usual"]),
         ("", "heart-rate = 165", &["heart-outside-usual"]),
         ("12+4", "heart-counts = [\"16 in 6 s\", \"17 in 6 s\"]", &[]),
         ("37+0", "heart-rhythm = \"irregular\"", &["heart-irregular"]),

@@ -1,0 +1,207 @@
+//! Free words that could be an alarm. In: a note, or words kept of a line, in any language that is shipped. Out: each mention, in
+//! the words that stand there, and what it is about.
+//!
+//! Words under a denial, of an earlier time or of advice are passed over; an earlier cut or rupture of the womb never is. A
+//! denial reaches over `/`, `or`, `nor`; a comma ends it, but not after `denies`. What may be read in two ways is mentioned.
+
+mod measures;
+mod phrases;
+mod reach;
+
+use super::model::Report;
+use phrases::PHRASES;
+
+/// What a mention is about, and so what answers it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum About {
+    /// Something she may report.
+    Report(Report),
+    /// Movements.
+    Movements,
+    /// Whether the heart was heard.
+    Heart,
+    /// Falls of the heart.
+    HeartSlows,
+    /// What was found by the vagina.
+    ByVagina,
+    /// Blood pressure.
+    Pressure,
+    /// Temperature.
+    Temperature,
+    /// Colour or smell of the water.
+    WaterColour,
+    /// Where the placenta lies.
+    Placenta,
+    /// An earlier cut or rupture of the womb.
+    WombCut,
+    /// How the womb feels.
+    Womb,
+    /// A lie that keeps changing.
+    Lie,
+    /// How legs or head are held.
+    Legs,
+    /// A head that overlaps the pubic bone.
+    Overlap,
+    /// What no key records.
+    Nothing,
+}
+
+/// Words that could be an alarm.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Mention {
+    /// As they stand in the text.
+    pub words: String,
+    /// What they are about.
+    pub about: About,
+}
+
+/// A word of the text, with its bytes.
+#[derive(Clone, Copy)]
+struct Token<'t> {
+    text: &'t str,
+    start: usize,
+    end: usize,
+}
+
+/// Every mention in `text`, in its order.
+pub fn mentions(text: &str) -> Vec<Mention> {
+    let tokens = tokens(text);
+    let lower: Vec<String> = tokens.iter().map(|token| token.text.to_lowercase()).collect();
+    let mut found: Vec<(usize, Mention)> = measures::mentions(text);
+    let mut at = 0;
+    while at < tokens.len() {
+        let Some((length, about)) = longest(&tokens, &lower, text, at) else {
+            at += 1;
+            continue;
+        };
+        let (start, end) = (tokens[at].start, tokens[at + length - 1].end);
+        if !reach::is_quiet(text, &tokens, &lower, at, length, about) {
+            found.push((start, Mention { words: text[start..end].to_owned(), about }));
+        }
+        at += length;
+    }
+    found.sort_by_key(|(start, _)| *start);
+    found.into_iter().map(|(_, mention)| mention).collect()
+}
+
+/// The longest phrase of the list that stands at token `at`: how many tokens, and what it is about.
+fn longest(tokens: &[Token<'_>], lower: &[String], text: &str, at: usize) -> Option<(usize, About)> {
+    let mut best: Option<(usize, About)> = None;
+    for (about, phrases) in PHRASES {
+        for phrase in *phrases {
+            // A phrase in capitals is meant in capitals.
+            let capitals = phrase.chars().any(char::is_uppercase);
+            let mut length = 0;
+            let all = phrase.split(' ').all(|word| {
+                let here = at + length;
+                let same = tokens.get(here).is_some_and(|token| {
+                    let joined = length == 0 || close(&text[tokens[here - 1].end..token.start]);
+                    joined && if capitals { token.text == word } else { lower[here] == *word }
+                });
+                length += 1;
+                same
+            });
+            if all && best.is_none_or(|(most, _)| length > most) {
+                best = Some((length, *about));
+            }
+        }
+    }
+    best
+}
+
+/// Whether two words with this between them belong to one phrase.
+fn close(between: &str) -> bool {
+    between.chars().all(|c| c == ' ' || c == '-' || c == '\u{2011}' || c == '\u{a0}')
+}
+
+/// The words and numbers of a text; an apostrophe belongs to its word.
+fn tokens(text: &str) -> Vec<Token<'_>> {
+    let part = |c: char| c.is_alphanumeric() || c == '\'' || c == '\u{2019}';
+    let mut tokens = vec![];
+    let mut start = None;
+    for (at, c) in text.char_indices() {
+        match (part(c), start) {
+            (true, None) => start = Some(at),
+            (false, Some(from)) => {
+                tokens.push(Token { text: &text[from..at], start: from, end: at });
+                start = None;
+            }
+            _ => {}
+        }
+    }
+    if let Some(from) = start {
+        tokens.push(Token { text: &text[from..], start: from, end: text.len() });
+    }
+    tokens
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn said(text: &str) -> Vec<String> {
+        mentions(text).into_iter().map(|mention| mention.words).collect()
+    }
+
+    #[test]
+    fn what_could_be_an_alarm_is_found() {
+        for (text, words) in [
+            ("Small PV bleed this morning", &["PV bleed"][..]),
+            ("cord felt at introitus", &["cord felt"]),
+            ("headache since Tuesday, ankles puffy", &["headache"]),
+            ("BP 148/96 sitting", &["148/96"]),
+            ("bp 162/88", &["162/88"]),
+            ("T 38.4", &["38.4"]),
+            ("temp 38,2", &["38,2"]),
+            ("no FH heard with Pinard", &["no FH heard"]),
+            ("inverted T 2019", &["inverted T"]),
+            ("prev classical section", &["classical section"]),
+            ("IUD 2018", &["IUD"]),
+            ("IUD", &["IUD"]),
+            ("RFM today", &["RFM"]),
+            ("no PVB, headache", &["headache"]),
+            ("no PVB but SROM at 04:15", &["SROM"]),
+            ("sangrado desde ayer", &["sangrado"]),
+            ("saignement ce matin", &["saignement"]),
+            ("perte de liquide", &["perte de liquide"]),
+            ("feels suicidal", &["suicidal"]),
+            ("afraid of partner", &["afraid of partner"]),
+        ] {
+            assert_eq!(said(text), words, "{text}");
+        }
+    }
+
+    #[test]
+    fn what_is_denied_or_past_or_advice_is_quiet() {
+        for text in [
+            "Fit and well",
+            "Bloods taken",
+            "Cord insertion central",
+            "FHx PET",
+            "Advised RFM/PVB/SROM",
+            "advised to ring if RFM, PVB or SROM",
+            "no PVB/SROM",
+            "no PVB or headache",
+            "denies headache, blurred vision, epigastric pain",
+            "no RUQ pain",
+            "PVB nil",
+            "headache: none",
+            "-LOF -VB",
+            "h/o headaches",
+            "prev PPROM 2019",
+            "BP 118/72",
+            "3/5 palpable",
+            "T 37.1",
+            "seen at 38+0",
+            "discussed reduced movements",
+            "sin sangrado",
+            "no refiere sangrado",
+            "pas de saignement",
+            "ni saignement ni fièvre",
+            "for IOL at 41/40",
+            "all well",
+        ] {
+            assert_eq!(said(text), [""; 0], "{text}");
+        }
+    }
+}

@@ -1,0 +1,51 @@
+//! Words of the note that could be an alarm. In: an exam. Out: a remark that stands until each is recorded, or said not to be so.
+
+use super::remark;
+use crate::exam::alarm::{self, About};
+use crate::exam::{Exam, Finding};
+use crate::reckon::Remark;
+use crate::reckon::ledger::rule;
+use crate::reckon::told::{heard, not_heard};
+
+pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) {
+    let Some(note) = &exam.note else { return };
+    let mut open: Vec<String> = vec![];
+    for mention in alarm::mentions(note) {
+        if !answered(exam, mention.about) && !open.contains(&mention.words) {
+            open.push(mention.words);
+        }
+    }
+    if open.is_empty() {
+        return;
+    }
+    let said: Vec<String> = open.iter().map(|words| format!("\u{2018}{words}\u{2019}")).collect();
+    remarks.push(remark(const { rule("note-mentions") }, &["note"]).with("quoted", said.join(", ")));
+}
+
+/// Whether what the words are about is recorded, or said not to be so.
+fn answered(exam: &Exam, about: About) -> bool {
+    let mother = &exam.mother;
+    match about {
+        About::Report(report) => {
+            let lists = [mother.reports.value(), mother.denies.value()];
+            lists.into_iter().flatten().any(|all| all.contains(&report))
+        }
+        About::Movements => mother.movements.value().is_some(),
+        About::Heart => exam.babies.iter().any(|baby| heard(baby) || not_heard(baby)),
+        About::HeartSlows => exam.babies.iter().any(|baby| baby.heart_slows != Finding::NotExamined),
+        About::ByVagina => exam.babies.iter().any(|baby| baby.by_vagina.value().is_some()),
+        About::Pressure => mother.blood_pressure.value().is_some(),
+        About::Temperature => mother.temperature.value().is_some(),
+        About::WaterColour => mother.water_colour.value().is_some(),
+        About::Placenta => mother.placenta.value().is_some(),
+        About::WombCut => mother.womb_cut.value().is_some() || mother.rupture_before.value().is_some(),
+        About::Womb => mother.womb.value().is_some() || mother.tone_at_rest.value().is_some(),
+        About::Lie => exam.babies.iter().any(|baby| baby.unstable_lie.value().is_some()),
+        About::Legs => {
+            exam.babies.iter().any(|baby| baby.legs.value().is_some() || baby.attitude.value().is_some())
+        }
+        About::Overlap => exam.babies.iter().any(|baby| baby.overlaps_pubic_bone.value().is_some()),
+        // Nothing else records it: it is written out, or taken out.
+        About::Nothing => false,
+    }
+}
