@@ -819,6 +819,7 @@ chart-lie = Lie as written: { $value }.
 chart-presentation = Presentation as written: { $value }.
 chart-position = Position as written: { $value }.
 chart-note = Note: { $value }
+chart-more = The chart holds the rest.
 
 handover-situation = SITUATION
 handover-background = BACKGROUND
@@ -1128,7 +1129,7 @@ remark-not-head-down = The baby is not head down, and 36 weeks have passed. Have
 remark-crosswise-at-term = The baby lies across or slantwise, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labour starts or the waters break, for the sake of the cord.
 remark-womb-operated-on = { $cut ->
     [known] The womb was cut up and down, in a T or a J, or tore before. Hold what is recorded against the operation note, and follow your local guidance for where and how she gives birth.
-   *[other] The womb has been operated on, and how it was cut is not recorded. Ask for the operation note: the scar on the skin does not tell. Follow your local guidance for her birth after it.
+   *[other] The womb has been operated on. Find the operation note for how the womb was cut: the scar on the skin does not tell. Follow your local guidance for her birth after it.
  }
 remark-head-free-at-term = The head is free above the brim, and 37 weeks have passed. Feel again with the bladder empty, look up where the placenta lies, and follow your local guidance on a scan for a head that is free at term.
 remark-placenta-low = The placenta is recorded as low. See that the repeat scan by your local guidance is arranged or done, as a rule at 32 weeks, and that no vaginal examination is made before.

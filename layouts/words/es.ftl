@@ -778,6 +778,7 @@ chart-lie = Situación como se anotó: { $value }.
 chart-presentation = Presentación como se anotó: { $value }.
 chart-position = Posición como se anotó: { $value }.
 chart-note = Nota: { $value }
+chart-more = El resto está en la historia clínica.
 
 handover-situation = SITUACIÓN
 handover-background = ANTECEDENTES

@@ -774,6 +774,7 @@ chart-lie = Situation écrite : { $value }.
 chart-presentation = Présentation écrite : { $value }.
 chart-position = Variété de position écrite : { $value }.
 chart-note = Note : { $value }
+chart-more = Le reste figure dans le dossier.
 
 handover-situation = SITUATION
 handover-background = ANTÉCÉDENTS

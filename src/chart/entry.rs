@@ -75,6 +75,11 @@ impl Entry<'_> {
         Ok(sentences.join(" "))
     }
 
+    /// What is said when no remark stands; where something was kept out, nothing that denies it.
+    pub fn no_remarks(&self) -> Result<String, WordsError> {
+        self.words.say(if self.reckoning.withheld { "chart-more" } else { "check-remarks-none" }, &[])
+    }
+
     /// What was left out.
     pub fn not_examined(&self) -> Result<String, WordsError> {
         said::not_examined(self.exam, &self.reckoning.conclusions, self.words)

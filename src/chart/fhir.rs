@@ -7,8 +7,10 @@
 use super::codes::{self, Code, LOCAL, UCUM};
 use super::entry::Entry;
 use super::findings::{By, Row, State, Unit, Value, rows};
+use super::said;
 use crate::exam::KnownBy;
 use crate::exam::say::Canonical;
+use crate::reckon::Grade;
 use crate::words::WordsError;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
@@ -59,8 +61,24 @@ pub fn bundle(entry: &Entry<'_>, pictures: &[Picture], used: Use, seed: &Seed) -
         entries.push(json!({"fullUrl": url, "resource": resource}));
         url
     };
+    // What is found of a baby, before what follows from it.
+    let mut found: Vec<(String, String)> = vec![];
     for row in rows(entry.exam, &entry.reckoning.conclusions) {
-        members.push(json!({"reference": add(maker.observation(&row)?)}));
+        let mut made = maker.observation(&row)?;
+        let from = maker.rests_on(&row, &found);
+        if !from.is_empty() {
+            made["derivedFrom"] = json!(from);
+        }
+        let url = add(made);
+        let key = match row.baby {
+            Some(index) => format!("baby.{}.{}", index + 1, row.name),
+            None => format!("mother.{}", row.name),
+        };
+        found.push((key, url.clone()));
+        members.push(json!({"reference": url}));
+    }
+    for alert in maker.alerts(&found)? {
+        add(alert);
     }
     for resource in maker.dates()? {
         members.push(json!({"reference": add(resource)}));
@@ -125,6 +143,48 @@ impl Maker<'_> {
             patient["meta"] = self.redacted();
         }
         Ok(patient)
+    }
+
+    /// References to the findings that a conclusion follows from; none for what was found itself, or only written.
+    fn rests_on(&self, row: &Row, found: &[(String, String)]) -> Vec<Json> {
+        const FROM: [&str; 5] = ["breech", "back", "head", "head-above-brim", "attitude"];
+        let concluded = ["lie", "presentation", "position"].contains(&row.name);
+        let Some(index) = row.baby.filter(|_| concluded) else { return vec![] };
+        let of = |name: &&str| format!("baby.{}.{name}", index + 1);
+        let wanted: Vec<String> = FROM.iter().map(of).collect();
+        let own = found.iter().filter(|(key, _)| wanted.contains(key));
+        own.map(|(_, url)| json!({"reference": url})).collect()
+    }
+
+    /// What cannot wait, an alert each: preliminary, and dated by the visit where the entry is.
+    fn alerts(&self, found: &[(String, String)]) -> Result<Vec<Json>, WordsError> {
+        let mut alerts = vec![];
+        let babies = self.entry.exam.babies.len();
+        for remark in self.entry.reckoning.remarks.iter().filter(|remark| remark.grade == Grade::ActNow) {
+            let text = said::sentence(remark, babies, self.entry.words)?;
+            let code = Code { system: LOCAL, code: remark.id };
+            let mut alert = json!({
+                "resourceType": "DetectedIssue",
+                "status": "preliminary",
+                "severity": "high",
+                "code": concept(Some(code), &text),
+                "patient": {"reference": self.patient},
+                "detail": text,
+            });
+            if let (Use::Chart, Some(visit)) = (self.used, self.entry.exam.dates.visit) {
+                alert["identifiedDateTime"] = json!(visit.to_string());
+            }
+            let on: Vec<Json> = found
+                .iter()
+                .filter(|(key, _)| remark.findings.contains(key))
+                .map(|(_, url)| json!({"reference": url}))
+                .collect();
+            if !on.is_empty() {
+                alert["implicated"] = json!(on);
+            }
+            alerts.push(alert);
+        }
+        Ok(alerts)
     }
 
     /// What every observation has.

@@ -63,7 +63,7 @@ pub fn text(entry: &Entry<'_>) -> Result<String, WordsError> {
     }
     recommendation.extend(others.into_iter().map(|line| line.text));
     if act_now.is_empty() && recommendation.is_empty() {
-        recommendation.push(words.say("check-remarks-none", &[])?);
+        recommendation.push(entry.no_remarks()?);
     }
     recommendation.push(words.say("handover-guidance", &[])?);
 

@@ -11,6 +11,7 @@ mod findings;
 pub mod handover;
 pub mod note;
 pub mod paragraph;
+pub mod private;
 pub mod read_back;
 pub mod said;
 pub mod share;

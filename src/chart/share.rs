@@ -1,11 +1,13 @@
 //! What may leave with a shared entry. In: an exam. Out: the same findings without any date and without anything typed freely.
 
+use super::private;
 use crate::exam::say;
 use crate::exam::{Baby, Dates, Exam, Finding, KnownBy, Mother};
 
-/// The exam without dates, without its note, without reasons in brackets and without the words after `scan`. The weeks and every
+/// The exam without dates, without its note, without what is for whoever examined alone, without reasons in brackets and without the words after `scan`. The weeks and every
 /// finding stay.
 pub fn scrubbed(exam: &Exam) -> Exam {
+    let exam = &private::without(exam).unwrap_or_else(|| exam.clone());
     let mut clean = Exam { dates: Dates::default(), note: None, ..exam.clone() };
     mother(&mut clean.mother);
     clean.babies.iter_mut().for_each(baby);

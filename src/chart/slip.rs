@@ -23,7 +23,7 @@ pub fn content(entry: &Entry<'_>, notes: &[String]) -> Result<Content, WordsErro
     }
     blocks.extend(others.iter().map(|line| Block::new(Kind::Text, &line.text)));
     if act_now.is_empty() && others.is_empty() {
-        blocks.push(Block::new(Kind::Text, say("check-remarks-none")?));
+        blocks.push(Block::new(Kind::Text, entry.no_remarks()?));
     }
     put("slip-note", blocks);
     put("slip-about", notes.iter().map(|note| Block::new(Kind::Text, note)).collect());

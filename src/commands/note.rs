@@ -9,7 +9,7 @@ use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
 use super::{Format, Labels, Outcome, Palette, Source, Style, View, exit};
 use crate::chart::fhir::{self, Picture, Seed, Use};
-use crate::chart::{Entry, handover, note, share, slip};
+use crate::chart::{Entry, handover, note, private, share, slip};
 use crate::exam::Exam;
 use crate::fonts::Fonts;
 use crate::reckon;
@@ -78,25 +78,34 @@ pub fn run(options: &Note, look: Look) -> Outcome {
             .to_owned();
         return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
     }
+    let thresholds = clinic.map(|clinic| clinic.thresholds).unwrap_or_default();
     if let (true, Some(exam)) = (options.share, &loaded.reading.exam) {
         // What is shared is reckoned of what is shared: a remark repeats words of the findings.
         let exam = share::scrubbed(exam);
-        let thresholds = clinic.map(|clinic| clinic.thresholds).unwrap_or_default();
         loaded.reckoning = reckon::reckon(&exam, &thresholds);
         loaded.reading.exam = Some(exam);
+    }
+    // Whatever is kept out of the entry, the exit code is that of the whole exam.
+    let whole = loaded.code();
+    if let (Form::Handover | Form::Slip(_), false, Some(open)) =
+        (options.form, options.share, loaded.reading.exam.as_ref().and_then(private::without))
+    {
+        loaded.reckoning = reckon::reckon(&open, &thresholds);
+        loaded.reckoning.withheld = true;
+        loaded.reading.exam = Some(open);
     }
     loaded.reckoning.quiet(&options.quiet);
     let Some(exam) = &loaded.reading.exam else { return Outcome { notes, ..Outcome::default() } };
     match make(exam, &loaded, options, &languages, look) {
         Ok((Made::Text(text), made)) => {
-            let code = loaded.code();
+            let code = loaded.code().max(whole);
             match options.to_file {
                 false => Outcome { text, notes, code, ..Outcome::default() },
                 true => Outcome { notes, pages: vec![text.into_bytes()], made, code, ..Outcome::default() },
             }
         }
         Ok((Made::Pages(pages), made)) => {
-            let code = loaded.code();
+            let code = loaded.code().max(whole);
             match <[Vec<u8>; 1]>::try_from(pages).map(|[page]| String::from_utf8(page)) {
                 Ok(Ok(text)) if !options.to_file => Outcome { text, notes, code, ..Outcome::default() },
                 Ok(Ok(text)) => {
@@ -110,7 +119,7 @@ pub fn run(options: &Note, look: Look) -> Outcome {
         }
         Err(why) => {
             notes.push_str(&format!("handspan: {}\n", why.trim_end().trim_start_matches("handspan: ")));
-            Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() }
+            Outcome { notes, why, code: loaded.code().max(whole).max(exit::FAILED), ..Outcome::default() }
         }
     }
 }

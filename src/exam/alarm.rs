@@ -84,6 +84,16 @@ pub fn mentions(text: &str) -> Vec<Mention> {
     found.into_iter().map(|(_, mention)| mention).collect()
 }
 
+/// Whether `text` speaks of violence or of harming herself, denied or not: for whoever examined alone.
+pub fn is_private(text: &str) -> bool {
+    let tokens = tokens(text);
+    let lower: Vec<String> = tokens.iter().map(|token| token.text.to_lowercase()).collect();
+    (0..tokens.len()).any(|at| {
+        longest(&tokens, &lower, text, at)
+            .is_some_and(|(_, about)| matches!(about, About::Report(Report::Violence | Report::SelfHarm)))
+    })
+}
+
 /// The longest phrase of the list that stands at token `at`: how many tokens, and what it is about.
 fn longest(tokens: &[Token<'_>], lower: &[String], text: &str, at: usize) -> Option<(usize, About)> {
     let mut best: Option<(usize, About)> = None;

@@ -166,6 +166,8 @@ pub struct Reckoning {
     pub local: bool,
     /// Ids of lesser remarks that stood and were silenced for this run.
     pub quieted: Vec<&'static str>,
+    /// True when what is for whoever examined alone was kept out of it.
+    pub withheld: bool,
 }
 
 impl Reckoning {
@@ -201,5 +203,15 @@ pub fn reckon(exam: &Exam, thresholds: &Thresholds) -> Reckoning {
     remarks.extend(after_dates(exam));
     remarks.sort_by_key(|remark| remark.grade);
     let local = *thresholds != Thresholds::default();
-    Reckoning { conclusions, dates, tape, weights, agreement, remarks, local, quieted: vec![] }
+    Reckoning {
+        conclusions,
+        dates,
+        tape,
+        weights,
+        agreement,
+        remarks,
+        local,
+        quieted: vec![],
+        withheld: false,
+    }
 }

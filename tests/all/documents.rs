@@ -367,7 +367,7 @@ fn every_rule_that_makes_a_remark_has_a_sentence_and_is_made() {
     assert_eq!(sentences, rules);
     let mut code = read("src/exam/conclude.rs");
     for (file, text) in rust_files(&path("src/reckon")) {
-        if !file.ends_with("ledger.rs") {
+        if !file.contains("ledger") {
             code.push_str(&text);
         }
     }
@@ -380,8 +380,10 @@ fn every_rule_that_makes_a_remark_has_a_sentence_and_is_made() {
             rule.id
         );
         assert!(!rule.meaning.is_empty() && rule.checked.len() == 10, "{}", rule.id);
+        // What is ours may name where its parts were seen.
         let sourced = !matches!(rule.trust, Trust::Logic | Trust::CommonPractice);
-        assert_eq!(sourced, !rule.source.is_empty(), "{}: a source, or a trust that needs none", rule.id);
+        let fits = rule.trust == Trust::House || sourced != rule.source.is_empty();
+        assert!(fits, "{}: a source, or a trust that needs none", rule.id);
     }
 }
 

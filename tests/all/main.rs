@@ -38,6 +38,7 @@ mod pages;
 mod palettes;
 mod placing;
 mod plate;
+mod private;
 mod program;
 mod raster;
 mod read;
