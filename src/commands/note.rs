@@ -78,6 +78,8 @@ pub fn run(options: &Note, look: Look) -> Outcome {
             .to_owned();
         return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
     }
+    // Whatever is kept out of the entry, the exit code is that of the whole exam.
+    let whole = loaded.code();
     let thresholds = clinic.map(|clinic| clinic.thresholds).unwrap_or_default();
     if let (true, Some(exam)) = (options.share, &loaded.reading.exam) {
         // What is shared is reckoned of what is shared: a remark repeats words of the findings.
@@ -85,8 +87,6 @@ pub fn run(options: &Note, look: Look) -> Outcome {
         loaded.reckoning = reckon::reckon(&exam, &thresholds);
         loaded.reading.exam = Some(exam);
     }
-    // Whatever is kept out of the entry, the exit code is that of the whole exam.
-    let whole = loaded.code();
     if let (Form::Handover | Form::Slip(_), false, Some(open)) =
         (options.form, options.share, loaded.reading.exam.as_ref().and_then(private::without))
     {
