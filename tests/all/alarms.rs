@@ -134,3 +134,27 @@ fn a_heart_that_was_heard_before() {
     assert_eq!(ids(&[pair(0), pair(1)]), ["heart-heard-before"]);
     assert_eq!(ids(&[pair(1)]), [""; 0]);
 }
+
+/// Slantwise a back may lie anywhere, and from both sides of her alike.
+#[test]
+fn an_oblique_may_have_its_back_anywhere() {
+    let backs = [
+        "front",
+        "towards her spine",
+        "left front",
+        "left lateral",
+        "left, towards her spine",
+        "right front",
+    ];
+    let more = ["right lateral", "right, towards her spine", "towards her ribs", "towards her feet"];
+    for (head, breech) in
+        [("right iliac fossa", "left, above navel"), ("left iliac fossa", "right, above navel")]
+    {
+        for back in backs.iter().chain(&more) {
+            let text = format!("weeks=34+0; b.lie=oblique; b.head={head}; b.breech={breech}; b.back={back}");
+            let remarks = reckon(&visit(&text), &Default::default()).remarks;
+            let ids: Vec<&str> = remarks.iter().map(|remark| remark.id).collect();
+            assert_eq!(ids, ["presentation-early"], "{text}");
+        }
+    }
+}
