@@ -1137,7 +1137,7 @@ remark-signs-to-weigh = She reports: { $signs }. Ask now how bad it is and how l
 remark-waters-broken = The waters have broken. Ask how many hours ago, the colour and smell, the movements, and whether group B strep was found; listen to the heart, take her temperature, and follow your local guidance today. If the head rises, or a cord is seen or felt, call for help at once.
 remark-tightenings-before-term = She reports tightenings before 37 weeks. Ask whether they are regular or painful, keep a hand on the womb and time them; if they are, it cannot wait. Follow your local guidance today.
 remark-itching = She reports itching. Ask where, and whether it is worse at night, look for a rash, and follow your local guidance for itching in pregnancy.
-remark-note-mentions = Your note mentions { $quoted }, and no finding says whether it is so. Record it, or write in the note that it is not so; until then follow your local guidance for it now.
+remark-note-mentions = Your note mentions { $quoted }, and no finding says whether it is so. Record it as a finding, or say that it is not so; until that is settled, act on it by your local guidance.
 remark-cord-felt = The cord was felt or seen. Call for help now: outside a hospital, the emergency number. Bring her knees to her chest, or lay her on her left side with her hips raised; keep the part that leads off the cord, and do not handle the cord or put it back. Follow your local guidance for the cord.
 remark-part-by-vagina-in-labour = Found by the vagina: { $signs }, and she is in labour or her waters have broken. Call for senior help now, and follow your local guidance for it.
 remark-part-by-vagina = Found by the vagina: { $signs }. Ask for a senior review today by your local guidance; if labour starts or the waters break, it cannot wait.
@@ -1155,7 +1155,7 @@ remark-pressure-raised = Her blood pressure is { $pressure }. Let her sit, take 
 remark-severe-headache-or-rib-pain = She reports: { $signs }. Take her blood pressure and test her urine now, get help, and follow your local guidance for it, whatever the numbers are.
 remark-two-signs-of-pressure = She reports: { $signs }. Take her blood pressure and test her urine now, and follow your local guidance for these signs together; do not send her home to wait.
 remark-one-sign-of-pressure = She reports: { $signs }. Ask how bad it is, since when, and whether it stays; take her blood pressure, test her urine and look again today, by your local guidance.
-remark-infection = { $measured ->
+remark-fever-with-signs = { $measured ->
     [yes] Her temperature is { $celsius } °C
    *[other] She reports fever
  }, with: { $signs }. Get help now and follow your local guidance for fever in pregnancy with such signs.

@@ -987,7 +987,7 @@ remark-signs-to-weigh = Refiere: { $signs }. Pregunte ahora cómo de fuerte es y
 remark-waters-broken = Ha roto aguas. Pregunte hace cuántas horas, el color y el olor, los movimientos, y si se encontró estreptococo B; escuche el latido, tome la temperatura, y siga hoy su protocolo local. Si la cabeza sube, o se ve o se palpa un cordón, pida ayuda enseguida.
 remark-tightenings-before-term = Refiere contracciones antes de las 37 semanas. Pregunte si son regulares o dolorosas, deje una mano sobre el útero y cronométrelas; si lo son, no puede esperar. Siga hoy su protocolo local.
 remark-itching = Ella refiere picazón. Pregunte dónde, y si empeora por la noche, mire si hay erupción y siga su protocolo local para la picazón en el embarazo.
-remark-note-mentions = Su nota menciona { $quoted }, y ningún hallazgo dice si es así. Regístrelo, o escriba en la nota que no es así; hasta entonces, siga ahora su protocolo local para ello.
+remark-note-mentions = Su nota menciona { $quoted }, y ningún hallazgo dice si es así. Regístrelo como hallazgo, o indique que no es así; mientras no esté aclarado, actúe según su protocolo local.
 remark-cord-felt = Se palpó o se vio el cordón. Pida ayuda ahora: fuera de un hospital, el número de emergencias. Póngala de rodillas con el pecho abajo, o acostada sobre el lado izquierdo de ella con la cadera elevada; mantenga la parte que se presenta apartada del cordón, y no toque ni reponga el cordón. Siga su protocolo local para el cordón.
 remark-part-by-vagina-in-labour = Encontrado por la vagina: { $signs }, y está de parto o ha roto aguas. Pida ayuda de mayor experiencia ahora, y siga su protocolo local para ello.
 remark-part-by-vagina = Encontrado por la vagina: { $signs }. Pida hoy una revisión por alguien de mayor experiencia según su protocolo local; si empieza el parto o rompe aguas, no puede esperar.
@@ -1005,7 +1005,7 @@ remark-pressure-raised = Su tensión es { $pressure }. Siéntela, vuelva a tomar
 remark-severe-headache-or-rib-pain = Refiere: { $signs }. Tome la tensión y analice la orina ahora, pida ayuda, y siga su protocolo local para ello, sean cuales sean las cifras.
 remark-two-signs-of-pressure = Refiere: { $signs }. Tome la tensión y analice la orina ahora, y siga su protocolo local para estos signos juntos; no la mande a casa a esperar.
 remark-one-sign-of-pressure = Refiere: { $signs }. Pregunte cómo de fuerte es, desde cuándo y si persiste; tome la tensión, analice la orina y vuelva a mirar hoy, según su protocolo local.
-remark-infection = { $measured ->
+remark-fever-with-signs = { $measured ->
     [yes] Su temperatura es de { $celsius } °C
    *[other] Refiere fiebre
  }, con: { $signs }. Pida ayuda ahora y siga su protocolo local para la fiebre en el embarazo con estos signos.

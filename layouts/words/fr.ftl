@@ -984,7 +984,7 @@ remark-signs-to-weigh = Elle signale : { $signs }. Demandez maintenant si c’es
 remark-waters-broken = La poche des eaux est rompue. Demandez depuis combien d’heures, la couleur et l’odeur, les mouvements, et si un streptocoque B a été trouvé ; écoutez le cœur, prenez la température, et suivez aujourd’hui votre protocole local. Si la tête remonte, ou si un cordon est vu ou senti, appelez aussitôt à l’aide.
 remark-tightenings-before-term = Elle signale des contractions avant 37 semaines. Demandez si elles sont régulières ou douloureuses, gardez une main sur l’utérus et chronométrez-les ; si oui, cela ne peut pas attendre. Suivez aujourd’hui votre protocole local.
 remark-itching = Elle signale des démangeaisons. Demandez où, et si c’est pire la nuit, cherchez une éruption, et suivez votre protocole local pour démangeaisons pendant la grossesse.
-remark-note-mentions = Votre note mentionne { $quoted }, et aucune constatation ne dit si c’est le cas. Notez-le, ou écrivez dans la note que ce n’est pas le cas ; d’ici là, suivez maintenant votre protocole local.
+remark-note-mentions = Votre note mentionne { $quoted }, et aucune constatation ne dit si c’est le cas. Notez-le comme constatation, ou dites que ce n’est pas le cas ; tant que ce n’est pas réglé, agissez selon votre protocole local.
 remark-cord-felt = Le cordon a été senti ou vu. Appelez à l’aide maintenant : hors de l’hôpital, le numéro d’urgence. Mettez-la genoux contre la poitrine, ou couchée sur le côté gauche de la mère, hanches relevées ; écartez du cordon la partie qui se présente, ne touchez pas le cordon et ne le remettez pas en place. Suivez votre protocole local pour le cordon.
 remark-part-by-vagina-in-labour = Trouvé par voie vaginale : { $signs }, et elle est en travail ou la poche des eaux est rompue. Appelez un senior maintenant, et suivez votre protocole local.
 remark-part-by-vagina = Trouvé par voie vaginale : { $signs }. Demandez aujourd’hui l’avis d’un senior selon votre protocole local ; si le travail commence ou si la poche des eaux se rompt, cela ne peut pas attendre.
@@ -1002,7 +1002,7 @@ remark-pressure-raised = Sa tension est de { $pressure }. Faites-la asseoir, rep
 remark-severe-headache-or-rib-pain = Elle signale : { $signs }. Prenez la tension et testez les urines maintenant, faites-vous aider, et suivez votre protocole local, quels que soient les chiffres.
 remark-two-signs-of-pressure = Elle signale : { $signs }. Prenez la tension et testez les urines maintenant, et suivez votre protocole local pour ces signes réunis ; ne la renvoyez pas attendre chez elle.
 remark-one-sign-of-pressure = Elle signale : { $signs }. Demandez si c’est fort, depuis quand, et si cela dure ; prenez la tension, testez les urines et regardez de nouveau aujourd’hui, selon votre protocole local.
-remark-infection = { $measured ->
+remark-fever-with-signs = { $measured ->
     [yes] Sa température est de { $celsius } °C
    *[other] Elle signale de la fièvre
  }, avec : { $signs }. Faites-vous aider maintenant et suivez votre protocole local pour une fièvre pendant la grossesse avec de tels signes.

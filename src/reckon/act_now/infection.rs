@@ -54,7 +54,7 @@ pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) -> bool {
     let mut made = if signs.is_empty() {
         remark(const { rule("fever") }, &keys)
     } else {
-        remark(const { rule("infection") }, &keys).with("signs", signs.join(", "))
+        remark(const { rule("fever-with-signs") }, &keys).with("signs", signs.join(", "))
     };
     if let Some(index) = fast {
         let name =

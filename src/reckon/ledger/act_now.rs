@@ -84,7 +84,7 @@ pub(super) const RULES: &[Rule] = &[
         "",
     ),
     house(
-        "infection",
+        "fever-with-signs",
         ACT,
         "fever with waters broken, foul water, a tender womb, pain in the loin, a fast pulse, fast breathing or a fast heart",
         "38.0 degrees C or reported; pulse 100, breathing 21 and more; heart over 160",
