@@ -1021,9 +1021,9 @@ remark-bleeding = She reports bleeding. Get help and follow your local guidance 
  }
 remark-constant-pain = She reports pain that stays. Get help and follow your local guidance for constant pain in pregnancy now.
 remark-urgent-signs = Recorded: { $signs }. Get help and follow your local guidance for it now.
-remark-hard-tender-womb = The womb is hard and tender. Get help and follow your local guidance now; do not wait for a softer moment to feel again.
-remark-scar-pain = She reports pain at the scar, and the womb has been operated on. Get help and follow your local guidance for scar pain now.
-remark-scar-pain-operations-not-known = She reports pain at a scar, and whether the womb has been operated on is not recorded. Ask now; if it has, or if nobody knows, get help and follow your local guidance for scar pain now.
+remark-hard-tender-womb = The womb is hard or tense, and tender. Get help and follow your local guidance now; do not wait for a softer moment to feel again.
+remark-scar-pain = There is pain or tenderness at the scar, and the womb has been operated on. Get help and follow your local guidance for scar pain now.
+remark-scar-pain-operations-not-known = There is pain or tenderness at a scar, and whether the womb has been operated on is not recorded. Ask now; if it has, or if nobody knows, get help and follow your local guidance for scar pain now.
 remark-waters-broken-not-head-down = The waters have broken and the baby is not head down. Call for help now and follow your local guidance for waters broken with a baby that is not head down, the risk to the cord first.
 remark-waters-broken-lie-not-known = The waters have broken and it is not recorded that the baby is head down. Feel for the head now, and follow your local guidance for broken waters, the risk to the cord first.
 remark-waters-broken-head-free = The waters have broken and the head is free above the brim. Call for help now and follow your local guidance for broken waters with a free head, the risk to the cord first.
@@ -1213,7 +1213,7 @@ remark-twins-still-pregnant = Two babies with { $placentas ->
  } have passed. Ask today whether her birth is planned, and follow your local guidance.
 remark-twins-placentas-not-known = Two babies, and whether they have one placenta or two is not recorded. Ask or look it up in her early scan: by your local guidance it decides when they are to be born.
 remark-after-41-weeks = 41 weeks have passed. Ask whether the offer to start labour has been talked over with her, by your local guidance.
-remark-after-42-weeks = 42 weeks have passed. Look again today at what was agreed with her; by your local guidance a tracing of the heart twice a week and a scan for the water are offered.
+remark-after-42-weeks = 42 weeks have passed. Look again today at what was agreed with her, and ask whether a tracing of the heart twice a week and a scan for the water are arranged, by your local guidance.
 remark-after-43-weeks = 43 weeks have passed. Ask for a senior review today, hold the dates against her early scan again, and follow your local guidance.
 remark-tape-through-centiles = Three tapes, each lower against the curve than the last: { $earlier }, and { $cm } cm at { $weeks }, { $fall } lower in z in all. Have a scan for growth arranged by your local guidance; a tape that is still between the tenth and the ninetieth does not settle it.
 remark-tape-lower-in-z = The tape is lower against the curve than before: { $earlier }, and { $cm } cm at { $weeks }, { $fall } lower in z. Measure again with the bladder empty and the blank side of the tape up, and compare at the next visit by your local guidance.

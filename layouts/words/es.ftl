@@ -872,9 +872,9 @@ remark-bleeding = Refiere sangrado. Pida ayuda y siga ahora su protocolo local p
  }
 remark-constant-pain = Ella refiere un dolor que no se va. Busque ayuda y siga ya su protocolo local para el dolor constante en el embarazo.
 remark-urgent-signs = Registrado: { $signs }. Pida ayuda y siga ahora su protocolo local para ello.
-remark-hard-tender-womb = El útero está duro y doloroso al tacto. Busque ayuda y siga ya su protocolo local; no espere a un momento en que esté más blando para volver a palpar.
-remark-scar-pain = Ella refiere dolor en la cicatriz, y el útero ha sido operado. Busque ayuda y siga ya su protocolo local para el dolor en la cicatriz.
-remark-scar-pain-operations-not-known = Ella refiere dolor en una cicatriz, y no está anotado si el útero ha sido operado. Pregunte ya; si lo ha sido, o si nadie lo sabe, busque ayuda y siga ya su protocolo local para el dolor en la cicatriz.
+remark-hard-tender-womb = El útero está duro o tenso, y doloroso al tacto. Pida ayuda y siga ahora su protocolo local; no espere un momento más blando para volver a palpar.
+remark-scar-pain = Hay dolor, espontáneo o al tacto, en la cicatriz, y el útero ha sido operado. Pida ayuda y siga ahora su protocolo local para el dolor de la cicatriz.
+remark-scar-pain-operations-not-known = Hay dolor, espontáneo o al tacto, en una cicatriz, y no está anotado si el útero ha sido operado. Pregunte ahora; si lo ha sido, o si nadie lo sabe, pida ayuda y siga ahora su protocolo local para el dolor de la cicatriz.
 remark-waters-broken-not-head-down = Se ha roto la bolsa y el bebé no está con la cabeza abajo. Pida ayuda ya y siga su protocolo local para bolsa rota con un bebé que no está con la cabeza abajo, piense primero en el prolapso de cordón.
 remark-waters-broken-lie-not-known = Se ha roto la bolsa y no está anotado que el bebé esté con la cabeza abajo. Busque ya la cabeza con las manos y siga su protocolo local para bolsa rota, piense primero en el prolapso de cordón.
 remark-waters-broken-head-free = Se ha roto la bolsa y la cabeza está libre sobre el estrecho superior. Pida ayuda ya y siga su protocolo local para bolsa rota con la cabeza libre, piense primero en el prolapso de cordón.
@@ -1063,7 +1063,7 @@ remark-twins-still-pregnant = Dos bebés con { $placentas ->
  } cumplidas. Pregunte hoy si el parto está planificado, y siga su protocolo local.
 remark-twins-placentas-not-known = Dos bebés, y no está registrado si tienen una placenta o dos. Pregúntelo o búsquelo en su ecografía temprana: según su protocolo local decide cuándo deben nacer.
 remark-after-41-weeks = Se han cumplido 41 semanas. Pregunte si se ha hablado con ella de la oferta de iniciar el parto, según su protocolo local.
-remark-after-42-weeks = Se han cumplido 42 semanas. Vuelva a mirar hoy lo acordado con ella; según su protocolo local se ofrece un registro del corazón dos veces por semana y una ecografía del líquido.
+remark-after-42-weeks = Se han cumplido 42 semanas. Vuelva a mirar hoy lo acordado con ella, y pregunte si un registro del corazón dos veces por semana y una ecografía del líquido están previstos, según su protocolo local.
 remark-after-43-weeks = Se han cumplido 43 semanas. Pida hoy una revisión por alguien de mayor experiencia, compare de nuevo las fechas con la ecografía temprana, y siga su protocolo local.
 remark-tape-through-centiles = Tres medidas, cada una más baja respecto a la curva que la anterior: { $earlier }, y { $cm } cm a las { $weeks }, { $fall } menos de z en total. Pida una ecografía de crecimiento según su protocolo local; que la medida siga entre el décimo y el nonagésimo no lo resuelve.
 remark-tape-lower-in-z = La medida es más baja respecto a la curva que antes: { $earlier }, y { $cm } cm a las { $weeks }, { $fall } menos de z. Mida de nuevo con la vejiga vacía y la cara en blanco de la cinta hacia arriba, y compare en la próxima visita según su protocolo local.

@@ -869,9 +869,9 @@ remark-bleeding = Elle signale un saignement. Faites-vous aider et suivez mainte
  }
 remark-constant-pain = Elle signale une douleur qui ne passe pas. Demandez de l’aide et suivez maintenant votre protocole local pour douleur constante pendant la grossesse.
 remark-urgent-signs = Noté : { $signs }. Faites-vous aider et suivez maintenant votre protocole local.
-remark-hard-tender-womb = L’utérus est dur et douloureux au toucher. Demandez de l’aide et suivez votre protocole local maintenant ; n’attendez pas un moment plus souple pour palper de nouveau.
-remark-scar-pain = Elle signale une douleur à la cicatrice, et l’utérus a été opéré. Demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
-remark-scar-pain-operations-not-known = Elle signale une douleur à une cicatrice, et il n’est pas noté si l’utérus a été opéré. Demandez-le maintenant ; si oui, ou si personne ne le sait, demandez de l’aide et suivez maintenant votre protocole local pour douleur de cicatrice.
+remark-hard-tender-womb = L’utérus est dur ou tendu, et douloureux au toucher. Faites-vous aider et suivez maintenant votre protocole local ; n’attendez pas qu’il se relâche pour le palper de nouveau.
+remark-scar-pain = Il y a une douleur, spontanée ou au toucher, de la cicatrice, et l’utérus a été opéré. Faites-vous aider et suivez maintenant votre protocole local pour une douleur de la cicatrice.
+remark-scar-pain-operations-not-known = Il y a une douleur, spontanée ou au toucher, d’une cicatrice, et il n’est pas noté si l’utérus a été opéré. Demandez maintenant ; si oui, ou si personne ne le sait, faites-vous aider et suivez maintenant votre protocole local pour une douleur de la cicatrice.
 remark-waters-broken-not-head-down = Les membranes sont rompues et le bébé n’a pas la tête en bas. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues sans tête en bas, pensez d’abord à la procidence du cordon.
 remark-waters-broken-lie-not-known = Les membranes sont rompues et il n’est pas noté que le bébé a la tête en bas. Cherchez la tête maintenant, et suivez votre protocole local pour membranes rompues, pensez d’abord à la procidence du cordon.
 remark-waters-broken-head-free = Les membranes sont rompues et la tête est mobile au-dessus du détroit supérieur. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues avec tête mobile, pensez d’abord à la procidence du cordon.
@@ -1060,7 +1060,7 @@ remark-twins-still-pregnant = Deux bébés avec { $placentas ->
  } passées. Demandez aujourd’hui si la naissance est planifiée, et suivez votre protocole local.
 remark-twins-placentas-not-known = Deux bébés, et il n’est pas noté s’ils ont un placenta ou deux. Demandez ou cherchez-le dans son échographie précoce : selon votre protocole local, cela décide du moment de la naissance.
 remark-after-41-weeks = 41 semaines sont passées. Demandez si la proposition de déclencher le travail a été discutée avec elle, selon votre protocole local.
-remark-after-42-weeks = 42 semaines sont passées. Revoyez aujourd’hui ce qui a été convenu avec elle ; selon votre protocole local, un enregistrement du cœur deux fois par semaine et une échographie du liquide sont proposés.
+remark-after-42-weeks = 42 semaines sont passées. Revoyez aujourd’hui ce qui a été convenu avec elle, et demandez si un enregistrement du cœur deux fois par semaine et une échographie du liquide sont prévus, selon votre protocole local.
 remark-after-43-weeks = 43 semaines sont passées. Demandez aujourd’hui l’avis d’un senior, comparez de nouveau les dates à l’échographie précoce, et suivez votre protocole local.
 remark-tape-through-centiles = Trois mesures, chacune plus basse par rapport à la courbe que la précédente : { $earlier }, et { $cm } cm à { $weeks }, { $fall } de moins en z au total. Demandez une échographie de croissance selon votre protocole local ; une mesure encore entre le dixième et le quatre-vingt-dixième ne tranche pas.
 remark-tape-lower-in-z = La mesure est plus basse par rapport à la courbe qu’avant : { $earlier }, et { $cm } cm à { $weeks }, { $fall } de moins en z. Mesurez de nouveau vessie vide, face blanche du ruban vers le haut, et comparez à la prochaine visite selon votre protocole local.
