@@ -81,15 +81,8 @@ pub fn choose(wanted: &Wanted) -> Posture {
 const UP: Leg =
     Leg { flex: 90.0, abduction: 14.0, rotation: 2.0, knee: 14.0, plantar: 24.0, inversion: 5.0, toes: 10.0 };
 /// A leg let down, its foot the lowest: hip and knee give a little. House values, by eye.
-const FOOT_DOWN: Leg = Leg {
-    flex: -24.0,
-    abduction: 10.0,
-    rotation: 6.0,
-    knee: 68.0,
-    plantar: 38.0,
-    inversion: 6.0,
-    toes: 12.0,
-};
+const FOOT_DOWN: Leg =
+    Leg { flex: -4.0, abduction: 12.0, rotation: 4.0, knee: 98.0, plantar: 38.0, inversion: 6.0, toes: 12.0 };
 /// A leg let down to the knee. House values, by eye.
 const KNEE_DOWN: Leg = Leg {
     flex: -44.0,
