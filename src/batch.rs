@@ -4,7 +4,7 @@
 //! Threads share nothing but the number of the next exam: how many there are changes neither files nor words.
 
 use crate::files::{self, Fault, Given, Target};
-use crate::tell;
+use crate::{leftovers, tell};
 use handspan::commands::{self, Request, Source, exit};
 use std::collections::BTreeMap;
 use std::path::PathBuf;
@@ -52,6 +52,9 @@ pub fn run(batch: &Batch) -> u8 {
         tell(&format!("handspan: {why}\n"));
         return exit::FAILED;
     }
+    if let Some(said) = leftovers::clear(&batch.directory) {
+        tell(&said);
+    }
     let next = AtomicUsize::new(0);
     let (send, receive) = channel();
     let all = std::thread::scope(|scope| {
@@ -92,7 +95,7 @@ impl Batch {
                     let lines = files.iter().map(|file| format!("wrote {file}: {}\n", outcome.made));
                     (Ok(lines.collect()), outcome.code)
                 }
-                Err(Fault::ReaderLeft) => (Ok(String::new()), exit::DONE),
+                Err(Fault::ReaderLeft) => (Ok(String::new()), outcome.code),
                 Err(Fault::Failed(why)) => (Err(why), outcome.code.max(exit::FAILED)),
             }
         };

@@ -1,9 +1,10 @@
 //! Files, whole or not at all. In: paths and bytes. Out: sources read; documents written; or a sentence that names the file
 //! and what to do.
 //!
-//! Only regular files are replaced, by a temporary file beside them that is then renamed, and only with `--force`.
+//! Only regular files are replaced, by a temporary file beside them (`leftovers`) that is then renamed, and only with `--force`.
 //! Devices and pipes are written to.
 
+use crate::leftovers;
 use handspan::commands::{Source, Written};
 use handspan::exam::MOST_BYTES;
 use std::collections::BTreeMap;
@@ -107,6 +108,11 @@ pub fn reason(fault: &io::Error) -> String {
         ErrorKind::IsADirectory => "it is a directory; name a file in it".to_owned(),
         ErrorKind::NotADirectory => "a part of its path is a file, not a directory".to_owned(),
         ErrorKind::StorageFull => "there is no space left".to_owned(),
+        ErrorKind::FileTooLarge => "it is larger than a file may be there".to_owned(),
+        ErrorKind::ReadOnlyFilesystem => "nothing can be written on that disk".to_owned(),
+        ErrorKind::AlreadyExists => {
+            "it is there already; add --force to replace it, or choose another name".to_owned()
+        }
         _ => fault.to_string(),
     }
 }
@@ -173,7 +179,7 @@ impl Target {
             match kind(&path, self.force).map_err(Fault::Failed)? {
                 Kind::Regular(real) => ready.push((beside(&real, page)?, real, true)),
                 Kind::New | Kind::StandardOutput | Kind::Device => {
-                    ready.push((beside(&path, page)?, path.clone(), false));
+                    ready.push((beside(&path, page)?, path.clone(), self.force));
                 }
             }
             written.push(path.display().to_string());
@@ -188,6 +194,19 @@ impl Target {
     /// A file in a directory that is not made yet.
     fn in_new_directory(path: PathBuf, force: bool) -> Self {
         Self { path, force }
+    }
+
+    /// Remove what earlier runs left where this is to be written; a sentence when there was something.
+    pub fn clear_leftovers(&self) -> Option<String> {
+        if self.path.as_os_str() == "-" {
+            return None;
+        }
+        if self.path.is_dir() {
+            return leftovers::clear(&self.path);
+        }
+        // A link is followed, as it is when its file is replaced.
+        let real = fs::canonicalize(&self.path).unwrap_or_else(|_| self.path.clone());
+        leftovers::clear(parent(&real))
     }
 
     /// Write the pages, all or none; the names written.
@@ -210,7 +229,8 @@ impl Target {
             let path = numbered(&self.path, index);
             match kind(&path, self.force).map_err(Fault::Failed)? {
                 Kind::StandardOutput | Kind::Device => device(&path, page)?,
-                Kind::New => ready.push((beside(&path, page)?, path.clone(), false)),
+                // Another run may make it meanwhile: --force goes for that one, too.
+                Kind::New => ready.push((beside(&path, page)?, path.clone(), self.force)),
                 Kind::Regular(real) => ready.push((beside(&real, page)?, real, true)),
             }
             written.push(path.display().to_string());
@@ -354,21 +374,25 @@ fn parent(path: &Path) -> &Path {
 /// The finished bytes in a temporary file beside `path`.
 fn beside(path: &Path, bytes: &[u8]) -> Result<tempfile::NamedTempFile, Fault> {
     let name = path.display().to_string();
-    let mut builder = tempfile::Builder::new();
-    builder.prefix(".handspan-");
-    // The permissions of the file that is replaced, or what a new file usually gets.
-    #[cfg(unix)]
-    {
-        use std::os::unix::fs::PermissionsExt;
-        let permissions = fs::metadata(path).map(|found| found.permissions());
-        builder.permissions(permissions.unwrap_or_else(|_| fs::Permissions::from_mode(0o666)));
-    }
-    let made = builder.tempfile_in(parent(path)).and_then(|mut file| {
+    let made = leftovers::begin(parent(path), permissions(path)).and_then(|mut file| {
         file.write_all(bytes)?;
         file.as_file().sync_all()?;
         Ok(file)
     });
     made.map_err(|fault| told(&name, &fault))
+}
+
+/// The permissions of the file that is replaced, or what a new file usually gets.
+#[cfg(unix)]
+fn permissions(path: &Path) -> Option<fs::Permissions> {
+    use std::os::unix::fs::PermissionsExt;
+    let found = fs::metadata(path).map(|found| found.permissions());
+    Some(found.unwrap_or_else(|_| fs::Permissions::from_mode(0o666)))
+}
+
+#[cfg(not(unix))]
+fn permissions(_: &Path) -> Option<fs::Permissions> {
+    None
 }
 
 /// Write to a device or a pipe; it is neither made, cut nor replaced.

@@ -1,4 +1,5 @@
-//! From a midwife's findings to a picture of how the baby lies.
+//! From a midwife's findings to a picture of how the baby lies. In: a request with the texts of exams. Out: documents, messages
+//! and an exit code, by way of the stages:
 //!
 //! ```text
 //! exam text --read--> Exam --conclude--> Exam + conclusion

@@ -3,6 +3,7 @@
 mod batch;
 mod cli;
 mod files;
+mod leftovers;
 mod request;
 
 use clap::Parser;
@@ -36,6 +37,9 @@ fn show(outcome: &Outcome, target: Option<files::Target>) -> u8 {
     if let Some(target) = target
         && !outcome.pages.is_empty()
     {
+        if let Some(said) = target.clear_leftovers() {
+            tell(&said);
+        }
         let written = if outcome.names.is_empty() {
             target.put(&outcome.pages)
         } else {
@@ -48,7 +52,8 @@ fn show(outcome: &Outcome, target: Option<files::Target>) -> u8 {
                 }
                 outcome.code
             }
-            Err(files::Fault::ReaderLeft) => exit::DONE,
+            // What was found does not depend on who reads it.
+            Err(files::Fault::ReaderLeft) => outcome.code,
             Err(files::Fault::Failed(why)) => {
                 tell(&format!("handspan: {why}\n"));
                 outcome.code.max(exit::FAILED)
@@ -58,7 +63,7 @@ fn show(outcome: &Outcome, target: Option<files::Target>) -> u8 {
     let mut out = std::io::stdout().lock();
     match out.write_all(outcome.text.as_bytes()).and_then(|()| out.flush()) {
         Ok(()) => outcome.code,
-        Err(fault) if fault.kind() == ErrorKind::BrokenPipe => exit::DONE,
+        Err(fault) if fault.kind() == ErrorKind::BrokenPipe => outcome.code,
         Err(fault) => {
             tell(&format!(
                 "handspan: standard output: {}; nothing more was written\n",

@@ -9,7 +9,8 @@ use crate::commands::{
 };
 use crate::report::Look;
 use crate::write::TextAs;
-use serde::{Deserialize, Serialize};
+use serde::Deserialize;
+use serde_json::json;
 
 /// What the page may ask.
 #[derive(Deserialize)]
@@ -129,16 +130,6 @@ struct Change {
     values: Vec<String>,
 }
 
-#[derive(Serialize)]
-struct Head<'a> {
-    code: u8,
-    text: &'a str,
-    notes: &'a str,
-    why: &'a str,
-    made: &'a str,
-    pages: Vec<usize>,
-}
-
 /// The names by which messages call what the page sends.
 const EXAM: &str = "exam";
 const LINE: &str = "line";
@@ -149,18 +140,25 @@ pub fn answer(question: &[u8]) -> Vec<u8> {
     let request = serde_json::from_slice(question).map_err(|fault| fault.to_string()).and_then(request);
     framed(&match request {
         Ok(request) => commands::run(&request),
-        Err(why) => {
-            Outcome { notes: format!("handspan: {why}\n"), why, code: exit::FAILED, ..Outcome::default() }
-        }
+        Err(why) => refused(why),
     })
+}
+
+fn refused(why: String) -> Outcome {
+    Outcome { notes: format!("handspan: {why}\n"), why, code: exit::FAILED, ..Outcome::default() }
 }
 
 fn framed(outcome: &Outcome) -> Vec<u8> {
     // Files of a directory are not asked for here, so their names are left out.
     let Outcome { text, notes, pages, made, why, code, names: _ } = outcome;
-    let head = Head { code: *code, text, notes, why, made, pages: pages.iter().map(Vec::len).collect() };
-    let head = serde_json::to_vec(&head).unwrap_or_default();
-    let length = u32::try_from(head.len()).unwrap_or_default();
+    let pages_long: Vec<usize> = pages.iter().map(Vec::len).collect();
+    let head = json!({
+        "code": code, "text": text, "notes": notes, "why": why, "made": made, "pages": pages_long,
+    });
+    let head = head.to_string().into_bytes();
+    let Ok(length) = u32::try_from(head.len()) else {
+        return framed(&refused("the answer is larger than 4 GiB".to_owned()));
+    };
     let mut bytes = length.to_le_bytes().to_vec();
     bytes.extend(head);
     bytes.extend(pages.iter().flatten());

@@ -154,7 +154,7 @@ fn of_two_poles(head: Pole, breech: Pole) -> FromPoles {
     }
 }
 
-/// Collects conflicts with the keys of one baby.
+/// Collects conflicts with the keys of one baby; each id stands once, with every finding that was named under it.
 struct Conflicts<'a> {
     prefix: &'a str,
     found: Vec<Conflict>,
@@ -162,9 +162,19 @@ struct Conflicts<'a> {
 
 impl Conflicts<'_> {
     fn add(&mut self, id: &'static str, names: &[&str]) {
-        if self.found.iter().all(|conflict| conflict.id != id) {
-            let findings = names.iter().map(|name| format!("{}.{name}", self.prefix)).collect();
-            self.found.push(Conflict { id, findings });
+        let at = match self.found.iter().position(|conflict| conflict.id == id) {
+            Some(at) => at,
+            None => {
+                self.found.push(Conflict { id, findings: vec![] });
+                self.found.len() - 1
+            }
+        };
+        let findings = &mut self.found[at].findings;
+        for name in names {
+            let finding = format!("{}.{name}", self.prefix);
+            if !findings.contains(&finding) {
+                findings.push(finding);
+            }
         }
     }
 }

@@ -181,12 +181,14 @@ fn copies(page: Sheet, layout: &Layout) -> Sheet {
     Sheet { width_mm: whole_width, height_mm: whole_height, elements, ..page }
 }
 
-/// Lists of different copies stay apart.
+/// Lists and tables of different copies stay apart.
 fn of_copy(tag: &Tag, number: usize) -> Tag {
+    let apart = 1000 * number;
     match tag {
-        Tag::Item { list } => Tag::Item { list: list + 1000 * number },
-        Tag::Sign { list, alt } => Tag::Sign { list: list + 1000 * number, alt: alt.clone() },
-        other => other.clone(),
+        Tag::Item { list } => Tag::Item { list: list + apart },
+        Tag::Sign { list, alt } => Tag::Sign { list: list + apart, alt: alt.clone() },
+        Tag::Cell { table, row, head } => Tag::Cell { table: table + apart, row: *row, head: *head },
+        Tag::H1 | Tag::H2 | Tag::P | Tag::Figure { .. } | Tag::Artifact => tag.clone(),
     }
 }
 

@@ -1,4 +1,5 @@
-//! Left and right, of the mother and of the baby: two types, so that they cannot be mixed up.
+//! Left and right, of the mother and of the baby: two types, so that they cannot be mixed up. In: a side. Out: its opposite, its
+//! sign.
 
 /// A side of the mother. In a picture seen from the front her left is at the viewer's right.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]

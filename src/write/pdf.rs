@@ -31,7 +31,6 @@ pub fn pdf(sheet: &Sheet, fonts: &Fonts) -> Result<Vec<u8>, WriteError> {
 
 /// The sheets as one PDF file, a page each in their order; title, language and description are those of the first.
 pub fn pdf_pages(sheets: &[Sheet], fonts: &Fonts) -> Result<Vec<u8>, WriteError> {
-    let refused = |reason: String| WriteError::Refused { what: "PDF", reason };
     let first = sheets.first().ok_or_else(|| refused("it has no page".to_owned()))?;
     let shaped = Shaped::of(sheets, fonts)?;
     let mut pdf = PdfDocument::new(&first.title);
@@ -40,7 +39,7 @@ pub fn pdf_pages(sheets: &[Sheet], fonts: &Fonts) -> Result<Vec<u8>, WriteError>
     }
     for sheet in sheets {
         let mut page = Page::new(sheet, &first.lang, &shaped);
-        page.draw(sheet);
+        page.draw(sheet)?;
         pdf.pages.push(PdfPage::new(Mm(sheet.width_mm), Mm(sheet.height_mm), page.ops));
     }
 
@@ -55,6 +54,10 @@ pub fn pdf_pages(sheets: &[Sheet], fonts: &Fonts) -> Result<Vec<u8>, WriteError>
     let mut bytes = vec![];
     doc.save_to(&mut bytes).map_err(|e| refused(e.to_string()))?;
     Ok(bytes)
+}
+
+fn refused(reason: String) -> WriteError {
+    WriteError::Refused { what: "PDF", reason }
 }
 
 /// Compresses every stream that may be and is not yet.
@@ -141,9 +144,8 @@ fn font_id(face: Face) -> FontId {
 }
 
 fn embedded(face: Face, used: &Used) -> Result<PdfFont, WriteError> {
-    let mut font = ParsedFont::from_bytes(&used.bytes, 0, &mut vec![]).ok_or_else(|| {
-        WriteError::Refused { what: "PDF", reason: format!("the subset of {} cannot be read", face.name()) }
-    })?;
+    let mut font = ParsedFont::from_bytes(&used.bytes, 0, &mut vec![])
+        .ok_or_else(|| refused(format!("the subset of {} cannot be read", face.name())))?;
     font.font_name = Some(format!("{}+{}", subset_tag(&used.bytes), face.name()));
     font.pdf_font_metrics.us_weight_class = match face {
         Face::Regular | Face::Italic => 400,
@@ -182,7 +184,7 @@ impl<'a> Page<'a> {
         Self { height_mm, lang, shaped, ops: vec![], fill: None, stroke: None, width: None, dashed: false }
     }
 
-    fn draw(&mut self, sheet: &Sheet) {
+    fn draw(&mut self, sheet: &Sheet) -> Result<(), WriteError> {
         self.ops.push(Op::SetLineCapStyle { cap: LineCapStyle::Round });
         self.ops.push(Op::SetLineJoinStyle { join: LineJoinStyle::Round });
         let mut number = 0;
@@ -193,15 +195,16 @@ impl<'a> Page<'a> {
                 self.ops.push(marked(tags::mark(&element.tag), "MCID", DictItem::Int(number)));
                 number += 1;
             }
-            self.items(&element.items);
+            self.items(&element.items)?;
             self.ops.push(Op::EndMarkedContent);
         }
+        Ok(())
     }
 
-    fn items(&mut self, items: &[Item<PagePoint>]) {
+    fn items(&mut self, items: &[Item<PagePoint>]) -> Result<(), WriteError> {
         for item in items {
             match item {
-                Item::Group { items, .. } => self.items(items),
+                Item::Group { items, .. } => self.items(items)?,
                 Item::Fill { path, colour, rule } => {
                     self.fill_with(*colour);
                     self.polygon(path, PaintMode::Fill, *rule);
@@ -210,15 +213,16 @@ impl<'a> Page<'a> {
                 Item::Clip { path, items } => {
                     self.ops.push(Op::SaveGraphicsState);
                     self.polygon(path, PaintMode::Clip, FillRule::NonZero);
-                    self.items(items);
+                    self.items(items)?;
                     self.ops.push(Op::RestoreGraphicsState);
                     // What was set inside is gone.
                     (self.fill, self.stroke, self.width, self.dashed) = (None, None, None, false);
                     self.ops.push(Op::SetLineDashPattern { dash: LineDashPattern::solid() });
                 }
-                Item::Text(text) => self.text(text),
+                Item::Text(text) => self.text(text)?,
             }
         }
+        Ok(())
     }
 
     fn fill_with(&mut self, colour: Colour) {
@@ -292,11 +296,11 @@ impl<'a> Page<'a> {
         Point { x: Pt(round(p.x * PT_PER_MM)), y: Pt(round((self.height_mm - p.y) * PT_PER_MM)) }
     }
 
-    fn text(&mut self, text: &Text<PagePoint>) {
+    fn text(&mut self, text: &Text<PagePoint>) -> Result<(), WriteError> {
         let (Some(glyphs), Some(used)) =
             (self.shaped.runs.get(&(text.face, text.text.clone())), self.shaped.used.get(&text.face))
         else {
-            return;
+            return Err(refused(format!("`{}` was not shaped in {}", text.text, text.face.name())));
         };
         let width = glyphs.iter().map(|g| g.advance).sum::<f32>() * text.size;
         let left = match text.align {
@@ -315,7 +319,7 @@ impl<'a> Page<'a> {
         let size = Pt(round(text.size * PT_PER_MM));
         self.ops.push(Op::SetFont { font: PdfFontHandle::External(font_id(text.face)), size });
         self.ops.push(Op::SetTextMatrix { matrix: TextMatrix::Translate(at.x, at.y) });
-        for run in runs(glyphs, used) {
+        for run in runs(glyphs, used)? {
             // A PDF keeps one string for each glyph: where this text reads it as another, it is said beside it.
             if let Some(read) = &run.read_as {
                 let data = utf16(read);
@@ -337,6 +341,7 @@ impl<'a> Page<'a> {
         if foreign {
             self.ops.push(Op::EndMarkedContent);
         }
+        Ok(())
     }
 }
 
@@ -349,12 +354,14 @@ struct Run {
     read_as: Option<String>,
 }
 
-fn runs(glyphs: &[Glyph], used: &Used) -> Vec<Run> {
+fn runs(glyphs: &[Glyph], used: &Used) -> Result<Vec<Run>, WriteError> {
     let mut runs: Vec<Run> = vec![];
     for glyph in glyphs {
-        let told = used.glyphs.get(&glyph.id).map(String::as_str).unwrap_or_default();
+        let (Some(told), Some(gid)) = (used.glyphs.get(&glyph.id), used.ids.get(&glyph.id)) else {
+            return Err(refused(format!("the glyph of `{}` is not in its subset", glyph.text)));
+        };
         let read = read_as(&glyph.text);
-        let read_as = (told != read).then_some(read);
+        let read_as = (*told != read).then_some(read);
         let extends =
             runs.last().is_some_and(|r| read_as.is_none() && r.read_as.is_none() && r.rise == glyph.dy);
         if !extends {
@@ -366,10 +373,10 @@ fn runs(glyphs: &[Glyph], used: &Used) -> Vec<Run> {
             run.items.push(TextItem::Offset(-thousandths(glyph.dx)));
         }
         let shown = Codepoint {
-            gid: used.ids.get(&glyph.id).copied().unwrap_or_default(),
+            gid: *gid,
             // A viewer moves by the glyph's own width; this takes it to the kerned place.
             offset: thousandths(glyph.width - glyph.advance + glyph.dx),
-            cid: Some(told.to_owned()),
+            cid: Some(told.clone()),
         };
         match run.items.last_mut() {
             Some(TextItem::GlyphIds(ids)) => ids.push(shown),
@@ -378,7 +385,7 @@ fn runs(glyphs: &[Glyph], used: &Used) -> Vec<Run> {
             }
         }
     }
-    runs
+    Ok(runs)
 }
 
 fn marked(tag: &str, key: &str, value: DictItem) -> Op {
@@ -399,4 +406,56 @@ fn rgb(colour: Colour) -> Color {
 /// Two decimals of a point are 0.004 mm.
 fn round(pt: f32) -> f32 {
     libm::roundf(pt * 100.0) / 100.0
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::figure::scene::Role;
+
+    fn text() -> Text<PagePoint> {
+        Text {
+            text: "felt".to_owned(),
+            at: PagePoint::new(10.0, 10.0),
+            align: Align::Start,
+            size: 4.0,
+            face: Face::Regular,
+            colour: Colour::hex(0),
+            lang: "en".to_owned(),
+            role: Role::Body,
+        }
+    }
+
+    fn sheet() -> Sheet {
+        let element = crate::sheet::Element { tag: Tag::P, items: vec![Item::Text(text())] };
+        Sheet {
+            width_mm: 50.0,
+            height_mm: 20.0,
+            title: "t".to_owned(),
+            lang: "en".to_owned(),
+            description: "d".to_owned(),
+            elements: vec![element],
+        }
+    }
+
+    /// Words that were not shaped, and a glyph that is not in its subset, are never left out in silence.
+    #[test]
+    fn what_cannot_be_drawn_is_an_error() -> Result<(), WriteError> {
+        let sheet = sheet();
+        let whole = Shaped::of(std::slice::from_ref(&sheet), &Fonts::load()?)?;
+        let drawn = |shaped: &Shaped| Page::new(&sheet, "en", shaped).draw(&sheet);
+        assert_eq!(drawn(&whole), Ok(()));
+        let nothing = Shaped { runs: BTreeMap::new(), used: BTreeMap::new() };
+        assert_eq!(
+            drawn(&nothing),
+            Err(refused(format!("`felt` was not shaped in {}", Face::Regular.name())))
+        );
+        let mut short = whole;
+        let used = short.used.get_mut(&Face::Regular).expect("the face");
+        let glyph = *used.ids.keys().next_back().expect("a glyph");
+        used.ids.remove(&glyph);
+        let told = drawn(&short).map_err(|why| why.to_string());
+        assert!(told.as_ref().is_err_and(|why| why.contains("is not in its subset")), "{told:?}");
+        Ok(())
+    }
 }

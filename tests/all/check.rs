@@ -316,6 +316,29 @@ fn findings_that_cannot_both_be_right() {
     assert_eq!(code(&conclusion).as_deref(), Some("LSA"));
 }
 
+/// What contradicts in the same way twice is one conflict, with every finding named.
+#[test]
+fn a_conflict_names_every_finding() {
+    for (id, lines, named) in [
+        (
+            "heart-not-heard-but-counted",
+            "heart = \"not heard\"\nheart-rate = 140\nheart-rise = 160",
+            &["heart", "heart-rate", "heart-rise"][..],
+        ),
+        (
+            "conclusions-against-one-another",
+            "lie = \"transverse\"\npresentation = \"breech\"\nposition = \"LOA\"",
+            &["lie", "presentation", "position"],
+        ),
+    ] {
+        let conflicts = concluded(lines).conflicts;
+        let found: Vec<_> = conflicts.iter().filter(|conflict| conflict.id == id).collect();
+        let [one] = found[..] else { panic!("{lines}: {conflicts:?}") };
+        let keys: Vec<String> = named.iter().map(|name| format!("baby.1.{name}")).collect();
+        assert_eq!(one.findings, keys, "{lines}");
+    }
+}
+
 #[test]
 fn doubt_is_carried_on() {
     assert!(concluded("head = \"fundus?\"").unsure);

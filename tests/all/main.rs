@@ -21,6 +21,7 @@ mod gauge;
 mod growth;
 mod handbook;
 mod heard;
+mod interrupted;
 mod labels;
 mod languages;
 mod lateral;

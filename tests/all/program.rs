@@ -207,6 +207,67 @@ fn a_reader_that_goes_away_is_no_fault() {
     assert_eq!((output.status.code(), output.stderr), (Some(0), vec![]));
 }
 
+/// The exit code says what was found, whoever reads it, and whether or not anyone does.
+#[cfg(unix)]
+#[test]
+fn the_exit_code_never_depends_on_the_reader() {
+    use std::os::fd::OwnedFd;
+    let here = directory();
+    for (name, text, expected) in [
+        ("good.toml", GOOD, 0),
+        ("both.toml", b"[baby]\nhead = \"fundus\"\nbreech = \"fundus\"\n", 1),
+        ("bad.toml", b"[baby]\nhead = \"fundu\"\n", 2),
+        ("now.toml", b"weeks = \"39+1\"\n[baby]\nhead = \"fundus\"\nheart = \"not heard\"\n", 3),
+    ] {
+        fs::write(here.path().join(name), text).expect("a file");
+        for arguments in [
+            &["check", name][..],
+            &["check", "--json", name],
+            &["draw", name, "-o", "-", "--as", "svg"],
+            &["note", name],
+            &["note", "--as", "fhir", name],
+        ] {
+            let (reader, writer) = std::io::pipe().expect("a pipe");
+            drop(reader);
+            let gone = Command::new(env!("CARGO_BIN_EXE_handspan"))
+                .args(arguments)
+                .current_dir(here.path())
+                .stdout(Stdio::from(OwnedFd::from(writer)))
+                .stderr(Stdio::piped())
+                .output()
+                .expect("the program ends");
+            assert_eq!(code(&gone), expected, "{arguments:?}");
+            let read = run_in(here.path(), arguments, b"");
+            assert_eq!((code(&read), &read.stderr), (expected, &gone.stderr), "{arguments:?}");
+        }
+    }
+}
+
+/// So it is for many exams at once, where a file among the targets is a pipe that nobody reads on from.
+#[cfg(unix)]
+#[test]
+fn a_reader_that_leaves_hides_nothing_of_a_batch() {
+    let here = directory();
+    fs::create_dir(here.path().join("out")).expect("a directory");
+    let made = Command::new("mkfifo").arg(here.path().join("out/now.svg")).status().expect("mkfifo");
+    assert!(made.success());
+    fs::write(
+        here.path().join("now.toml"),
+        b"weeks = \"39+1\"\n[baby]\nposition = \"LOA\"\nheart = \"not heard\"\n",
+    )
+    .expect("a file");
+    let fifo = here.path().join("out/now.svg");
+    let reader = std::thread::spawn(move || {
+        use std::io::Read;
+        // One byte, and then it is gone: the picture is larger than a pipe holds.
+        fs::File::open(fifo).and_then(|mut pipe| pipe.read_exact(&mut [0]))
+    });
+    let output = run_in(here.path(), &["draw", "now.toml", "-o", "out/"], b"");
+    reader.join().expect("the reader ends").expect("a byte");
+    assert_eq!(code(&output), 3, "{}", said(&output));
+    assert!(said(&output).contains("cannot wait: now.toml"), "{}", said(&output));
+}
+
 #[cfg(target_os = "linux")]
 #[test]
 fn a_full_device_is_an_error() {

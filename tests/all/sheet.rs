@@ -5,7 +5,8 @@ use crate::stand_in::{group, scene};
 use handspan::figure::scene::{Colour, FillRule, Frame, Item, Scene, Step};
 use handspan::fonts::Fonts;
 use handspan::sheet::{
-    Block, Content, Element, FAMILY_PAGE, Kind, Layout, PICTURE, SHIPPED, Sheet, SheetError, Tag, compose,
+    Block, Cell, Content, Element, FAMILY_PAGE, Kind, Layout, PICTURE, SHIPPED, Sheet, SheetError, Tag,
+    compose,
 };
 use handspan::units::{FigurePoint, PagePoint};
 use std::collections::BTreeMap;
@@ -307,6 +308,43 @@ fn what_cannot_be_said_or_shown_is_an_error() {
     let layout = PICTURE.read().unwrap();
     let error = compose(&layout, &[], &Content::default(), &words(), &fonts()).unwrap_err();
     assert_eq!(error.to_string(), "picture.toml: the layout holds 1 pictures, but 0 were given");
+}
+
+/// Two copies of a page that holds a table and a list have two tables and two lists, not one of each.
+#[test]
+fn lists_and_tables_of_copies_stay_apart() {
+    let text = "[page]\npaper = \"120 x 200 mm\"\nmargin = \"8 mm\"\ncopies-down = 2\n[[box]]\nname = \"say\"\nholds = [\"words:say\"]\n";
+    let layout = Layout::read("copies.toml", text).unwrap();
+    let cell = |row, left, head| Kind::Cell(Cell { row, across: (left, left + 500), head });
+    let told = blocks(
+        "say",
+        vec![
+            Block::new(cell(0, 0, true), "When"),
+            Block::new(cell(0, 500, true), "Tape"),
+            Block::new(cell(1, 0, true), "31+0"),
+            Block::new(cell(1, 500, false), "30 cm"),
+            Block::new(Kind::Item, "one"),
+            Block::new(Kind::Item, "two"),
+        ],
+    );
+    let sheet = compose(&layout, &[], &told, &words(), &fonts()).unwrap();
+    let tables: Vec<usize> = sheet
+        .elements
+        .iter()
+        .filter_map(|e| if let Tag::Cell { table, .. } = e.tag { Some(table) } else { None })
+        .collect();
+    let lists: Vec<usize> = sheet
+        .elements
+        .iter()
+        .filter_map(|e| if let Tag::Item { list } = e.tag { Some(list) } else { None })
+        .collect();
+    assert_eq!((tables.len(), lists.len()), (8, 4));
+    let mut numbers = [&tables[..], &lists[..]].concat();
+    numbers.dedup();
+    assert_eq!(numbers.len(), 4, "tables {tables:?}, lists {lists:?}");
+    numbers.sort_unstable();
+    numbers.dedup();
+    assert_eq!(numbers.len(), 4, "one number stands for two: tables {tables:?}, lists {lists:?}");
 }
 
 #[test]

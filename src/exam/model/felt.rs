@@ -1,4 +1,4 @@
-//! What is felt and heard of a baby beside where its parts lie. In: nothing; these are the types.
+//! What is felt and heard of a baby beside where its parts lie. In: nothing. Out: the types.
 
 /// How an end of the baby feels to the hand.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -1,4 +1,4 @@
-//! The womb at work: contractions, tone, waters and what stands around them. In: nothing; these are the types.
+//! The womb at work: contractions, tone, waters and what stands around them. In: nothing. Out: the types.
 
 /// How many contractions in ten minutes, `low` = `high` for a single number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

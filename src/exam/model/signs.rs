@@ -1,4 +1,4 @@
-//! Signs of the mother: measured, tested and reported beside what hands find. In: nothing; these are the types.
+//! Signs of the mother: measured, tested and reported beside what hands find. In: nothing. Out: the types.
 
 /// A temperature, in tenths of a degree Celsius.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
