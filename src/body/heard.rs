@@ -71,13 +71,17 @@ impl Source {
 }
 
 /// Shares of half her width between which a side lies, and a flank; house values about the places drawn for them.
-const SIDE: (f64, f64) = (0.16, 0.56);
+const SIDE: (f64, f64) = (0.16, 0.72);
 const FLANK: (f64, f64) = (0.6, 0.86);
 /// How far within the womb's outline a mark stands, cm.
 const WITHIN: f32 = 1.3;
 /// How far above or below the place where the sound leaves the baby a mark stands at most, if its region allows, cm: skin
 /// low down lies nearer to a baby only because the belly bulges less there.
-const ABOUT: f64 = 2.0;
+const ABOUT: f64 = 1.0;
+/// Radius of a head at term, with the mark's own, and how much farther a way counts that ends on it, cm: a heart on a head
+/// is taken for something of the head.
+const HEAD: f32 = 6.2;
+const ON_HEAD: f32 = 5.0;
 /// Steps of the net over a region.
 const STEPS: i32 = 14;
 
@@ -93,7 +97,9 @@ pub fn mark(mother: &MotherShape, place: &Place, baby: &PosedBaby, womb: &[Figur
         let wide = mother.half_width(y);
         let mut look = |x: f64| {
             let p = mother.skin(x, y);
-            let way = source.way_to(p);
+            let off = p.0 - baby.head.origin;
+            let on_head = libm::hypotf(off.x, off.y) < HEAD * baby.posture.measures.head;
+            let way = source.way_to(p) + if on_head { ON_HEAD } else { 0.0 };
             if way < best.0 {
                 best = (way, p);
             }
@@ -132,7 +138,7 @@ fn levels(mother: &MotherShape, place: &Place) -> (f64, f64) {
     let (navel, top) = (mother.navel_along, mother.fundus_along);
     let (low, high) = match place.height {
         Some(Height::Fundus) => (along(top - 4.0), along(top - 1.5)),
-        Some(Height::AboveNavel) => (along(navel + 1.5), along(top - 3.0)),
+        Some(Height::AboveNavel) => (along(navel + 1.2), along(top - 3.0)),
         Some(Height::AtNavel) => (along(navel - 1.0), along(navel + 1.0)),
         Some(Height::BelowNavel) => (3.5, along(navel - 1.5)),
         Some(Height::IliacFossa) => (3.5, 7.5),

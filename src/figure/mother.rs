@@ -462,11 +462,11 @@ fn navel_on_skin(y: f32, look: &MotherLook) -> Vec<Item<FigurePoint>> {
     let halo = [open(&over), open(&under)].concat();
     let dotted = |width, colour| Item::Stroke { path: dots.clone(), colour, width, dash: Some((0.01, 0.36)) };
     vec![
-        stroke(halo, 0.2, p.light),
-        dotted(0.17, p.light),
-        dotted(0.07, p.mark),
-        brush(&over, 0.08, p.mark),
-        brush(&under, 0.05, p.mark),
+        stroke(halo, 0.15, p.light),
+        dotted(0.12, p.light),
+        dotted(0.055, p.mark),
+        brush(&over, 0.065, p.mark),
+        brush(&under, 0.045, p.mark),
     ]
 }
 

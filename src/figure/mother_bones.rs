@@ -139,7 +139,7 @@ fn hatch(side: MotherSide) -> Vec<Vec<FigurePoint>> {
 }
 
 /// How far apart the lines of the veil lie, and how much they rise to each side, cm a cm.
-const VEIL: f32 = 0.3;
+const VEIL: f32 = 0.26;
 const RISE: f32 = 0.6;
 
 /// Fine slanting lines over the front bones: the baby is seen between them, behind bone.
@@ -148,7 +148,7 @@ fn veil(side: MotherSide) -> Vec<Vec<FigurePoint>> {
     let hole = flat(&pelvis::obturator(side));
     // How high the line through a point stands in the midline, and how far a line keeps from the edge.
     let height = |p: &FigurePoint| p.y - RISE * p.x * side.sign();
-    const CLEAR: f32 = 0.12;
+    const CLEAR: f32 = 0.1;
     let (low, high) = outline.iter().map(height).fold((f32::MAX, f32::MIN), |m, h| (m.0.min(h), m.1.max(h)));
     let mut out = vec![];
     for i in 1..((high - low) / VEIL) as usize {
@@ -194,11 +194,11 @@ pub fn outline(look: &MotherLook) -> Vec<Item<FigurePoint>> {
         .chain(SIDES.iter().flat_map(|side| closed(&flat(&pelvis::obturator(*side)))))
         .collect();
     let pale = match look.style {
-        MotherStyle::Soft => p.bone.mix(p.bone_line, 0.12),
-        MotherStyle::Line => p.ink.mix(p.paper, 0.72),
+        MotherStyle::Soft => p.bone.mix(p.bone_line, 0.06),
+        MotherStyle::Line => p.paper,
     };
     vec![
-        fine_lines(&SIDES.map(veil).concat(), width * 0.8, pale),
+        fine_lines(&SIDES.map(veil).concat(), 0.1, pale),
         brushes(&[brim], width * 1.6, ink),
         stroke(fine, width * 0.9, ink),
     ]
