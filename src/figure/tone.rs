@@ -106,7 +106,8 @@ fn folds(cast: &Cast) -> Vec<f32> {
     let per_cm = 0.25 / cast.cell;
     const REACH: usize = 2;
     for j in REACH..h.saturating_sub(REACH) {
-        for at in j * w + REACH..(j + 1) * w - REACH {
+        let row = j * w + REACH..(j + 1) * w - REACH;
+        for (at, fold) in row.clone().zip(&mut out[row]) {
             let z = cast.depth[at];
             if !is_met(z) {
                 continue;
@@ -115,7 +116,7 @@ fn folds(cast: &Cast) -> Vec<f32> {
             if ends.iter().all(|&end| (cast.depth[end] - z).abs() < 0.35) {
                 let [left, right, above, below] = ends.map(|end| cast.normal[end]);
                 let bend = (right.x - left.x + above.y - below.y) * per_cm;
-                out[at] = ((-bend - 1.0) / 6.0).clamp(0.0, 1.0);
+                *fold = ((-bend - 1.0) / 6.0).clamp(0.0, 1.0);
             }
         }
     }

@@ -104,7 +104,7 @@ impl Features {
             let flip = |p: Vec3| Vec3::new(p.x * sign, p.y, p.z);
             for (line, width, ink) in FACE {
                 let on = spread(line, 16).into_iter().filter_map(|(x, y)| front.drop(x, y));
-                lay(on.map(|p| flip(p)).collect(), width, ink, "face");
+                lay(on.map(&flip).collect(), width, ink, "face");
             }
             let lash = rest.lashes.iter().map(|pair| {
                 let [a, b] = pair.map(|v| points[usize::from(v)]);
@@ -121,7 +121,7 @@ impl Features {
                     let t = k as f32 / 4.0;
                     front.drop(root.0 + dx * t, y + dy * t)
                 });
-                lay(hair.map(|p| flip(p)).collect(), (0.035, 0.02), Ink::Hair, "brow");
+                lay(hair.map(&flip).collect(), (0.035, 0.02), Ink::Hair, "brow");
             }
             for (line, width, ink) in EAR {
                 let on = spread(line, 20).into_iter().filter_map(|(z, y)| side.drop(z, y));
