@@ -110,7 +110,7 @@ fn held(p: &mut Posture, head: Head) {
         Head::Flexed => return,
         Head::Straight => ([-3.0, -3.0, -3.0, -6.0], [-4.0, -6.0]),
         Head::Brow => ([-13.0, -11.0, -10.0, -14.0], [-8.0, -12.0]),
-        Head::Face => ([-21.0, -19.0, -17.0, -24.0], [-12.0, -16.0]),
+        Head::Face => ([-23.0, -20.0, -18.0, -26.0], [-12.0, -16.0]),
     };
     p.neck = neck;
     p.spine[3] += chest[0];
