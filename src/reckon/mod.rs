@@ -135,6 +135,8 @@ impl Remark {
 /// A value of a remark in the words of a language.
 fn spoken(name: &str, value: &str, words: &Words) -> Result<String, WordsError> {
     match name {
+        // Nothing beside it: its sentence does not ask for it.
+        _ if value.is_empty() => Ok(String::new()),
         "said" => spoken::findings(value, words),
         // A range, or words of the exam language.
         "signs" | "why" | "earlier" | "fits" | "rate" => spoken::value(value, words),

@@ -4,6 +4,7 @@ use super::shared::rows;
 use handspan::exam::{Exam, read, shorthand};
 use handspan::reckon::ledger::RULES;
 use handspan::reckon::{Grade, Visit, course, reckon};
+use handspan::words::{Part, Words};
 
 /// The visit of a row.
 fn visit(text: &str) -> Exam {
@@ -155,6 +156,21 @@ fn an_oblique_may_have_its_back_anywhere() {
             let remarks = reckon(&visit(&text), &Default::default()).remarks;
             let ids: Vec<&str> = remarks.iter().map(|remark| remark.id).collect();
             assert_eq!(ids, ["presentation-early"], "{text}");
+        }
+    }
+}
+
+/// Every remark of every visit of the list has its sentence in every language, with whatever stands beside it.
+#[test]
+fn every_remark_of_the_list_can_be_said() {
+    for tag in ["en", "en-US", "es", "fr"] {
+        let words = Words::load_for(tag, &[Part::Check, Part::Picture]).expect("words");
+        for row in rows("alarms.csv") {
+            for remark in reckon(&visit(&row[1]), &Default::default()).remarks {
+                let said =
+                    remark.text(&words).unwrap_or_else(|fault| panic!("{tag}: {}: {fault}", remark.id));
+                assert!(said.len() > 40 && !said.contains('{'), "{tag}: {}: {said}", remark.id);
+            }
         }
     }
 }
