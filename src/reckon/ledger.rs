@@ -126,6 +126,7 @@ pub fn find(id: &str) -> Option<&'static Rule> {
 }
 
 const CHECKED: &str = "2026-11-25";
+const CHECKED_LATER: &str = "2026-11-30";
 const MOVE: &str = "NHS movement guidance; RCOG 57 (2011)";
 const SIGNS: &str = "CDC HEAR HER; WHO danger signs";
 const CORD: &str = "RCOG 50 (2014)";
@@ -143,6 +144,19 @@ const TWINS: &str = "Safer Care Victoria, timing of birth in twins, citing NICE 
 const PROM: &str = "NHSGGC, waters broken at term";
 const BETTER: &str = "Bettercare, Maternal Care";
 
+/// Whether a rule is of those that were held against their sources later.
+const fn is_new(source: &str, trust: Trust) -> bool {
+    const LATER: [&str; 8] = [SEPSIS, LABOUR, PRESSURE, PRAEVIA, ANTI_D, CUT, TWINS, PROM];
+    let mut at = 0;
+    while at < LATER.len() {
+        if same(LATER[at], source) {
+            return true;
+        }
+        at += 1;
+    }
+    matches!(trust, Trust::House)
+}
+
 const fn of(
     id: &'static str,
     grade: Grade,
@@ -157,7 +171,7 @@ const fn of(
         meaning,
         formula,
         source,
-        checked: CHECKED,
+        checked: if is_new(source, trust) { CHECKED_LATER } else { CHECKED },
         trust,
         audience: Audience::Examiner,
     }
