@@ -77,7 +77,7 @@ pub fn run(options: &Growth, look: Look) -> Outcome {
         }
         Outcome { notes, why, code: code.max(exit::FAILED), ..Outcome::default() }
     };
-    let unread = loaded.iter().any(|loaded| loaded.reading.exam.is_none());
+    let unread = loaded.iter().any(|loaded| loaded.settled().is_none());
     if unread || clinic_failed || !unquietable.is_empty() {
         return failed(notes, String::new());
     }

@@ -2,7 +2,7 @@
 
 use crate::exam::keys::{KEYS, Key, Scope};
 use crate::exam::say::Canonical;
-use crate::exam::shorthand::leads::{AFTER_HEART, ASKS, LEADS, Of, WHOLE};
+use crate::exam::shorthand::lexicon;
 use crate::exam::words::{KnownWord, PLACE_ABBREVIATIONS, Row, StateWord, Vocabulary};
 use crate::exam::{Across, Place};
 
@@ -44,28 +44,32 @@ pub fn words() -> String {
 
 /// What a line of shorthand has beside the words of a file.
 fn shorthand() -> String {
-    let mut text = String::from(
-        "\nIn one line of shorthand (--say)\n  The name of a key, or one of these, and a value after it:\n",
-    );
-    let keys = |of: &[Of]| of.iter().map(|(_, name)| *name).collect::<Vec<_>>().join(", ");
-    for lead in LEADS {
-        text.push_str(&format!("    {}  {}\n", lead.said.join(", "), keys(lead.keys)));
+    String::from(
+        "\nIn one line (--say)\n  The name of a key and a value after it, or the abbreviations that `handspan words --abbreviations` lists.\n  \
+         Twins: baby 1: ... baby 2: ...   Several values: with + between them.   note: free words to the end\n  \
+         What can be read in two ways is asked; what has no key is kept in the note, word for word.\n",
+    )
+}
+
+/// The abbreviations of the line, by region.
+pub fn abbreviations() -> String {
+    let rows = lexicon::rows();
+    let mut regions: Vec<&str> = vec![];
+    for region in rows.iter().map(|row| row.region) {
+        if !regions.contains(&region) {
+            regions.push(region);
+        }
     }
-    text.push_str("  By themselves:\n");
-    for whole in WHOLE {
-        let means: Vec<String> =
-            whole.means.iter().map(|((_, name), value)| format!("{name} {value}")).collect();
-        text.push_str(&format!("    {}  {}\n", whole.said, means.join(", ").trim_end()));
+    regions.sort_by_key(|region| (*region != "all", region.len(), *region));
+    let mut text = String::from("The abbreviations of a line (--say), and what is made of them. <4-45>: a number in that range.\n");
+    for region in regions {
+        let heading = if region == "all" { "Everywhere".to_owned() } else { region.replace(' ', ", ") };
+        text.push_str(&format!("\n{heading}\n"));
+        for row in rows.iter().filter(|row| row.region == region) {
+            let says: Vec<&str> = row.says.iter().map(|says| says.trim_start_matches('^')).collect();
+            text.push_str(&format!("  {}\n    {}\n", says.join(" | "), row.means));
+        }
     }
-    text.push_str("    2/5 palp  head-above-brim\n    37+0, 37/40, 37 weeks  weeks\n");
-    text.push_str("    the words of position, presentation, lie, descent, attitude, legs, heart-with, operations, skin\n");
-    text.push_str(&format!("  After the heart, without a word before them: {}\n", keys(AFTER_HEART)));
-    text.push_str("  Twins: / baby 1: ... / baby 2: ...   Several values: with + between them.   note: free words to the end\n");
-    text.push_str("  Asked, because they can be read in two ways:\n");
-    for ask in ASKS {
-        text.push_str(&format!("    {}  {}; say {}\n", ask.said, ask.why, ask.instead));
-    }
-    text.push_str("    2/5  without palp; FH without a number; 37.2; dates in numbers such as 3/4/26\n");
     text
 }
 

@@ -35,9 +35,13 @@ impl Loaded<'_> {
     pub fn graded(&self, grade: Grade) -> impl Iterator<Item = &Remark> {
         self.reckoning.remarks.iter().filter(move |remark| remark.grade == grade)
     }
+    /// The exam, when nothing in it is a fault and nothing is asked.
+    pub fn settled(&self) -> Option<&Exam> {
+        self.reading.exam.as_ref().filter(|_| !any_error(&self.reading.problems))
+    }
     /// The exam, or an outcome that reports why there is none.
     pub fn exam(&self, look: Look) -> Result<&Exam, Box<Outcome>> {
-        self.reading.exam.as_ref().ok_or_else(|| {
+        self.settled().ok_or_else(|| {
             Box::new(Outcome {
                 notes: self.problems(look),
                 why: self.first_error(),
@@ -86,7 +90,7 @@ pub fn exam<'a>(source: &'a Source, clinic: Option<&Clinic>) -> Loaded<'a> {
             Written::Line => exam::shorthand::read(&source.name, &String::from_utf8_lossy(bytes)),
         },
         Err(why) => {
-            Reading { exam: None, problems: vec![unreadable(source, why)], spans: Default::default() }
+            Reading { exam: None, problems: vec![unreadable(source, why)], questions: vec![], spans: Default::default() }
         }
     };
     let thresholds = clinic.map(|clinic| clinic.thresholds.clone()).unwrap_or_default();

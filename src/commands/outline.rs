@@ -58,7 +58,7 @@ fn outline(source: &Source, words: &Words) -> Result<(String, Vec<u8>), String> 
     let loaded = Loaded {
         name: &source.name,
         source: "",
-        reading: Reading { exam: None, problems: vec![], spans: Default::default() },
+        reading: Reading { exam: None, problems: vec![], questions: vec![], spans: Default::default() },
         reckoning: Default::default(),
     };
     let pose = picture::pose(&bare, &loaded);

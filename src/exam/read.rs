@@ -14,6 +14,7 @@ use super::place::{back, fundus_level, heart, place};
 use super::quantity as q;
 use super::say;
 use super::signs;
+use super::shorthand::ask::Question;
 use super::syntax::{self, Mended};
 use crate::report::{Lines, Problem, any_error, placed};
 use std::collections::BTreeMap;
@@ -37,13 +38,15 @@ pub struct Reading {
     pub exam: Option<Exam>,
     /// Every problem, sorted by place.
     pub problems: Vec<Problem>,
+    /// Of a line: what is asked; each is among the problems too. The exam holds what is clear.
+    pub questions: Vec<Question>,
     /// Bytes of each finding's value, by key: `mother.fundal-height`, `baby.1.back`.
     pub spans: BTreeMap<String, Range<usize>>,
 }
 
 impl Reading {
     fn failed(problem: Problem) -> Self {
-        Self { exam: None, problems: vec![problem], spans: BTreeMap::new() }
+        Self { exam: None, problems: vec![problem], questions: vec![], spans: BTreeMap::new() }
     }
 }
 
@@ -91,12 +94,12 @@ pub fn read(name: &str, bytes: &[u8]) -> Reading {
     let errors = any_error(&problems);
     let problems = placed(problems, source, MOST_PROBLEMS);
     let exam = (!errors).then_some(exam);
-    Reading { exam, problems, spans }
+    Reading { exam, problems, questions: vec![], spans }
 }
 
 /// Read a table that was made of `source` in another way than by TOML: its spans are bytes of `source`. With words for the
-/// note, and the problems that were found while the table was made.
-pub(super) fn of_table(
+/// note, and the problems that were found while the table was made. What is clear is an exam, whatever else is asked.
+pub(super) fn of_line(
     file: &str,
     source: &str,
     table: &DeTable<'_>,
@@ -105,15 +108,24 @@ pub(super) fn of_table(
 ) -> Reading {
     let broken = any_error(&problems);
     let mut reader = Reader { file, source, problems: vec![], spans: BTreeMap::new(), dates: vec![], broken };
-    let exam = reader.exam(table, notes);
+    let mut exam = reader.exam(table, notes);
     let Reader { problems: mut more, spans, .. } = reader;
     problems.append(&mut more);
-    let exam = (!any_error(&problems)).then_some(exam);
-    Reading { exam, problems: placed(problems, source, MOST_PROBLEMS), spans }
+    if let Some(note) = exam.note.clone().filter(|_| !exam.read.iter().any(|(key, _)| key == "note")) {
+        exam.read.push(("note".to_owned(), note));
+    }
+    let nothing = problems.iter().any(|problem| problem.id == "nothing-in-it");
+    let exam = (!nothing).then_some(exam);
+    Reading { exam, problems: placed(problems, source, MOST_PROBLEMS), questions: vec![], spans }
 }
 
 /// Whether `text` is a whole value of `key`.
 pub(super) fn accepts(key: &Key, text: &str) -> bool {
+    fault_of(key, text).is_none()
+}
+
+/// What is wrong with `text` as a value of `key`.
+pub(super) fn fault_of(key: &Key, text: &str) -> Option<Problem> {
     let name = Spanned::new(0..0, key.name.into());
     let table =
         DeTable::from_iter([(name, Spanned::new(0..text.len(), DeValue::String(text.to_owned().into())))]);
@@ -130,7 +142,7 @@ pub(super) fn accepts(key: &Key, text: &str) -> bool {
         Scope::Mother => drop(reader.mother(&table)),
         Scope::Baby => drop(reader.baby(&table, "")),
     }
-    reader.problems.is_empty()
+    reader.problems.into_iter().next()
 }
 
 /// The canonical words of `text`, a value of `key`; `None` when it is none.
@@ -145,7 +157,8 @@ pub(super) fn canonical(key: &Key, text: &str) -> Option<String> {
         Scope::Mother => within("mother", one),
         Scope::Baby => within("baby", one),
     };
-    let exam = of_table("", text, &table, vec![], vec![]).exam?;
+    let reading = of_line("", text, &table, vec![], vec![]);
+    let exam = reading.exam.filter(|_| !any_error(&reading.problems))?;
     exam.read.into_iter().next().map(|(_, words)| words)
 }
 

@@ -6,6 +6,7 @@ use crate::body::pose::{self, Pose};
 use crate::chart::said;
 use crate::exam::dates::written;
 use crate::exam::say::Canonical;
+use crate::exam::shorthand::ask::Question;
 use crate::exam::{Conclusion, Exam, Position, spoken};
 use crate::reckon::ledger::LEDGER_VERSION;
 use crate::reckon::{
@@ -51,6 +52,9 @@ struct Line<'a> {
     #[serde(skip_serializing_if = "<[_]>::is_empty")]
     quieted: &'a [&'static str],
     problems: &'a [Problem],
+    /// What a line is asked, each with its readings; left out when nothing is.
+    #[serde(skip_serializing_if = "<[_]>::is_empty")]
+    questions: &'a [Question],
 }
 
 #[derive(Serialize)]
@@ -233,6 +237,7 @@ pub fn line(loaded: &Loaded<'_>, curves: bool, languages: &[Words]) -> Result<St
         local: loaded.reckoning.local,
         quieted: &loaded.reckoning.quieted,
         problems: &loaded.reading.problems,
+        questions: &loaded.reading.questions,
     };
     let json = serde_json::to_string(&line).map_err(|fault| WordsError(fault.to_string()))?;
     Ok(format!("{json}\n"))

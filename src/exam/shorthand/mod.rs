@@ -1,24 +1,39 @@
 //! Chart shorthand. In: one line as it is jotted, or an exam. Out: the exam of the line with every problem; or the line of
 //! the exam, which reads back to the same exam.
 //!
-//! A line is cut into tokens (`tokens`), the tokens into findings (`items`, by the words of `leads`), and the findings are
-//! read by the reader of exam files: one vocabulary, one set of messages. `write` prints a line.
+//! A line is cut into tokens (`tokens`; `dictated` makes figures of number words), and read from left to right (`scan`) by the
+//! rows of one table (`lexicon`, `lexicon.csv`) and the words of exam files. What a row makes of its words stands in `act`,
+//! and by theme in `signs`, `weeks`, `baby`, `hearts`, `twins`, `aside`. What nothing takes is kept (`keep`), what can be read
+//! in two ways is asked (`ask`), and the findings are read by the reader of exam files: one vocabulary, one set of messages.
+//! `write` prints a line.
 
+mod act;
+pub mod ask;
+mod aside;
+mod baby;
 mod day;
-mod items;
-pub mod leads;
-mod lexicon;
+mod dictated;
+mod hearts;
+mod keep;
+mod known;
+pub mod lexicon;
+mod rewrite;
 mod said;
+mod scan;
+mod signs;
 mod tokens;
+mod twins;
+mod values;
+mod weeks;
 mod write;
 
 pub use write::line;
 
 use super::keys::Scope;
-use super::read::{Reading, of_table};
+use super::read::{Reading, of_line};
 use crate::report::Problem;
-use items::Items;
 use said::{Said, Value};
+use scan::Items;
 use std::borrow::Cow;
 use std::ops::Range;
 use toml::Spanned;
@@ -32,9 +47,10 @@ pub fn read(name: &str, line: &str) -> Reading {
     if line.len() > MOST_BYTES {
         let problem = Problem::of_file("line-too-long", name, "the line is too long to be one examination")
             .expecting("a line such as `37+0 LOA 2/5 palp SFH 34`");
-        return Reading { exam: None, problems: vec![problem], spans: Default::default() };
+        return Reading { exam: None, problems: vec![problem], questions: vec![], spans: Default::default() };
     }
-    let Items { said, babies, notes, problems } = items::of(name, line);
+    let Items { said, babies, notes, questions, mut problems } = scan::of(name, line);
+    problems.extend(questions.iter().map(|question| asked(name, question)));
     let mut top = table_of(&said, |said| said.key.scope == Scope::Top);
     insert(&mut top, "mother", 0..0, DeValue::Table(table_of(&said, |s| s.key.scope == Scope::Mother)));
     let mut tables = DeArray::new();
@@ -43,11 +59,18 @@ pub fn read(name: &str, line: &str) -> Reading {
         tables.push(Spanned::new(0..0, DeValue::Table(table)));
     }
     insert(&mut top, "baby", 0..0, DeValue::Array(tables));
-    let mut reading = of_table(name, line, &top, notes, problems);
+    let mut reading = of_line(name, line, &top, notes, problems);
+    reading.questions = questions;
     for problem in &mut reading.problems {
         in_shorthand(problem);
     }
     reading
+}
+
+/// A question as a problem of the line, with its readings.
+fn asked(name: &str, question: &ask::Question) -> Problem {
+    let says: Vec<&str> = question.readings.iter().map(|reading| reading.says.as_str()).collect();
+    Problem::at("asked", name, question.at.clone(), question.message.clone()).expecting(says.join("; or "))
 }
 
 fn table_of<'a>(said: &'a [Said], wanted: impl Fn(&Said) -> bool) -> DeTable<'a> {

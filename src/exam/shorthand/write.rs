@@ -83,7 +83,8 @@ fn said(findings: &[(String, String)]) -> Vec<String> {
 }
 
 fn finding(name: &str, words: &str) -> String {
-    let words = listed(words);
+    // What is denied ends at a plus.
+    let words = listed(words, if name == "denies" { "," } else { " +" });
     let state = words.starts_with("could not tell") || words.starts_with("not ") || words == "none";
     let value = |lead: &str| format!("{lead} {words}");
     match name {
@@ -117,8 +118,8 @@ fn finding(name: &str, words: &str) -> String {
     }
 }
 
-/// Values of a list, with `+` between them: a semicolon ends a finding. What stands in brackets is left as it is.
-fn listed(words: &str) -> String {
+/// Values of a list, with `between` between them: a semicolon ends a finding. What stands in brackets is left as it is.
+fn listed(words: &str, between: &str) -> String {
     let mut out = String::new();
     let mut depth = 0_u32;
     for c in words.chars() {
@@ -127,7 +128,7 @@ fn listed(words: &str) -> String {
             ')' => depth = depth.saturating_sub(1),
             _ => {}
         }
-        if c == ';' && depth == 0 { out.push_str(" +") } else { out.push(c) }
+        if c == ';' && depth == 0 { out.push_str(between) } else { out.push(c) }
     }
     out
 }
