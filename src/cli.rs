@@ -41,8 +41,8 @@ pub enum Command {
     Cases(Cases),
     /// List the layouts, or print one to start from
     Layouts(Layouts),
-    /// List the words of an exam file, and the abbreviations of shorthand
-    Words,
+    /// List the words of an exam file, or the abbreviations of a line
+    Words(WordList),
     /// Rewrite an exam file in the words that are printed; comments and order stay
     Tidy(Tidy),
     /// Print the exam language as a JSON Schema, for editors
@@ -78,6 +78,14 @@ pub struct Rules {
     pub json: bool,
 }
 
+/// `words`
+#[derive(Args)]
+pub struct WordList {
+    /// The abbreviations of a line (--say) instead, by where they are written
+    #[arg(long)]
+    pub abbreviations: bool,
+}
+
 /// Exams, in files or as said.
 #[derive(Args)]
 #[group(required = true, multiple = true)]
@@ -110,6 +118,9 @@ pub struct Check {
     /// The exams.
     #[command(flatten)]
     pub given: Exams,
+    /// Answer here what a line is asked, each question once; in a terminal only
+    #[arg(long)]
+    pub ask: bool,
     /// One JSON object a line
     #[arg(long)]
     pub json: bool,

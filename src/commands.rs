@@ -111,6 +111,8 @@ pub enum Command {
     },
     /// The vocabulary.
     Words,
+    /// The abbreviations of a line, by region.
+    Abbreviations,
     /// An exam file in canonical words.
     Tidy {
         /// The exam.
@@ -237,6 +239,7 @@ pub fn run(request: &Request) -> Outcome {
                 Outcome { notes: format!("handspan: {fault}\n"), code: exit::FAILED, ..Outcome::default() }
             }
         },
+        Command::Abbreviations => Outcome { text: listing::abbreviations(), ..Outcome::default() },
         Command::Words => Outcome { text: listing::words(), ..Outcome::default() },
     }
 }

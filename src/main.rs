@@ -1,5 +1,6 @@
 //! The program. In: arguments. Out: what the library makes of them, on standard output or in files, and an exit code.
 
+mod ask;
 mod batch;
 mod cli;
 mod files;

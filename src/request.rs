@@ -1,6 +1,7 @@
 //! From the command line to a request. In: parsed arguments. Out: a request with the texts of its files, and where its
 //! document goes.
 
+use crate::ask;
 use crate::batch::{Batch, Job};
 use crate::cli;
 use crate::files::{self, Given, Target, load};
@@ -41,13 +42,14 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             }
         }
         cli::Command::Schema => said(Command::Schema),
-        cli::Command::Words => said(Command::Words),
+        cli::Command::Words(list) if list.abbreviations => said(Command::Abbreviations),
+        cli::Command::Words(_) => said(Command::Words),
         cli::Command::Rules(rules) => said(Command::Rules { json: rules.json }),
         cli::Command::Check(check) => {
             only_once(check.given.exams.iter().chain(&check.clinic).map(AsRef::as_ref))?;
             let several = check.given.say.len() > 1;
-            let exams =
-                given(&check.given.exams, &check.given.say).iter().map(|exam| exam.load(several)).collect();
+            let say = if check.ask { ask::in_terminal(&check.given.say) } else { check.given.say };
+            let exams = given(&check.given.exams, &say).iter().map(|exam| exam.load(several)).collect();
             let clinic = check.clinic.as_deref().map(load);
             let (json, quiet, weight_curves) = (check.json, check.quiet_remark, check.weight_curves);
             let (lang, draft) = (check.tongue.lang, Draft::asked(check.tongue.draft));

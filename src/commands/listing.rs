@@ -61,7 +61,9 @@ pub fn abbreviations() -> String {
         }
     }
     regions.sort_by_key(|region| (*region != "all", region.len(), *region));
-    let mut text = String::from("The abbreviations of a line (--say), and what is made of them. <4-45>: a number in that range.\n");
+    let mut text = String::from(
+        "The abbreviations of a line (--say), and what is made of them. <4-45>: a number in that range.\n",
+    );
     for region in regions {
         let heading = if region == "all" { "Everywhere".to_owned() } else { region.replace(' ', ", ") };
         text.push_str(&format!("\n{heading}\n"));

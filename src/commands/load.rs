@@ -89,9 +89,12 @@ pub fn exam<'a>(source: &'a Source, clinic: Option<&Clinic>) -> Loaded<'a> {
             Written::File => exam::read(&source.name, bytes),
             Written::Line => exam::shorthand::read(&source.name, &String::from_utf8_lossy(bytes)),
         },
-        Err(why) => {
-            Reading { exam: None, problems: vec![unreadable(source, why)], questions: vec![], spans: Default::default() }
-        }
+        Err(why) => Reading {
+            exam: None,
+            problems: vec![unreadable(source, why)],
+            questions: vec![],
+            spans: Default::default(),
+        },
     };
     let thresholds = clinic.map(|clinic| clinic.thresholds.clone()).unwrap_or_default();
     let reckoning = reading.exam.as_ref().map(|exam| reckon::reckon(exam, &thresholds)).unwrap_or_default();

@@ -115,7 +115,8 @@ pub(super) fn of_line(
         exam.read.push(("note".to_owned(), note));
     }
     let nothing = problems.iter().any(|problem| problem.id == "nothing-in-it");
-    let exam = (!nothing).then_some(exam);
+    let empty = exam.read.is_empty() && exam.babies.len() < 2;
+    let exam = (!nothing && !empty).then_some(exam);
     Reading { exam, problems: placed(problems, source, MOST_PROBLEMS), questions: vec![], spans }
 }
 

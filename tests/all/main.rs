@@ -27,6 +27,7 @@ mod languages;
 mod lateral;
 mod layouts;
 mod limbs;
+mod lines;
 mod measured;
 mod mother;
 mod mother_drawn;

@@ -88,7 +88,7 @@ impl Scan<'_> {
                 self.mark(at, end, State::Used);
                 self.at = end;
             }
-            "baby" => self.baby_named(rest, hit),
+            "letter" | "baby" => self.baby_named(rest, hit),
             "both" => {
                 self.both = true;
                 self.mark(at, end, State::Used);
@@ -183,18 +183,19 @@ impl Scan<'_> {
                 key = known("attitude");
             }
             let name = key.name;
-            if self.vaginal && matches!(name, "attitude" | "position") && self.kind(to) != Some(Kind::Bracket) {
+            if self.vaginal && matches!(name, "attitude" | "position") && self.kind(to) != Some(Kind::Bracket)
+            {
                 value = format!("{} (vaginal examination)", value.trim_end_matches('?'));
             }
-            // What is said about it in brackets belongs to it.
-            let with = |bracket: &str| format!("{value} {bracket}{tail}");
-            if self.kind(to) == Some(Kind::Bracket)
-                && crate::exam::read::accepts(key, &with(self.text(to)))
-            {
-                let text = with(self.text(to));
-                self.put_text(name, text, at, to + 1);
-                to += 1;
-                continue;
+            // What is said about it in brackets belongs to it, and a doubt after them.
+            if self.kind(to) == Some(Kind::Bracket) {
+                let doubt = self.low(to + 1) == "?" && self.own_doubt(to + 1);
+                let text = format!("{value} {}{}", self.text(to), if doubt { "?" } else { "" });
+                if crate::exam::read::accepts(key, &text) {
+                    to += if doubt { 2 } else { 1 };
+                    self.put_text(name, text, at, to);
+                    continue;
+                }
             }
             self.put_text(name, format!("{value}{tail}"), at, to);
         }
@@ -337,7 +338,10 @@ impl Scan<'_> {
             let whole = self.words(at, to).to_owned();
             self.notes.push(whole.clone());
             let ways = [
-                Way::new("she is bleeding, or was", format!("reports bleeding; note {}", super::ask::quotation(&whole))),
+                Way::new(
+                    "she is bleeding, or was",
+                    format!("reports bleeding; note {}", super::ask::quotation(&whole)),
+                ),
                 Way::new("no blood", "note"),
             ];
             return self.ask(to, message, &ways);
@@ -353,6 +357,9 @@ impl Scan<'_> {
     /// `not`: kept with what it is said of.
     fn not(&mut self, end: usize) {
         let at = self.at;
+        if self.verb_at(end, &["sign"]).is_some() {
+            return self.no(end);
+        }
         self.keep_denied(at, end);
         self.last = Last::Words;
     }
@@ -381,7 +388,9 @@ impl Scan<'_> {
         let next = if self.low(end) == ":" { end + 1 } else { end };
         self.mark(at, next, State::Skipped);
         self.denies = false;
-        if matches!(self.low(next), "nil" | "none" | "nothing") && (self.ends(next + 1) || self.begins(next + 1)) {
+        if matches!(self.low(next), "nil" | "none" | "nothing")
+            && (self.ends(next + 1) || self.begins(next + 1))
+        {
             let sign_next = self.verb_at(next + 1, &["sign", "pain", "doubtful"]).is_some();
             if !sign_next {
                 self.put_text("reports", "none".to_owned(), at, next + 1);
@@ -415,7 +424,9 @@ impl Scan<'_> {
         let at = self.at;
         let comma = self.comma(end);
         let mut to = end;
-        while to < comma && (!self.begins(to) || self.kind(to) == Some(Kind::Number) && self.verb_at(to, &["weeks"]).is_none())
+        while to < comma
+            && (!self.begins(to)
+                || self.kind(to) == Some(Kind::Number) && self.verb_at(to, &["weeks"]).is_none())
         {
             to += 1;
         }
@@ -427,8 +438,10 @@ impl Scan<'_> {
     /// Four figures after P: term, preterm, lost, living.
     fn parity_in_four(&mut self, end: usize) {
         let words = quoted(self.words(self.at, end));
-        let message = format!("{words} is term, preterm, lost and living: how many births were there before this one");
-        let ways: Vec<Way> = (0..=4_u8).map(|n| Way::new(format!("{n} births before"), format!("P{n}"))).collect();
+        let message =
+            format!("{words} is term, preterm, lost and living: how many births were there before this one");
+        let ways: Vec<Way> =
+            (0..=4_u8).map(|n| Way::new(format!("{n} births before"), format!("P{n}"))).collect();
         self.ask(end, message, &ways);
     }
 
@@ -438,7 +451,10 @@ impl Scan<'_> {
         self.mark(at, end, State::Kept);
         let cut_told = self.lexicon_says("womb-cut");
         if !cut_told {
-            let message = format!("{} tells of an earlier caesarean, not of how the womb was cut", quoted(self.words(at, end)));
+            let message = format!(
+                "{} tells of an earlier caesarean, not of how the womb was cut",
+                quoted(self.words(at, end))
+            );
             self.ask(end, message, &cuts());
             self.mark(at, end, State::Kept);
         }
@@ -463,14 +479,18 @@ impl Scan<'_> {
         let repeat = self.low(at).starts_with('r') || self.low(at).starts_with("rpt");
         let year = self.text(end).parse::<u16>().is_ok_and(|year| (1980..2100).contains(&year));
         if year {
-            let lower = ["ll", "ls", "lus"].iter().any(|part| self.joined(at, end).to_lowercase().contains(part));
-            let means = if lower { "operations=caesarean; womb-cut=low transverse" } else { "operations=caesarean" };
+            let lower =
+                ["ll", "ls", "lus"].iter().any(|part| self.joined(at, end).to_lowercase().contains(part));
+            let means =
+                if lower { "operations=caesarean; womb-cut=low transverse" } else { "operations=caesarean" };
             self.whole(means, end, &[]);
             return;
         }
         if repeat && !self.lexicon_says("womb-cut") {
-            let message =
-                format!("{}: a repeat section is planned; how was the womb cut before", quoted(self.words(at, end)));
+            let message = format!(
+                "{}: a repeat section is planned; how was the womb cut before",
+                quoted(self.words(at, end))
+            );
             self.ask(end, message, &cuts());
             self.at = at;
         }

@@ -37,7 +37,10 @@ impl Scan<'_> {
         match self.choose(at) {
             Some(Choice::Bare(key, ..)) => matches!(key.name, "position" | "presentation"),
             Some(Choice::Row(hit)) => match self.row(&hit).verb() {
-                "lead" => matches!(self.row(&hit).rest(), "fundal-height" | "movements") || self.row(&hit).rest().starts_with("heart"),
+                "lead" => {
+                    matches!(self.row(&hit).rest(), "fundal-height" | "movements")
+                        || self.row(&hit).rest().starts_with("heart")
+                }
                 "is" | "fh" | "weeks" | "no" | "denies" => true,
                 _ => false,
             },
@@ -66,9 +69,13 @@ impl Scan<'_> {
             let goes_on = match self.choose(to) {
                 None => true,
                 Some(Choice::Row(hit)) => match self.row(&hit).verb() {
-                    "skip" | "keep" | "keepvalue" | "time" | "amount" | "plan" | "when" | "planned-section" | "vbac"
-                    | "scan" | "advice" | "history" | "vaginal" | "keepclause" | "size" => true,
-                    "is" => self.row(&hit).rest().starts_with("operations") || self.row(&hit).rest().starts_with("water"),
+                    "skip" | "keep" | "keepvalue" | "time" | "amount" | "plan" | "when"
+                    | "planned-section" | "vbac" | "scan" | "advice" | "history" | "vaginal"
+                    | "keepclause" | "size" => true,
+                    "is" => {
+                        self.row(&hit).rest().starts_with("operations")
+                            || self.row(&hit).rest().starts_with("water")
+                    }
                     "lead" => self.row(&hit).rest() == "movements",
                     "sign" => self.line[..self.span(at, end).end].ends_with("if"),
                     _ => false,
@@ -103,11 +110,15 @@ impl Scan<'_> {
             return;
         }
         let mut next = end;
-        while self.kind(next) == Some(Kind::Number) && self.text(next).len() == 1 || matches!(self.low(next), "x" | ":" | "of") {
+        while self.kind(next) == Some(Kind::Number) && self.text(next).len() == 1
+            || matches!(self.low(next), "x" | ":" | "of")
+        {
             next += 1;
         }
         let operation = match self.choose(next) {
-            Some(Choice::Row(hit)) => self.row(&hit).rest().contains("operations=") || self.row(&hit).verb() == "planned-section",
+            Some(Choice::Row(hit)) => {
+                self.row(&hit).rest().contains("operations=") || self.row(&hit).verb() == "planned-section"
+            }
             Some(Choice::Bare(key, ..)) => key.name == "operations",
             None => false,
         };
@@ -155,7 +166,8 @@ impl Scan<'_> {
         loop {
             let at = self.at;
             let year = self.text(at).parse::<u16>().is_ok_and(|year| (1980..2100).contains(&year));
-            if year || matches!(self.kind(at), Some(Kind::Bracket)) || self.verb_at(at, &["amount"]).is_some() {
+            if year || matches!(self.kind(at), Some(Kind::Bracket)) || self.verb_at(at, &["amount"]).is_some()
+            {
                 let end = self.verb_at(at, &["amount"]).map_or(at + 1, |hit| hit.end);
                 self.mark(at, end, State::Kept);
                 self.at = end;
@@ -179,7 +191,14 @@ impl Scan<'_> {
             let days = super::weeks::days_of(self.row(&hit).rest(), &hit.numbers).unwrap_or(0);
             let alone = matches!(self.low(at), "at" | "@") && !of_words && at == 0;
             let scan = self.verb_at(hit.end, &["scan"]);
-            let of = if alone {
+            // `SFH 34 at 36/40`: today's.
+            let tape = at > 0
+                && matches!(self.low(at), "at" | "@")
+                && self.said.last().is_some_and(|said| {
+                    said.key.name == "fundal-height"
+                        && self.line[said.at().end..self.span(at, at).start].trim().is_empty()
+                });
+            let of = if alone || tape {
                 super::weeks::Whose::Alone
             } else if scan.is_some() || self.low(at) == "by" {
                 super::weeks::Whose::Other
@@ -258,7 +277,8 @@ impl Scan<'_> {
             Some(Choice::Bare(_, end, _)) => end,
             None => return self.keep(end),
         };
-        let time = self.verb_at(to, &["time", "now", "when"]).is_some() || matches!(self.low(to), "over" | "on");
+        let time =
+            self.verb_at(to, &["time", "now", "when"]).is_some() || matches!(self.low(to), "over" | "on");
         let before = at.checked_sub(1).unwrap_or(at);
         let start = self.drop_since(before, &names).unwrap_or(at);
         if time {
@@ -305,7 +325,9 @@ impl Scan<'_> {
                 if matches!(self.low(to), "cm" | "cms" | "mm" | "fingers" | "f" | "%" | "finger") {
                     to += 1;
                 }
-            } else if self.low(to) == "," && self.verb_at(to + 1, &["of"]).is_some_and(|hit| !self.bare_elsewhere(to + 1, hit.end)) {
+            } else if self.low(to) == ","
+                && self.verb_at(to + 1, &["of"]).is_some_and(|hit| !self.bare_elsewhere(to + 1, hit.end))
+            {
                 to += 1;
             } else if let Some(hit) = self.verb_at(to, &["keep", "vaginal", "unread"]) {
                 to = hit.end;
@@ -367,14 +389,21 @@ impl Scan<'_> {
     pub(super) fn scan_after(&self, at: usize) -> Option<(String, usize)> {
         let weeks = |rest: &[Token]| {
             (0..rest.len()).find_map(|at| {
-                let hit = self.lexicon.at(rest, at).into_iter().filter(|hit| self.row(hit).verb() == "weeks").max_by_key(|hit| hit.end)?;
+                let hit = self
+                    .lexicon
+                    .at(rest, at)
+                    .into_iter()
+                    .filter(|hit| self.row(hit).verb() == "weeks")
+                    .max_by_key(|hit| hit.end)?;
                 let days = super::weeks::days_of(self.row(&hit).rest(), &hit.numbers)?;
                 Some((format!("scan {}+{}", days / 7, days % 7), hit.end))
             })
         };
         if self.kind(at) == Some(Kind::Bracket) {
             let inside = super::tokens::of(self.text(at).trim_start_matches('(').trim_end_matches(')'));
-            let scan = inside.iter().any(|token| matches!(token.low.as_str(), "scan" | "uss" | "us" | "usg" | "ultrasound"));
+            let scan = inside
+                .iter()
+                .any(|token| matches!(token.low.as_str(), "scan" | "uss" | "us" | "usg" | "ultrasound"));
             return scan.then(|| (weeks(&inside).map_or("scan".to_owned(), |(text, _)| text), at + 1));
         }
         let hit = self.verb_at(at, &["scan", "dated"])?;
@@ -403,13 +432,33 @@ impl Scan<'_> {
             } else if number && values == 0 && self.verb_at(to, &["weeks"]).is_none() {
                 to += 1;
                 values += 1;
-            } else if matches!(self.low(to), "+" | "++" | "°" | "%" | "↑" | "↓" | "?" | "/" | ">" | "<" | "-") {
+            } else if matches!(self.low(to), "+" | "++" | "°" | "%" | "↑" | "↓" | "?" | "/" | ">" | "<" | "-")
+            {
                 to += 1;
             } else if self.verb_at(to, &["keep", "keepvalue", "unread"]).is_some() && values == 0 {
                 to = self.verb_at(to, &["keep", "keepvalue", "unread"]).map_or(to + 1, |hit| hit.end);
                 values += 1;
-            } else if matches!(self.low(to), "nad" | "neg" | "nil" | "n" | "c" | "f" | "trace" | "pos" | "normal" | "clear" | "raised" | "high" | "low" | "ve" | "ok" | "none" | "dipstick" | "dip")
-                || self.kind(to) == Some(Kind::Word) && self.choose(to).is_none() && values == 0
+            } else if matches!(
+                self.low(to),
+                "nad"
+                    | "neg"
+                    | "nil"
+                    | "n"
+                    | "c"
+                    | "f"
+                    | "trace"
+                    | "pos"
+                    | "normal"
+                    | "clear"
+                    | "raised"
+                    | "high"
+                    | "low"
+                    | "ve"
+                    | "ok"
+                    | "none"
+                    | "dipstick"
+                    | "dip"
+            ) || self.kind(to) == Some(Kind::Word) && self.choose(to).is_none() && values == 0
             {
                 to += 1;
                 values += 1;
@@ -425,7 +474,8 @@ impl Scan<'_> {
     /// when it follows no aside.
     pub(super) fn bracket(&mut self) {
         let at = self.at;
-        let inside = self.line[self.tokens[at].at.clone()].trim_start_matches('(').trim_end_matches(')').to_owned();
+        let inside =
+            self.line[self.tokens[at].at.clone()].trim_start_matches('(').trim_end_matches(')').to_owned();
         let start = self.tokens[at].at.start + 1;
         if self.last == Last::Aside || inside.trim().is_empty() || self.scan_after(at).is_some() {
             if self.scan_after(at).is_some() && self.last != Last::Aside {

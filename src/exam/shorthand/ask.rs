@@ -56,9 +56,17 @@ pub fn question(line: &str, at: Range<usize>, message: String, ways: &[Way]) -> 
         .map(|way| way.says.clone())
         .collect::<Vec<_>>()
         .join(" / ");
-    let says = if says.is_empty() { "leave it in the note".to_owned() } else { format!("{says} (in the note)") };
+    let says =
+        if says.is_empty() { "leave it in the note".to_owned() } else { format!("{says} (in the note)") };
     readings.push(Answer { says, line: put(line, &at, &format!("note {}", quotation(&text))) });
     Question { at, text, message, readings }
+}
+
+impl Question {
+    /// The line `line`, which the question is about, with `words` in place of the piece.
+    pub fn with(&self, line: &str, words: &str) -> String {
+        put(line, &self.at, words)
+    }
 }
 
 /// `text` between quotes, as free words stand in a line.

@@ -118,7 +118,10 @@ impl Scan<'_> {
             return;
         }
         let breech = self.verb_at(next, &["breech", "head"]).is_some();
-        if breech || self.fraction(next).is_some() || self.range_of_fifths(next).is_some() || self.descent_at(next).is_some()
+        if breech
+            || self.fraction(next).is_some()
+            || self.range_of_fifths(next).is_some()
+            || self.descent_at(next).is_some()
         {
             self.mark(self.at, next, State::Used);
             self.at = next;
@@ -128,7 +131,10 @@ impl Scan<'_> {
             format!("{} is the presenting part, or placenta praevia", quoted(self.words(self.at, end)));
         let doubt = if self.doubt.is_some() { "?" } else { "" };
         self.notes.push(format!("{doubt}{}", self.words(self.at, end)));
-        let ways = [Way::new("a low placenta", format!("placenta low{doubt}")), Way::new("the presenting part", "note")];
+        let ways = [
+            Way::new("a low placenta", format!("placenta low{doubt}")),
+            Way::new("the presenting part", "note"),
+        ];
         self.ask(end, message, &ways);
     }
 
@@ -172,9 +178,15 @@ impl Scan<'_> {
         let next = self.between(end);
         let mut to = next;
         let mut text = String::new();
-        while to < next + 8 && !self.ends(to) && matches!(self.kind(to), Some(Kind::Number | Kind::Word | Kind::Mark)) {
+        while to < next + 8
+            && !self.ends(to)
+            && matches!(self.kind(to), Some(Kind::Number | Kind::Word | Kind::Mark))
+        {
             let low = self.low(to);
-            let unit = matches!(low, "kg" | "kgs" | "g" | "gm" | "gms" | "lb" | "lbs" | "oz" | "#" | "to" | "-" | "kilo");
+            let unit = matches!(
+                low,
+                "kg" | "kgs" | "g" | "gm" | "gms" | "lb" | "lbs" | "oz" | "#" | "to" | "-" | "kilo"
+            );
             if self.kind(to) != Some(Kind::Number) && !unit {
                 break;
             }
@@ -185,6 +197,11 @@ impl Scan<'_> {
             };
             text.push_str(&format!("{}{written}", if text.is_empty() { "" } else { " " }));
             to += 1;
+        }
+        // A number without its unit is not the weight's.
+        while to > next + 1 && self.kind(to - 1) == Some(Kind::Number) && text.contains(' ') {
+            to -= 1;
+            text = text.rsplit_once(' ').map_or(text.clone(), |(before, _)| before.to_owned());
         }
         let scan = self.scan_after(to);
         let name = if scan.is_some() { "weight-by-scan" } else { "weight-by-hand" };
@@ -229,7 +246,10 @@ impl Scan<'_> {
 
     /// `2-3/5`: the token after it.
     fn range_of_fifths(&self, at: usize) -> Option<usize> {
-        let between = matches!(self.low(at + 1), "-" | "to" | "/");
+        if let Some(end) = self.fraction(at).filter(|end| matches!(self.low(*end), "-" | "to" | "or")) {
+            return self.fraction(end + 1);
+        }
+        let between = matches!(self.low(at + 1), "-" | "to" | "/" | "or");
         (self.kind(at) == Some(Kind::Number) && between).then(|| self.fraction(at + 2)).flatten()
     }
 
@@ -250,13 +270,12 @@ impl Scan<'_> {
             while let Some(hit) = self.verb_at(to, &["above"]) {
                 to = hit.end;
             }
-            let (low, high) = (self.text(at).to_owned(), self.text(at + 2).to_owned());
+            let (low, high) = (self.text(at).to_owned(), self.text(end - 3).to_owned());
             let message = format!("{}: which of the two is it", quoted(self.words(at, to)));
-            let ways =
-                [&low, &high].map(|k| Way::new(format!("{k}/5 palpable"), format!("{k}/5 palp")));
+            let ways = [&low, &high].map(|k| Way::new(format!("{k}/5 palpable"), format!("{k}/5 palp")));
             return self.ask(to, message, &ways);
         }
-        let Some(end) = self.fraction(at) else { return self.unknown() };
+        let Some(end) = self.fraction(at) else { return self.keep(at + 1) };
         let after = self.past_ths(end);
         let key = known("head-above-brim");
         let k = self.text(at).to_owned();
@@ -293,7 +312,9 @@ impl Scan<'_> {
         self.at = to;
         // Engaged, and more than two fifths above the brim: one of them is wrong.
         let engaged = self.said.iter().any(|said| {
-            said.key.name == "descent" && said.baby == self.baby && said.values.iter().any(|v| v.text == "engaged")
+            said.key.name == "descent"
+                && said.baby == self.baby
+                && said.values.iter().any(|v| v.text == "engaged")
         });
         if engaged && matches!(k.as_str(), "3" | "4" | "5") {
             let message = format!("engaged, but {} is not engaged: which is it", quoted(self.words(at, to)));
@@ -304,7 +325,8 @@ impl Scan<'_> {
 
     fn more_above(&self, at: usize) -> usize {
         let mut end = at;
-        while let Some(hit) = self.verb_at(end, &["above"]).filter(|_| !matches!(self.low(end), "a" | "felt")) {
+        while let Some(hit) = self.verb_at(end, &["above"]).filter(|_| !matches!(self.low(end), "a" | "felt"))
+        {
             end = hit.end;
         }
         end
@@ -342,7 +364,8 @@ impl Scan<'_> {
         let words = |to: usize| quoted(self.words(at, to));
         if self.low(to) == "-" && !self.gap(to + 1) && self.kind(to + 1) == Some(Kind::Number) {
             let other = self.text(to + 1).to_owned();
-            let ways = [self.text(number_at), &other].map(|n| Way::new(format!("{n} cm"), format!("SFH {n}")));
+            let ways =
+                [self.text(number_at), &other].map(|n| Way::new(format!("{n} cm"), format!("SFH {n}")));
             let mut end = to + 2;
             if matches!(self.low(end), "cm" | "cms") {
                 end += 1;
@@ -382,7 +405,8 @@ impl Scan<'_> {
             }
             let start = at - 1;
             self.at = start;
-            let message = format!("{}: at which weeks were the earlier tapes", quoted(self.words(start, end)));
+            let message =
+                format!("{}: at which weeks were the earlier tapes", quoted(self.words(start, end)));
             let kept = self.words(start, end).to_owned();
             self.notes.push(kept);
             let today = self.text(end - 1).to_owned();
@@ -393,7 +417,9 @@ impl Scan<'_> {
             self.at = end;
             return;
         }
-        if self.kind(at) == Some(Kind::Bracket) || matches!(self.low(at), "was" | "prev" | "previously" | "last") {
+        if self.kind(at) == Some(Kind::Bracket)
+            || matches!(self.low(at), "was" | "prev" | "previously" | "last")
+        {
             return;
         }
         if self.low(at) == "→" && self.kind(at + 1) == Some(Kind::Number) {
@@ -418,6 +444,10 @@ impl Scan<'_> {
     pub(super) fn earlier_tapes(&self, from: usize) -> Option<(usize, Vec<Value>)> {
         let mut at = from;
         let mut values = vec![];
+        while matches!(self.low(at), "last" | "prev" | "previous" | "previously" | "was" | "earlier" | "sfh")
+        {
+            at += 1;
+        }
         loop {
             while matches!(self.low(at), "," | "and" | "&" | "then" | ";" | "/") {
                 at += 1;

@@ -96,7 +96,9 @@ fn named(text: &str) -> Option<(usize, Day)> {
     let year = take(&mut after, |c| c.is_ascii_digit()).filter(|_| !after.starts_with(['/', '+', 'w', ':']));
     match year.map(|year| (year, year.len())) {
         Some((year, 4)) => Some((text.len() - after.len(), Day::One(written(year, month, day)))),
-        Some((year, 2)) => Some((text.len() - after.len(), Day::One(written(&format!("20{year}"), month, day)))),
+        Some((year, 2)) => {
+            Some((text.len() - after.len(), Day::One(written(&format!("20{year}"), month, day))))
+        }
         _ => Some((text.len() - rest.len(), Day::Unclear)),
     }
 }
@@ -105,7 +107,8 @@ fn named(text: &str) -> Option<(usize, Day)> {
 fn month_of(rest: &mut &str) -> Option<u16> {
     let mut after = *rest;
     let name = take(&mut after, |c| c.is_ascii_alphabetic())?.to_lowercase();
-    let month = LONG.iter().position(|long| name.len() >= 3 && (long.starts_with(&name) || name == "sept"))?;
+    let month =
+        LONG.iter().position(|long| name.len() >= 3 && (long.starts_with(&name) || name == "sept"))?;
     *rest = after;
     let month = if name == "sept" { 8 } else { month };
     u16::try_from(month).ok().map(|month| month + 1)
@@ -141,7 +144,10 @@ pub fn both(text: &str) -> Vec<(String, String)> {
     let mut out = vec![];
     for (day, month) in [(a, b), (b, a)] {
         if let (1..=31, Some(name)) = (day, LONG.get(usize::from(month).wrapping_sub(1))) {
-            let said = (format!("{day} {}{} {year}", name[..1].to_uppercase(), &name[1..]), written(&year, month, day));
+            let said = (
+                format!("{day} {}{} {year}", name[..1].to_uppercase(), &name[1..]),
+                written(&year, month, day),
+            );
             if !out.contains(&said) {
                 out.push(said);
             }

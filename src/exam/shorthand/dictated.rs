@@ -4,8 +4,26 @@
 use super::tokens::{Kind, Token};
 
 const UNITS: [&str; 20] = [
-    "nought", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
-    "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen",
+    "nought",
+    "one",
+    "two",
+    "three",
+    "four",
+    "five",
+    "six",
+    "seven",
+    "eight",
+    "nine",
+    "ten",
+    "eleven",
+    "twelve",
+    "thirteen",
+    "fourteen",
+    "fifteen",
+    "sixteen",
+    "seventeen",
+    "eighteen",
+    "nineteen",
 ];
 const TENS: [&str; 8] = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
 
@@ -121,7 +139,8 @@ pub fn numbers(tokens: Vec<Token>, line: &str) -> Vec<Token> {
                 let whole = token.at.start..tokens[end - 1].at.end;
                 debug_assert!(whole.end <= line.len());
                 // After `plus` or `over` the figures stand close.
-                let close = out.last().is_some_and(|last| last.kind == Kind::Mark && !last.gap && last.at.len() > 2);
+                let close =
+                    out.last().is_some_and(|last| last.kind == Kind::Mark && !last.gap && last.at.len() > 2);
                 out.push(Token::new(Kind::Number, whole, &n.to_string(), token.gap && !close));
                 at = end;
             }

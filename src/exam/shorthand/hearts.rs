@@ -18,13 +18,16 @@ impl Scan<'_> {
     /// What follows after the heart: a rate, a rhythm, a place, with what.
     pub(super) fn after_heart(&mut self) -> bool {
         let at = self.at;
-        if self.verb_at(at, &["weeks", "time", "twins", "baby"]).is_some() || self.fraction(at).is_some() {
+        if self.verb_at(at, &["weeks", "time", "twins", "baby", "letter"]).is_some()
+            || self.fraction(at).is_some()
+        {
             return false;
         }
         if self.low(at) == "," {
             // After a comma only what is certainly of the heart.
             let rest = AFTER.iter().any(|name| {
-                self.values(known(name), at + 1).is_some_and(|(end, _)| self.ends(end)) && !self.begins_elsewhere(at + 1)
+                self.values(known(name), at + 1).is_some_and(|(end, _)| self.ends(end))
+                    && !self.begins_elsewhere(at + 1)
             });
             self.heart = rest;
             self.mark(at, at + 1, State::Skipped);
@@ -64,11 +67,18 @@ impl Scan<'_> {
 
     /// A longer row than what the heart would take begins here: a lead, a symptom.
     fn begins_elsewhere(&self, at: usize) -> bool {
-        let value_end = AFTER.iter().filter_map(|name| self.values(known(name), at)).map(|(end, _)| end).max().unwrap_or(at);
+        let value_end = AFTER
+            .iter()
+            .filter_map(|name| self.values(known(name), at))
+            .map(|(end, _)| end)
+            .max()
+            .unwrap_or(at);
         self.lexicon.at(&self.tokens, at).iter().any(|hit| {
             let row = self.row(hit);
             let reach = self.reach(row, hit, at).map_or(0, |(reach, _)| reach);
-            reach > value_end && !row.rest().starts_with("heart") && !matches!(row.verb(), "skip" | "keep" | "fh")
+            reach > value_end
+                && !row.rest().starts_with("heart")
+                && !matches!(row.verb(), "skip" | "keep" | "fh")
         })
     }
 
@@ -86,14 +96,25 @@ impl Scan<'_> {
         let tape = known("fundal-height");
         let number = self.text(next).parse::<f64>().ok().filter(|_| self.kind(next) == Some(Kind::Number));
         let weeks = self.verb_at(next, &["weeks"]).is_some();
-        let or_hers = (next..self.comma(next)).any(|at| matches!(self.low(at), "maternal" | "mat" | "mum's" | "hers"));
-        if self.low(end) == ":" && number.is_none() && AFTER.iter().all(|name| self.values(known(name), next).is_none()) {
+        let or_hers =
+            (next..self.comma(next)).any(|at| matches!(self.low(at), "maternal" | "mat" | "mum's" | "hers"));
+        if self.low(end) == ":"
+            && number.is_none()
+            && AFTER.iter().all(|name| self.values(known(name), next).is_none())
+        {
             return self.aside("family", end);
         }
-        if matches!(self.low(end), "-" | "±") && (self.gap(end + 1) || self.ends(end + 1)) && (weeks || number.is_none()) {
+        if matches!(self.low(end), "-" | "±")
+            && (self.gap(end + 1) || self.ends(end + 1))
+            && (weeks || number.is_none())
+        {
             let message = format!("{} does not say whether it was heard", quoted(self.words(at, end + 1)));
             self.notes.push(self.words(at, end + 1).to_owned());
-            let ways = [Way::new("not heard", "FH not heard"), Way::new("heard", "FHH"), Way::new("not listened", "FH not listened")];
+            let ways = [
+                Way::new("not heard", "FH not heard"),
+                Way::new("heard", "FHH"),
+                Way::new("not listened", "FH not listened"),
+            ];
             return self.ask(end + 1, message, &ways);
         }
         if or_hers && let Some((to, _)) = self.values(known("heart-rate"), next) {
@@ -122,17 +143,25 @@ impl Scan<'_> {
                 self.at = to;
                 self.after_tape();
             }
-            (Some(n), _, Some((key, to, values))) if HEART.contains(&n) && !weeks || to > next + 1 && !weeks => {
+            (Some(n), _, Some((key, to, values)))
+                if HEART.contains(&n) && !weeks || to > next + 1 && !weeks =>
+            {
                 self.heart = true;
                 self.put(key, values, at, to);
                 self.at = to;
             }
-            (None, _, Some((key, to, values))) if level.is_none_or(|level| level < to) || rate_follows(to) => {
+            (None, _, Some((key, to, values)))
+                if level.is_none_or(|level| level < to) || rate_follows(to) =>
+            {
                 self.heart = true;
                 self.put(key, values, at, to);
                 self.at = to;
             }
-            _ if level.is_none() && number.is_none() && self.kind(end) == Some(Kind::Word) && !self.begins(end) => {
+            _ if level.is_none()
+                && number.is_none()
+                && self.kind(end) == Some(Kind::Word)
+                && !self.begins(end) =>
+            {
                 // Words that no heart or womb has: kept together.
                 let to = self.comma(end).min(end + 3);
                 self.keep(to);
@@ -140,7 +169,8 @@ impl Scan<'_> {
             }
             _ => {
                 let to = level.unwrap_or(next).max(if number.is_some() && !weeks { next + 1 } else { end });
-                let message = format!("{} is the fundal height, or the fetal heart", quoted(self.words(at, to)));
+                let message =
+                    format!("{} is the fundal height, or the fetal heart", quoted(self.words(at, to)));
                 let rest = self.words(end, to.max(end)).trim().to_owned();
                 let place = if to > end { rest } else { String::new() };
                 let mut ways = vec![];
@@ -164,7 +194,10 @@ impl Scan<'_> {
             self.ask(end + 1, message, &ways);
             return true;
         }
-        if self.kind(next) == Some(Kind::Number) && self.verb_at(next, &["weeks"]).is_none() && self.fraction(next).is_none() {
+        if self.kind(next) == Some(Kind::Number)
+            && self.verb_at(next, &["weeks"]).is_none()
+            && self.fraction(next).is_none()
+        {
             self.number_that_cannot_be(known("heart-rate"), next);
             return true;
         }
@@ -181,9 +214,12 @@ impl Scan<'_> {
             }
         }
         // A finding or nothing follows: the heart is only spoken of.
-        let goes_on = self.ends(end) || self.verb_at(next, &["weeks", "is", "bare", "head", "breech", "lead"]).is_some();
-        if goes_on || both {
+        let goes_on = self.ends(end)
+            || self.verb_at(next, &["weeks", "is", "bare", "head", "breech", "lead"]).is_some();
+        let twin = self.verb_at(next, &["baby", "letter"]).is_some() && self.babies == 2;
+        if goes_on || both || twin {
             self.heart = true;
+            self.heart_shared = twin;
             self.mark(at, end, State::Skipped);
             self.at = end;
             return true;

@@ -6,9 +6,10 @@ use super::lexicon::known;
 use super::said::{Said, Value};
 use super::scan::{Items, Last, Scan, State};
 use super::tokens::Kind;
-use crate::exam::keys::{Key, Scope};
+use crate::exam::keys::{KEYS, Key, Scope};
 use crate::exam::read::{accepts, canonical, printable};
-use crate::exam::words::{Vocabulary, fold, likeness};
+use crate::exam::suggest::{Suggestion, suggest};
+use crate::exam::words::{Row, Vocabulary, fold, likeness};
 use crate::exam::{Lie, Position, Presentation, Report};
 use crate::report::{Problem, quoted};
 use std::ops::Range;
@@ -19,7 +20,8 @@ const ALIKE: f64 = 0.75;
 impl Scan<'_> {
     /// A value with a text of its own for the tokens from `at` to before `end`.
     pub(super) fn put_text(&mut self, name: &str, text: String, at: usize, end: usize) {
-        let values = text.split("; ").map(|one| Value { at: self.span(at, end), text: one.to_owned() }).collect();
+        let values =
+            text.split("; ").map(|one| Value { at: self.span(at, end), text: one.to_owned() }).collect();
         self.put(known(name), values, at, end);
     }
 
@@ -55,7 +57,12 @@ impl Scan<'_> {
             let message = format!("{}: of which twin", quoted(&self.line[span.clone()]));
             let words = self.line[span.clone()].to_owned();
             let ways: Vec<Way> = (1..=2)
-                .map(|baby| Way::new(format!("the {} twin", ["first", "second"][baby - 1]), format!("baby {baby}: {words}")))
+                .map(|baby| {
+                    Way::new(
+                        format!("the {} twin", ["first", "second"][baby - 1]),
+                        format!("baby {baby}: {words}"),
+                    )
+                })
                 .collect();
             self.notes.push(words);
             self.questions.push(super::ask::question(self.line, span, message, &ways));
@@ -72,7 +79,10 @@ impl Scan<'_> {
             return;
         };
         let texts = |values: &[Value]| -> Vec<String> {
-            values.iter().map(|value| canonical(key, &value.text).unwrap_or_else(|| fold(&value.text))).collect()
+            values
+                .iter()
+                .map(|value| canonical(key, &value.text).unwrap_or_else(|| fold(&value.text)))
+                .collect()
         };
         if texts(&before.values) == texts(&values) {
             return;
@@ -100,10 +110,14 @@ impl Scan<'_> {
             self.said.retain(|said| !(said.key.name == key.name && said.baby == baby));
             let whole = first.start.min(self.span(at, end).start)..first.end.max(self.span(at, end).end);
             let name = key.name.replace('-', " ");
-            let message = format!("{name} is said twice, {} and {}: which is it", quoted(&one), quoted(&other));
-            let near = self.line[first.end.min(whole.end)..self.span(at, end).start.max(first.end)].trim().len() <= 3;
+            let message =
+                format!("{name} is said twice, {} and {}: which is it", quoted(&one), quoted(&other));
+            let near =
+                self.line[first.end.min(whole.end)..self.span(at, end).start.max(first.end)].trim().len()
+                    <= 3;
             let lead = if key.name == "position" { String::new() } else { format!("{name} ") };
-            let ways: Vec<Way> = [&one, &other].map(|one| Way::new(one.clone(), format!("{lead}{one}"))).into();
+            let ways: Vec<Way> =
+                [&one, &other].map(|one| Way::new(one.clone(), format!("{lead}{one}"))).into();
             let (span, ways) = if near { (whole, ways) } else { (self.span(at, end), vec![]) };
             if let Some(word) = first_words(self.line, &first) {
                 self.notes.push(word);
@@ -156,7 +170,9 @@ impl Scan<'_> {
                 }
                 self.at = at + 1;
             }
-            "?" if !self.gap(at + 1) || self.gap(at) && !self.ends(at + 1) && !matches!(self.kind(at + 1), Some(Kind::Mark)) => {
+            "?" if !self.gap(at + 1)
+                || self.gap(at) && !self.ends(at + 1) && !matches!(self.kind(at + 1), Some(Kind::Mark)) =>
+            {
                 self.drop_doubt();
                 self.doubt = Some(self.tokens[at].at.clone());
                 self.mark(at, at + 1, State::Used);
@@ -177,7 +193,13 @@ impl Scan<'_> {
     /// `?back L ?R`: two guesses are none.
     fn two_guesses(&mut self) {
         let at = self.at;
-        let Some((end, _)) = self.verb_at(at, &["lead"]).filter(|hit| self.row(hit).rest() == "back").and_then(|hit| self.values_after(known("back"), hit.end)) else { return };
+        let Some((end, _)) = self
+            .verb_at(at, &["lead"])
+            .filter(|hit| self.row(hit).rest() == "back")
+            .and_then(|hit| self.values_after(known("back"), hit.end))
+        else {
+            return;
+        };
         if self.low(end) == "?" && self.values(known("back"), end + 1).is_some() {
             let to = self.values(known("back"), end + 1).map_or(end + 2, |(to, _)| to);
             self.doubt = None;
@@ -212,7 +234,17 @@ impl Scan<'_> {
     /// A number that says nothing of what it is: her weeks, perhaps; a rate; else kept with the word after it.
     fn number_alone(&mut self) {
         let at = self.at;
-        if self.fraction(at).is_some() || self.kind(at + 2) == Some(Kind::Number) && self.fraction(at + 2).is_some() && matches!(self.low(at + 1), "-" | "to") {
+        let after_tape = self.said.last().is_some_and(|said| said.key.name == "fundal-height");
+        if let Some((to, values)) = self.earlier_tapes(at).filter(|_| after_tape) {
+            self.put(known("earlier-tapes"), values, at, to);
+            self.at = to;
+            return;
+        }
+        if self.fraction(at).is_some()
+            || self.kind(at + 2) == Some(Kind::Number)
+                && self.fraction(at + 2).is_some()
+                && matches!(self.low(at + 1), "-" | "to")
+        {
             return self.fifths();
         }
         if let Some((end, day)) = self.day(at) {
@@ -230,7 +262,9 @@ impl Scan<'_> {
         }
         let number = self.text(at).parse::<f64>().unwrap_or(0.0);
         // `140s` can only be a heart.
-        if self.low(at + 1) == "s" && !self.gap(at + 1) && (100.0..=200.0).contains(&number)
+        if self.low(at + 1) == "s"
+            && !self.gap(at + 1)
+            && (100.0..=200.0).contains(&number)
             && let Some((end, values)) = self.values(known("heart-rate"), at)
         {
             self.put(known("heart-rate"), values, at, end);
@@ -256,8 +290,12 @@ impl Scan<'_> {
                 if days < 7 && part.len() == 1 {
                     ways.push(Way::new(format!("{weeks} weeks and {days} days"), format!("{weeks}+{days}")));
                 }
-                ways.push(Way::new(format!("about {weeks}+{tenths} (tenths of a week)"), format!("{weeks}+{tenths}")));
-                let message = format!("{} can be read as days or as tenths of a week", quoted(self.words(at, end)));
+                ways.push(Way::new(
+                    format!("about {weeks}+{tenths} (tenths of a week)"),
+                    format!("{weeks}+{tenths}"),
+                ));
+                let message =
+                    format!("{} can be read as days or as tenths of a week", quoted(self.words(at, end)));
                 return self.ask(end, message, &ways);
             }
             let message = format!("{} may be her weeks", quoted(self.words(at, end)));
@@ -269,14 +307,22 @@ impl Scan<'_> {
             let end = if self.low(at + 1) == "bpm" { at + 2 } else { at + 1 };
             let text = self.text(at).to_owned();
             let message = format!("{}: the baby's heart, or her pulse", quoted(self.words(at, end)));
-            let ways = [Way::new("the baby's heart", format!("FHR {text}")), Way::new("her pulse", format!("pulse {text}"))];
+            let ways = [
+                Way::new("the baby's heart", format!("FHR {text}")),
+                Way::new("her pulse", format!("pulse {text}")),
+            ];
             return self.ask(end, message, &ways);
         }
         let mut end = at + 1;
-        while matches!(self.low(end), "/" | ":" | "-" | "+" | "%" | "x") && !self.gap(end) && self.kind(end + 1) == Some(Kind::Number) && !self.gap(end + 1) {
+        while matches!(self.low(end), "/" | ":" | "-" | "+" | "%" | "x")
+            && !self.gap(end)
+            && self.kind(end + 1) == Some(Kind::Number)
+            && !self.gap(end + 1)
+        {
             end += 2;
         }
-        if self.kind(end) == Some(Kind::Word) && !self.begins(end) {
+        let when = self.verb_at(end, &["when", "now", "skip", "has", "but"]).is_some();
+        if self.kind(end) == Some(Kind::Word) && !when && !self.begins(end) {
             end += 1;
         }
         // An operation's number is kept with it.
@@ -300,7 +346,10 @@ impl Scan<'_> {
             return self.ask_sign(at + 1, symptom, message);
         }
         if code_like(self.text(at)) {
-            let message = format!("{} is no position; a side is never guessed: write left or right", quoted(self.text(at)));
+            let message = format!(
+                "{} is no position; a side is never guessed: write left or right",
+                quoted(self.text(at))
+            );
             return self.ask(at + 1, message, &[]);
         }
         let finding = like::<Presentation>(&word).or_else(|| like::<Lie>(&word));
@@ -319,9 +368,28 @@ impl Scan<'_> {
             self.at = end;
             return;
         }
+        if let Some(meant) = self.lead_like(at) {
+            self.slips.push((self.tokens[at].at.clone(), meant));
+        }
         self.keep(at + 1);
         self.kept_marks();
         self.last = if self.last == Last::Aside { Last::Aside } else { Last::Words };
+    }
+
+    /// The key or the lead that a word with a slip in it was meant to be; a side is never guessed.
+    fn lead_like(&self, at: usize) -> Option<&'static str> {
+        let word = self.low(at);
+        if word.chars().count() < 4 {
+            return None;
+        }
+        let names = KEYS.iter().map(|key| Row { word: key.name, also: &[] });
+        let leads = self.lexicon.rows.iter().filter(|row| matches!(row.verb(), "lead" | "head" | "breech"));
+        let leads =
+            leads.filter(|row| row.says[0].len() >= 4).map(|row| Row { word: row.says[0], also: &[] });
+        match suggest(word, names.chain(leads).collect::<Vec<_>>()) {
+            Suggestion::Word(meant) if meant != word => Some(meant),
+            _ => None,
+        }
     }
 
     /// `note` and all that follows: free words; a quotation ends by itself.
@@ -364,11 +432,13 @@ impl Scan<'_> {
     pub(super) fn finish(mut self) -> Items {
         self.settle_weeks();
         self.settle_signs();
+        self.settle_hearts();
         let mut pieces: Vec<Range<usize>> = vec![];
         let mut at = 0;
         while at < self.tokens.len() {
             let loose = |at: usize| {
-                matches!(self.states.get(at), Some(State::Kept | State::Skipped)) || self.low(at) == "," && at < self.states.len()
+                matches!(self.states.get(at), Some(State::Kept | State::Skipped))
+                    || self.low(at) == "," && at < self.states.len()
             };
             if !loose(at) {
                 at += 1;
@@ -384,7 +454,11 @@ impl Scan<'_> {
             while from < to && (comma(from) || self.states[from] == State::Skipped && comma(from + 1)) {
                 from += 1;
             }
-            while from < to && (comma(to - 1) || self.states[to - 1] == State::Skipped && matches!(self.low(to - 1), "/" | "-" | ":" | "=" | "&")) {
+            while from < to
+                && (comma(to - 1)
+                    || self.states[to - 1] == State::Skipped
+                        && matches!(self.low(to - 1), "/" | "-" | ":" | "=" | "&"))
+            {
                 to -= 1;
             }
             if (from..to).any(|at| self.states[at] == State::Kept) {
@@ -396,20 +470,61 @@ impl Scan<'_> {
         for piece in pieces {
             let span = self.span(piece.start, piece.end);
             let text = printable(&self.line[span.clone()]);
+            // Only the word with the slip is exchanged: a side after it stays.
+            let slip = self.slips.iter().find(|(at, _)| at.start == span.start);
+            let meant =
+                slip.map(|(at, meant)| format!("`{meant}{}`", self.line[at.end..span.end].trim_end()));
             self.problems.push(
                 Problem::at("kept-in-note", self.name, span, format!("kept in the note: {}", quoted(&text)))
+                    .suggesting(meant)
                     .as_warning(),
             );
             notes.push(text);
         }
         notes.append(&mut self.notes);
-        Items { said: self.said, babies: self.babies, notes, questions: self.questions, problems: self.problems }
+        Items {
+            said: self.said,
+            babies: self.babies,
+            notes,
+            questions: self.questions,
+            problems: self.problems,
+        }
+    }
+
+    /// A heart that is told as not heard, and with a rate: one of them is wrong.
+    fn settle_hearts(&mut self) {
+        for baby in 0..self.babies {
+            let of = |name: &str| self.said.iter().find(|said| said.key.name == name && said.baby == baby);
+            let silent = of("heart")
+                .filter(|said| said.values.iter().any(|value| value.text.starts_with("not heard")));
+            let (Some(silent), Some(rate)) = (silent, of("heart-rate")) else { continue };
+            let (silent, rate) = (silent.at(), rate.at());
+            // Parted by a break they are two findings, which the remarks hold against one another.
+            let (from, to) = (silent.end.min(rate.end), silent.start.max(rate.start));
+            if self.line.get(from..to).is_some_and(|between| between.contains([';', '\n', '|'])) {
+                continue;
+            }
+            let message = format!(
+                "{} and {}: was the heart heard",
+                quoted(&self.line[silent.clone()]),
+                quoted(&self.line[rate.clone()])
+            );
+            self.notes.push(self.line[silent.clone()].to_owned());
+            let ways = [Way::new("heard", "FHH")];
+            self.questions.push(super::ask::question(self.line, silent, message, &ways));
+            self.said.retain(|said| !(said.baby == baby && said.key.name == "heart"));
+        }
     }
 
     /// What she reports and what is not so; the same both ways is asked.
     fn settle_signs(&mut self) {
         let signs = std::mem::take(&mut self.signs);
-        let words = |has: bool| signs.iter().filter(move |sign| sign.has == has).map(|sign| canonical(known("reports"), &sign.word));
+        let words = |has: bool| {
+            signs
+                .iter()
+                .filter(move |sign| sign.has == has)
+                .map(|sign| canonical(known("reports"), &sign.word))
+        };
         let (reported, denied): (Vec<_>, Vec<_>) = (words(true).collect(), words(false).collect());
         let mut denies: Vec<Value> = vec![];
         let mut reports: Vec<Value> = vec![];
@@ -441,12 +556,18 @@ impl Scan<'_> {
                 continue;
             }
             let key = known(name);
-            let none = |said: &Said| said.key.name == name && said.values.iter().any(|value| value.text.starts_with("none"));
+            let none = |said: &Said| {
+                said.key.name == name && said.values.iter().any(|value| value.text.starts_with("none"))
+            };
             self.said.retain(|said| !none(said));
             match self.said.iter_mut().find(|said| said.key.name == name) {
                 Some(said) => {
                     for value in values {
-                        if !said.values.iter().any(|before| canonical(key, &before.text) == canonical(key, &value.text)) {
+                        if !said
+                            .values
+                            .iter()
+                            .any(|before| canonical(key, &before.text) == canonical(key, &value.text))
+                        {
                             said.values.push(value);
                         }
                     }

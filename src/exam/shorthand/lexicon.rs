@@ -101,8 +101,10 @@ pub fn lexicon() -> Lexicon {
 fn pieces(says: &str) -> Vec<Piece> {
     let mut out = vec![];
     for part in says.split(' ') {
-        if let Some((low, high)) =
-            part.strip_prefix('<').and_then(|part| part.strip_suffix('>')).and_then(|part| part.split_once('-'))
+        if let Some((low, high)) = part
+            .strip_prefix('<')
+            .and_then(|part| part.strip_suffix('>'))
+            .and_then(|part| part.split_once('-'))
             && let (Ok(lowest), Ok(highest)) = (low.parse::<f64>(), high.parse::<f64>())
         {
             out.push(match (low.parse(), high.parse()) {
@@ -148,7 +150,8 @@ fn stands(pieces: &[Piece], tokens: &[Token], at: usize) -> Option<(usize, Vec<u
             Piece::Any(word) => token.kind != Kind::Quote && token.low == *word,
             Piece::Exact(word) => token.text == *word,
             Piece::Decimal(low, high) => {
-                token.kind == Kind::Number && token.text.parse::<f64>().is_ok_and(|n| (*low..=*high).contains(&n))
+                token.kind == Kind::Number
+                    && token.text.parse::<f64>().is_ok_and(|n| (*low..=*high).contains(&n))
             }
             Piece::Number(low, high) => {
                 let number = token.text.parse::<u16>().ok().filter(|n| (*low..=*high).contains(n));
@@ -182,7 +185,11 @@ mod tests {
         let lexicon = lexicon();
         assert!(lexicon.rows.len() > 250, "{}", lexicon.rows.len());
         for row in &lexicon.rows {
-            assert!(!row.region.is_empty() && !row.means.is_empty() && !row.does.is_empty(), "{:?}", row.says);
+            assert!(
+                !row.region.is_empty() && !row.means.is_empty() && !row.does.is_empty(),
+                "{:?}",
+                row.says
+            );
             let names: Vec<&str> = match row.verb() {
                 "lead" | "unread" => row.rest().split(' ').collect(),
                 "is" | "value" => row.rest().split("; ").filter_map(|one| one.split('=').next()).collect(),

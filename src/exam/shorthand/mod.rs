@@ -8,8 +8,8 @@
 //! `write` prints a line.
 
 mod act;
-pub mod ask;
 mod aside;
+pub mod ask;
 mod baby;
 mod day;
 mod dictated;

@@ -13,6 +13,8 @@ use super::tokens::{self, Kind, Token};
 use super::weeks::Seen;
 use crate::exam::keys::{Key, Scope};
 use crate::report::Problem;
+use std::cell::RefCell;
+use std::collections::BTreeMap;
 use std::ops::Range;
 
 /// What came of a token.
@@ -75,6 +77,8 @@ pub struct Scan<'a> {
     pub(super) both: bool,
     /// The heart was spoken of in this part of the line.
     pub(super) heart: bool,
+    /// A word of the heart that is said of each twin in turn.
+    pub(super) heart_shared: bool,
     /// Findings of the vagina are told.
     pub(super) vaginal: bool,
     /// A list that is denied, or complained of.
@@ -93,6 +97,10 @@ pub struct Scan<'a> {
     pub(super) said: Vec<Said>,
     pub(super) questions: Vec<Question>,
     pub(super) problems: Vec<Problem>,
+    /// What was asked of the reader of values before, and its answer.
+    pub(super) asked: RefCell<BTreeMap<(&'static str, String), bool>>,
+    /// Words with a slip in them, and what was meant.
+    pub(super) slips: Vec<(Range<usize>, &'static str)>,
     /// Words for the note that do not stand so in the line.
     pub(super) notes: Vec<String>,
 }
@@ -116,6 +124,7 @@ pub fn of(name: &str, line: &str) -> Items {
         numbered: false,
         both: false,
         heart: false,
+        heart_shared: false,
         vaginal: false,
         denies: false,
         has: false,
@@ -129,6 +138,8 @@ pub fn of(name: &str, line: &str) -> Items {
         said: vec![],
         questions: vec![],
         problems: vec![],
+        asked: RefCell::default(),
+        slips: vec![],
         notes: vec![],
     };
     while scan.at < scan.tokens.len() {
@@ -175,6 +186,9 @@ impl Scan<'_> {
     /// A word, number or mark: what takes most of the line.
     fn thing(&mut self) {
         let at = self.at;
+        if self.written_list() {
+            return;
+        }
         if self.heart && self.after_heart() {
             return;
         }
@@ -321,6 +335,8 @@ impl Scan<'_> {
 
     /// Whether a finding of `name` was read of the mother, or of the baby spoken of.
     pub(super) fn has_read(&self, name: &str) -> bool {
-        self.said.iter().any(|said| said.key.name == name && (said.key.scope != Scope::Baby || said.baby == self.baby))
+        self.said
+            .iter()
+            .any(|said| said.key.name == name && (said.key.scope != Scope::Baby || said.baby == self.baby))
     }
 }

@@ -119,7 +119,10 @@ impl Scan<'_> {
     pub(super) fn ask_sign(&mut self, end: usize, word: &str, message: String) {
         let said = if word.is_empty() { self.words(self.at, end).to_owned() } else { word.to_owned() };
         let ways = if word.is_empty() {
-            vec![Way::new(format!("she has {said}"), "note"), Way::new(format!("no {said}"), format!("note \"no {said}\""))]
+            vec![
+                Way::new(format!("she has {said}"), "note"),
+                Way::new(format!("no {said}"), format!("note \"no {said}\"")),
+            ]
         } else {
             vec![
                 Way::new(format!("she reports {said}"), format!("reports {said}")),
@@ -147,7 +150,9 @@ impl Scan<'_> {
                 None => (After::Nothing, end),
             },
             "no" if close(end + 1) => (After::Absent, end + 1),
-            "-" | ":" if matches!(self.low(end + 1), "ve" | "nil" | "no" | "none" | "neg") => (After::Absent, end + 2),
+            "-" | ":" if matches!(self.low(end + 1), "ve" | "nil" | "no" | "none" | "neg") => {
+                (After::Absent, end + 2)
+            }
             "-" if self.gap(end + 1) || self.ends(end + 1) => (After::Unclear, end + 1),
             "±" => (After::Unclear, end + 1),
             "(-)" => (After::Absent, end + 1),
@@ -184,13 +189,20 @@ impl Scan<'_> {
                 let state = if self.low(at) == "++" { State::Kept } else { State::Used };
                 self.mark(at, at + 1, state);
                 self.at = at + 1;
-            } else if matches!(self.low(at), "l" | "r" | "lt" | "rt" | "left" | "right" | "side" | "sided" | "bilat")
-                && self.gap(at)
+            } else if matches!(
+                self.low(at),
+                "l" | "r" | "lt" | "rt" | "left" | "right" | "side" | "sided" | "bilat"
+            ) && self.gap(at)
                 && !matches!(self.low(at + 1), "lateral" | "ant" | "post")
             {
                 self.mark(at, at + 1, State::Kept);
                 self.at = at + 1;
-            } else if let Some(hit) = self.verb_at(at, &["time", "amount"]) {
+            } else if matches!(self.low(at), "+" | "&" | "and" | "of" | "in" | "on" | "/" | "over")
+                && let Some(hit) = self.verb_at(at + 1, &["where"])
+            {
+                self.mark(at, hit.end, State::Kept);
+                self.at = hit.end;
+            } else if let Some(hit) = self.verb_at(at, &["time", "amount", "where"]) {
                 self.mark(at, hit.end, State::Kept);
                 self.at = hit.end;
             } else {
@@ -323,9 +335,8 @@ impl Scan<'_> {
         let at = self.at;
         let before = at.checked_sub(1);
         let stop = self.comma(end);
-        let near = |verb: &str| {
-            (end..stop.min(end + 4)).find_map(|at| self.verb_at(at, &[verb])).map(|hit| hit.end)
-        };
+        let near =
+            |verb: &str| (end..stop.min(end + 4)).find_map(|at| self.verb_at(at, &[verb])).map(|hit| hit.end);
         let before_is = |verb: &str| before.is_some_and(|before| self.verb_at(before, &[verb]).is_some());
         let (constant, comes) = (near("constant"), near("comes"));
         if self.denies {
@@ -351,11 +362,37 @@ impl Scan<'_> {
             let message =
                 format!("{} does not say whether it stays or comes and goes", quoted(self.words(at, to)));
             self.notes.push(self.words(at, to).to_owned());
-            let ways =
-                [Way::new("it stays", "reports constant pain"), Way::new("it comes and goes", "reports tightenings")];
+            let ways = [
+                Way::new("it stays", "reports constant pain"),
+                Way::new("it comes and goes", "reports tightenings"),
+            ];
             self.ask(to, message, &ways);
             self.last = Last::Complaint;
         }
+    }
+
+    /// A list of symptoms as the program writes it, alone between two breaks: `denies bleeding, itching (scan)`.
+    pub(super) fn written_list(&mut self) -> bool {
+        let at = self.at;
+        let first = at.checked_sub(1).is_none_or(|before| self.kind(before) == Some(Kind::Break));
+        let name = match self.low(at) {
+            "reports" if first => "reports",
+            "denies" if first => "denies",
+            _ => return false,
+        };
+        let stop = self.stop(at);
+        let text = self.words(at + 1, stop);
+        // What is denied ends at a plus.
+        let text = if name == "reports" { text.replace(" + ", "; ") } else { text.to_owned() };
+        let key = super::lexicon::known(name);
+        if stop <= at + 1 || !crate::exam::read::accepts(key, &text) {
+            return false;
+        }
+        let value = super::said::Value { at: self.span(at + 1, stop), text };
+        self.put(key, vec![value], at, stop);
+        self.last = if name == "denies" { Last::Denial } else { Last::Complaint };
+        self.at = stop;
+        true
     }
 
     /// A minus or plus that touches a word: `-LOF`, `+ctx`.

@@ -92,9 +92,15 @@ pub fn of(line: &str) -> Vec<Token> {
 /// The token at the start of `rest`: its kind and length, and what it is read as where that differs.
 fn one(c: char, rest: &str, after_number: bool) -> (Kind, usize, Option<String>) {
     let mark = |length: usize, text: &str| (Kind::Mark, length, Some(text.to_owned()));
-    for (said, read) in [("+/-", "±"), ("-->", "→"), ("->", "→"), ("=>", "→"), ("⁺", "+"), ("⟶", "→"), ("×", "x")] {
+    for (said, read) in
+        [("+/-", "±"), ("-->", "→"), ("->", "→"), ("=>", "→"), ("⁺", "+"), ("⟶", "→"), ("×", "x")]
+    {
         if rest.starts_with(said) {
-            return if read == "x" { (Kind::Word, said.len(), Some(read.to_owned())) } else { mark(said.len(), read) };
+            return if read == "x" {
+                (Kind::Word, said.len(), Some(read.to_owned()))
+            } else {
+                mark(said.len(), read)
+            };
         }
     }
     match c {

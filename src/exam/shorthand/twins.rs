@@ -12,13 +12,17 @@ pub fn speaks_of_two(tokens: &[Token], lexicon: &Lexicon) -> bool {
         let hits = lexicon.at(tokens, at);
         let longest = hits.iter().map(|hit| hit.end).max().unwrap_or(at + 1);
         let verbs = || hits.iter().filter(|hit| hit.end == longest).map(|hit| lexicon.rows[hit.row].does);
-        two |= verbs().any(|does| matches!(does, "twins" | "both-hearts" | "baby 2"))
+        two |= verbs().any(|does| matches!(does, "twins" | "both-hearts" | "baby 2" | "both twins"))
             || hits.iter().any(|hit| {
-                hit.end == longest && lexicon.rows[hit.row].does == "baby #1" && hit.numbers.last() == Some(&2)
+                hit.end == longest
+                    && lexicon.rows[hit.row].does == "baby #1"
+                    && hit.numbers.last() == Some(&2)
             });
         // What is told of the family, or of the past, is not of now.
         if verbs().any(|does| matches!(does, "family" | "keepclause")) {
-            at = (longest..tokens.len()).find(|at| tokens[*at].low == "," || tokens[*at].kind == Kind::Break).unwrap_or(tokens.len());
+            at = (longest..tokens.len())
+                .find(|at| tokens[*at].low == "," || tokens[*at].kind == Kind::Break)
+                .unwrap_or(tokens.len());
         } else {
             at = longest.max(at + 1);
         }
@@ -29,7 +33,8 @@ pub fn speaks_of_two(tokens: &[Token], lexicon: &Lexicon) -> bool {
 impl Scan<'_> {
     /// `twin 2`, `T1:`, `B:`: whose findings come now.
     pub(super) fn baby_named(&mut self, rest: &str, hit: &Hit) {
-        let number = rest.parse::<usize>().ok().or_else(|| hit.numbers.last().map(|n| usize::from(*n))).unwrap_or(1);
+        let number =
+            rest.parse::<usize>().ok().or_else(|| hit.numbers.last().map(|n| usize::from(*n))).unwrap_or(1);
         // `first` and the like are of one baby in a line that speaks of one.
         if self.babies < 2 && self.row(hit).rest() != "#1" {
             return self.keep(hit.end);
@@ -38,7 +43,9 @@ impl Scan<'_> {
         self.babies = self.babies.max(number);
         self.numbered = true;
         self.both = false;
-        (self.heart, self.vaginal) = (false, false);
+        // `FHR A 140 B 152`: the heart goes on to the other.
+        let heart = self.heart && self.heart_shared;
+        (self.heart, self.vaginal) = (heart, false);
         let end = if self.low(hit.end) == ":" { hit.end + 1 } else { hit.end };
         self.mark(self.at, end, State::Used);
         self.at = end;
@@ -80,7 +87,10 @@ impl Scan<'_> {
             Choice::Row(hit) if self.row(&hit).verb() == "breech" => {
                 Some((("presentation", "breech".to_owned()), hit.end))
             }
-            Choice::Row(hit) if self.row(&hit).does.starts_with("is lie=") || self.row(&hit).does.starts_with("bare lie") => {
+            Choice::Row(hit)
+                if self.row(&hit).does.starts_with("is lie=")
+                    || self.row(&hit).does.starts_with("bare lie") =>
+            {
                 let value = self.row(&hit).does.trim_start_matches("is lie=").trim_start_matches("bare lie ");
                 Some((("lie", value.to_owned()), hit.end))
             }

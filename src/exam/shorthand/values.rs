@@ -19,8 +19,27 @@ const BARE: [&str; 9] =
     ["position", "presentation", "lie", "descent", "attitude", "legs", "heart-with", "operations", "skin"];
 /// Words of those keys that say too much else to stand bare.
 const NOT_BARE: [&str; 21] = [
-    "long", "across", "vertical", "up and down", "complete", "folded", "flexed", "straight", "extended", "deep",
-    "head", "bottom", "section", "horn", "stethoscope", "slanting", "lengthwise", "pelvic", "high", "fixed", "sh",
+    "long",
+    "across",
+    "vertical",
+    "up and down",
+    "complete",
+    "folded",
+    "flexed",
+    "straight",
+    "extended",
+    "deep",
+    "head",
+    "bottom",
+    "section",
+    "horn",
+    "stethoscope",
+    "slanting",
+    "lengthwise",
+    "pelvic",
+    "high",
+    "fixed",
+    "sh",
 ];
 
 impl Scan<'_> {
@@ -32,7 +51,9 @@ impl Scan<'_> {
             ends.map(|(end, _)| end).max()
         };
         Some(match row.verb() {
-            "value" | "unread" | "comes" | "constant" | "above" => return None,
+            "value" | "unread" | "comes" | "constant" | "above" | "where" => return None,
+            "letter" if self.babies < 2 => return None,
+            "letter" => (end + MOST_TOKENS, 4),
             "as" => return None,
             "lead" => {
                 let names: Vec<&str> = row.rest().split(' ').collect();
@@ -115,10 +136,12 @@ impl Scan<'_> {
         }
         let found = BARE.iter().filter_map(|name| {
             let key = known(name);
-            let (end, value) = self.longest(key, at)?;
+            let (end, value) = self.longest(key, at, false)?;
             let words = value.text.split(['(', '?']).next().unwrap_or_default();
             let folded = fold(words);
-            if StateWord::find(words).is_some() || NOT_BARE.contains(&folded.as_str()) {
+            // `long ceph`, `obl→long`: the lie; a long cervix is told by the vagina.
+            let lie = *name == "lie" && folded == "long" && !self.vaginal && self.long_lie(at, end);
+            if StateWord::find(words).is_some() || !lie && NOT_BARE.contains(&folded.as_str()) {
                 return None;
             }
             // Codes of one or two letters are written in capitals.
@@ -138,12 +161,24 @@ impl Scan<'_> {
         found.reduce(|best, next| if next.1 > best.1 { next } else { best })
     }
 
+    /// Whether `long` at `at` is said of the lie: an arrow stands before it, or what leads after it.
+    fn long_lie(&self, at: usize, end: usize) -> bool {
+        let arrow = at.checked_sub(1).is_some_and(|before| self.low(before) == "→");
+        let next = if matches!(self.low(end), "," | "/" | "&" | "and") { end + 1 } else { end };
+        let leads =
+            ["presentation", "position"].iter().any(|name| self.longest(known(name), next, false).is_some());
+        arrow || leads || self.verb_at(next, &["breech", "head"]).is_some()
+    }
+
     /// The values of `key` from `at`: one, or several of a list.
     pub(super) fn values(&self, key: &'static Key, at: usize) -> Option<(usize, Vec<Value>)> {
         let (mut end, first) = self.value(key, at)?;
         let mut values = vec![first];
         while key.list {
             let Some(next) = self.list_goes_on(key, end) else { break };
+            if next <= end && self.value(key, next).is_none() {
+                break;
+            }
             if !matches!(self.low(next - 1), "+" | "&") && self.begins_other(key, next) {
                 break;
             }
@@ -186,8 +221,14 @@ impl Scan<'_> {
             let text = format!("{low}-{}", low.saturating_add(9));
             return accepts(key, &text).then(|| (at + 2, Value { at: self.span(at, at + 2), text }));
         }
-        if let Some(found) = self.longest(key, at) {
-            return Some(found);
+        // With what the lexicon puts in, or as it stands: what takes more.
+        let (with_rows, plain) = (self.longest(key, at, true), self.longest(key, at, false));
+        let found = match (with_rows, plain) {
+            (Some(rows), Some(plain)) => Some(if plain.0 > rows.0 { plain } else { rows }),
+            (rows, plain) => rows.or(plain),
+        };
+        if found.is_some() {
+            return found;
         }
         // A tape is read in cm: nobody writes the unit.
         if key.name == "fundal-height" && self.kind(at) == Some(Kind::Number) && self.low(at + 1) != "/" {
@@ -221,6 +262,17 @@ impl Scan<'_> {
         !self.gap(at) || self.gap(at + 1)
     }
 
+    /// Whether a text is a value of a key; the same is asked many times of one line.
+    fn fits(&self, key: &Key, text: &str) -> bool {
+        let asked = (key.name, text.to_owned());
+        if let Some(known) = self.asked.borrow().get(&asked) {
+            return *known;
+        }
+        let fits = accepts(key, text);
+        self.asked.borrow_mut().insert(asked, fits);
+        fits
+    }
+
     /// Where the next value of a list begins, if the list goes on.
     fn list_goes_on(&self, key: &Key, at: usize) -> Option<usize> {
         let places = matches!(key.name, "limbs" | "lumps");
@@ -230,38 +282,42 @@ impl Scan<'_> {
             "&" => true,
             "," => comma_parts(key),
             "and" | "or" | "nor" => !places,
+            // How a womb feels is said in words side by side.
+            "++" if key.name == "womb" => true,
+            _ if key.name == "womb" && self.kind(at) == Some(Kind::Word) => return Some(at),
             _ => false,
         };
         parted.then_some(at + 1)
     }
 
-    /// The longest run of tokens from `at` that is a value of `key`, with what the lexicon says for it put in.
-    pub(super) fn longest(&self, key: &Key, at: usize) -> Option<(usize, Value)> {
+    /// The longest run of tokens from `at` that is a value of `key`; `rows`: with what the lexicon says for it put in.
+    pub(super) fn longest(&self, key: &Key, at: usize, rows: bool) -> Option<(usize, Value)> {
         let stop = self.stop(at).min(at + MOST_TOKENS);
-        let mut ends: Vec<(usize, String)> = vec![];
+        let mut ends: Vec<(usize, String, bool)> = vec![];
         let mut text = String::new();
         let mut next = at;
         while next < stop {
             if key.list && !matches!(key.name, "limbs" | "lumps" | "earlier-tapes") && self.low(next) == "," {
                 break;
             }
-            let (end, piece) = match self.put_in(key, next) {
-                Some((end, piece)) => (end, piece),
+            let (end, piece, of_row) = match rows.then(|| self.put_in(key, next)).flatten() {
+                Some((end, piece)) => (end, piece, true),
                 None if self.kind(next) == Some(Kind::Word) && !self.known.has(key, self.text(next)) => break,
-                None => (next + 1, self.text(next).to_owned()),
+                None => (next + 1, self.text(next).to_owned(), false),
             };
             if next > at && (self.gap(next) || end > next + 1) {
                 text.push(' ');
             }
             text.push_str(&piece);
-            ends.push((end, text.clone()));
+            ends.push((end, text.clone(), of_row));
             next = end;
         }
-        ends.into_iter().rev().find_map(|(end, text)| {
+        ends.into_iter().rev().find_map(|(end, text, of_row)| {
             let last = self.low(end - 1);
-            let whole = !matches!(last, "," | "+" | "&" | "/" | "++" | "-")
+            let plus = last == "+" && key.name == "tape-unfit";
+            let whole = (of_row || plus || !matches!(last, "," | "+" | "&" | "/" | "++" | "-"))
                 && (last != "?" || self.own_doubt(end - 1))
-                && accepts(key, &text);
+                && self.fits(key, &text);
             whole.then(|| (end, Value { at: self.span(at, end), text }))
         })
     }
@@ -297,9 +353,10 @@ impl Scan<'_> {
     pub(super) fn begins(&self, at: usize) -> bool {
         match self.choose(at) {
             Some(Choice::Bare(..)) => true,
-            Some(Choice::Row(hit)) => {
-                !matches!(self.row(&hit).verb(), "skip" | "keep" | "time" | "amount" | "when" | "of" | "arrow")
-            }
+            Some(Choice::Row(hit)) => !matches!(
+                self.row(&hit).verb(),
+                "skip" | "keep" | "time" | "amount" | "when" | "of" | "arrow"
+            ),
             None => false,
         }
     }

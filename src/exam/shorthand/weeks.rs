@@ -95,13 +95,11 @@ impl Scan<'_> {
             Some((to, Day::One(_))) => self.put_day("last-period", next, to),
             found => {
                 let to = found.map_or(end, |(to, _)| to);
-                let message =
-                    format!("{} is the last period, or left mento-posterior", quoted(self.words(self.at, to)));
-                self.ask(
-                    to,
-                    message,
-                    &[Way::new("the position", "left mento-posterior")],
+                let message = format!(
+                    "{} is the last period, or left mento-posterior",
+                    quoted(self.words(self.at, to))
                 );
+                self.ask(to, message, &[Way::new("the position", "left mento-posterior")]);
             }
         }
     }
@@ -116,7 +114,8 @@ impl Scan<'_> {
 
     /// A date at `at`: the token after it, and what it says.
     pub(super) fn day(&self, at: usize) -> Option<(usize, Day)> {
-        let start = self.tokens.get(at).filter(|token| matches!(token.kind, Kind::Number | Kind::Word))?.at.start;
+        let start =
+            self.tokens.get(at).filter(|token| matches!(token.kind, Kind::Number | Kind::Word))?.at.start;
         let (length, day) = day::at_start(&self.line[start..])?;
         let end = self
             .tokens
@@ -128,7 +127,8 @@ impl Scan<'_> {
 
     /// A date that can be read in two ways, from `self.at`.
     pub(super) fn unclear_day(&mut self, end: usize) {
-        let (at, from) = (self.at, (self.at..end).find(|at| self.kind(*at) == Some(Kind::Number)).unwrap_or(self.at));
+        let (at, from) =
+            (self.at, (self.at..end).find(|at| self.kind(*at) == Some(Kind::Number)).unwrap_or(self.at));
         let text = self.words(from, end).to_owned();
         let lead = self.words(at, from).trim_end_matches([':', '=', ' ']).to_owned();
         let ways: Vec<Way> = day::both(&text)
@@ -179,8 +179,10 @@ impl Scan<'_> {
                     quoted(self.words(first.tokens.start, first.tokens.end)),
                     quoted(self.words(last.tokens.start, last.tokens.end))
                 );
-                let ways: Vec<Way> =
-                    own.iter().map(|seen| Way::new(written(seen), format!("now {}", written(seen)))).collect();
+                let ways: Vec<Way> = own
+                    .iter()
+                    .map(|seen| Way::new(written(seen), format!("now {}", written(seen))))
+                    .collect();
                 self.questions.push(super::ask::question(self.line, span, message, &ways));
                 for seen in own.clone() {
                     self.mark(seen.tokens.start, seen.tokens.end, State::Kept);
@@ -192,7 +194,9 @@ impl Scan<'_> {
     /// The womb's size in weeks is a finding, not her weeks: without them they are asked.
     fn sizes_without_weeks(&mut self) {
         let dated = self.said.iter().any(|said| matches!(said.key.name, "due" | "last-period" | "scan"));
-        let Some(size) = self.sizes.first().cloned().filter(|_| !dated && self.questions.is_empty()) else { return };
+        let Some(size) = self.sizes.first().cloned().filter(|_| !dated && self.questions.is_empty()) else {
+            return;
+        };
         let message =
             format!("{} is the size felt: how many weeks is she by dates", quoted(&self.line[size.clone()]));
         self.questions.push(super::ask::question(self.line, size, message, &[]));
