@@ -134,7 +134,9 @@ pub fn numbers(tokens: Vec<Token>, line: &str) -> Vec<Token> {
             continue;
         }
         let before = at.checked_sub(1).map_or("", low);
-        match number(&tokens, at).filter(|_| token.kind == Kind::Word && !is_name(before)) {
+        // The name of a key: `contractions in ten 3`.
+        let of_key = before == "in" && at.checked_sub(2).is_some_and(|at| low(at) == "contractions");
+        match number(&tokens, at).filter(|_| token.kind == Kind::Word && !is_name(before) && !of_key) {
             Some((n, end)) => {
                 let whole = token.at.start..tokens[end - 1].at.end;
                 debug_assert!(whole.end <= line.len());

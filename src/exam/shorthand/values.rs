@@ -275,7 +275,7 @@ impl Scan<'_> {
 
     /// Where the next value of a list begins, if the list goes on.
     fn list_goes_on(&self, key: &Key, at: usize) -> Option<usize> {
-        let places = matches!(key.name, "limbs" | "lumps");
+        let places = key.has_places();
         let parted = match self.low(at) {
             // What is denied ends at a plus.
             "+" => key.name != "denies" && self.gap(at) && self.gap(at + 1),
@@ -297,7 +297,7 @@ impl Scan<'_> {
         let mut text = String::new();
         let mut next = at;
         while next < stop {
-            if key.list && !matches!(key.name, "limbs" | "lumps" | "earlier-tapes") && self.low(next) == "," {
+            if key.list && !key.has_places() && key.name != "earlier-tapes" && self.low(next) == "," {
                 break;
             }
             let (end, piece, of_row) = match rows.then(|| self.put_in(key, next)).flatten() {
@@ -314,7 +314,7 @@ impl Scan<'_> {
         }
         ends.into_iter().rev().find_map(|(end, text, of_row)| {
             let last = self.low(end - 1);
-            let plus = last == "+" && key.name == "tape-unfit";
+            let plus = last == "+" && matches!(key.name, "tape-unfit" | "urine-protein");
             let whole = (of_row || plus || !matches!(last, "," | "+" | "&" | "/" | "++" | "-"))
                 && (last != "?" || self.own_doubt(end - 1))
                 && self.fits(key, &text);
