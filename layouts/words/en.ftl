@@ -29,14 +29,14 @@ label-of-baby = baby { $number }: { $part }
 label-baby = baby { $number }
 # $part is head, back or bottom of a baby that the hands were not sure of.
 label-unsure = probably { $part }
-label-not-felt = { $part }, not felt
+label-not-felt = { $part }, place not known
 label-doubt = { $part }, unsure
 label-head = head
 label-back = back
 # The back lies behind the baby, towards her spine.
 label-back-behind = back, behind
 label-bottom = bottom
-label-back-not-felt = back not felt
+label-back-not-felt = back not known
 label-limbs-felt = limbs felt
 # The mark shows where it was heard, not the organ.
 label-heart = heart heard here
@@ -65,8 +65,8 @@ picture-title = How the baby lies
 picture-caption = Felt by hand, not a scan. Face, arms and legs are the artist's. Sides are the mother's.
 drawing-weeks-not-given = Weeks not given: drawn as at 38 weeks.
 drawing-womb-only = Before 26 weeks only the womb and its level are drawn.
-drawing-baby-not-told = Head and bottom are not known: no baby is drawn.
-drawing-back-not-felt = The back was not felt: head and bottom are drawn as rounds.
+drawing-baby-not-told = Head and breech are not known: no baby is drawn.
+drawing-back-not-felt = Where the back lies is not known: head and bottom are drawn as rounds.
 drawing-legs-not-felt = How the legs lie is not known: drawn folded.
 told-lump = ring: lump (fibroid)
 told-limbs = small ring: limbs felt
@@ -82,16 +82,16 @@ drawing-second-is-lower = Baby 2 lies lower than baby 1: numbered as in the file
 ## Teaching plates
 
 # Titles of the sheets.
-plate-set-occiput = The eight positions of a head bent forward
-plate-set-sacrum = The eight positions of a baby lying bottom down
-plate-set-chin = The eight positions of a face
-plate-set-brow = The eight positions of a brow
+plate-set-occiput = The eight positions of a flexed head
+plate-set-sacrum = The eight positions of a breech
+plate-set-chin = The eight face positions
+plate-set-brow = The eight brow positions
 plate-set-breeches = How the legs of a breech lie
-plate-set-crosswise = Lying across and slantwise
-plate-set-attitudes = How the head is held, and what presents
-plate-set-fifths = How much of the head is above the brim
-plate-set-levels = The top of the womb, from 12 to 40 weeks
-plate-set-grips = What each grip feels
+plate-set-crosswise = Transverse and oblique lie
+plate-set-attitudes = Attitude, and the presenting part
+plate-set-fifths = Engagement in fifths
+plate-set-levels = The fundus, from 12 to 40 weeks
+plate-set-grips = What each palpation feels
 plate-set-listening = Where to listen
 plate-set-turning = From { $from } to { $to }
 plate-set-wall = The abdomen by hand, step by step
@@ -101,21 +101,21 @@ plate-own = Side by side
 # One of several sheets.
 plate-part = { $title } ({ $number } of { $count })
 plate-foot = For teaching, by handspan { $version }: no real person. Sides are the mother's: her left is at the right of each picture from the front. Face, arms and legs are the artist's.
-plate-cut = Cut in the midline and seen from her left: her left side faces you, her back is at the right.
-plate-fifths-cut = { $fifths } palpable above the brim, cut in the midline
+plate-cut = Sagittal section, seen from her left: her left side faces you, her back is at the right.
+plate-fifths-cut = { $fifths } palpable above the brim, sagittal section
 plate-frame = { $number }
 plate-frame-end = { $number }: { $position }
-plate-grip-1 = First grip: both hands round the top of the womb
-plate-grip-2 = Second grip: a hand on each side
-plate-grip-3 = Third grip: one hand above the pubic bone
-plate-grip-4 = Fourth grip: fingertips down both sides of the head
+plate-grip-1 = Fundal palpation: both hands round the fundus
+plate-grip-2 = Lateral palpation: a hand on each side
+plate-grip-3 = Pelvic palpation, one hand: above the pubic bone
+plate-grip-4 = Pelvic palpation, two hands: fingertips down both sides of the head
 # What a hand feels under a ring, on the sheet of the grips.
 feel-head = hard and round: the head
 feel-head-above-brim = the head, down to the brim
 feel-back = broad and firm: the back
 feel-side = the side of the trunk
 feel-front = the front of the trunk
-feel-bottom = wide and softer: the bottom
+feel-bottom = wide and softer: the breech
 feel-limbs = small parts that move: the limbs
 feel-trunk = the trunk
 feel-nothing = no part of the baby
@@ -127,12 +127,12 @@ shown-cm = { $cm } cm
 shown-tape = { $cm } cm, laid over the curve
 # A diameter, measured over the skin of the drawn baby. $handbook is bone, at term.
 told-diameter = From { $name }: { $cm } cm over the skin; handbooks print { $handbook } cm at term, of bone
-diameter-suboccipitobregmatic = below the occiput to the large fontanelle (suboccipitobregmatic)
+diameter-suboccipitobregmatic = below the occiput to the anterior fontanelle (suboccipitobregmatic)
 diameter-occipitofrontal = the occiput to between the brows (occipitofrontal)
 diameter-mentovertical = the chin to the vertex (mentovertical)
-diameter-submentobregmatic = under the chin to the large fontanelle (submentobregmatic)
+diameter-submentobregmatic = under the chin to the anterior fontanelle (submentobregmatic)
 plate-palette-neutral = neutral
-plate-palette = palette { $number }
+plate-palette = skin tone { $number }
 plate-week = { $weeks } weeks
 plate-flexed = flexed: the chin on the chest
 plate-deflexed = deflexed: the head held straight
@@ -143,12 +143,12 @@ plate-complete = complete: both knees bent
 plate-footling-left = footling: the left foot comes first
 plate-footling-right = footling: the right foot comes first
 plate-footling-both = footling: both feet come first
-plate-twins-head-head = both head down
-plate-twins-head-bottom = the first head down, the second bottom down
-plate-twins-bottom-head = the first bottom down, the second head down
-plate-twins-bottom-bottom = both bottom down
-plate-twins-head-across = the first head down, the second across
-plate-twins-bottom-across = the first bottom down, the second across
+plate-twins-head-head = both cephalic
+plate-twins-head-bottom = first cephalic, second breech
+plate-twins-bottom-head = first breech, second cephalic
+plate-twins-bottom-bottom = both breech
+plate-twins-head-across = first cephalic, second transverse
+plate-twins-bottom-across = first breech, second transverse
 
 # The wall sheet. Points without a source at its foot are common practice.
 wall-before = Ask how she is and how the baby moves. Her bladder is empty, she lies tilted a little to her left, your hands are warm. Say what you do, and stop when she asks. Left and right are hers.
@@ -156,22 +156,22 @@ wall-look = 1 Look
 wall-look-shape = The shape: long, wide or slanting. A wide womb: think of a baby that lies across.
 wall-look-scars = Scars: ask what each is from. A scar on the skin does not tell how the womb was cut.
 wall-look-moves = Movements that you can see.
-wall-grip-1 = 2 First grip: the top of the womb
+wall-grip-1 = 2 Fundal palpation
 wall-grip-1-how = Both hands round the top: what lies there?
 wall-grip-1-head = Hard, round, and it nods by itself: a head.
-wall-grip-1-bottom = Wider, softer, and the body moves with it: a bottom.
-wall-grip-2 = 3 Second grip: the sides
+wall-grip-1-bottom = Wider, softer, and the body moves with it: a breech.
+wall-grip-2 = 3 Lateral palpation
 wall-grip-2-how = A hand on each side: one holds still, the other feels. Then change.
 wall-grip-2-what = Broad and firm: the back. Small parts that move: the limbs.
 wall-grip-2-both = Limbs on both sides: the back may lie towards her spine.
-wall-grip-3 = 4 Third grip: above the pubic bone
+wall-grip-3 = 4 Pelvic palpation, one hand
 wall-grip-3-how = One hand, thumb on one side, fingers on the other. Gently: this grip can hurt.
 wall-grip-3-what = What lies there? Does it move freely, or is it held?
-wall-grip-3-again = The same end as in the first grip: feel both again.
-wall-grip-4 = 5 Fourth grip: into the pelvis
+wall-grip-3-again = The same end as at the fundus: feel both again.
+wall-grip-4 = 5 Pelvic palpation, two hands
 wall-grip-4-how = Face her feet. Fingertips slide down both sides of the head, as far as the brim.
 wall-grip-4-fifths = How many fifths are palpable above the brim? 2/5 or less: engaged. Said of a head only.
-wall-grip-4-out = Where the fingers stop first, the head stands out.
+wall-grip-4-out = Where the fingers stop first: the cephalic prominence.
 wall-listen = 6 Listen
 wall-listen-where = Where the back comes nearest to the skin. A place supports a position; it does not prove one.
 wall-listen-pulse = Feel her pulse at the same time.
@@ -197,7 +197,7 @@ wall-sources = Sources: fifths, pulse and tape: Theron, Maternal Care (Bettercar
 check-weeks = { $file }, at { $weeks } weeks
 check-no-weeks = { $file }, weeks not given
 check-baby = Baby { $baby }
-check-not-examined = Not examined: { $names }.
+check-not-examined = Not recorded: { $names }.
 check-nothing-left = Nothing that is usual at these weeks was left out.
 
 value-unsure = { $value }, unsure
@@ -516,19 +516,19 @@ position-ladp = left acromion dorso-posterior
 ## Findings
 
 group-dates = Dates
-group-says = She says
-group-looked = Looked
-group-womb = Womb
-group-tape = Tape
-group-grip-1 = First grip
-group-grip-2 = Second grip
-group-grip-3 = Third grip
-group-grip-4 = Fourth grip
+group-says = Reported
+group-looked = Inspection
+group-womb = Uterus
+group-tape = Fundal height
+group-grip-1 = Fundal palpation
+group-grip-2 = Lateral palpation
+group-grip-3 = Pelvic (one hand)
+group-grip-4 = Pelvic (two hands)
 group-vaginal = By the vagina
 group-baby = Baby
-group-heart = Heart
+group-heart = Fetal heart
 group-weight = Weight
-group-concluded = You wrote
+group-concluded = Written
 group-note = Note
 
 found-weeks = Weeks: { $value }.
@@ -540,26 +540,26 @@ found-scan = Dated by scan: { $value }.
 found-note = { $value }
 
 found-movements = Movements: { $value }.
-found-reports = She reports: { $value }.
-found-denies = Asked, and not so: { $value }.
-found-births-before = Births before: { $value }.
-found-operations = Operations on the womb: { $value }.
-found-womb-cut = Cut in the womb: { $value }.
+found-reports = Reports: { $value }.
+found-denies = Asked, none reported: { $value }.
+found-births-before = Previous births: { $value }.
+found-operations = Previous uterine surgery: { $value }.
+found-womb-cut = Uterine incision: { $value }.
 found-placenta = Placenta: { $value }.
-found-posture = She lay: { $value }.
+found-posture = Posture: { $value }.
 found-shape = Shape: { $value }.
 found-scars = Scars on the skin: { $value }.
 found-skin = Skin: { $value }.
-found-pulse = Her pulse: { $value }.
-found-womb = Womb: { $value }.
-found-water = Water: { $value }.
+found-pulse = Mother's pulse: { $value }.
+found-womb = Uterus: { $value }.
+found-water = Liquor: { $value }.
 found-lumps = Fibroids: { $value }.
-found-fundus = Top of the womb: { $value }.
-found-fundal-height = Pubic bone to the top of the womb: { $value }.
+found-fundus = Fundus: { $value }.
+found-fundal-height = Measured: { $value }.
 found-earlier-tapes = Earlier: { $value }.
 found-girth = Girth at the navel: { $value }.
 found-navel = Navel above the pubic bone: { $value }.
-found-tape-unfit = Tape not fit for a chart: { $value }.
+found-tape-unfit = Not to be plotted: { $value }.
 found-gravida = Pregnancies: { $value }.
 found-rupture-before = Earlier rupture of the womb: { $value }.
 found-placentas = Placentas: { $value }.
@@ -586,17 +586,17 @@ found-tone-at-rest = Between contractions: { $value }.
 found-tender-at = Tender at: { $value }.
 found-height-for-dates = Height for dates: { $value }.
 
-found-breech = Bottom: { $value }.
+found-breech = Breech at: { $value }.
 found-back = Back: { $value }.
 found-limbs = Limbs: { $value }.
 found-dip-at-navel = Dip at the navel: { $value }.
-found-head = Head: { $value }.
-found-head-above-brim = Head above the brim: { $value } palpable.
+found-head = Head at: { $value }.
+found-head-above-brim = Engagement: { $value } palpable above the brim.
 # A state, such as "could not tell (thick wall)".
-found-head-above-brim-state = Head above the brim: { $value }.
-found-descent = Descent: { $value }.
-found-prominence = Head stands out on: { $value }.
-found-attitude = Head held: { $value }.
+found-head-above-brim-state = Engagement: { $value }.
+found-descent = Presenting part: { $value }.
+found-prominence = Cephalic prominence: { $value }.
+found-attitude = Attitude: { $value }.
 found-legs = Legs: { $value }.
 found-moved-under-hands = Moved under the hands: { $value }.
 found-heart = Heard: { $value }.
@@ -631,45 +631,45 @@ found-presentation = Presentation: { $value }.
 found-position = Position: { $value }.
 
 name-movements = movements
-name-fundal-height = tape
-name-breech = bottom
+name-fundal-height = fundal height
+name-breech = breech
 name-back = back
 name-limbs = limbs
 name-head = head
-name-descent = head above the brim
-name-heart = heart
-name-heart-rate = heart rate
+name-descent = engagement
+name-heart = fetal heart
+name-heart-rate = fetal heart rate
 
-conclude-cephalic = Head down
-conclude-face = Head down, face first
-conclude-brow = Head down, brow first
-conclude-breech = Bottom down
-conclude-longitudinal = Lying lengthwise, which end is down is not known
-conclude-transverse = Lying across
-conclude-transverse-head-left = Lying across, head to her left
-conclude-transverse-head-right = Lying across, head to her right
-conclude-shoulder = Lying across, shoulder low
-conclude-shoulder-head-left = Lying across, shoulder low, head to her left
-conclude-shoulder-head-right = Lying across, shoulder low, head to her right
-conclude-oblique = Lying slantwise
-conclude-oblique-head-low-left = Lying slantwise, head low on her left
-conclude-oblique-head-low-right = Lying slantwise, head low on her right
-conclude-oblique-head-up-left = Lying slantwise, head high on her left, bottom low on the other side
-conclude-oblique-head-up-right = Lying slantwise, head high on her right, bottom low on the other side
-conclude-nothing = How the baby lies does not follow from these findings
-conclude-nothing-head-low = The head is low; how the baby lies does not follow from these findings
-conclude-nothing-head-up = The head is high; how the baby lies does not follow from these findings
+conclude-cephalic = Cephalic presentation
+conclude-face = Face presentation
+conclude-brow = Brow presentation
+conclude-breech = Breech presentation
+conclude-longitudinal = Longitudinal lie, presentation not known
+conclude-transverse = Transverse lie
+conclude-transverse-head-left = Transverse lie, head to her left
+conclude-transverse-head-right = Transverse lie, head to her right
+conclude-shoulder = Transverse lie, shoulder presentation
+conclude-shoulder-head-left = Transverse lie, shoulder presentation, head to her left
+conclude-shoulder-head-right = Transverse lie, shoulder presentation, head to her right
+conclude-oblique = Oblique lie
+conclude-oblique-head-low-left = Oblique lie, head low on her left
+conclude-oblique-head-low-right = Oblique lie, head low on her right
+conclude-oblique-head-up-left = Oblique lie, head high on her left, breech low on the other side
+conclude-oblique-head-up-right = Oblique lie, head high on her right, breech low on the other side
+conclude-nothing = Lie and presentation do not follow from what is recorded
+conclude-nothing-head-low = The head is low; lie and presentation do not follow from what is recorded
+conclude-nothing-head-up = The head is high; lie and presentation do not follow from what is recorded
 
-back-left-front = back to her left front
-back-left-lateral = back square to her left
-back-left-spine = back to her left, turned to her spine
+back-left-front = back to her left, anterior
+back-left-lateral = back to her left, lateral
+back-left-spine = back to her left, posterior
 back-left = back to her left
-back-right-front = back to her right front
-back-right-lateral = back square to her right
-back-right-spine = back to her right, turned to her spine
+back-right-front = back to her right, anterior
+back-right-lateral = back to her right, lateral
+back-right-spine = back to her right, posterior
 back-right = back to her right
-back-front = back to her front
-back-spine = back to her spine (back to back)
+back-front = back anterior
+back-spine = back posterior (to her spine)
 back-ribs = back towards her ribs
 back-feet = back towards her feet
 
@@ -678,16 +678,16 @@ conclude-position = { $lie }, { $back }: { $position } ({ $code }).
 conclude-position-words = { $lie }, { $back }: { $position }.
 conclude-back = { $lie }, { $back }.
 conclude-nothing-at-all = { $lie }.
-conclude-no-back = { $lie }; where the back is, is not known.
+conclude-no-back = { $lie }; where the back lies is not known.
 conclude-no-turn = No position is named: only the side of the back is known.
 conclude-unsure = Unsure: a finding this rests on is marked with a question mark.
-conclude-engaged = Engaged: { $fifths } of the head palpable above the brim.
-conclude-not-engaged = Not engaged: { $fifths } of the head palpable above the brim.
-conclude-engaged-said = Said to be engaged; no fifths recorded.
-conclude-head-free = Not engaged: the head is free above the brim.
+conclude-engaged = Engaged: { $fifths } palpable above the brim.
+conclude-not-engaged = Not engaged: { $fifths } palpable above the brim.
+conclude-engaged-said = Written as engaged; no fifths recorded.
+conclude-head-free = Not engaged: the head is free.
 
 # What is reckoned. $by: what a due date rests on. $apart: one of numbers-apart.
-check-reckoned = Reckoned
+check-reckoned = Calculated
 check-version = handspan { $version }, rules of { $ledger }.
 numbers-due = Due { $due }, by { $by ->
     [scan] the scan
@@ -718,15 +718,15 @@ numbers-weeks-rule = { $direction ->
     [below] { $difference } cm below weeks
    *[above] { $difference } cm above weeks
  }, { $within ->
-    [yes] within
+    [yes] inside
    *[no] outside
- } { $limit }
-numbers-tape-weeks = Weeks rule: { $rule } cm.
-numbers-tape-weeks-none = Weeks rule: from 24+0 only.
+ } the limit of { $limit }
+numbers-tape-weeks = Centimetres as weeks: { $rule } cm.
+numbers-tape-weeks-none = Centimetres as weeks: from 24+0 only.
 numbers-tape-standard = INTERGROWTH-21st: mean { $mean } cm, SD { $sd } cm; z { $z }, centile { $centile }.
 numbers-tape-standard-none = INTERGROWTH-21st: from 16+0 to 42+6 only.
-numbers-tape-no-weeks = No weeks rule and no centile: the weeks are not given.
-numbers-tape-unfit = No weeks rule, no z, no centile, and no weight by the tape: { $why }.
+numbers-tape-no-weeks = Not compared with weeks or centiles: the weeks are not given.
+numbers-tape-unfit = Not compared with weeks or centiles, and no weight from it: { $why }.
 numbers-landmark = { $same ->
     [yes] Handbooks print for these weeks: { $low }
    *[no] Handbooks print for these weeks: { $low } to { $high }
@@ -742,7 +742,7 @@ numbers-buchmann = Buchmann: { $grams } g, made for labour at term.{ $large ->
     [yes] {" "}In labour a tape of 40 cm or more makes over 4000 g possible: plan for it by your local guidance.
    *[no] {""}
  }
-numbers-rough = Of weights by the tape, 4 to 7 in 10 come within a tenth of the birth weight.
+numbers-rough = Of weights worked out from the fundal height, 4 to 7 in 10 come within a tenth of the birth weight.
 numbers-curves = Curves
 numbers-curves-of = For reference, weights by scan at { $weeks }, not by hand or tape.
 numbers-curves-intergrowth = INTERGROWTH-21st: P10 { $low }, P50 { $middle }, P90 { $high } g.
@@ -755,7 +755,7 @@ check-remarks-none = Nothing recorded here meets an act-now rule or contradicts 
 # $positions are the spelled out names of positions.
 check-fits = What was found fits: { $positions }.
 check-quieted = Left out for this run, as asked: { $ids }.
-check-local = Reckoned by local thresholds, from the clinic's file.
+check-local = Local thresholds were used, from the clinic's file.
 check-problems = In the file
 grade-act-now = Act now
 grade-cannot-both = Cannot both be right
@@ -763,6 +763,54 @@ grade-look-again = Look again
 grade-follow-guidance = Follow guidance
 # Before a remark or a conclusion about one of twins.
 for-baby = Baby { $baby }: { $text }
+
+# The boxes that every chart has, and words of an exam file as a chart says them.
+check-charted = For the chart
+box-lie = Lie
+box-presentation = Presentation
+box-position = Position
+box-attitude = Attitude
+box-engagement = Engagement (fifths)
+box-liquor = Liquor
+box-fundal-height = Fundal height
+box-heart = Fetal heart
+box-movements = Movements
+box-none = not recorded
+box-open = not settled
+box-fifths = { $fifths } palpable
+box-rate = { $rate } beats a minute
+box-heard = heard { $place }
+box-sentence = { $label }: { $value }.
+conclude-from = Follows from what was { $ways }.
+way-felt = felt
+way-scan = seen by scan
+way-vaginal = found by vaginal examination
+way-written = written
+check-remarks-none-note = Nothing recorded outside the note meets an act-now rule or contradicts itself; of the note only words of alarm are looked for. That rules nothing out.
+found-breech-state = Breech: { $value }.
+found-head-state = Head: { $value }.
+value-placenta-front = anterior
+value-placenta-rear = posterior
+value-placenta-high = fundal
+value-placenta-low = low-lying
+value-back-front = anterior
+value-back-left-front = left, anterior
+value-back-right-front = right, anterior
+value-back-left-lateral = left, lateral
+value-back-right-lateral = right, lateral
+value-back-towards-her-spine = posterior
+value-back-left-towards-her-spine = left, posterior
+value-back-right-towards-her-spine = right, posterior
+value-prominence-limb-side = on the side of the limbs
+value-prominence-back-side = on the side of the back
+value-tape-unfit-crosswise = transverse or oblique lie
+value-tape-unfit-much-water = much liquor
+value-shape-slanting = oblique
+value-reports-fits = fits
+value-reports-tightenings = tightenings
+value-reports-waters-broken = waters broken
+value-operations-caesarean = caesarean section
+chart-fundal-height = Fundal height: { $value }.
 
 ## Sides read back
 # Before anything is printed. Said from her, and from someone who faces her.
@@ -794,16 +842,16 @@ chart-versions = handspan { $version }, rules of { $ledger }.
 chart-scan = Dated by scan: { $value }.
 chart-shape = Shape of the abdomen: { $value }.
 chart-pulse = The mother's pulse: { $value }.
-chart-earlier-tapes = Earlier tapes: { $value }.
-chart-heart = Heart heard: { $value }.
-chart-heart-state = Heart { $value }.
+chart-earlier-tapes = Earlier fundal heights: { $value }.
+chart-heart = Fetal heart heard: { $value }.
+chart-heart-state = Fetal heart { $value }.
 chart-heart-with = Listened with: { $value }.
-chart-heart-counts = Heart counted: { $value }, a mean of { $mean } beats a minute.
-chart-heart-counts-state = Heart count: { $value }.
-chart-heart-rate = Heart rate: { $value } beats a minute.
-chart-heart-rate-state = Heart rate: { $value }.
-chart-heart-rise = Highest heart rate on movement: { $value }.
-chart-heart-rhythm = Heart rhythm: { $value }.
+chart-heart-counts = Fetal heart counted: { $value }, a mean of { $mean } beats a minute.
+chart-heart-counts-state = Fetal heart count: { $value }.
+chart-heart-rate = Fetal heart rate: { $value } beats a minute.
+chart-heart-rate-state = Fetal heart rate: { $value }.
+chart-heart-rise = Highest fetal heart rate on movement: { $value }.
+chart-heart-rhythm = Fetal heart rhythm: { $value }.
 chart-contraction-length = Length of contractions: { $value }.
 chart-contraction-strength = Strength of contractions: { $value }.
 chart-tone-at-rest = The womb between contractions: { $value }.
@@ -831,10 +879,10 @@ handover-guidance = Then by local guidance. What was not examined stays unknown 
 handover-line = Handed over by ____________________  to ____________________  at ________
 # $names are some of the history messages.
 history-not-recorded = Not recorded: { $names }.
-history-births-before = Births before
-history-operations = Operations on the womb
-history-womb-cut = Cut in the womb
-history-placenta = Where the placenta lies
+history-births-before = Previous births
+history-operations = Previous uterine surgery
+history-womb-cut = Uterine incision
+history-placenta = Site of the placenta
 
 slip-title = Abdominal examination
 slip-label = Label
@@ -1039,7 +1087,7 @@ remark-presentation-against-findings = The presentation you wrote is not what th
 remark-position-against-findings = The position you wrote is not what these findings give ({ $said }). Feel head, bottom and back again, her left and right first; the picture follows the findings.
 remark-conclusions-against-one-another = What you concluded does not hold together ({ $said }). Keep the one you can feel.
 remark-attitude-against-presentation = The head cannot be held in two ways ({ $said }). Keep the one you know, and how you know it.
-remark-engaged-and-crosswise = A baby that lies across or slantwise has no head deep in the pelvis ({ $said }). Feel above the brim again.
+remark-engaged-and-crosswise = A baby in a transverse or oblique lie has no head deep in the pelvis ({ $said }). Feel above the brim again.
 remark-head-in-two-places = One head cannot be in two places ({ $said }). Feel the top of the womb and above the brim again.
 remark-fifths-on-a-breech = Fifths are counted on a head, and these findings put the bottom down ({ $said }). Feel above the brim again: is it head or bottom?
 remark-engaged-on-a-breech = Engaged is said of a head, and these findings put the bottom down ({ $said }). Say of a bottom: free, at the brim or deep.
@@ -1126,7 +1174,7 @@ remark-womb-hard-or-tender = The womb is { $feel ->
  }. Keep a hand on it: does it soften again, and how soon? Ask about pain and bleeding; if it stays so, get help and follow your local guidance.
 remark-scar-of-unknown-operation = There is a scar on the skin, and whether the womb has been operated on is not recorded. Ask which operation it was: the skin does not tell how the womb was cut.
 remark-not-head-down = The baby is not head down, and 36 weeks have passed. Have it confirmed by a scan, and follow your local guidance for a baby that is not head down: she is to hear her choices. Hands are wrong about this in nearly half of such cases.
-remark-crosswise-at-term = The baby lies across or slantwise, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labour starts or the waters break, for the sake of the cord.
+remark-crosswise-at-term = The baby is in a transverse or oblique lie, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk to the cord.
 remark-womb-operated-on = { $cut ->
     [known] The womb was cut up and down, in a T or a J, or tore before. Hold what is recorded against the operation note, and follow your local guidance for where and how she gives birth.
    *[other] The womb has been operated on. Find the operation note for how the womb was cut: the scar on the skin does not tell. Follow your local guidance for her birth after it.
@@ -1231,7 +1279,7 @@ remark-lie-changing = The baby lay { $before ->
     [bottom-down] bottom down
     [head-down] head down
    *[lengthwise] lengthwise
- } at { $second }. Feel again at each visit, have the lie of the day confirmed by a scan, and follow your local guidance for a lie that changes from 37 weeks on: admission should be talked over, and she is to come in at once if labour starts or the waters break, for the sake of the cord.
+ } at { $second }. Feel again at each visit, have the lie of the day confirmed by a scan, and follow your local guidance for a lie that changes from 37 weeks on: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk to the cord.
 remark-visits-differ-in-babies = The visits tell of different numbers of babies: { $one } at { $first }, { $two } at { $second }. Look whether all of them are of this pregnancy, and have the number confirmed by a scan; until then none of their tapes is read against weeks or a curve.
 
 ## The guide for drawing on skin
@@ -1556,13 +1604,13 @@ colouring-by = Coloured by ____
 ## Practice cases. `handspan cases`: a sheet for the student, and its key. All are invented.
 
 # $seed: the number that the cases are made from.
-case-title = Case { $number }, { $level }, seed { $seed }
-case-key-title = Key to case { $number }, { $level }, seed { $seed }
+case-title = Case { $number }, { $level }, set number { $seed }
+case-key-title = Answers to case { $number }, { $level }, set number { $seed }
 case-number = Case { $number }
 case-key-number = Key to case { $number }
-case-which = { $level }, seed { $seed }
+case-which = { $level }, set number { $seed }
 case-level-easy = easy
-case-level-fair = fair
+case-level-fair = medium
 case-level-hard = hard
 case-description = A practice case, number { $number }, { $level }, seed { $seed }: her abdomen, empty, to draw on; what was found; questions with lines for the answers.
 case-about = An invented case. No real woman, no real baby. Sides are always HER left and right.
@@ -1583,7 +1631,7 @@ case-draw = Draw the baby as you think it lies. You stand facing her: her left i
 case-questions = Questions
 case-answers = Answers
 case-reasoning = Finding by finding
-case-sums = Sums
+case-sums = Working
 case-sources = Sums and remarks are those of handspan check for the exam file of this case; handspan rules prints their sources.
 case-lesson = What this case teaches
 case-foot = Practice material for trained people and those in training. From the hands, not a scan. It does not replace local guidance, a clinician's judgement or a scan. handspan { $version }, rules of { $ledger }.

@@ -244,6 +244,8 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
             {
                 if let Drawn::Rounds(rounds) = &mut posed {
                     rounds.felt = [&baby.head, &baby.breech].map(|pole| pole.value().is_some());
+                    // Fifths are felt on the head.
+                    rounds.felt[0] |= baby.head_above_brim.value().is_some();
                 }
                 misfits.push((number, misfit));
                 babies.push((number, posed));

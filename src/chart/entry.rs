@@ -75,9 +75,17 @@ impl Entry<'_> {
         Ok(sentences.join(" "))
     }
 
+    /// The boxes that every chart has.
+    pub fn boxes(&self) -> Result<String, WordsError> {
+        super::boxes::sentences(self.exam, &self.reckoning.conclusions, self.words)
+    }
+
     /// What is said when no remark stands; where something was kept out, nothing that denies it.
     pub fn no_remarks(&self) -> Result<String, WordsError> {
-        self.words.say(if self.reckoning.withheld { "chart-more" } else { "check-remarks-none" }, &[])
+        if self.reckoning.withheld {
+            return self.words.say("chart-more", &[]);
+        }
+        said::no_remarks(self.exam, self.words)
     }
 
     /// What was left out.

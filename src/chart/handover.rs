@@ -54,7 +54,7 @@ pub fn text(entry: &Entry<'_>) -> Result<String, WordsError> {
     }
 
     let found = |key: &str| !is_situation(key) && !is_background(key);
-    let assessment = [entry.findings(found)?, entry.not_examined()?];
+    let assessment = [entry.boxes()?, entry.findings(found)?, entry.not_examined()?];
 
     let mut recommendation = vec![];
     if !act_now.is_empty() {

@@ -4,6 +4,7 @@
 //! What is only in the file of an exam stays out of what is shared: [`share::scrubbed`] makes the exam that a shared entry is
 //! made from.
 
+pub mod boxes;
 pub mod codes;
 pub mod entry;
 pub mod fhir;

@@ -14,10 +14,11 @@ pub fn text(entry: &Entry<'_>) -> Result<String, WordsError> {
     if entry.words.is_of_exams() {
         blocks.push(format!("{}\n", shorthand::line(entry.exam)));
     }
+    blocks.push(margin(&entry.boxes()?));
     blocks.push(margin(&body(entry)?));
     blocks.extend(others.iter().map(|line| margin(&line.text)));
     if act_now.is_empty() && others.is_empty() {
-        blocks.push(margin(&entry.words.say("check-remarks-none", &[])?));
+        blocks.push(margin(&entry.no_remarks()?));
     }
     blocks.push(margin(&format!("{} {}", entry.cautions()?, entry.versions()?)));
     Ok(blocks.join("\n"))

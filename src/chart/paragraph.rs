@@ -3,7 +3,7 @@
 /// Widest line, in characters.
 const WIDTH: usize = 96;
 /// Width of the column of headings.
-const HEADING: usize = 15;
+const HEADING: usize = 24;
 
 /// Where a paragraph stands.
 pub enum Column<'a> {
@@ -65,8 +65,8 @@ mod tests {
     #[test]
     fn lines_hang_beside_their_heading() {
         let text = paragraph(&"word ".repeat(40), Column::Beside("First grip"));
-        assert!(text.starts_with("  First grip   word word"));
-        assert!(text.lines().nth(1).is_some_and(|line| line.starts_with("               word")));
+        assert!(text.starts_with("  First grip            word word"));
+        assert!(text.lines().nth(1).is_some_and(|line| line.starts_with("                        word")));
         assert!(text.lines().all(|line| line.chars().count() <= WIDTH));
     }
 }

@@ -4,7 +4,8 @@
 use super::paragraph::{Column, paragraph};
 use crate::exam::spoken;
 use crate::exam::{
-    Back, BackTurn, Conclusion, Descent, Exam, Finding, HeartHeard, Lie, Position, Presentation,
+    Baby, Back, BackTurn, Conclusion, Descent, Exam, Finding, HeartHeard, KnownBy, Lie, Position,
+    Presentation,
 };
 use crate::reckon::{Remark, heart_rate};
 use crate::units::{Gestation, MotherSide};
@@ -133,13 +134,14 @@ pub fn groups() -> Vec<(&'static str, Vec<&'static str>)> {
 /// What a full examination has; of each line one key is enough. The first names it when none was examined.
 const EXPECTED_OF_MOTHER: [&[&str]; 2] =
     [&["mother.movements"], &["mother.fundal-height", "mother.fundus", "mother.tape-unfit"]];
+/// (What a finding implies is not missed: fifths are felt on a head, a rate is heard, a position says where the back is.)
 const EXPECTED_OF_BABY: [&[&str]; 7] = [
-    &["breech"],
-    &["back"],
+    &["breech", "presentation", "position"],
+    &["back", "position"],
     &["limbs"],
-    &["head"],
+    &["head", "head-above-brim", "descent", "prominence", "attitude", "presentation", "position"],
     &["descent", "head-above-brim"],
-    &["heart"],
+    &["heart", "heart-rate", "heart-counts", "heart-rise", "heart-rhythm"],
     &["heart-rate", "heart-counts"],
 ];
 /// Before these weeks the parts of a baby are not felt for: 24+0.
@@ -224,7 +226,7 @@ pub fn lines(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> Result<S
     Ok(text)
 }
 
-fn words_of<'a>(exam: &'a Exam, key: &str) -> Option<&'a str> {
+pub(super) fn words_of<'a>(exam: &'a Exam, key: &str) -> Option<&'a str> {
     if key == "note" {
         return exam.note.as_deref();
     }
@@ -234,7 +236,7 @@ fn words_of<'a>(exam: &'a Exam, key: &str) -> Option<&'a str> {
 /// One finding as a sentence: its state, doubt and source in words.
 fn finding(exam: &Exam, key: &str, value: &str, place: Stands, words: &Words) -> Result<String, WordsError> {
     let name = key.rsplit('.').next().unwrap_or(key);
-    let plain = if key == "note" { value.to_owned() } else { spoken::finding(value, words)? };
+    let plain = if key == "note" { value.to_owned() } else { charted(key, value, words)? };
     let id = spoken::message(name, spoken::is_state(name, value), words);
     let mean = match (name, baby_of(key)) {
         ("heart-counts", Some(index)) => {
@@ -245,6 +247,27 @@ fn finding(exam: &Exam, key: &str, value: &str, place: Stands, words: &Words) ->
     let alone = id.replacen("found-", "chart-", 1);
     let id = if place == Stands::Alone && words.has(&alone) { alone } else { id };
     words.say(&id, &[("value", &plain), ("mean", mean.as_deref().unwrap_or_default())])
+}
+
+/// A value in the words of a chart, where those differ from the words of an exam file.
+pub(super) fn charted(key: &str, value: &str, words: &Words) -> Result<String, WordsError> {
+    let name = match key.rsplit('.').next().unwrap_or(key) {
+        "denies" => "reports",
+        name => name,
+    };
+    let mut said = spoken::finding(value, words)?;
+    if value.starts_with("could not tell (") {
+        return Ok(said);
+    }
+    for one in value.split("; ") {
+        let base = one.split(" (").next().unwrap_or(one).trim_end_matches('?');
+        let slug = base.to_lowercase().replace(", ", "-").replace(' ', "-");
+        let id = format!("value-{name}-{slug}");
+        if words.has(&id) {
+            said = said.replacen(&spoken::value(base, words)?, &words.say(&id, &[])?, 1);
+        }
+    }
+    Ok(said)
 }
 
 fn baby_of(key: &str) -> Option<usize> {
@@ -288,6 +311,12 @@ pub fn not_examined(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> R
     words.say("check-not-examined", &[("names", &names.join(", "))])
 }
 
+/// What is said where no remark stands: of a note only that it is not weighed.
+pub fn no_remarks(exam: &Exam, words: &Words) -> Result<String, WordsError> {
+    let unread = exam.note.as_deref().is_some_and(|note| !note.trim().is_empty());
+    words.say(if unread { "check-remarks-none-note" } else { "check-remarks-none" }, &[])
+}
+
 fn baby_heart(exam: &Exam, index: usize) -> &Finding<HeartHeard> {
     exam.babies.get(index).map_or(&Finding::NotExamined, |baby| &baby.heart)
 }
@@ -326,7 +355,40 @@ pub fn conclusion(
     if conclusion.unsure {
         sentences.push(words.say("conclude-unsure", &[])?);
     }
+    if conclusion.lie.is_some() || conclusion.presentation.is_some() || conclusion.back.is_some() {
+        let ways = ways(baby).into_iter().map(|way| words.say(way, &[])).collect::<Result<Vec<_>, _>>()?;
+        if !ways.is_empty() {
+            sentences.push(words.say("conclude-from", &[("ways", &ways.join(", "))])?);
+        }
+    }
     Ok(sentences.join(" "))
+}
+
+/// How what a conclusion rests on is known, each way once.
+fn ways(baby: &Baby) -> Vec<&'static str> {
+    fn way<T>(finding: &Finding<T>) -> Option<&'static str> {
+        match finding {
+            Finding::Found(found) => Some(match found.known_by {
+                KnownBy::Hands => "way-felt",
+                KnownBy::Scan(_) => "way-scan",
+                KnownBy::VaginalExamination => "way-vaginal",
+            }),
+            Finding::NotExamined | Finding::Absent | Finding::NotTried | Finding::CouldNotTell { .. } => None,
+        }
+    }
+    let poles = [way(&baby.head), way(&baby.breech), way(&baby.head_above_brim)];
+    let back = way(&baby.back);
+    let written = [way(&baby.lie), way(&baby.presentation), way(&baby.position)];
+    let rests_on_written = back.is_none() || poles.iter().all(Option::is_none);
+    let written = written.iter().any(Option::is_some) && rests_on_written;
+    let mut ways = vec![];
+    let found = poles.into_iter().chain([back]).flatten();
+    for way in found.chain(written.then_some("way-written")) {
+        if !ways.contains(&way) {
+            ways.push(way);
+        }
+    }
+    ways
 }
 
 /// The lie, the back and the position in one sentence.

@@ -10,6 +10,7 @@ pub(super) use numbers::weeks_rule;
 use super::languages::{self, Draft};
 use super::load::{self, Loaded};
 use super::{Outcome, Source, exit};
+use crate::chart::boxes;
 use crate::chart::paragraph::{Column, paragraph};
 use crate::chart::said;
 use crate::exam::spoken;
@@ -113,6 +114,8 @@ fn text(loaded: &Loaded<'_>, curves: bool, words: &Words, look: Look) -> Result<
     text.push_str(&remarks(loaded, words, look, &[Grade::ActNow])?);
     text.push_str(&said::lines(exam, &loaded.reckoning.conclusions, words)?);
     text.push('\n');
+    text.push_str(&charted(loaded, words)?);
+    text.push('\n');
     for (index, conclusion) in loaded.reckoning.conclusions.iter().enumerate() {
         let sentence = said::conclusion(exam, index, conclusion, words)?;
         let sentence = load::of_baby(sentence, index, exam.babies.len(), words)?;
@@ -137,7 +140,7 @@ fn text(loaded: &Loaded<'_>, curves: bool, words: &Words, look: Look) -> Result<
         text.push_str(&paragraph(&words.say("check-quieted", &[("ids", &ids)])?, Column::Margin));
     }
     if loaded.reckoning.remarks.is_empty() {
-        text.push_str(&paragraph(&words.say("check-remarks-none", &[])?, Column::Margin));
+        text.push_str(&paragraph(&said::no_remarks(exam, words)?, Column::Margin));
     }
     if loaded.reckoning.local {
         text.push_str(&paragraph(&words.say("check-local", &[])?, Column::Margin));
@@ -146,6 +149,20 @@ fn text(loaded: &Loaded<'_>, curves: bool, words: &Words, look: Look) -> Result<
         text.push_str(&format!("\n{}\n{problems}", words.say("check-problems", &[])?));
     }
     Ok(format!("{}\n", text.trim_end()))
+}
+
+/// The boxes that every chart has, a line each.
+fn charted(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
+    let Some(exam) = &loaded.reading.exam else { return Ok(String::new()) };
+    let mut text = format!("{}\n", words.say("check-charted", &[])?);
+    for of in boxes::boxes(exam, &loaded.reckoning.conclusions, words)? {
+        let label = match of.baby.filter(|_| exam.babies.len() > 1) {
+            Some(index) => format!("{} {}", of.label, index + 1),
+            None => of.label,
+        };
+        text.push_str(&paragraph(&of.value, Column::Beside(&label)));
+    }
+    Ok(text)
 }
 
 /// More positions than this say nothing.

@@ -490,6 +490,9 @@ fn descent(
     let flexed = presentation == Some(Presentation::Cephalic) && attitude != Some(Attitude::Deflexed);
     *engaged = match (fifths, words) {
         _ if !flexed => None,
+        // Two findings that do not agree: neither is called so.
+        (Some(k), Some(Descent::Free)) if k <= 2 => None,
+        (Some(k), Some(Descent::Engaged)) if k >= 3 => None,
         // Two fifths or less palpable. Source: engagement-fifths table (Crichton; Bettercare 8A), seen.
         (Some(k), _) => Some(k <= 2),
         (None, Some(Descent::Engaged)) => Some(true),

@@ -487,8 +487,8 @@ fn json_has_the_published_shape() {
     assert_eq!(json["read"]["baby.1.back"], "left front");
     assert_eq!(
         json["babies"],
-        serde_json::json!([{"said": ["Head down, back to her left front: left occipito-anterior (LOA). Engaged: 2/5 of the head palpable \
-            above the brim."], "lie": "longitudinal", "presentation": "cephalic", "position": "LOA", "engaged": true,
+        serde_json::json!([{"said": ["Cephalic presentation, back to her left, anterior: left occipito-anterior (LOA). Engaged: 2/5 palpable \
+            above the brim. Follows from what was felt."], "lie": "longitudinal", "presentation": "cephalic", "position": "LOA", "engaged": true,
             "fits": ["LOA"], "heart_rate": {"mean": 142.0, "low": 136.0, "high": 148.0},
             "weight": {"johnson_g": [3550, 3700], "johnson_n": [12, 11], "buchmann_g": 3050}}])
     );
@@ -497,9 +497,8 @@ fn json_has_the_published_shape() {
     assert_eq!(
         json["problems"],
         serde_json::json!([{"id": "unknown-word", "severity": "error", "file": "a.toml", "line": 3, "column": 9, "length": 5,
-            "text": "leftt", "message": "back: `leftt` is not a word for this",
-            "expected": "`left`, `right`, `front`, `lateral`, `towards her spine`, `towards her ribs` or `towards her feet`",
-            "suggestion": "`left`"}])
+            "text": "leftt", "message": "back: `leftt` is not a word for this; a side is never guessed: write left or right",
+            "expected": "`left`, `right`, `front`, `lateral`, `towards her spine`, `towards her ribs` or `towards her feet`"}])
     );
     assert!(json.get("babies").is_none() && json.get("read").is_none() && json.get("gestation").is_none());
     let json = check_json("[baby]\nheart = \"not heard\"\n");
@@ -548,5 +547,5 @@ fn left_mento_posterior_is_spelled_out() {
     });
     let said = run(&Request { command, look: Look::Plain }).text;
     assert!(said.contains("left mento-posterior") && !said.contains("LMP"), "{said}");
-    assert!(said.contains("back to her right front"), "{said}");
+    assert!(said.contains("back to her right, anterior"), "{said}");
 }

@@ -8,20 +8,20 @@ use std::fs;
 const VISITS: [(&str, i32, &str); 16] = [
     ("back-to-back", 0, "right occipito-posterior (ROP). Not engaged: 4/5"),
     ("bleeding", 3, "[hard-tender-womb]"),
-    ("crosswise", 0, "Lying across, head to her right, back towards her feet."),
+    ("crosswise", 0, "Transverse lie, head to her right, back towards her feet."),
     ("dated-by-scan", 0, "at 37+3 weeks"),
     ("does-not-agree", 1, "[position-against-findings]"),
-    ("earlier-caesarean", 0, "Cut in the womb: not known."),
+    ("earlier-caesarean", 0, "Uterine incision: not known."),
     ("fibroid", 0, "Fibroids: left, at navel."),
-    ("head-down-left", 0, "left occipito-anterior (LOA). Engaged: 2/5 of the head palpable above the brim."),
-    ("head-extended", 0, "Head stands out on: back side."),
+    ("head-down-left", 0, "left occipito-anterior (LOA). Engaged: 2/5 palpable above the brim."),
+    ("head-extended", 0, "Cephalic prominence: on the side of the back."),
     ("heart-not-heard", 3, "[heart-not-heard]"),
     ("large-build", 0, "Head: could not tell (thick wall)."),
-    ("position-only", 0, "face first, back to her left front: right mento-posterior (RMP)."),
-    ("probably-breech", 0, "Bottom down, back to her left. No position is named"),
-    ("slanting", 0, "Lying slantwise, head low on her left, back to her front."),
-    ("twelve-weeks", 0, "Top of the womb: just above pubic bone."),
-    ("twins", 0, "Baby 2: Bottom down, back square to her left: left sacro-transverse (LST)."),
+    ("position-only", 0, "Face presentation, back to her left, anterior: right mento-posterior (RMP)."),
+    ("probably-breech", 0, "Breech presentation, back to her left. No position is named"),
+    ("slanting", 0, "Oblique lie, head low on her left, back anterior."),
+    ("twelve-weeks", 0, "Fundus: just above pubic bone."),
+    ("twins", 0, "Baby 2: Breech presentation, back to her left, lateral: left sacro-transverse (LST)."),
 ];
 
 #[test]
@@ -48,7 +48,7 @@ fn every_example_is_read_and_says_what_it_shows() {
         assert_eq!(output.status.code(), Some(code), "{said}");
         let one_line = said.split_whitespace().collect::<Vec<_>>().join(" ");
         assert!(one_line.contains(words), "{name}: {said}");
-        assert!(!said.contains("error["), "{said}");
+        assert!(!said.contains("Wanted: ") && !said.contains("Did you mean"), "{said}");
     }
     assert!(expected.is_empty(), "no file for {expected:?}");
 }

@@ -3,7 +3,7 @@
 use crate::pages::{Case, back, backs, cases, clinic, content, content_with, lying, texts, words};
 use crate::stand_in::{baby, conclusion, exam, found, unsure};
 use handspan::clinic::Clinic;
-use handspan::exam::{BackTurn, Conclusion, Descent, Fifths, Finding, Lie, Presentation};
+use handspan::exam::{BackTurn, Conclusion, Descent, Fifths, Finding, Lie, Place, Presentation};
 use handspan::figure::scene::Role;
 use handspan::fonts::Fonts;
 use handspan::sheet::family::Asked;
@@ -386,11 +386,23 @@ fn what_comes_next_is_said_from_36_weeks_and_before_only_of_today() {
 
 #[test]
 fn what_she_may_notice_is_on_the_other_side_than_the_back() {
-    let notice = |c: Conclusion| said(&page(Some((34, 0)), c), "family-found");
+    let felt = |limbs: &[Place], c: Conclusion| {
+        let mut e = exam(Some((34, 0)));
+        e.babies[0].limbs = if limbs.is_empty() { Finding::Absent } else { found(limbs.to_vec()) };
+        said(&content(&e, &[c], &clinic()), "family-found")
+    };
+    let on = |side| Place { across: Some(handspan::exam::Across::Side(side)), height: None };
+    let notice = |c: Conclusion| felt(&[on(Left), on(Right)], c);
     let head = |b| Conclusion { back: Some(b), ..lying(Lie::Longitudinal, Some(Presentation::Cephalic)) };
     for turn in [None, Some(BackTurn::Front), Some(BackTurn::Lateral)] {
-        assert!(notice(head(back(Some(Left), turn))).contains("legs high up, on your right"));
-        assert!(notice(head(back(Some(Right), turn))).contains("legs high up, on your left"));
+        for (side, other, words) in [(Left, Right, "on your right"), (Right, Left, "on your left")] {
+            let c = || head(back(Some(side), turn));
+            assert!(felt(&[on(other)], c()).contains(&format!("legs high up, {words}")));
+            // Of legs that were not felt, or were felt on the side of the back too, nothing is said.
+            for limbs in [&[][..], &[on(side)], &[on(Left), on(Right)]] {
+                assert!(!felt(limbs, c()).contains("legs"), "{:?}", limbs);
+            }
+        }
     }
     for side in [None, Some(Left), Some(Right)] {
         let text = notice(head(back(side, Some(BackTurn::Spine))));

@@ -473,9 +473,9 @@ fn the_example_says_what_was_found() {
     for said in [
         "5 visits, from 28+0 to 38+0 weeks. Due 2026-09-20.",
         "31 cm: crosswise",
-        "28+0 (2026-06-28) 27 cm 1 cm below weeks, within 2 cm z -0.40, centile 35 Bottom down, back to her right – 146",
-        "34+0 (2026-08-09) 31 cm – not read: crosswise Lying slantwise, head low on her left, back to her front – 142",
-        "38+0 (2026-09-06) 36 cm 2 cm below weeks, within 2 cm z -0.24, centile 41 Head down, back to her left front: left occipito- anterior (LOA) 2/5 palpable 142",
+        "28+0 (2026-06-28) 27 cm 1 cm below weeks, inside the limit of 2 cm z -0.40, centile 35 Breech presentation, back to her right – 146",
+        "34+0 (2026-08-09) 31 cm – not read: crosswise Oblique lie, head low on her left, back anterior – 142",
+        "38+0 (2026-09-06) 36 cm 2 cm below weeks, inside the limit of 2 cm z -0.24, centile 41 Cephalic presentation, back to her left, anterior: left occipito-anterior (LOA) 2/5 palpable 142",
         "Noted later as earlier tapes: 23.5 cm at 24+1 (z -0.25, centile 40).",
         "In each drawing her left is at the right.",
         "That rules nothing out.",
@@ -623,7 +623,7 @@ fn the_table_of_the_pdf_is_a_table() {
         .next()
         .expect("the figure in words");
     assert!(
-        alt.contains("At 28+0: tape 27 cm, z -0.40, centile 35; Bottom down, back to her right."),
+        alt.contains("At 28+0: tape 27 cm, z -0.40, centile 35; Breech presentation, back to her right."),
         "{alt}"
     );
 }

@@ -55,6 +55,7 @@ mod stand_in;
 mod suggestions;
 mod tidy;
 mod touch;
+mod true_words;
 mod unroll;
 mod words;
 mod worked;

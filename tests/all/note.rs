@@ -72,12 +72,13 @@ fn the_note_of_a_head_down_baby() {
         false,
     );
     let expected =
-        "Abdominal examination by hand at 37+0 weeks. Movements: usual. Pubic bone to the top of the
-womb: 35 cm. Bottom: fundus. Back: left front, unsure. Limbs: could not tell (thick wall). Head:
-above pubic bone. Head above the brim: 2/5 palpable. Heart heard: left, below navel. Heart rate:
-140 beats a minute. Nothing that is usual at these weeks was left out. Head down, back to her
-left front: left occipito-anterior (LOA). Engaged: 2/5 of the head palpable above the brim.
-Unsure: a finding this rests on is marked with a question mark.
+        "Abdominal examination by hand at 37+0 weeks. Movements: usual. Fundal height: 35 cm. Breech at:
+fundus. Back: left, anterior, unsure. Limbs: could not tell (thick wall). Head at: above pubic
+bone. Engagement: 2/5 palpable above the brim. Fetal heart heard: left, below navel. Fetal heart
+rate: 140 beats a minute. Nothing that is usual at these weeks was left out. Cephalic
+presentation, back to her left, anterior: left occipito-anterior (LOA). Engaged: 2/5 palpable
+above the brim. Unsure: a finding this rests on is marked with a question mark. Follows from
+what was felt.
 ";
     assert!(made.text.contains(expected), "{}", made.text);
     assert!(made.text.contains(END), "{}", made.text);

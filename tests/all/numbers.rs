@@ -161,7 +161,7 @@ fn a_tape_of_35_at_37_weeks_under_a_low_head() {
     assert_eq!(
         json["fundal_height"],
         json!({"measured_cm": 35.0, "expected_cm": 35.68, "sd_cm": 1.95, "z": -0.35, "centile": 36.3,
-            "weeks_rule": "2 cm below weeks, within 2"})
+            "weeks_rule": "2 cm below weeks, inside the limit of 2"})
     );
     // 155 x (35 - 12) = 3565 and 155 x (35 - 11) = 3720; 301 + 78 x 35 = 3031.
     assert_eq!(
@@ -174,7 +174,7 @@ fn a_tape_of_35_at_37_weeks_under_a_low_head() {
     );
     let text = one_line(&check(&text, false, false));
     for words in [
-        "Weeks rule: 2 cm below weeks, within 2 cm.",
+        "Centimetres as weeks: 2 cm below weeks, inside the limit of 2 cm.",
         "INTERGROWTH-21st: mean 35.7 cm, SD 1.9 cm; z -0.35, centile 36.",
         "By hand: 2948 g (6 lb 8 oz) to 3175 g (7 lb 0 oz).",
         "Johnson: 3550 to 3700 g (n 12 to 11). Buchmann: 3050 g, made for labour at term.",
@@ -208,7 +208,7 @@ fn a_tape_of_30_at_37_weeks() {
         assert_eq!(remark.findings.contains(&"baby.1.head-above-brim".to_owned()), head);
     }
     let json = check_json(&high);
-    assert_eq!(json["fundal_height"]["weeks_rule"], "7 cm below weeks, outside 2");
+    assert_eq!(json["fundal_height"]["weeks_rule"], "7 cm below weeks, outside the limit of 2");
     assert_eq!(json["fundal_height"]["z"], -2.92);
 }
 
@@ -436,7 +436,7 @@ fn an_early_womb_is_set_against_the_handbooks() {
     let said = one_line(&check(&at_20, false, false));
     assert!(
         said.contains(
-            "Weeks rule: from 24+0 only. INTERGROWTH-21st: mean 19.8 cm, SD 1.5 cm; z -0.17, centile 43."
+            "Centimetres as weeks: from 24+0 only. INTERGROWTH-21st: mean 19.8 cm, SD 1.5 cm; z -0.17, centile 43."
         ),
         "{said}"
     );

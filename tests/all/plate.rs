@@ -202,10 +202,11 @@ fn every_position_is_spelled_out_and_its_figure_is_small() {
 fn every_figure_has_its_description() {
     let all = sheets(Set::Fifths, Style::Line, Labels::None, Size::A4).concat();
     for fifths in 0..=5 {
-        let front =
-            format!("aria-label=\"{fifths}/5 palpable above the brim. Head down, back to her left front");
+        let front = format!(
+            "aria-label=\"{fifths}/5 palpable above the brim. Cephalic presentation, back to her left, anterior"
+        );
         assert!(all.contains(&front), "{front}");
-        let cut = format!("aria-label=\"{fifths}/5 palpable above the brim, cut in the midline.");
+        let cut = format!("aria-label=\"{fifths}/5 palpable above the brim, sagittal section.");
         assert!(all.contains(&cut), "{cut}");
     }
     let listening = sheets(Set::Listening, Style::Line, Labels::None, Size::A4).concat();
@@ -256,9 +257,15 @@ fn the_wall_sheet_shows_the_examination_in_order() {
     assert_eq!(svg.matches("role=\"img\"").count(), 7);
     let said = words(svg);
     let mut from = 0;
-    for step in
-        ["1 Look", "2 First grip", "3 Second grip", "4 Third grip", "5 Fourth grip", "6 Listen", "7 Measure"]
-    {
+    for step in [
+        "1 Look",
+        "2 Fundal",
+        "3 Lateral",
+        "4 Pelvic palpation, one",
+        "5 Pelvic palpation, two",
+        "6 Listen",
+        "7 Measure",
+    ] {
         let at = said[from..].find(step).unwrap_or_else(|| panic!("{step} is not in its place: {said}"));
         from += at;
     }
@@ -277,7 +284,10 @@ fn exams_of_ones_own_stand_side_by_side() {
     let svg = String::from_utf8(svg).expect("text");
     let said = words(&svg);
     assert_eq!(svg.matches("role=\"img\"").count(), 2);
-    assert!(said.contains("back to her left front") && said.contains("turned to her spine"), "{said}");
+    assert!(
+        said.contains("back to her left, anterior") && said.contains("back to her right, posterior"),
+        "{said}"
+    );
     // What cannot wait is told beside any picture.
     let urgent = Source::line("--say", "37+0 LOA movements none");
     let outcome = made(asked(What::Exams(vec![urgent]), Style::Line, Labels::None, Size::A4));

@@ -79,9 +79,9 @@ fn hostile_input_is_refused_with_a_message() {
         (b"[mother]\nfundal-height = inf\n", "inf"),
         (b"weeks = \"\xff\"\n", "not UTF-8"),
         (b"[baby]\nlimbs = [\"left\"\nhead = \"fundus\"\n", "never closed"),
-        (b"[baby]\nheadd = \"fundus\"\n", "did you mean `head`?"),
+        (b"[baby]\nheadd = \"fundus\"\n", "Did you mean `head`?"),
         (b"[mother]\nfundal-height = \"35 kg\"\n", "cm, mm or in"),
-        (b"[mother]\nfundal-height = 35\n", "did you mean `35 cm`?"),
+        (b"[mother]\nfundal-height = 35\n", "Did you mean `35 cm`?"),
         (
             b"weeks = \"37+0\"\nvisit = 2025-09-03\ndue = 2025-10-08\n[baby]\nhead = \"fundus\"\n",
             "35+0 on 2025-09-03",
@@ -124,7 +124,7 @@ fn a_clinic_file_with_a_fault_is_reported() {
     fs::write(here.path().join("clinic.toml"), b"nmae = \"Larkfield\"\n").expect("a file");
     let output = run_in(here.path(), &["check", "-", "--clinic", "clinic.toml"], GOOD);
     assert_eq!(code(&output), 2);
-    assert!(said(&output).contains("did you mean `name`?"), "{}", said(&output));
+    assert!(said(&output).contains("Did you mean `name`?"), "{}", said(&output));
 }
 
 #[test]

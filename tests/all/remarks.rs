@@ -204,7 +204,7 @@ fn a_clinic_moves_its_thresholds_and_the_output_says_local() {
     let said = check(text, &[], Some(own), false);
     assert_eq!(said.code, exit::ACT_NOW);
     assert!(said.text.contains("105 beats a minute, under 110"), "{}", said.text);
-    assert!(said.text.contains("Reckoned by local thresholds"), "{}", said.text);
+    assert!(said.text.contains("Local thresholds were used"), "{}", said.text);
     assert!(check(text, &[], Some(own), true).text.contains("\"local\":true"));
     // A clinic that states the usual ones is not local.
     assert!(!check(text, &[], Some("[thresholds]\ntape-cm = 2\n"), false).text.contains("local thresholds"));

@@ -84,9 +84,9 @@ impl Reader<'_> {
             problem.id = "identity";
             problem.expecting("a file without names, dates of birth or numbers of people: take the line out, and write them on the page by hand")
         } else if let Some(elsewhere) = elsewhere.filter(|k| k.name == name) {
-            let mut problem = at(format!("`{name}` does not belong here"));
+            let mut problem = at(format!("`{name}`: this belongs {}", elsewhere.scope.place()));
             problem.id = "misplaced-key";
-            problem.expecting(format!("`{name}` {}", elsewhere.scope.place()))
+            problem
         } else if is_table && tidy == "telephone" {
             at("this looks like the clinic's own file, not like an exam".to_owned())
                 .expecting("an exam here; the clinic's file goes with --clinic FILE")

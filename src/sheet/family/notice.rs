@@ -4,7 +4,7 @@
 
 use super::Told;
 use super::lie::{Way, which_way};
-use crate::exam::{BackTurn, Conclusion, Movements};
+use crate::exam::{Across, BackTurn, Conclusion, Movements, Place};
 use crate::units::{Gestation, MotherSide};
 use crate::words::WordsError;
 
@@ -21,16 +21,20 @@ pub(super) fn notice(told: &Told<'_>) -> Result<Option<String>, WordsError> {
     if changed || told.exam.weeks < SAID_FROM {
         return Ok(None);
     }
-    message(conclusion).map(|id| told.say(id)).transpose()
+    let limbs = told.exam.babies.first().and_then(|baby| baby.limbs.value());
+    message(conclusion, limbs.map_or(&[], Vec::as_slice)).map(|id| told.say(id)).transpose()
 }
 
-fn message(c: &Conclusion) -> Option<&'static str> {
+/// Of legs only what hands have felt: none where no limbs were, and no side but theirs.
+fn message(c: &Conclusion, limbs: &[Place]) -> Option<&'static str> {
     use MotherSide::{Left, Right};
+    let on = |side| limbs.iter().any(|place| side_of(place) == Some(side));
     match (which_way(c)?, c.back) {
+        (Way::HeadDown, Some(_)) if limbs.is_empty() => None,
         (Way::HeadDown, Some(back)) => match (back.turn, back.side) {
             (Some(BackTurn::Spine), _) => Some("family-notice-limbs-front"),
-            (_, Some(Left)) => Some("family-notice-legs-right"),
-            (_, Some(Right)) => Some("family-notice-legs-left"),
+            (_, Some(Left)) => (on(Right) && !on(Left)).then_some("family-notice-legs-right"),
+            (_, Some(Right)) => (on(Left) && !on(Right)).then_some("family-notice-legs-left"),
             (_, None) => Some("family-notice-legs-high"),
         },
         (Way::BottomDown, _) => Some("family-notice-head-high"),
@@ -39,5 +43,12 @@ fn message(c: &Conclusion) -> Option<&'static str> {
             Right => Some("family-notice-head-right"),
         },
         (Way::HeadDown, None) | (Way::Slanting, _) => None,
+    }
+}
+
+fn side_of(place: &Place) -> Option<MotherSide> {
+    match place.across {
+        Some(Across::Side(side) | Across::Flank(side) | Across::Measured(side, _)) => Some(side),
+        Some(Across::Middle) | None => None,
     }
 }
