@@ -26,12 +26,14 @@ pub enum Command {
     /// Draw the picture
     Draw(Draw),
     /// Make the family page
+    #[command(name = "family-page", alias = "handout")]
     Handout(Handout),
     /// Make the guide for drawing on her skin: strokes in order, and a tracing sheet at true size
     SkinGuide(SkinGuide),
     /// Write an entry for the chart: a note, a handover, a FHIR bundle, or a slip to stick in
     Note(Note),
-    /// Show the tape over the visits of one pregnancy, and how the baby lay at each
+    /// Show the fundal height over the visits of one pregnancy, and how the baby lay at each
+    #[command(name = "fundal-height", alias = "growth")]
     Growth(Growth),
     /// Make a sheet of teaching figures
     Plate(Plate),
@@ -176,7 +178,7 @@ pub struct Draw {
     /// Style of drawing: light and shade, ink on white, or a stamp for the chart, 4 cm wide
     #[arg(long, default_value = "soft")]
     pub style: Style,
-    /// Colours of skin in the style soft: neutral, or 1 (lightest) to 6 (deepest)
+    /// Colours of skin in the style soft: neutral, or lightest, lighter, light, deep, deeper, deepest
     #[arg(long, value_name = "SKIN")]
     pub palette: Option<Palette>,
     /// From where it is seen: by someone facing her, or by her looking down
@@ -212,7 +214,7 @@ pub struct Handout {
     #[command(flatten)]
     pub tongue: Tongue,
     /// Paper
-    #[arg(long)]
+    #[arg(long, ignore_case = true)]
     pub paper: Option<Paper>,
     /// The clinic's own file, for its name and telephone numbers
     #[arg(long, value_name = "FILE")]
@@ -253,7 +255,7 @@ pub struct SkinGuide {
     #[command(flatten)]
     pub tongue: Tongue,
     /// Paper; on a3 the tracing sheet is in one piece where it can be
-    #[arg(long, default_value = "a4")]
+    #[arg(long, default_value = "a4", ignore_case = true)]
     pub paper: Paper,
     /// The clinic's own file, for its thresholds
     #[arg(long, value_name = "FILE")]
@@ -308,7 +310,7 @@ pub struct Growth {
     #[command(flatten)]
     pub target: Target,
     /// Paper
-    #[arg(long, default_value = "a4")]
+    #[arg(long, default_value = "a4", ignore_case = true)]
     pub paper: Paper,
     /// Its languages.
     #[command(flatten)]
@@ -378,14 +380,14 @@ pub struct Plate {
     /// Style of drawing
     #[arg(long, default_value = "soft")]
     pub style: Style,
-    /// Colours of skin: neutral, or 1 (lightest) to 6 (deepest)
+    /// Colours of skin: neutral, or lightest, lighter, light, deep, deeper, deepest
     #[arg(long, value_name = "SKIN")]
     pub palette: Option<Palette>,
     /// How many labels on each figure
     #[arg(long, default_value = "none")]
     pub labels: Labels,
     /// Paper on its long side, or a slide of 16:9; left out: a4, for `wall` a3
-    #[arg(long)]
+    #[arg(long, ignore_case = true)]
     pub paper: Option<Size>,
     /// Its languages.
     #[command(flatten)]
@@ -420,7 +422,7 @@ pub struct Cases {
     #[arg(long)]
     pub force: bool,
     /// Paper
-    #[arg(long, default_value = "a4")]
+    #[arg(long, default_value = "a4", ignore_case = true)]
     pub paper: Paper,
     /// Language of the words
     #[arg(long, default_value = "en", value_name = "TAG")]
@@ -432,7 +434,8 @@ pub struct Cases {
 #[allow(missing_docs)]
 pub enum Level {
     Easy,
-    Fair,
+    #[value(alias = "fair")]
+    Medium,
     Hard,
 }
 
@@ -444,7 +447,8 @@ pub enum Set {
     Sacrum,
     Chin,
     Brow,
-    Breeches,
+    #[value(alias = "breeches")]
+    Breech,
     Crosswise,
     Attitudes,
     Fifths,
@@ -490,17 +494,17 @@ pub enum Style {
 #[allow(missing_docs)]
 pub enum Palette {
     Neutral,
-    #[value(name = "1")]
+    #[value(name = "lightest", alias = "1")]
     Skin1,
-    #[value(name = "2")]
+    #[value(name = "lighter", alias = "2")]
     Skin2,
-    #[value(name = "3")]
+    #[value(name = "light", alias = "3")]
     Skin3,
-    #[value(name = "4")]
+    #[value(name = "deep", alias = "4")]
     Skin4,
-    #[value(name = "5")]
+    #[value(name = "deeper", alias = "5")]
     Skin5,
-    #[value(name = "6")]
+    #[value(name = "deepest", alias = "6")]
     Skin6,
 }
 

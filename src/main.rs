@@ -5,22 +5,28 @@ mod batch;
 mod cli;
 mod files;
 mod leftovers;
+mod mistyped;
 mod request;
 
 use clap::Parser;
 use handspan::commands::{self, Outcome, exit};
-use std::io::{ErrorKind, Write};
+use std::io::{ErrorKind, IsTerminal, Write};
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
     let arguments = match cli::Cli::try_parse() {
         Ok(arguments) => arguments,
         Err(fault) => {
+            if let Some(sentence) = mistyped::sentence(&fault) {
+                tell(&format!("handspan: {sentence}\n"));
+                return ExitCode::from(exit::FAILED);
+            }
             // Help and version are errors to clap, with code 0; a reader that went away is none.
             let _ = fault.print();
             return ExitCode::from(u8::try_from(fault.exit_code()).unwrap_or(exit::FAILED));
         }
     };
+    tell_new_name();
     ExitCode::from(match request::from(arguments) {
         Ok(request::Work::One(request, target)) => show(&commands::run(&request), target),
         Ok(request::Work::Shown(request)) => open(&commands::run(&request)),
@@ -88,6 +94,19 @@ fn open(outcome: &Outcome) -> u8 {
             tell(&format!("handspan: {why}\n"));
             exit::FAILED
         }
+    }
+}
+
+/// Names of commands that have changed: the old ones are read for one version.
+const OLD_NAMES: [(&str, &str); 2] = [("growth", "fundal-height"), ("handout", "family-page")];
+
+/// Say to a person, not to a script, that a command has a new name.
+fn tell_new_name() {
+    let typed = std::env::args().nth(1).unwrap_or_default();
+    if let Some((old, new)) = OLD_NAMES.iter().find(|(old, _)| *old == typed)
+        && std::io::stderr().is_terminal()
+    {
+        tell(&format!("`{old}` is called `{new}` now; the old name is still read in this version\n"));
     }
 }
 

@@ -49,7 +49,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             only_once(check.given.exams.iter().chain(&check.clinic).map(AsRef::as_ref))?;
             let several = check.given.say.len() > 1;
             let say = if check.ask { ask::in_terminal(&check.given.say) } else { check.given.say };
-            let exams = given(&check.given.exams, &say).iter().map(|exam| exam.load(several)).collect();
+            let exams = given(&check.given.exams, &say)?.iter().map(|exam| exam.load(several)).collect();
             let clinic = check.clinic.as_deref().map(load);
             let (json, quiet, weight_curves) = (check.json, check.quiet_remark, check.weight_curves);
             let (lang, draft) = (check.tongue.lang, Draft::asked(check.tongue.draft));
@@ -57,7 +57,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
         }
         cli::Command::Draw(draw) => {
             goes_together(&draw)?;
-            let exams = given(&draw.given.exams, &draw.given.say);
+            let exams = given(&draw.given.exams, &draw.given.say)?;
             if exams.len() > 1 && !files::is_directory(&draw.target.output) {
                 return Err(one_file(exams.len(), &draw.target));
             }
@@ -85,7 +85,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             let large = page.large_print.then(|| Chosen::Named("large-print".to_owned()));
             let format = format(&page.target, Format::Pdf)?;
             let (exams, target, at_once) =
-                (given(&page.given.exams, &page.given.say), page.target, page.at_once);
+                (given(&page.given.exams, &page.given.say)?, page.target, page.at_once);
             let (clinic, layout) =
                 (page.clinic.as_deref().map(load), page.layout.as_deref().map(chosen).or(large));
             let make = move |exam| {
@@ -109,7 +109,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             only_once(guide.given.exams.iter().chain(&guide.clinic).map(AsRef::as_ref))?;
             let format = format(&guide.target, Format::Pdf)?;
             let (exams, target, at_once) =
-                (given(&guide.given.exams, &guide.given.say), guide.target, guide.at_once);
+                (given(&guide.given.exams, &guide.given.say)?, guide.target, guide.at_once);
             let clinic = guide.clinic.as_deref().map(load);
             let make = move |exam| {
                 Command::SkinGuide(SkinGuide {
@@ -135,7 +135,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
 
 fn note(asked: cli::Note) -> Result<Work, String> {
     only_once(asked.given.exams.iter().chain(&asked.clinic).map(AsRef::as_ref))?;
-    let given = given(&asked.given.exams, &asked.given.say);
+    let given = given(&asked.given.exams, &asked.given.say)?;
     let [exam] = &given[..] else {
         return Err(format!("an entry is of one visit, and there are {}; make one for each", given.len()));
     };
@@ -196,7 +196,7 @@ fn growth(asked: cli::Growth) -> Result<Work, String> {
     }
     let format = format(&asked.target, Format::Pdf)?;
     width_fits(asked.width, format)?;
-    let visits = given(&asked.given.exams, &asked.given.say);
+    let visits = given(&asked.given.exams, &asked.given.say)?;
     let file = Target::look(&asked.target.output, asked.target.force)?;
     let several = asked.given.say.len() > 1;
     let growth = Growth {
@@ -273,13 +273,20 @@ fn plate(plate: cli::Plate) -> Result<Work, String> {
 }
 
 fn cases(asked: cli::Cases) -> Result<Work, String> {
+    let ending = asked.output.extension().and_then(|ending| ending.to_str()).unwrap_or_default();
+    if ["pdf", "svg", "png", "zip"].contains(&ending) && !asked.output.is_dir() {
+        return Err(format!(
+            "these are several files, and {} is the name of one; name a directory, such as -o cases/",
+            asked.output.display()
+        ));
+    }
     if asked.output.as_os_str() == "-" {
         return Err("these are several files; name a directory, such as -o cases/".to_owned());
     }
     let directory = Target::directory(&asked.output, asked.force)?;
     let level = match asked.level {
         cli::Level::Easy => Level::Easy,
-        cli::Level::Fair => Level::Fair,
+        cli::Level::Medium => Level::Fair,
         cli::Level::Hard => Level::Hard,
     };
     let paper = paper(asked.paper);
@@ -348,9 +355,37 @@ fn chosen(given: &Path) -> Chosen {
 }
 
 /// The exams named, files first.
-fn given(exams: &[PathBuf], say: &[String]) -> Vec<Given> {
+fn given(exams: &[PathBuf], say: &[String]) -> Result<Vec<Given>, String> {
+    are_files(exams)?;
     let files = exams.iter().cloned().map(Given::File);
-    files.chain(say.iter().enumerate().map(|(at, line)| Given::Line(at + 1, line.clone()))).collect()
+    Ok(files.chain(say.iter().enumerate().map(|(at, line)| Given::Line(at + 1, line.clone()))).collect())
+}
+
+/// Long dashes, that word processors make of two hyphens.
+const LONG_DASHES: [char; 2] = ['\u{2013}', '\u{2014}'];
+
+/// What was typed where names of files stand: a line of findings, a long dash, or a star that the shell did not fill in.
+fn are_files(exams: &[PathBuf]) -> Result<(), String> {
+    let names: Vec<String> = exams.iter().map(|path| path.to_string_lossy().into_owned()).collect();
+    if let Some(dashed) = names.iter().find(|name| name.starts_with(LONG_DASHES)) {
+        let option = dashed.trim_start_matches(LONG_DASHES);
+        return Err(format!(
+            "`{dashed}` begins with a long dash, as a word processor makes it; type --{option}"
+        ));
+    }
+    if let Some(star) = names.iter().find(|name| name.contains('*') && !Path::new(name).exists()) {
+        return Err(format!(
+            "there is no file `{star}`, and this shell has not filled in the star; name the files"
+        ));
+    }
+    let word = |name: &String| name != "-" && !name.contains(['.', '/', '\\']) && !Path::new(name).exists();
+    match names.first() {
+        Some(first) if names.iter().all(word) => Err(format!(
+            "there is no file `{first}`; findings that are typed stand after --say, between quotes: --say \"{}\"",
+            names.join(" ")
+        )),
+        _ => Ok(()),
+    }
 }
 
 /// Standard input can be read once.
@@ -375,6 +410,15 @@ fn capable(terminal: bool) -> bool {
 
 /// The kind of file; `usual` in a directory when none is named.
 fn format(target: &cli::Target, usual: Format) -> Result<Format, String> {
+    let format = format_of(target, usual)?;
+    let shown = target.output.as_os_str() == "-" && std::io::stdout().is_terminal();
+    if shown && format != Format::Svg {
+        return Err("this is no text for a terminal; name a file, such as -o picture.png".to_owned());
+    }
+    Ok(format)
+}
+
+fn format_of(target: &cli::Target, usual: Format) -> Result<Format, String> {
     let path = &target.output;
     let ending = path.extension().and_then(|ending| ending.to_str());
     let by_ending = ending.and_then(Format::from_ending);
@@ -423,7 +467,7 @@ fn set(set: cli::Set) -> Set {
         cli::Set::Sacrum => Set::Sacrum,
         cli::Set::Chin => Set::Chin,
         cli::Set::Brow => Set::Brow,
-        cli::Set::Breeches => Set::Breeches,
+        cli::Set::Breech => Set::Breeches,
         cli::Set::Crosswise => Set::Crosswise,
         cli::Set::Attitudes => Set::Attitudes,
         cli::Set::Fifths => Set::Fifths,

@@ -90,7 +90,9 @@ fn of_conclusion(
     };
     if let Some(value) = value {
         return match concluded {
-            Some(Conclusion { unsure: true, .. }) => words.say("value-unsure", &[("value", &value)]),
+            Some(Conclusion { unsure, conflicts, .. }) if *unsure || !conflicts.is_empty() => {
+                words.say("value-unsure", &[("value", &value)])
+            }
             _ => Ok(value),
         }
         .map(Some);
@@ -139,7 +141,7 @@ fn heart(exam: &Exam, index: usize, words: &Words) -> Result<Option<String>, Wor
         (None, Some(rate)) => {
             parts.push(words.say("box-rate", &[("rate", &format!("{:.0}", rate.mean))])?);
         }
-        (None, None) => {}
+        (None, None) => parts.extend(read(exam, &key(index, "heart-counts"), words)?),
     }
     if let Some(heard) = read(exam, &key(index, "heart"), words)? {
         let placed = matches!(baby.heart.value(), Some(crate::exam::HeartHeard::At(_)));

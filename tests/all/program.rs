@@ -309,3 +309,40 @@ fn options_that_name_nothing_are_errors() {
         assert!(!out.exists(), "{arguments:?} wrote a page");
     }
 }
+
+/// What a colleague would say of a command line that cannot be read: one sentence each, and what to type.
+#[test]
+fn what_was_mistyped_is_told_in_one_sentence() {
+    let here = directory();
+    fs::write(here.path().join("a.toml"), GOOD).expect("a file");
+    for (arguments, words) in [
+        (vec!["chek", "a.toml"], "did you mean `check`?"),
+        (vec!["help", "dra"], "did you mean `draw`?"),
+        (vec!["check", "a.toml", "--paper", "a4"], "`plate`"),
+        (vec!["draw", "38", "weeks", "ROP", "-o", "x.svg"], "--say \"38 weeks ROP\""),
+        (vec!["draw", "\u{2013}say", "38 ROP", "-o", "x.svg"], "type --say"),
+        (vec!["check", "*.toml"], "has not filled in the star"),
+        (vec!["cases", "-o", "c20.pdf"], "name a directory"),
+    ] {
+        let output = run_in(here.path(), &arguments, b"");
+        let said = said(&output);
+        assert_eq!(code(&output), 2, "{said}");
+        assert!(said.starts_with("handspan: ") && said.contains(words), "{arguments:?}: {said}");
+        assert_eq!(said.lines().count(), 1, "{said}");
+    }
+    assert!(!here.path().join("c20.pdf").exists());
+}
+
+#[test]
+fn old_names_are_still_read() {
+    for (old, new) in [("growth", "fundal-height"), ("handout", "family-page")] {
+        assert_eq!(said(&run(&[old, "--help"])), said(&run(&[new, "--help"])), "{old}");
+    }
+    let here = directory();
+    fs::write(here.path().join("a.toml"), GOOD).expect("a file");
+    for paper in ["a4", "A4"] {
+        let made =
+            run_in(here.path(), &["handout", "a.toml", "-o", "a.pdf", "--paper", paper, "--force"], b"");
+        assert_eq!(code(&made), 0, "{}", said(&made));
+    }
+}

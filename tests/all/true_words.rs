@@ -214,7 +214,10 @@ fn no_sentence_names_a_side_that_no_finding_has() {
             let reckoning = reckon(&exam, &Default::default());
             let entry = Entry { exam: &exam, reckoning: &reckoning, words: &words };
             let said = format!("{} {}", note::body(&entry).expect("words"), entry.boxes().expect("words"));
-            assert!(!said.contains(other), "round {round}: {said}\n{kept}");
+            // (Of what was "left out" no side is said.)
+            let said = said.replace("was left out", "");
+            let named = said.split(|c: char| !c.is_alphabetic()).any(|word| word == other);
+            assert!(!named, "round {round}: {said}\n{kept}");
         }
         assert!(sided > 500, "{sided} visits had something on her {side}");
     }

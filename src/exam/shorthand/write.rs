@@ -106,6 +106,8 @@ fn finding(name: &str, words: &str) -> String {
         "heart" => value("heart"),
         "births-before" if !state => format!("P{words}"),
         "movements" => value("FM"),
+        // "breech fundus" would be read as a breech.
+        "breech" if words.starts_with("fundus") => format!("breech at {words}"),
         // A sign before a number parts things in a line.
         "station" if !state => match words.split_at_checked(1) {
             Some(("-", rest)) => format!("station minus {rest}"),

@@ -1,0 +1,59 @@
+//! A command line that cannot be read. In: what the parser found wrong. Out: a sentence for whoever typed it; nothing where the
+//! parser's own says as much.
+
+use crate::cli::Cli;
+use clap::CommandFactory;
+use clap::error::{ContextKind, ContextValue, ErrorKind};
+
+/// Slips of the finger in the name of a command.
+const MOST_SLIPS: usize = 2;
+
+/// The sentence.
+pub fn sentence(fault: &clap::Error) -> Option<String> {
+    let said = |kind| match fault.get(kind) {
+        Some(ContextValue::String(text)) => Some(text.as_str()),
+        _ => None,
+    };
+    match fault.kind() {
+        ErrorKind::InvalidSubcommand => {
+            let typed = said(ContextKind::InvalidSubcommand)?;
+            let near = near(typed).map(|near| format!("; did you mean `{near}`?")).unwrap_or(";".to_owned());
+            Some(format!("there is no command `{typed}`{near} `handspan help` lists them"))
+        }
+        ErrorKind::UnknownArgument => {
+            let typed = said(ContextKind::InvalidArg)?;
+            let takers = takers(typed.strip_prefix("--")?);
+            let (last, before) = takers.split_last()?;
+            let who = match before {
+                [] => format!("{last} takes"),
+                before => format!("{} and {last} take", before.join(", ")),
+            };
+            Some(format!("{typed} does not go with this command; {who} it"))
+        }
+        _ => None,
+    }
+}
+
+/// The command that is nearest, or that begins so.
+fn near(typed: &str) -> Option<String> {
+    let commands = Cli::command();
+    let names = commands.get_subcommands().map(clap::Command::get_name);
+    let slips = |name: &str| {
+        if typed.len() > 1 && name.starts_with(typed) { 1 } else { strsim::damerau_levenshtein(typed, name) }
+    };
+    names
+        .map(|name| (slips(name), name))
+        .filter(|(n, _)| *n <= MOST_SLIPS)
+        .min()
+        .map(|(_, name)| name.to_owned())
+}
+
+/// The commands that take an option.
+fn takers(option: &str) -> Vec<String> {
+    let takes = |command: &&clap::Command| command.get_arguments().any(|a| a.get_long() == Some(option));
+    Cli::command()
+        .get_subcommands()
+        .filter(takes)
+        .map(|command| format!("`{}`", command.get_name()))
+        .collect()
+}
