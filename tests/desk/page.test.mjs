@@ -470,7 +470,7 @@ test('the teaching dial draws any position and leaves the visit alone', async ()
   assert.match(await said.innerText(), /RST/);
   await page.getByRole('button', { name: 'Tilt the lie: one step on' }).click();
   await page.getByRole('button', { name: 'Tilt the lie: one step on' }).click();
-  assert.match(await said.innerText(), /Lying across.*her left/);
+  assert.match(await said.innerText(), /Transverse lie.*her left/);
   await page.locator('#teach [data-close]').click();
   await nothing(page);
   await context.close();
