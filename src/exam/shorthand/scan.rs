@@ -186,7 +186,7 @@ impl Scan<'_> {
     /// A word, number or mark: what takes most of the line.
     fn thing(&mut self) {
         let at = self.at;
-        if self.written_list() {
+        if self.written() {
             return;
         }
         if self.heart && self.after_heart() {

@@ -371,30 +371,6 @@ impl Scan<'_> {
         }
     }
 
-    /// A list of symptoms as the program writes it, alone between two breaks: `denies bleeding, itching (scan)`.
-    pub(super) fn written_list(&mut self) -> bool {
-        let at = self.at;
-        let first = at.checked_sub(1).is_none_or(|before| self.kind(before) == Some(Kind::Break));
-        let name = match self.low(at) {
-            "reports" if first => "reports",
-            "denies" if first => "denies",
-            _ => return false,
-        };
-        let stop = self.stop(at);
-        let text = self.words(at + 1, stop);
-        // What is denied ends at a plus.
-        let text = if name == "reports" { text.replace(" + ", "; ") } else { text.to_owned() };
-        let key = super::lexicon::known(name);
-        if stop <= at + 1 || !crate::exam::read::accepts(key, &text) {
-            return false;
-        }
-        let value = super::said::Value { at: self.span(at + 1, stop), text };
-        self.put(key, vec![value], at, stop);
-        self.last = if name == "denies" { Last::Denial } else { Last::Complaint };
-        self.at = stop;
-        true
-    }
-
     /// A minus or plus that touches a word: `-LOF`, `+ctx`.
     pub(super) fn minus_or_plus(&mut self) -> bool {
         let at = self.at;

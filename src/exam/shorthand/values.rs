@@ -4,7 +4,7 @@
 use super::day::Day;
 use super::lexicon::{Hit, Row, known};
 use super::said::Value;
-use super::scan::{Choice, Scan};
+use super::scan::{Choice, Last, Scan};
 use super::tokens::Kind;
 use crate::exam::keys::{KEYS, Key, Scope};
 use crate::exam::read::accepts;
@@ -113,6 +113,33 @@ impl Scan<'_> {
             whole.then_some((key, end, values))
         });
         found.reduce(|best, next| if next.1 > best.1 { next } else { best })
+    }
+
+    /// A finding as the program writes it, alone between two breaks: the name of its key and the words of a file.
+    pub(super) fn written(&mut self) -> bool {
+        let at = self.at;
+        if at.checked_sub(1).is_some_and(|before| self.kind(before) != Some(Kind::Break)) {
+            return false;
+        }
+        let stop = self.stop(at);
+        let found = KEYS.iter().filter(|key| !matches!(key.name, "note" | "weeks")).find_map(|key| {
+            let after = self.name(at, key.name).filter(|after| *after < stop)?;
+            let text = self.words(after, stop);
+            // What is denied ends at a plus.
+            let text =
+                if key.list && key.name != "denies" { text.replace(" + ", "; ") } else { text.to_owned() };
+            (!text.starts_with(['-', ':', '=']) && accepts(key, &text)).then_some((key, after, text))
+        });
+        let Some((key, after, text)) = found else { return false };
+        let value = Value { at: self.span(after, stop), text };
+        self.put(key, vec![value], at, stop);
+        match key.name {
+            "denies" => self.last = Last::Denial,
+            "reports" => self.last = Last::Complaint,
+            _ => {}
+        }
+        self.at = stop;
+        true
     }
 
     fn name(&self, at: usize, name: &str) -> Option<usize> {

@@ -114,8 +114,8 @@ fn finding(name: &str, words: &str) -> String {
             Some(("+", rest)) => format!("station plus {rest}"),
             _ => value("station"),
         },
-        "weight-by-hand" => value("EFW by hand"),
-        "weight-by-scan" => value("EFW by scan"),
+        "weight-by-hand" => value("weight by hand"),
+        "weight-by-scan" => value("weight by scan"),
         _ => value(&name.replace('-', " ")),
     }
 }
