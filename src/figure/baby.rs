@@ -80,7 +80,16 @@ fn tonal_marks(
     c: &BabyColours,
 ) -> Marks {
     let mut bands = Bands { tracer, cast, marks: vec![] };
-    let steps = c.tones();
+    let mut steps = c.tones();
+    if cast.cell > 1.2 * CELL {
+        // In a small picture bands are narrow: every third tone is enough, with the skin's own.
+        let skin = steps.iter().position(|(_, colour)| *colour == c.skin).unwrap_or(0);
+        let mut k = 0;
+        steps.retain(|_| {
+            k += 1;
+            (k - 1) % 3 == skin % 3 || k == 1
+        });
+    }
     let light = Ranges::of(cast, whole, &tones.light);
     // The skin is filled with its own tone already: lighter ones are laid on it from there up, darker ones down.
     let skin = steps.iter().position(|(_, colour)| *colour == c.skin).unwrap_or(0);
