@@ -4,10 +4,12 @@
 use super::attitude::{self, Spine};
 use super::curves::Curve;
 use super::felt;
+use super::form::posture::Posture as Held;
 use super::frame::Frame;
 use super::measures::Measures;
 use super::modeller::Modeller;
 use super::pack::Pack;
+use super::posed;
 use super::reach::Around;
 use super::shape::Shape;
 use super::{head, limbs, trunk};
@@ -69,11 +71,16 @@ pub struct PosedBaby {
     pub curves: Vec<Curve>,
     /// What it was posed from.
     pub posture: Posture,
+    /// How the one form holds itself, as it was made.
+    pub held: Option<Held>,
 }
 
 /// Poses the baby with its origin (between the hips) at the origin of mother space; without its fine curves, and
 /// not yet ready to be met by rays.
 pub fn pose(posture: &Posture) -> PosedBaby {
+    if cfg!(feature = "human-form") {
+        return posed::pose(posture);
+    }
     let body = posture.frame(Vec3::default());
     let k = &posture.measures;
     // The face is turned a little to the viewer, or the hands would hide it.
@@ -107,7 +114,7 @@ pub fn pose(posture: &Posture) -> PosedBaby {
     limbs::roots(&mut m, &arms, &legs, near, k);
     limbs::forms(&mut m, &arms, &legs, k, 1);
     let shape = Shape::of_forms(m.forms, head_forms);
-    PosedBaby { body, head, spine, arms, legs, shape, curves: vec![], posture: *posture }
+    PosedBaby { body, head, spine, arms, legs, shape, curves: vec![], posture: *posture, held: None }
 }
 
 impl PosedBaby {
@@ -120,6 +127,10 @@ impl PosedBaby {
     /// The same baby with the fine curves laid on its surface.
     pub fn with_curves(mut self) -> Self {
         let k = &self.posture.measures;
+        if let Shape::Mesh(mesh) = &self.shape {
+            self.curves = mesh.features(&self.head);
+            return self;
+        }
         let mut core = Pack::default();
         core.fill(self.shape.forms().iter().filter(|f| f.group == 0));
         let back = matches!(self.posture.attitude, Attitude::Brow | Attitude::Face);
@@ -131,7 +142,12 @@ impl PosedBaby {
 
     /// Its head's frame with the origin between the eyes, in mother space.
     pub fn face(&self) -> Frame {
-        Frame { origin: self.head.point(head::EYES * self.posture.measures.head), ..self.head }
+        match &self.shape {
+            Shape::Mesh(mesh) => Frame { origin: mesh.eyes(), ..self.head },
+            Shape::Forms(_) => {
+                Frame { origin: self.head.point(head::EYES * self.posture.measures.head), ..self.head }
+            }
+        }
     }
 
     /// The same baby, elsewhere.

@@ -7,6 +7,7 @@
 //! above the head, in a curve between spine and abdominal wall to the top of the womb. Each part of a baby is carried
 //! along that axis as a rigid piece, its height above the brim kept: front and side share one measure of descent.
 
+use super::along_axis;
 use super::baby::PosedBaby;
 use super::cast::Cast;
 use super::curves::Curve;
@@ -246,11 +247,9 @@ pub fn lateral(pose: &Pose) -> Lateral {
     if let Some(baby) = first {
         // Its trunk comes to lie where wall and spine are equally far from it.
         for _ in 0..3 {
-            axis.on_axis[1] += 0.5
-                * lies_forward(
-                    &pose.mother,
-                    &baby.shape.carried(&Way { room: None, axis: &axis, head: baby.head.origin }),
-                );
+            let way = Way { room: None, axis: &axis, head: baby.head.origin };
+            let there = along_axis::carried(baby, &way).unwrap_or_else(|| baby.shape.carried(&way));
+            axis.on_axis[1] += 0.5 * lies_forward(&pose.mother, &there);
         }
     }
     let mut points = vec![];
@@ -444,7 +443,8 @@ impl Carrier for Way<'_> {
 
 /// A baby carried along the axis.
 fn laid(mother: &MotherShape, axis: &Axis, baby: &PosedBaby) -> PosedBaby {
-    let mut shape = baby.shape.carried(&Way { room: Some(mother), axis, head: baby.head.origin });
+    let way = Way { room: Some(mother), axis, head: baby.head.origin };
+    let mut shape = along_axis::carried(baby, &way).unwrap_or_else(|| baby.shape.carried(&way));
     shape.finish();
     let frame = |f: &Frame| {
         let point = |p: Vec3| axis.hung(f.origin, p);
@@ -459,6 +459,9 @@ fn laid(mother: &MotherShape, axis: &Axis, baby: &PosedBaby) -> PosedBaby {
     let mut out =
         PosedBaby { body: frame(&baby.body), head: frame(&baby.head), shape, curves: vec![], ..baby.clone() };
     let back = matches!(baby.posture.attitude, Attitude::Brow | Attitude::Face);
+    if baby.held.is_some() {
+        return out.with_curves();
+    }
     out.curves = head::curves(&Pack::of(out.shape.head_forms()), &out.head, back, baby.posture.measures.head);
     for curve in baby.curves.iter().filter(|c| !["face", "ear", "hair"].contains(&c.name)) {
         let points = curve.points.iter().map(|p| out.shape.settled(turned(axis.laid(*p)))).collect();

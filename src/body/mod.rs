@@ -1,6 +1,7 @@
 //! The baby and the mother in three dimensions. In: `Exam`. Out: `Pose`, and its picture of depths.
 
 pub mod abdomen;
+mod along_axis;
 pub mod attitude;
 pub mod baby;
 pub mod cast;
@@ -12,6 +13,7 @@ pub mod form;
 pub mod frame;
 pub mod head;
 pub mod heard;
+pub mod hold;
 pub mod lateral;
 pub mod limbs;
 pub mod measures;
@@ -19,11 +21,14 @@ mod modeller;
 pub mod mother;
 pub mod pack;
 pub mod part;
+pub mod parting;
 pub mod pelvis;
 pub mod place;
 pub mod plan;
 pub mod pose;
+pub mod posed;
 pub mod reach;
+pub mod settle;
 pub mod shape;
 pub mod surface;
 pub mod touch;

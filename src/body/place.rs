@@ -9,14 +9,15 @@ use super::baby::{PosedBaby, Posture, pose};
 use super::felt;
 use super::head;
 use super::plan::{Depth, Lying, foot_leads};
+use super::settle;
 use super::shape::{Piece, Shape};
 use crate::exam::{Attitude, Legs, Lie};
 use crate::units::{FigurePoint, MotherPoint, Vec3};
 
 /// Before labour no foot lies more than this far below the brim, cm.
-const LOWEST_FOOT: f32 = -3.6;
+pub(super) const LOWEST_FOOT: f32 = -3.6;
 /// A crosswise baby lies with its lower side near the brim, at most this far above it, cm.
-const HIGHEST_CROSSWISE: f32 = 2.0;
+pub(super) const HIGHEST_CROSSWISE: f32 = 2.0;
 /// Wall of the womb and water above the baby, cm.
 pub const ABOVE_BABY: f32 = 1.5;
 
@@ -41,14 +42,19 @@ pub struct Placed {
     pub baby: PosedBaby,
     /// How far the baby stands above (+) or below (-) the fundus it should reach, cm; 0 when it fits.
     pub misfit: f32,
+    /// Whether it had to be drawn with the sizes of fewer weeks.
+    pub smaller: bool,
 }
 
-const UP: Vec3 = Vec3::new(0.0, 1.0, 0.0);
-const DOWN: Vec3 = Vec3::new(0.0, -1.0, 0.0);
-const LEFT: Vec3 = Vec3::new(1.0, 0.0, 0.0);
+pub(super) const UP: Vec3 = Vec3::new(0.0, 1.0, 0.0);
+pub(super) const DOWN: Vec3 = Vec3::new(0.0, -1.0, 0.0);
+pub(super) const LEFT: Vec3 = Vec3::new(1.0, 0.0, 0.0);
 
 /// Places the baby. `fundus`: height of the top of the womb, cm; `limbs`: where limbs were felt.
 pub fn place(lying: &Lying, posture: Posture, fundus: f32, limbs: &[MotherPoint]) -> Placed {
+    if cfg!(feature = "human-form") {
+        return settle::place(lying, posture, fundus, limbs);
+    }
     let placed = place_body(lying, posture, fundus);
     let felt = felt::drawn_to(&placed.baby, limbs, fundus - ABOVE_BABY - 1.5);
     if felt.iter().all(Option::is_none) {
@@ -56,7 +62,7 @@ pub fn place(lying: &Lying, posture: Posture, fundus: f32, limbs: &[MotherPoint]
     }
     let by = placed.baby.body.origin;
     let baby = pose(&Posture { felt, ..placed.baby.posture }).moved(by);
-    Placed { baby: baby.finished(), misfit: placed.misfit }
+    Placed { baby: baby.finished(), misfit: placed.misfit, smaller: false }
 }
 
 /// Places head, trunk and folded limbs.
@@ -68,7 +74,7 @@ fn place_body(lying: &Lying, posture: Posture, fundus: f32) -> Placed {
         baby.moved(origin)
     };
     if lying.lie != Lie::Longitudinal {
-        return Placed { baby: placed(pose(&posture)), misfit: 0.0 };
+        return Placed { baby: placed(pose(&posture)), misfit: 0.0, smaller: false };
     }
     // The baby straightens or curls, within a human range, until its upper end lies under the fundus.
     let room = |baby: &PosedBaby| fundus - ABOVE_BABY - baby.shape.reach(UP);
@@ -80,11 +86,12 @@ fn place_body(lying: &Lying, posture: Posture, fundus: f32) -> Placed {
         let tightest = with_curl(bent);
         if !fits(&tightest) {
             let baby = placed(tightest);
-            return Placed { misfit: (-room(&baby)).max(0.0), baby };
+            return Placed { misfit: (-room(&baby)).max(0.0), baby, smaller: false };
         }
         return Placed {
             baby: placed(last_that_fits((bent, tightest), straight, &with_curl, &fits)),
             misfit: 0.0,
+            smaller: false,
         };
     }
     // Looser than that, folded legs stretch towards the fundus. A small baby in a roomy womb need not fill it.
@@ -102,9 +109,13 @@ fn place_body(lying: &Lying, posture: Posture, fundus: f32) -> Placed {
     let stretched = if most > 0.0 { with_stretch(most) } else { loosest.clone() };
     if fits(&stretched) {
         let baby = placed(stretched);
-        return Placed { misfit: (-room(&baby)).min(0.0), baby };
+        return Placed { misfit: (-room(&baby)).min(0.0), baby, smaller: false };
     }
-    Placed { baby: placed(last_that_fits((0.0, loosest), most, &with_stretch, &fits)), misfit: 0.0 }
+    Placed {
+        baby: placed(last_that_fits((0.0, loosest), most, &with_stretch, &fits)),
+        misfit: 0.0,
+        smaller: false,
+    }
 }
 
 /// Between a value and its baby, which fits, and `over`, which does not: the baby of close to the last value that fits.

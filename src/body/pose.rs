@@ -7,7 +7,7 @@ use super::measures::Measures;
 use super::mother::{HandbookLevels, MotherShape, handbook_levels};
 use super::place::{ABOVE_BABY, hull, lowest, place, top};
 use super::plan::{Lying, Plan, plan};
-use super::{heard, shape, turning, twins, womb};
+use super::{heard, parting, shape, turning, twins, womb};
 use crate::exam::aside;
 use crate::exam::{
     Attitude, Back, Conclusion, Exam, Finding, HeartHeard, Height, Legs, Lie, Place, SkinMark, Unsure,
@@ -408,7 +408,8 @@ fn set_apart(exam: &Exam, conclusions: &[Conclusion], fundus: f32, babies: &mut 
         (Drawn::Baby(a), Drawn::Baby(b)) => {
             let other = if lies[1] == Lie::Longitudinal { a } else { b };
             let room = fundus - ABOVE_BABY - top(other);
-            twins::apart([a, b], lies, first, room)
+            let apart = if cfg!(feature = "human-form") { parting::apart } else { twins::apart };
+            apart([a, b], lies, first, room)
         }
         _ => [first, -first].map(|sign| Vec3::new(sign * ROUNDS_ASIDE, 0.0, 0.0)),
     };

@@ -29,6 +29,7 @@ mod layouts;
 mod limbs;
 mod lines;
 mod measured;
+mod meshed;
 mod mother;
 mod mother_drawn;
 mod note;

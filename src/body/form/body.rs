@@ -119,9 +119,38 @@ impl<'a> Body<'a> {
 
     /// The skin.
     pub fn skin(&self, posture: &Posture) -> Skin {
-        let rest = self.rest;
         let mut bones = self.posed(posture);
-        let carriers = self.carriers(&bones);
+        let mut points = self.mended(&bones, posture);
+        let stand = self.stand(&bones, posture.stand);
+        for p in &mut points {
+            let v = stand.of(Vec3::new(p[0], p[1], p[2]));
+            *p = [v.x, v.y, v.z];
+        }
+        for bone in &mut bones {
+            *bone = BoneAt { turn: stand.after(&bone.turn), origin: stand.of(bone.origin) };
+        }
+        Skin { points, bones }
+    }
+
+    /// The skin over the bones of a posture that were carried elsewhere, where they lie.
+    pub fn skin_over(&self, bones: Vec<BoneAt>, posture: &Posture) -> Skin {
+        let (root, hold) = (bones[ROOT], self.joints.head[ROOT]);
+        let upright = |bone: &BoneAt| BoneAt {
+            turn: root.turn.inverse().after(&bone.turn),
+            origin: root.turn.back(bone.origin - root.origin) + hold,
+        };
+        let mut points = self.mended(&bones.iter().map(upright).collect::<Vec<_>>(), posture);
+        for p in &mut points {
+            let v = root.origin + root.turn.of(Vec3::new(p[0], p[1], p[2]) - hold);
+            *p = [v.x, v.y, v.z];
+        }
+        Skin { points, bones }
+    }
+
+    /// The skin over bones about a pelvis that stays upright, relaxed and mended.
+    fn mended(&self, bones: &[BoneAt], posture: &Posture) -> Vec<[f32; 3]> {
+        let rest = self.rest;
+        let carriers = self.carriers(bones);
         let (mut points, turns): (Vec<_>, Vec<_>) =
             (0..self.points.len()).map(|v| self.carry(&carriers, v)).unzip();
         smooth(&mut points, &rest.near, &rest.regions.mush, MUSH, PULL);
@@ -149,15 +178,7 @@ impl<'a> Body<'a> {
             smooth(&mut points, &rest.near, &rest.regions.bridge, 1, -0.62);
         }
         smooth(&mut points, &rest.near, &rest.regions.pubis, 40, 0.7);
-        let stand = self.stand(&bones, posture.stand);
-        for p in &mut points {
-            let v = stand.of(Vec3::new(p[0], p[1], p[2]));
-            *p = [v.x, v.y, v.z];
-        }
-        for bone in &mut bones {
-            *bone = BoneAt { turn: stand.after(&bone.turn), origin: stand.of(bone.origin) };
-        }
-        Skin { points, bones }
+        points
     }
 
     /// The bones about a pelvis that stays upright, the origin between the hip joints.

@@ -17,6 +17,7 @@ pub mod posture;
 pub mod raster;
 pub mod reach;
 pub mod rest;
+pub mod shared;
 pub mod sizes;
 pub mod skeleton;
 pub mod subdivide;

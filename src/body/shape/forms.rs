@@ -1,79 +1,29 @@
-//! The door to a posed body. In: what it was made of. Out: what is asked of its surface, in mother space: its extremes,
-//! what a ray meets, how far a point is from it, its pieces, its outline, its picture of depths.
-//!
-//! Nothing outside of `body` knows what a surface is made of. At present: rounded forms blended into one another.
+//! A surface of rounded forms blended into one another. In: the forms. Out: what the door is asked.
 
-use super::cast::{self, Cast};
-use super::eight::walk_in;
-use super::pack::Pack;
-use super::part::Part;
-use super::surface::{self, Form, Shape as Made, TAP};
-use crate::units::{BabySide, FigurePoint, Vec3};
+use super::{Carrier, Met, Piece};
+use crate::body::cast::{self, Cast};
+use crate::body::eight::walk_in;
+use crate::body::pack::Pack;
+use crate::body::part::Part;
+use crate::body::surface::{self, Form, Shape as Made, TAP};
+use crate::units::{FigurePoint, Vec3};
 use std::ops::Range;
 
-/// A surface.
+/// A surface of forms.
 #[derive(Clone, Debug, Default)]
-pub struct Shape {
+pub struct Forms {
     forms: Vec<Form>,
     /// Where the head stands among them.
     head: Range<usize>,
 }
 
-/// A piece of a body.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Piece {
-    /// The head, with face and ears.
-    Head,
-    /// The head without its ears.
-    Skull,
-    /// Everything but the head.
-    Body,
-    /// The trunk, without head and limbs.
-    Trunk,
-    /// Trunk and head, without limbs.
-    Core,
-    /// Arms and legs.
-    Limbs,
-    /// An arm without its hand.
-    Arm(BabySide),
-    /// A hand.
-    Hand(BabySide),
-    /// A foot.
-    Foot(BabySide),
-}
-
-/// Where a ray met a surface.
-#[derive(Clone, Copy, Debug)]
-pub struct Met {
-    /// The point.
-    pub at: Vec3,
-    /// The part it belongs to.
-    pub part: Part,
-    /// The way straight out of the surface there, of no particular length.
-    pub outward: Vec3,
-}
-
-/// How the pieces of a body are carried to other places.
-pub trait Carrier {
-    /// Where a point of the head goes: the head stays one rigid piece.
-    fn with_head(&self, p: Vec3) -> Vec3;
-    /// Where a point of a rigid piece that hangs at `hold` goes.
-    fn hung(&self, hold: Vec3, p: Vec3) -> Vec3;
-    /// Where a point goes by itself.
-    fn laid(&self, p: Vec3) -> Vec3;
-    /// From there into the space of the picture.
-    fn turned(&self, p: Vec3) -> Vec3;
-    /// How far something with this outline (in the space of the picture) must be moved.
-    fn moved(&self, outline: &mut dyn Iterator<Item = Vec3>) -> Vec3;
-}
-
 /// Seen along z, towards her back.
 const INWARDS: Vec3 = Vec3::new(0.0, 0.0, -1.0);
 
-impl Shape {
+impl Forms {
     /// A body of these forms; the head's stand at `head`.
-    pub fn of_forms(forms: Vec<Form>, head: Range<usize>) -> Self {
-        Shape { forms, head }
+    pub fn new(forms: Vec<Form>, head: Range<usize>) -> Self {
+        Forms { forms, head }
     }
 
     /// The forms it is made of.
@@ -92,23 +42,23 @@ impl Shape {
     }
 
     /// One piece of it.
-    pub fn piece(&self, piece: Piece) -> Shape {
+    pub fn piece(&self, piece: Piece) -> Forms {
         let (start, end) = (self.head.start, self.head.end);
         let with = |held: &dyn Fn(&Form) -> bool| {
             let forms = self.forms.iter().filter(|form| held(form)).copied().collect();
-            Shape { forms, head: 0..0 }
+            Forms { forms, head: 0..0 }
         };
         match piece {
-            Piece::Head => Shape { forms: self.head_forms().to_vec(), head: 0..end - start },
-            Piece::Skull => Shape { forms: self.head_forms().to_vec(), head: 0..end - start }
+            Piece::Head => Forms { forms: self.head_forms().to_vec(), head: 0..end - start },
+            Piece::Skull => Forms { forms: self.head_forms().to_vec(), head: 0..end - start }
                 .with_parts(&|part| part == Part::HEAD),
             Piece::Body => {
                 let mut forms = self.forms[..start].to_vec();
                 forms.extend_from_slice(&self.forms[end..]);
-                Shape { forms, head: 0..0 }
+                Forms { forms, head: 0..0 }
             }
-            Piece::Trunk => Shape { forms: self.forms[..start].to_vec(), head: 0..0 },
-            Piece::Core => Shape { forms: self.forms[..end].to_vec(), head: start..end },
+            Piece::Trunk => Forms { forms: self.forms[..start].to_vec(), head: 0..0 },
+            Piece::Core => Forms { forms: self.forms[..end].to_vec(), head: start..end },
             Piece::Limbs => with(&|form| form.group > 0),
             Piece::Arm(side) => with(&|form| {
                 form.group > 0 && (form.part == Part::upper_arm(side) || form.part == Part::forearm(side))
@@ -121,9 +71,9 @@ impl Shape {
         }
     }
 
-    fn with_parts(&self, held: &dyn Fn(Part) -> bool) -> Shape {
+    fn with_parts(&self, held: &dyn Fn(Part) -> bool) -> Forms {
         let forms = self.forms.iter().filter(|form| held(form.part)).copied().collect();
-        Shape { forms, head: 0..0 }
+        Forms { forms, head: 0..0 }
     }
 
     /// The middle of a small part; `None` when the body has none.
@@ -293,7 +243,7 @@ impl Shape {
     }
 
     /// The same body with its pieces carried elsewhere.
-    pub fn carried(&self, by: &dyn Carrier) -> Shape {
+    pub fn carried(&self, by: &dyn Carrier) -> Forms {
         let forms = self.forms.iter().enumerate().map(|(i, form)| {
             if self.head.contains(&i) {
                 return carried(form, &|p| by.turned(by.with_head(p)));
@@ -312,13 +262,13 @@ impl Shape {
                 }),
             }
         });
-        Shape { forms: forms.collect(), head: self.head.clone() }
+        Forms { forms: forms.collect(), head: self.head.clone() }
     }
 }
 
 /// The picture of depths of bodies, with cells of `cell` cm; `mirrored`: of their mirror image. What is asked of a picture
 /// turned over is asked of a mirrored body, so that a mirrored exam meets the very same cells. `None`: no body.
-pub fn cast<'a>(bodies: impl Iterator<Item = &'a Shape>, cell: f32, mirrored: bool) -> Option<Cast> {
+pub fn cast<'a>(bodies: impl Iterator<Item = &'a Forms>, cell: f32, mirrored: bool) -> Option<Cast> {
     let mut forms = vec![];
     for (i, body) in bodies.enumerate() {
         // Groups of different babies must not blend.

@@ -1,0 +1,369 @@
+//! A surface that is a posed mesh. In: the skin of the one form, posed and laid into mother space. Out: what the door is
+//! asked.
+//!
+//! Every body is skinned as if its back were to her left. A body whose back is to her right is the reflection of such a
+//! one: its points are reflected and its parts change sides, but vertices and quads keep their numbers and their order,
+//! so that all sums run alike and mirrored exams give mirrored bits.
+//!
+//! Rays, distances and hands meet the cage, the mesh as it is; only the picture is subdivided. Both are the same to a
+//! tenth of a millimetre but in small folds.
+
+use super::{Met, Piece};
+use crate::body::cast::Cast;
+use crate::body::curves::Curve;
+use crate::body::form::landmark::Landmark;
+use crate::body::form::raster::{Layer, raster};
+use crate::body::form::{shared::shared, subdivide::Subdivision};
+use crate::body::frame::Frame;
+use crate::body::part::{Part, Region};
+use crate::units::{BabySide, FigurePoint, Vec3};
+
+/// A posed mesh in mother space.
+#[derive(Clone, Debug)]
+pub struct Mesh {
+    /// The vertices, in the order of the form at rest.
+    points: Vec<[f32; 3]>,
+    /// Whether it is the reflection of what was skinned.
+    mirrored: bool,
+    /// The piece of the body that counts; `None`: all of it.
+    piece: Option<Piece>,
+}
+
+/// One triangle.
+type Triangle = [Vec3; 3];
+
+impl Mesh {
+    /// A skin laid into mother space by the frame of its body; `mirrored`: then reflected.
+    pub fn new(skin: &[[f32; 3]], body: &Frame, mirrored: bool) -> Self {
+        let sign = if mirrored { -1.0 } else { 1.0 };
+        let laid = |p: &[f32; 3]| {
+            let v = body.point(Vec3::new(p[0], p[1], p[2]));
+            [sign * v.x, v.y, v.z]
+        };
+        Mesh { points: skin.iter().map(laid).collect(), mirrored, piece: None }
+    }
+
+    /// A skin in the space in which it is seen.
+    pub fn of_points(points: Vec<[f32; 3]>, mirrored: bool) -> Self {
+        Mesh { points, mirrored, piece: None }
+    }
+
+    /// Where a vertex lies.
+    pub fn at(&self, vertex: usize) -> Vec3 {
+        let [x, y, z] = self.points[vertex];
+        Vec3::new(x, y, z)
+    }
+
+    /// Its points, in the order of the form at rest.
+    pub fn points(&self) -> &[[f32; 3]] {
+        &self.points
+    }
+
+    /// Whether it is the reflection of what was skinned: its sides are changed over.
+    pub fn is_mirrored(&self) -> bool {
+        self.mirrored
+    }
+
+    /// The middle between the eyes.
+    pub fn eyes(&self) -> Vec3 {
+        let eye = |side| self.at(shared().rest.landmark(Landmark::Eye, side));
+        eye(BabySide::Left).lerp(eye(BabySide::Right), 0.5)
+    }
+
+    /// Fine lines of the head, turned as its frame is, and the cleft.
+    pub fn features(&self, head: &Frame) -> Vec<Curve> {
+        let form = shared();
+        form.features.on(&form.rest, &self.points, head, self.mirrored)
+    }
+
+    /// The quads that count, with their parts.
+    fn quads(&self) -> impl Iterator<Item = ([u16; 4], Part)> + '_ {
+        let form = shared();
+        let parts = form.parts(self.mirrored);
+        let piece = self.piece;
+        form.rest.quads.iter().zip(parts).filter_map(move |(quad, part)| {
+            piece.is_none_or(|piece| piece.holds(*part)).then_some((*quad, *part))
+        })
+    }
+
+    /// Both halves of each quad that counts, cut along the shorter diagonal, with its part.
+    fn triangles(&self) -> impl Iterator<Item = (Triangle, Part)> + '_ {
+        self.quads().flat_map(move |(quad, part)| {
+            let [a, b, c, d] = quad.map(|v| self.at(usize::from(v)));
+            let (p, q) = (c - a, d - b);
+            let halves = if p.dot(p) <= q.dot(q) { [[a, b, c], [a, c, d]] } else { [[a, b, d], [b, c, d]] };
+            halves.map(|triangle| (triangle, part))
+        })
+    }
+
+    /// The vertices that count, each once, in rising order.
+    pub fn vertices(&self) -> Vec<Vec3> {
+        if self.piece.is_none() {
+            return (0..self.points.len()).map(|v| self.at(v)).collect();
+        }
+        let mut counts = vec![false; self.points.len()];
+        self.quads().flat_map(|(quad, _)| quad).for_each(|v| counts[usize::from(v)] = true);
+        (0..self.points.len()).filter(|v| counts[*v]).map(|v| self.at(v)).collect()
+    }
+
+    /// One piece of it.
+    pub fn piece(&self, piece: Piece) -> Mesh {
+        Mesh { piece: Some(piece), ..self.clone() }
+    }
+
+    /// The middle of a small part; `None` when the body has none.
+    pub fn middle(&self, part: Part) -> Option<Vec3> {
+        let (mut sum, mut count) = (Vec3::default(), 0.0f32);
+        for (quad, _) in self.quads().filter(|(_, own)| *own == part) {
+            for v in quad {
+                sum = sum + self.at(usize::from(v));
+                count += 1.0;
+            }
+        }
+        (count > 0.0).then(|| sum * (1.0 / count))
+    }
+
+    /// The same, elsewhere.
+    pub fn shift(&mut self, by: Vec3) {
+        for p in &mut self.points {
+            *p = [p[0] + by.x, p[1] + by.y, p[2] + by.z];
+        }
+    }
+
+    /// The point of the surface next to `p`, the way out there, and the part.
+    fn next_to(&self, p: Vec3) -> Option<(Vec3, Vec3, Part)> {
+        let mut best: Option<(f32, f32, Vec3, Vec3, Part)> = None;
+        for ([a, b, c], part) in self.triangles() {
+            let at = closest([a, b, c], p);
+            let away = p - at;
+            let d = away.dot(away);
+            // Of faces that meet in that point the one that is seen most squarely tells in from out.
+            let Some((least, square, ..)) = best else {
+                best = Some((d, 0.0, at, (b - a).cross(c - a), part));
+                continue;
+            };
+            if d > least * 1.000_01 + 1e-9 {
+                continue;
+            }
+            let out = (b - a).cross(c - a);
+            let seen = away.dot(out).abs() / out.length().max(1e-12);
+            if d < least * 0.999_99 - 1e-9 || seen > square {
+                best = Some((d.min(least), seen, at, out, part));
+            }
+        }
+        let sign = if self.mirrored { -1.0 } else { 1.0 };
+        best.map(|(_, _, at, out, part)| (at, out * sign, part))
+    }
+
+    /// Signed distance of a point, cm (negative inside), and the part that is nearest to it.
+    pub fn nearest(&self, p: Vec3) -> (f32, Part) {
+        let Some((at, out, part)) = self.next_to(p) else { return (f32::MAX, Part::default()) };
+        let away = p - at;
+        (if away.dot(out) < 0.0 { -away.length() } else { away.length() }, part)
+    }
+
+    /// The point of the surface next to `p`.
+    pub fn settled(&self, p: Vec3) -> Vec3 {
+        self.next_to(p).map_or(p, |(at, ..)| at)
+    }
+
+    /// Where a ray from outside along a unit direction meets the surface; `None` if it does not within `limit` cm.
+    pub fn ray(&self, start: Vec3, direction: Vec3, limit: f32) -> Option<Vec3> {
+        let mut nearest = limit;
+        let mut met = None;
+        for (triangle, _) in self.triangles() {
+            if let Some(t) = crossed(triangle, start, direction).filter(|t| (0.0..nearest).contains(t)) {
+                nearest = t;
+                met = Some(start + direction * t);
+            }
+        }
+        met
+    }
+
+    /// What a ray from the viewer towards her back meets first at (x, y).
+    pub fn under(&self, x: f32, y: f32) -> Option<Met> {
+        let mut met: Option<Met> = None;
+        let sign = if self.mirrored { -1.0 } else { 1.0 };
+        for (quad, part) in self.quads() {
+            let corners = quad.map(|v| self.points[usize::from(v)]);
+            let beside =
+                |k: usize, at: f32| corners.iter().all(|p| p[k] < at) || corners.iter().all(|p| p[k] > at);
+            if beside(0, x) || beside(1, y) {
+                continue;
+            }
+            let [a, b, c, d] = corners.map(|[x, y, z]| Vec3::new(x, y, z));
+            for [a, b, c] in [[a, b, c], [a, c, d]] {
+                let out = (b - a).cross(c - a) * sign;
+                if out.z <= 0.0 {
+                    continue;
+                }
+                let start = Vec3::new(x, y, 100.0);
+                let Some(t) = crossed([a, b, c], start, Vec3::new(0.0, 0.0, -1.0)) else { continue };
+                let at = Vec3::new(x, y, 100.0 - t);
+                if met.is_none_or(|met| met.at.z < at.z) {
+                    met = Some(Met { at, part, outward: out });
+                }
+            }
+        }
+        met
+    }
+
+    /// The vertex that lies farthest along a direction.
+    pub fn extreme(&self, direction: Vec3) -> Vec3 {
+        let farthest =
+            self.vertices().into_iter().max_by(|p, q| p.dot(direction).total_cmp(&q.dot(direction)));
+        farthest.unwrap_or_default()
+    }
+
+    /// Of each part, its vertex that lies farthest along a direction.
+    pub fn tips(&self, direction: Vec3) -> Vec<Vec3> {
+        let mut far: Vec<(Part, f32, Vec3)> = vec![];
+        for (quad, part) in self.quads() {
+            for v in quad {
+                let p = self.at(usize::from(v));
+                let d = p.dot(direction);
+                match far.iter_mut().find(|own| own.0 == part) {
+                    Some(own) if own.1 >= d => {}
+                    Some(own) => (own.1, own.2) = (d, p),
+                    None => far.push((part, d, p)),
+                }
+            }
+        }
+        far.into_iter().map(|own| own.2).collect()
+    }
+
+    /// How far it reaches along a unit direction.
+    pub fn reach(&self, direction: Vec3) -> f32 {
+        self.extreme(direction).dot(direction)
+    }
+
+    /// Points on the outline of its hull.
+    pub fn hull_across(&self, across: Vec3) -> Vec<FigurePoint> {
+        const AROUND: usize = 48;
+        let flat: Vec<FigurePoint> =
+            self.vertices().into_iter().map(|p| FigurePoint::new(p.dot(across), p.y)).collect();
+        (0..AROUND)
+            .filter_map(|i| {
+                // Half a step off the axes: a mirrored baby has the mirrored hull.
+                let (sin, cos) = libm::sincosf((i as f32 + 0.5) / AROUND as f32 * std::f32::consts::TAU);
+                let far = |p: &FigurePoint| p.x * cos + p.y * sin;
+                flat.iter().copied().max_by(|p, q| far(p).total_cmp(&far(q)))
+            })
+            .collect()
+    }
+
+    /// How far, as seen along z, each limb is from (x, y), cm.
+    pub fn limbs_seen(&self, x: f32, y: f32) -> [f32; 4] {
+        let mut out = [f32::MAX; 4];
+        for (quad, part) in self.quads() {
+            let own = match part.region() {
+                Region::Arm(side) => side.index(),
+                Region::Leg(side) => 2 + side.index(),
+                Region::Head | Region::Trunk => continue,
+            };
+            let corners = quad.map(|v| self.points[usize::from(v)]);
+            for k in 0..4 {
+                let (a, b) = (corners[k], corners[(k + 1) % 4]);
+                let (ex, ey) = (b[0] - a[0], b[1] - a[1]);
+                let (px, py) = (x - a[0], y - a[1]);
+                let t = ((px * ex + py * ey) / (ex * ex + ey * ey).max(1e-9)).clamp(0.0, 1.0);
+                let (dx, dy) = (px - ex * t, py - ey * t);
+                out[own] = out[own].min((dx * dx + dy * dy).sqrt());
+            }
+        }
+        out
+    }
+
+    /// Points spread over it: every seventh vertex.
+    pub fn spread(&self) -> Vec<Vec3> {
+        self.vertices().into_iter().step_by(7).collect()
+    }
+}
+
+/// The picture of depths of meshes; `mirrored`: of their mirror image.
+pub fn cast(bodies: &[&Mesh], cell: f32, mirrored: bool) -> Cast {
+    let form = shared();
+    let finer: Vec<_> = bodies.iter().map(|body| body.finer(&form.finer, mirrored)).collect();
+    let layers: Vec<Layer> = finer
+        .iter()
+        .zip(bodies)
+        .map(|((points, quads, part), body)| Layer {
+            points,
+            quads,
+            part,
+            mirrored: body.mirrored != mirrored,
+        })
+        .collect();
+    raster(&layers, cell)
+}
+
+impl Mesh {
+    /// Subdivided: points, quads and parts of what counts.
+    fn finer(&self, finer: &Subdivision, mirrored: bool) -> (Vec<[f32; 3]>, Vec<[u16; 4]>, Vec<Part>) {
+        let mut points = finer.points(&self.points);
+        if mirrored {
+            points.iter_mut().for_each(|p| p[0] = -p[0]);
+        }
+        // Parts keep their names: in a picture turned over they are asked for as they are.
+        let parts = finer.parts(shared().parts(self.mirrored));
+        let Some(piece) = self.piece else { return (points, finer.quads.clone(), parts) };
+        let (quads, parts) = finer
+            .quads
+            .iter()
+            .zip(parts)
+            .filter(|(_, part)| piece.holds(*part))
+            .map(|(q, p)| (*q, p))
+            .unzip();
+        (points, quads, parts)
+    }
+}
+
+/// The point of a triangle next to `p`.
+fn closest([a, b, c]: Triangle, p: Vec3) -> Vec3 {
+    let (ab, ac, ap) = (b - a, c - a, p - a);
+    let (d1, d2) = (ab.dot(ap), ac.dot(ap));
+    if d1 <= 0.0 && d2 <= 0.0 {
+        return a;
+    }
+    let bp = p - b;
+    let (d3, d4) = (ab.dot(bp), ac.dot(bp));
+    if d3 >= 0.0 && d4 <= d3 {
+        return b;
+    }
+    let vc = d1 * d4 - d3 * d2;
+    if vc <= 0.0 && d1 >= 0.0 && d3 <= 0.0 {
+        return a + ab * (d1 / (d1 - d3));
+    }
+    let cp = p - c;
+    let (d5, d6) = (ab.dot(cp), ac.dot(cp));
+    if d6 >= 0.0 && d5 <= d6 {
+        return c;
+    }
+    let vb = d5 * d2 - d1 * d6;
+    if vb <= 0.0 && d2 >= 0.0 && d6 <= 0.0 {
+        return a + ac * (d2 / (d2 - d6));
+    }
+    let va = d3 * d6 - d5 * d4;
+    if va <= 0.0 && d4 - d3 >= 0.0 && d5 - d6 >= 0.0 {
+        return b + (c - b) * ((d4 - d3) / ((d4 - d3) + (d5 - d6)));
+    }
+    let k = 1.0 / (va + vb + vc);
+    a + ab * (vb * k) + ac * (vc * k)
+}
+
+/// How far along a ray it crosses a triangle, from either side.
+fn crossed([a, b, c]: Triangle, start: Vec3, way: Vec3) -> Option<f32> {
+    let (u, v) = (b - a, c - a);
+    let p = way.cross(v);
+    let det = u.dot(p);
+    if det.abs() < 1e-9 {
+        return None;
+    }
+    let s = start - a;
+    let x = s.dot(p) / det;
+    let q = s.cross(u);
+    let y = way.dot(q) / det;
+    // A little over the edge, so that no ray slips between two faces.
+    const OVER: f32 = -1e-5;
+    (x >= OVER && y >= OVER && x + y <= 1.0 - OVER).then(|| v.dot(q) / det)
+}
