@@ -2166,7 +2166,7 @@ desk-copied = Copied.
 
 desk-read-back = Look at her once more
 desk-no-sides = No side is recorded.
-desk-it-is-so = Her sides are right: go on
+desk-it-is-so = The sides are correct: go on
 desk-in-hand = This is in hand; make the page all the same.
 desk-no-page = No family page is made while findings cannot both be right. Feel again, and change what was wrong.
 desk-new-title = A new visit?

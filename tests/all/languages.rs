@@ -9,7 +9,7 @@ use handspan::chart::{Entry, handover, note, said};
 use handspan::exam::keys::{KEYS, Scope};
 use handspan::exam::words::Vocabulary;
 use handspan::exam::{
-    self, Conclusion, Exam, Finding, HeartHeard, Lie, Place, Position, Presentation, spoken,
+    self, Across, Conclusion, Exam, Finding, HeartHeard, Height, Lie, Place, Position, Presentation, spoken,
 };
 use handspan::figure;
 use handspan::fonts::Fonts;
@@ -167,7 +167,9 @@ fn sides_are_never_swapped_in_any_language() {
         }
         // What she may notice lies on the other side.
         let mut e = exam(Some((34, 0)));
-        e.babies[0].limbs = Finding::Absent;
+        // Legs are told where limbs were felt: across from the back.
+        let limbs = Place { across: Some(Across::Side(Right)), height: Some(Height::AboveNavel) };
+        e.babies[0].limbs = found(vec![limbs]);
         let c = Conclusion {
             back: Some(back(Some(Left), None)),
             ..lying(Lie::Longitudinal, Some(Presentation::Cephalic))
@@ -698,5 +700,6 @@ fn american_words_are_said_as_americans_say_them() {
         assert!(!all.contains(british), "{british}");
     }
     // What it does not say otherwise is the English.
-    assert_eq!(words.say("remark-bleeding", &[]), Words::load("en").unwrap().say("remark-bleeding", &[]));
+    let itching = words.say("remark-itching", &[]).unwrap();
+    assert_eq!(itching, Words::load("en").unwrap().say("remark-itching", &[]).unwrap());
 }

@@ -220,7 +220,7 @@ fn the_grips_feel_what_lies_under_the_hands() {
     let figures: Vec<&str> = all.split("role=\"img\"").skip(1).collect();
     let told: Vec<String> = figures.iter().map(|figure| words(figure)).collect();
     for (grip, word) in
-        [(0, "the bottom"), (1, "the back"), (1, "the limbs"), (2, "the head"), (3, "the brim")]
+        [(0, "the breech"), (1, "the back"), (1, "the limbs"), (2, "the head"), (3, "the brim")]
     {
         assert!(told[grip].contains(word), "grip {}: {}", grip + 1, told[grip]);
     }
