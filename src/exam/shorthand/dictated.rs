@@ -135,7 +135,8 @@ pub fn numbers(tokens: Vec<Token>, line: &str) -> Vec<Token> {
         }
         let before = at.checked_sub(1).map_or("", low);
         // The name of a key: `contractions in ten 3`.
-        let of_key = before == "in" && at.checked_sub(2).is_some_and(|at| low(at) == "contractions");
+        let mut back = (0..at).rev().map(low).filter(|word| *word != "-");
+        let of_key = back.next() == Some("in") && back.next() == Some("contractions");
         match number(&tokens, at).filter(|_| token.kind == Kind::Word && !is_name(before) && !of_key) {
             Some((n, end)) => {
                 let whole = token.at.start..tokens[end - 1].at.end;

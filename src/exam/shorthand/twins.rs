@@ -13,7 +13,11 @@ pub fn speaks_of_two(tokens: &[Token], lexicon: &Lexicon) -> bool {
         let longest = hits.iter().map(|hit| hit.end).max().unwrap_or(at + 1);
         let verbs = || hits.iter().filter(|hit| hit.end == longest).map(|hit| lexicon.rows[hit.row].does);
         // A reason why a tape is unfit says nothing of this line's babies.
-        let unfit = at.checked_sub(1).is_some_and(|before| tokens[before].low == "unfit");
+        let unfit = tokens[..at]
+            .iter()
+            .rev()
+            .take_while(|token| token.kind != Kind::Break)
+            .any(|token| token.low == "unfit");
         two |= !unfit
             && verbs().any(|does| matches!(does, "twins" | "both-hearts" | "baby 2" | "both twins"))
             || hits.iter().any(|hit| {
