@@ -115,6 +115,7 @@ pub fn suggest(text: &str, rows: impl IntoIterator<Item = Row>) -> Suggestion {
         }
     }
     match best {
+        Some((slips, word)) if !tie && slips < refused && drops_a_side(&typed, word) => Suggestion::Nothing,
         Some((slips, word)) if !tie && slips < refused => Suggestion::Word(word),
         _ if doubtful && sided => Suggestion::Side,
         _ => Suggestion::Nothing,
@@ -159,6 +160,13 @@ fn slips_of_one(typed: &str, word: &str) -> Option<usize> {
         ["left", "right"].iter().any(|side| strsim::damerau_levenshtein(typed, side) <= slips);
     let unsure_of_a_part = is_part(word) && slips > 1;
     (!nearer_to_a_side && !unsure_of_a_part).then_some(slips)
+}
+
+/// Whether a side that is typed is not in `word`: the word of a row may name no side where another way to say it does.
+fn drops_a_side(typed: &[&str], word: &str) -> bool {
+    let kept = Position::find(word).map_or_else(|| fold(word), |position| fold(&position.words()));
+    let has = |side: &str| kept.split(' ').any(|token| is_side(token) && token.get(..1) == side.get(..1));
+    typed.iter().any(|token| is_side(token) && !has(token))
 }
 
 fn is_side(token: &str) -> bool {

@@ -65,7 +65,7 @@ fn threads_change_neither_files_nor_words() {
     let order = ["c", "a", "now", "early", "b"].map(|name| format!("wrote out/{name}.svg: the picture"));
     assert_eq!(wrote, order);
     assert!(
-        said.find("bad.toml:3").expect("the bad exam") < said.find("wrote out/a.svg").expect("a"),
+        said.find("bad.toml, line 3").expect("the bad exam") < said.find("wrote out/a.svg").expect("a"),
         "{said}"
     );
     assert!(

@@ -344,23 +344,23 @@ fn what_a_clinic_may_write_wrongly_is_told() {
         "at-least = \"10 mm\"",
         &["a picture of 10 mm shows nothing", "25 mm or more"],
     );
-    refused("at-least = \"68 mm\"", "at-least = \"1 cm\"", &["at-least `1 cm`", "did you mean `10 mm`"]);
+    refused("at-least = \"68 mm\"", "at-least = \"1 cm\"", &["at-least `1 cm`", "Did you mean `10 mm`?"]);
     refused("columns  = \"1-14\"", "columns = \"1-1\"", &["box `picture`", "give it more room"]);
     refused("words:family-go", "words:family-goo", &["there is no message `family-goo`", "family-go"]);
     refused(
         "holds    = \"picture\"",
         "holds = \"pictures\"",
-        &["`pictures` is not known", "did you mean `picture`"],
+        &["`pictures` is not known", "Did you mean `picture`"],
     );
     refused("type     = \"12 pt\"", "type = \"9 pt\"", &["is hard to read", "12 pt"]);
     refused("type     = \"12 pt\"", "type = \"90 pt\"", &["box `picture`"]);
-    refused("edge    = \"bold\"", "egde = \"bold\"", &["`egde` is not known", "did you mean `edge`"]);
-    refused("[page]", "[pages]", &["there is no [page]", "did you mean `page`"]);
+    refused("edge    = \"bold\"", "egde = \"bold\"", &["`egde` is not known", "Did you mean `edge`"]);
+    refused("[page]", "[pages]", &["there is no [page]", "Did you mean `page`"]);
     // Two faults, both told.
     refused(
         "margin     = \"9 mm\"",
         "margin = \"9\"\npapper = \"a4\"",
-        &["did you mean `9 mm`", "did you mean `paper`"],
+        &["Did you mean `9 mm`", "Did you mean `paper`"],
     );
     let output = run(&["handout", "examples/twins.toml", "--layout", "large-prnt", "-o", &to]);
     assert!(said(&output).contains("did you mean `large-print`?"), "{}", said(&output));

@@ -298,7 +298,7 @@ fn a_tape_that_is_unfit_has_neither_answer() {
         if !read {
             assert!(reckoning.weights.iter().all(|weights| weights.by_tape.is_none()), "{rest}");
             let said = one_line(&check(&text, false, false));
-            assert!(said.contains("No weeks rule, no z, no centile, and no weight by the tape: "), "{said}");
+            assert!(said.contains("Not compared with weeks or centiles, and no weight from it: "), "{said}");
             assert!(find(&reckoning, "tape-not-read").findings.contains(&"mother.fundal-height".to_owned()));
         }
     }

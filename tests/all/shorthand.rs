@@ -247,6 +247,9 @@ fn no_line_makes_it_fail() {
         let _ = draw(&reading.problems, &line, Look::Plain);
     }
     let long = "left ".repeat(1600);
-    assert_eq!(shorthand::read("--say", &long).exam, None);
+    // What no row takes is kept, word for word: such a line is a note, and no side is read from it.
+    let kept = shorthand::read("--say", &long).exam.expect("a note");
+    assert_eq!(kept.note.as_deref(), Some(long.trim_end()));
+    assert!(say::findings(&kept).iter().all(|(key, _)| key == "note"));
     assert_eq!(shorthand::read("--say", &format!("{long} and more")).problems[0].id, "line-too-long");
 }

@@ -50,7 +50,7 @@ fn the_sums_of_a_key_are_those_of_check() {
         for (number, key) in keys.iter().enumerate() {
             let exam = format!("{level}/case-{:02}.toml", number + 1);
             let checked = said(&run_in(here.path(), &["check", &exam], b""));
-            let (_, after) = checked.split_once("Reckoned\n").expect("sums");
+            let (_, after) = checked.split_once("Calculated\n").expect("sums");
             let sums = after.split("\n\n").next().unwrap_or_default();
             for (i, sum) in sums.split("\n  ").map(|sum| sum.trim_start_matches("  ")).enumerate() {
                 // A line that goes on is set in further.
