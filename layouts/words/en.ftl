@@ -1216,7 +1216,7 @@ remark-pulse-to-feel-again = Her pulse is { $pulse }. Let her rest, feel it agai
 remark-breathing-very-fast = She breathes { $breaths } times a minute. Get help now, take her pulse, blood pressure and temperature, and follow your local guidance.
 remark-breathing-to-count-again = She breathes { $breaths } times a minute. Let her rest and count again for a full minute, take her pulse and temperature; if it stays so, follow your local guidance today.
 remark-thoughts-of-self-harm = She has told of thoughts of harming herself. Stay with her, ask whether she means to act on them, and get help now by your local guidance. Keep it out of anything she takes home.
-remark-violence-told = She has told of violence. Speak with her alone, ask whether she is safe to go home today, and follow your local guidance. Keep it out of anything she takes home.
+remark-violence-told = She has told of violence. Speak with her alone, ask whether going home today puts her in danger, and follow your local guidance. Keep it out of anything she takes home.
 remark-womb-board-like = The womb { $feel ->
     [does-not-soften] does not soften between contractions
    *[other] is hard as a board
@@ -1872,7 +1872,7 @@ desk-bar = Where you are, and on
 desk-step-back = One step back
 desk-step-next = Next step
 desk-all-steps = all steps
-desk-missing-count = { $count } left
+desk-missing-count = { $count } missing
 desk-missing = Not recorded: { $value }
 desk-none-missing = Nothing missing here
 desk-remarks-count = Remarks { $count }
