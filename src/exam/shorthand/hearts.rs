@@ -143,9 +143,7 @@ impl Scan<'_> {
                 self.at = to;
                 self.after_tape();
             }
-            (Some(n), _, Some((key, to, values)))
-                if HEART.contains(&n) && !weeks || to > next + 1 && !weeks =>
-            {
+            (Some(n), _, Some((key, to, values))) if !weeks && (HEART.contains(&n) || to > next + 1) => {
                 self.heart = true;
                 self.put(key, values, at, to);
                 self.at = to;

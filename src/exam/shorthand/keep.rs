@@ -581,7 +581,7 @@ impl Scan<'_> {
 /// Kept tokens that words of the program stand between are pieces of their own: a run is cut at commas only where a finding was.
 fn parted(scan: &Scan<'_>, from: usize, to: usize) -> Vec<Range<usize>> {
     let _ = scan;
-    vec![from..to]
+    std::iter::once(from..to).collect()
 }
 
 fn first_words(line: &str, at: &Range<usize>) -> Option<String> {

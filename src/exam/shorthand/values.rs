@@ -201,8 +201,10 @@ impl Scan<'_> {
     pub(super) fn values(&self, key: &'static Key, at: usize) -> Option<(usize, Vec<Value>)> {
         let (mut end, first) = self.value(key, at)?;
         let mut values = vec![first];
-        while key.list {
-            let Some(next) = self.list_goes_on(key, end) else { break };
+        if !key.list {
+            return Some((end, values));
+        }
+        while let Some(next) = self.list_goes_on(key, end) {
             if next <= end && self.value(key, next).is_none() {
                 break;
             }
@@ -230,10 +232,11 @@ impl Scan<'_> {
     }
 
     fn value(&self, key: &'static Key, at: usize) -> Option<(usize, Value)> {
-        if key.scope == Scope::Top && key.name != "scan" {
-            if let Some((end, Day::One(text))) = self.day(at) {
-                return accepts(key, &text).then(|| (end, Value { at: self.span(at, end), text }));
-            }
+        if key.scope == Scope::Top
+            && key.name != "scan"
+            && let Some((end, Day::One(text))) = self.day(at)
+        {
+            return accepts(key, &text).then(|| (end, Value { at: self.span(at, end), text }));
         }
         if key.name == "fundal-height" && self.verb_at(at, &["weeks"]).is_some() {
             return None;
