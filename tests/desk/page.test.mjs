@@ -179,7 +179,7 @@ test('a file with faults is told line by line and can be mended', async () => {
 test('one line fills the form, and the form shows as a line', async () => {
   const { page, context } = await open();
   await line(page, '37+0 LOA 2/5');
-  assert.match(await page.locator('#line-why').innerText(), /2\/5 palp/);
+  assert.match(await page.locator('#line-why').innerText(), /2\/5 felt above the brim/);
   await nothing(page);
   await line(page, '37+0 LOA 2/5 palp SFH 34');
   assert.equal(await page.locator('#finding-position .now').textContent(), 'LOA');

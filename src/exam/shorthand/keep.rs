@@ -462,7 +462,7 @@ impl Scan<'_> {
                 to -= 1;
             }
             if (from..to).any(|at| self.states[at] == State::Kept) {
-                pieces.extend(parted(&self, from, to));
+                pieces.push(from..to);
             }
             at = end;
         }
@@ -576,12 +576,6 @@ impl Scan<'_> {
             }
         }
     }
-}
-
-/// Kept tokens that words of the program stand between are pieces of their own: a run is cut at commas only where a finding was.
-fn parted(scan: &Scan<'_>, from: usize, to: usize) -> Vec<Range<usize>> {
-    let _ = scan;
-    std::iter::once(from..to).collect()
 }
 
 fn first_words(line: &str, at: &Range<usize>) -> Option<String> {
