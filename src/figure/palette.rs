@@ -102,7 +102,7 @@ impl BabyColours {
         ink: Colour::hex(0x1E1E1E),
     };
 
-    /// Its tones, the lightest first: each with the light below which it is laid; see [`super::tone`].
+    /// Its tones, the lightest first: each with the light below which it is laid; see `tone.rs`.
     ///
     /// Between the colours that are given they are mixed in even steps, so small that no step shows where skin turns
     /// slowly and a band is broad; in the deep folds, where bands are narrow, they are longer.
