@@ -21,7 +21,7 @@ family-back-ribs = The back is toward your ribs.
 family-back-ribs-probably = The back is probably toward your ribs.
 family-back-feet = The back is toward your feet.
 family-back-feet-probably = The back is probably toward your feet.
-family-heart = The small heart shows where on your belly your midwife heard the heartbeat that day.
+family-heart = The small ring shows where on your belly your midwife heard the heartbeat that day.
 # Source: RCOG-BREECH
 family-next-operation = A planned operation (C-section)
 family-hold = Hold this page on your belly with the picture facing out. Then the sides match.

@@ -1476,7 +1476,7 @@ family-artist-limbs-felt = Face, hands and feet are the artist’s guess.
 family-none-drawn = No baby is drawn, as it is not known how your baby lies.
 
 # The mark on the picture.
-family-heart = The small heart shows where on your bump your midwife heard the heartbeat that day.
+family-heart = The small ring shows where on your bump your midwife heard the heartbeat that day.
 # Only where it is asked for, and in one paragraph with the limits that follow: common practice.
 family-listen = Someone may lay an ear there and listen.
 # Source: RCM-DOP

@@ -1291,7 +1291,7 @@ family-artist = La cara, los brazos y las piernas son idea del dibujante.
 family-artist-limbs-felt = La cara, las manos y los pies son idea del dibujante.
 family-none-drawn = No se dibuja al bebé, porque no se sabe cómo está.
 
-family-heart = El dibujo del corazón muestra en qué lugar de su vientre oyó su matrona el latido ese día.
+family-heart = El círculo pequeño muestra en qué lugar de su vientre oyó su matrona el latido ese día.
 family-listen = Alguien puede poner ahí la oreja y escuchar.
 family-listen-limits = Oír un latido no dice cómo está su bebé. No oírlo es frecuente. Si algo le preocupa, llame.
 

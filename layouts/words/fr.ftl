@@ -1288,7 +1288,7 @@ family-artist = Visage, bras et jambes : l’idée du dessinateur.
 family-artist-limbs-felt = Visage, mains et pieds : l’idée du dessinateur.
 family-none-drawn = Aucun bébé n’est dessiné, car on ne sait pas comment il est placé.
 
-family-heart = Le petit cœur montre où, sur votre ventre, votre sage-femme a entendu le cœur ce jour-là.
+family-heart = Le petit rond montre où, sur votre ventre, votre sage-femme a entendu le cœur ce jour-là.
 family-listen = Quelqu’un peut poser l’oreille à cet endroit et écouter.
 family-listen-limits = Entendre le cœur ne dit pas comment va votre bébé. Ne pas l’entendre est fréquent. Si vous êtes inquiète, appelez.
 

@@ -79,7 +79,7 @@ fn the_heart_stands_out_from_everything_it_can_lie_on() {
             let rim = mother.paper;
             assert!(contrast(HEART, rim, eyes) >= 4.5, "{palette:?}, {who}");
             for ground in grounds(&baby, &mother) {
-                // A dark heart in a pale rim: one of the two makes the shape.
+                // A dark mark in a pale rim: one of the two makes the shape.
                 let best = contrast(HEART, ground, eyes).max(contrast(rim, ground, eyes));
                 assert!(best >= 3.0, "{palette:?}, {who}: {best} on {ground:?}");
             }
