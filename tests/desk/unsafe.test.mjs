@@ -255,7 +255,7 @@ test('Ctrl+P prints the page or the text that is meant, and the sheet stays unti
   await give(page, 'note');
   await page.keyboard.press('ControlOrMeta+p');
   await page.waitForFunction(() => window.prints === 2);
-  assert.match(await page.locator('#printed pre').textContent(), /Back: left\s+front/i);
+  assert.match(await page.locator('#printed pre').textContent(), /Back: left,\s+anterior/i);
   await page.locator('#text [data-close]').click();
   await step(page, 'movements');
   await tapped(page, chip(page, 'movements', 'none'));
@@ -281,6 +281,7 @@ test('a new visit forgets her skin, her view and her language; the device keeps 
   assert.ok(!/hers|"4"|"es"|page-lang|palette/.test(await page.evaluate(() => JSON.stringify(localStorage))));
   await page.locator('#new-visit').click();
   await page.locator('#new [data-close=so]').click();
+  await page.waitForFunction(() => !document.getElementById('line').value);
   await settled(page);
   assert.deepEqual(await page.evaluate(() => ['from', 'palette', 'page-lang'].map((id) => document.getElementById(id).value)), ['facing', '0', '']);
   await context.close();
