@@ -78,6 +78,8 @@ drawing-disagree = The findings disagree: the drawing follows head, bottom and b
 drawing-face-leads = The head is bent back and the face leads: from the front it is seen from its edge.
 drawing-brow-leads = The head is half bent back and the brow leads.
 drawing-second-is-lower = Baby 2 lies lower than baby 1: numbered as in the file.
+drawing-smaller = The womb is lower than a baby of these weeks takes: drawn smaller, to lie under its top.
+drawing-does-not-fit = The womb is too low for a baby of these weeks: head and bottom are drawn as rounds.
 
 ## Teaching plates
 

@@ -69,6 +69,8 @@ drawing-disagree = Los hallazgos no concuerdan: el dibujo sigue la cabeza, las n
 drawing-face-leads = La cabeza está echada hacia atrás y la cara va por delante: de frente se ve de canto.
 drawing-brow-leads = La cabeza está a medias echada hacia atrás y la frente va por delante.
 drawing-second-is-lower = El bebé 2 está más abajo que el bebé 1: numerados como en el archivo.
+drawing-smaller = El útero es más bajo de lo que ocupa un bebé de estas semanas: dibujado más pequeño, para que quede bajo el fondo.
+drawing-does-not-fit = El útero es demasiado bajo para un bebé de estas semanas: cabeza y nalgas se dibujan como círculos.
 
 ## Teaching plates
 

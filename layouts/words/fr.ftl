@@ -71,6 +71,8 @@ drawing-disagree = Les constatations se contredisent : le dessin suit la tête,
 drawing-face-leads = La tête est défléchie à fond et la face se présente : de devant, on la voit par sa tranche.
 drawing-brow-leads = La tête est à demi défléchie et le front se présente.
 drawing-second-is-lower = Le bébé 2 est plus bas que le bébé 1 : numérotés comme dans le fichier.
+drawing-smaller = L’utérus est moins haut que ce que demande un bébé de ce terme : dessiné plus petit, pour tenir sous le fond.
+drawing-does-not-fit = L’utérus est trop bas pour un bébé de ce terme : tête et siège sont dessinés en ronds.
 
 ## Teaching plates
 

@@ -9,14 +9,15 @@ use super::form::bone::{BONES, CHEST, HEAD, Limb, MIDDLE, ROOT, SPINE};
 use super::form::shared::shared;
 use super::form::skeleton::BoneAt;
 use super::form::turn::Turn;
+use super::lateral::{Way, turned};
+use super::part::Region;
 use super::posed::{Poser, reflected};
-use super::shape::skin::Mesh;
-use super::shape::{Carrier, Shape};
+use super::shape::Shape;
 use crate::units::Vec3;
 
-/// The surface of a baby whose pieces are carried; `None` for one that is not made of the form.
-pub fn carried(baby: &PosedBaby, way: &dyn Carrier) -> Option<Shape> {
-    let held = baby.held?;
+/// The surface of a baby whose pieces are carried, and how far its head was moved out of her spine or wall before it was turned.
+pub fn carried(baby: &PosedBaby, way: &Way) -> (Shape, Vec3) {
+    let held = baby.held;
     let poser = Poser::new(&baby.posture);
     let sign = |v: Vec3| if poser.is_mirrored() { reflected(v) } else { v };
     // In mother space as the baby is made: carrying leaves x alone, so that it may be reflected before or after.
@@ -56,22 +57,30 @@ pub fn carried(baby: &PosedBaby, way: &dyn Carrier) -> Option<Shape> {
     let by = way.with_head(bones[HEAD].origin) - out[HEAD].origin;
     out.iter_mut().for_each(|bone| bone.origin = bone.origin + by);
     let skin = poser.body().skin_over(out.clone(), &held);
-    let asides = asides(&skin.points, way);
+    let leads = poser.made().up.y < -0.9;
+    let asides = asides(&skin.points, way, leads);
     let skin = if asides.iter().all(|by| by.length() < 1e-3) {
         skin
     } else {
         out.iter_mut().zip(&asides).for_each(|(bone, by)| bone.origin = bone.origin + *by);
-        poser.body().skin_over(out, &held)
+        poser.body().skin_over(out.clone(), &held)
+    };
+    // The head is the very head of the front, as one rigid piece.
+    let head_of = |v: usize| {
+        let own = sign(baby.shape.at(v)) - bones[HEAD].origin;
+        out[HEAD].origin + out[HEAD].turn.of(bones[HEAD].turn.back(own))
     };
     let points: Vec<[f32; 3]> = skin
         .points
         .iter()
-        .map(|[x, y, z]| {
-            let v = way.turned(sign(Vec3::new(*x, *y, *z)));
+        .enumerate()
+        .map(|(v, [x, y, z])| {
+            let own = if form.regions[v] == Region::Head { head_of(v) } else { Vec3::new(*x, *y, *z) };
+            let v = turned(sign(own));
             [v.x, v.y, v.z]
         })
         .collect();
-    Some(Shape::Mesh(Mesh::of_points(points, poser.is_mirrored())))
+    (Shape::of_points(points, poser.is_mirrored()), asides[HEAD])
 }
 
 /// Bones from the root outwards.
@@ -94,8 +103,9 @@ fn is_leg(bone: usize) -> bool {
     bone >= MIDDLE && (bone - MIDDLE) % side >= side - 6
 }
 
-/// For each bone, how far what it carries must move to lie in the room there is. The head stays where it is.
-fn asides(points: &[[f32; 3]], way: &dyn Carrier) -> Vec<Vec3> {
+/// For each bone, how far what it carries must move to lie in the room there is. A head that leads stays where it is; one
+/// that does not moves as one piece, and the neck with it by degrees.
+fn asides(points: &[[f32; 3]], way: &Way, head_leads: bool) -> Vec<Vec3> {
     // A hand and a foot stay in one piece.
     let side = (BONES - MIDDLE) / 2;
     let whole = |bone: usize| match bone.checked_sub(MIDDLE).map(|own| own % side) {
@@ -110,7 +120,16 @@ fn asides(points: &[[f32; 3]], way: &dyn Carrier) -> Vec<Vec3> {
             continue;
         }
         let held = points.iter().zip(weights).filter(|(_, w)| whole(w.main()) == bone);
-        *out = way.moved(&mut held.map(|([x, y, z], _)| way.turned(Vec3::new(*x, *y, *z))));
+        *out = way.moved(&mut held.map(|([x, y, z], _)| turned(Vec3::new(*x, *y, *z))));
+    }
+    if !head_leads {
+        let head = points.iter().zip(&shared().regions).filter(|(_, region)| **region == Region::Head);
+        let by = way.moved(&mut head.map(|([x, y, z], _)| turned(Vec3::new(*x, *y, *z))));
+        let trunk = out[CHEST];
+        for (bone, own) in out.iter_mut().enumerate().take(MIDDLE).skip(CHEST + 1) {
+            let share = (bone - CHEST) as f32 / (HEAD - CHEST) as f32;
+            *own = trunk.lerp(by, share.min(1.0));
+        }
     }
     for bone in 0..BONES {
         out[bone] = out[whole(bone)];

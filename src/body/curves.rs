@@ -1,7 +1,5 @@
-//! Fine lines laid on the surface. In: control points. Out: points of a curve in mother space, with width and ink.
+//! Fine lines on the surface. In: control points. Out: points of a curve in mother space, with width and ink.
 
-use super::eight;
-use super::pack::Pack;
 use crate::units::Vec3;
 
 /// How a curve is drawn.
@@ -28,12 +26,6 @@ pub struct Curve {
     pub ink: Ink,
     /// What it shows, such as `face`.
     pub name: &'static str,
-}
-
-/// The points where walks from outside meet the surface; each walk is a start and a direction.
-pub fn laid(forms: &Pack, walks: impl Iterator<Item = (Vec3, Vec3)>, limit: f32) -> Vec<Vec3> {
-    let walks: Vec<_> = walks.collect();
-    eight::walk_in(forms, &walks, limit).into_iter().flatten().collect()
 }
 
 /// `n + 1` points of the Catmull-Rom curve through `controls`.

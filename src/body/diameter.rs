@@ -2,13 +2,10 @@
 //! handbooks print for it at term.
 
 use super::baby::PosedBaby;
-use super::head;
-use super::shape::{Piece, Shape};
+use super::form::landmark::Landmark;
+use super::shape::Piece;
 use crate::exam::Attitude;
-use crate::units::Vec3;
-
-/// Farther out than any part of a head, cm.
-const OUT: f32 = 20.0;
+use crate::units::{BabySide, Vec3};
 
 /// A diameter of the head, named by its landmarks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -71,39 +68,22 @@ impl Diameter {
 }
 
 /// The diameter with which this baby's head presents, between its landmarks in the head's own midline.
-pub fn presenting(baby: &PosedBaby) -> Option<Diameter> {
+pub fn presenting(baby: &PosedBaby) -> Diameter {
     let name = Name::of(baby.posture.attitude);
-    let k = baby.posture.measures.head;
-    let head_and_neck = &baby.shape.piece(Piece::Core);
-    let skull = &baby.shape.piece(Piece::Head);
-    // Degrees from the crown towards the face; how far a point is from being the landmark.
-    let find = |shape: &Shape, (from, to): (i32, i32), far: &dyn Fn(Vec3) -> f32| {
-        (from..to)
-            .filter_map(|degrees| profile(baby, shape, degrees as f32))
-            .min_by(|p, q| far(*p).total_cmp(&far(*q)))
+    let at = |landmark: Landmark| baby.shape.landmark(landmark, BabySide::Left);
+    let ends = match name {
+        Name::SuboccipitoBregmatic => [at(Landmark::Suboccipital), at(Landmark::Bregma)],
+        Name::SubmentoBregmatic => [at(Landmark::Submental), at(Landmark::Bregma)],
+        Name::OccipitoFrontal => [at(Landmark::Glabella), farthest(baby, at(Landmark::Glabella))],
+        Name::MentoVertical => [at(Landmark::Chin), farthest(baby, at(Landmark::Chin))],
     };
-    let bregma = || find(head_and_neck, (-10, 60), &|p| (p.z - head::BREGMA * k).abs());
-    let farthest = |from: Vec3| find(skull, (0, 360), &|p| -(p - from).length());
-    let (from, to) = match name {
-        // The nape meets the skull where the profile comes nearest to the head's middle.
-        Name::SuboccipitoBregmatic => (find(head_and_neck, (200, 280), &|p| p.length())?, bregma()?),
-        Name::SubmentoBregmatic => (find(head_and_neck, (150, 200), &|p| p.length())?, bregma()?),
-        Name::OccipitoFrontal => {
-            let brows = find(head_and_neck, (60, 110), &|p| (p.y - head::BROWS * k).abs())?;
-            (brows, farthest(brows)?)
-        }
-        Name::MentoVertical => {
-            let chin = find(head_and_neck, (125, 155), &|p| -p.dot(Vec3::new(0.0, -0.8, 0.6)))?;
-            (chin, farthest(chin)?)
-        }
-    };
-    Some(Diameter { name, ends: [baby.head.point(from), baby.head.point(to)] })
+    Diameter { name, ends }
 }
 
-/// A point of the profile in the head's midline, in the head's frame.
-fn profile(baby: &PosedBaby, shape: &Shape, degrees: f32) -> Option<Vec3> {
-    let (sin, cos) = libm::sincosf(degrees.to_radians());
-    let outward = baby.head.direction(Vec3::new(0.0, cos, sin));
-    let p = shape.ray(baby.head.origin + outward * OUT, -outward, OUT)?;
-    Some(baby.head.local(p))
+/// The point of the head's midline that lies farthest from one of its points.
+fn farthest(baby: &PosedBaby, from: Vec3) -> Vec3 {
+    const BESIDE: f32 = 0.5;
+    let head = baby.shape.piece(Piece::Skull).vertices();
+    let midline = head.into_iter().filter(|p| baby.head.local(*p).x.abs() < BESIDE);
+    midline.max_by(|p, q| (*p - from).length().total_cmp(&(*q - from).length())).unwrap_or(from)
 }

@@ -5,10 +5,10 @@
 //! shoulder blade of the drawn baby (its chest, in a face presentation). What was measured is drawn to the centimetre.
 
 use super::baby::PosedBaby;
-use super::frame::Frame;
+use super::form::landmark::Landmark;
 use super::mother::MotherShape;
 use crate::exam::{Across, Attitude, Height, Place};
-use crate::units::{FigurePoint, MotherPoint, Vec3};
+use crate::units::{BabySide, FigurePoint, MotherPoint, Vec3};
 
 /// Through which side of its trunk a heart is heard.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -19,10 +19,6 @@ pub enum Through {
     Chest,
 }
 
-/// Where the sound leaves the baby, in the frame of its chest at term, cm: near a shoulder blade, and beside the
-/// breastbone. On both sides alike: it is led by the whole trunk, and what is heard is heard where that lies nearest.
-const SHOULDER_BLADE: Vec3 = Vec3::new(1.6, 2.7, -4.2);
-const BREASTBONE: Vec3 = Vec3::new(1.0, 1.2, 4.3);
 /// How much dearer a way is that leaves the baby backwards than one that leaves it straight: sound is led by the baby's
 /// trunk where it lies against the wall, and hardly round it. Common practice.
 const ASTRAY: f32 = 0.15;
@@ -30,7 +26,7 @@ const ASTRAY: f32 = 0.15;
 /// Where the sound of a heart leaves the baby.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Source {
-    /// The places on its skin, that on its left first.
+    /// The places on its skin, that on its left first: it is led by the whole trunk, and heard where that lies nearest.
     pub at: [Vec3; 2],
     /// Which way is out of the baby there.
     pub outward: Vec3,
@@ -41,18 +37,20 @@ pub struct Source {
 impl Source {
     /// Of this baby.
     pub fn of(baby: &PosedBaby) -> Source {
-        let k = &baby.posture.measures;
         let through = match baby.posture.attitude {
             Attitude::Face => Through::Chest,
             Attitude::Flexed | Attitude::Deflexed | Attitude::Brow => Through::Back,
         };
-        let (leaves, outward) = match through {
-            Through::Back => (SHOULDER_BLADE, -baby.body.z),
-            Through::Chest => (BREASTBONE, baby.body.z),
+        let mark = |landmark, side| baby.shape.landmark(landmark, side);
+        let (at, outward) = match through {
+            // The upper part of the shoulder blade, between its middle, its shoulder and the nape.
+            Through::Back => {
+                let upper = |side| mark(Landmark::Acromion, side).lerp(mark(Landmark::Nape, side), 0.5);
+                (BabySide::BOTH.map(|side| mark(Landmark::Blade, side).lerp(upper(side), 0.35)), -baby.body.z)
+            }
+            Through::Chest => (BabySide::BOTH.map(|side| mark(Landmark::Sternum, side)), baby.body.z),
         };
-        let chest: Frame = baby.spine.chest.within(&baby.body);
-        let place = |x: f32| chest.point(Vec3::new(x * k.girth, leaves.y * k.length, leaves.z * k.girth));
-        Source { at: [place(leaves.x), place(-leaves.x)], outward, through }
+        Source { at, outward, through }
     }
 
     /// How far it is from there to a point of her skin, ways round the baby counted longer.

@@ -6,6 +6,11 @@ use super::form::posture::Posture as Held;
 use crate::exam::{Attitude, Footling, Legs};
 use crate::units::{BabySide, Vec3};
 
+/// The side nearer the viewer, of a baby as it is made.
+pub fn near(made: &Posture) -> BabySide {
+    if made.frame(Vec3::default()).x.z > 1e-3 { BabySide::Left } else { BabySide::Right }
+}
+
 /// The posture of a baby.
 pub fn hold(made: &Posture) -> Held {
     let frame = made.frame(Vec3::default());
@@ -13,7 +18,7 @@ pub fn hold(made: &Posture) -> Held {
     let (across, front) = (frame.x.z, frame.z.z);
     choose(&Wanted {
         turn: libm::atan2f(across.abs(), front).to_degrees(),
-        near: if across > 1e-3 { BabySide::Left } else { BabySide::Right },
+        near: near(made),
         head: match made.attitude {
             Attitude::Flexed => Head::Flexed,
             Attitude::Deflexed => Head::Straight,
@@ -22,7 +27,6 @@ pub fn hold(made: &Posture) -> Held {
         },
         legs: BabySide::BOTH.map(|side| leg(made.legs, side)),
         curl: made.curl,
-        stretch: made.stretch,
     })
 }
 

@@ -10,14 +10,11 @@
 use super::along_axis;
 use super::baby::PosedBaby;
 use super::cast::Cast;
-use super::curves::Curve;
 use super::frame::Frame;
-use super::head;
 use super::mother::MotherShape;
-use super::pack::Pack;
 use super::pelvis;
 use super::pose::Pose;
-use super::shape::{self, Carrier, Piece, Shape};
+use super::shape::{self, Piece, Shape};
 use super::womb;
 use crate::exam::Attitude;
 use crate::units::{FigurePoint, MotherPoint, Vec3};
@@ -248,7 +245,7 @@ pub fn lateral(pose: &Pose) -> Lateral {
         // Its trunk comes to lie where wall and spine are equally far from it.
         for _ in 0..3 {
             let way = Way { room: None, axis: &axis, head: baby.head.origin };
-            let there = along_axis::carried(baby, &way).unwrap_or_else(|| baby.shape.carried(&way));
+            let (there, _) = along_axis::carried(baby, &way);
             axis.on_axis[1] += 0.5 * lies_forward(&pose.mother, &there);
         }
     }
@@ -416,27 +413,24 @@ const BEFORE_PART: f32 = 0.6;
 
 /// How a baby's pieces are carried along the axis, its head as one; in the `room` of a mother, what would lie in her spine
 /// or her abdominal wall moves out of it.
-struct Way<'a> {
+pub(super) struct Way<'a> {
     room: Option<&'a MotherShape>,
     axis: &'a Axis,
     /// Where the head hangs.
     head: Vec3,
 }
 
-impl Carrier for Way<'_> {
-    fn with_head(&self, p: Vec3) -> Vec3 {
+impl Way<'_> {
+    /// Where a point of the head goes: the head stays one rigid piece.
+    pub(super) fn with_head(&self, p: Vec3) -> Vec3 {
         self.hung(self.head, p)
     }
-    fn hung(&self, hold: Vec3, p: Vec3) -> Vec3 {
+    /// Where a point of a rigid piece that hangs at `hold` goes.
+    pub(super) fn hung(&self, hold: Vec3, p: Vec3) -> Vec3 {
         self.axis.hung(hold, p)
     }
-    fn laid(&self, p: Vec3) -> Vec3 {
-        self.axis.laid(p)
-    }
-    fn turned(&self, p: Vec3) -> Vec3 {
-        turned(p)
-    }
-    fn moved(&self, outline: &mut dyn Iterator<Item = Vec3>) -> Vec3 {
+    /// How far something with this outline (in the turned space) must be moved before it is turned.
+    pub(super) fn moved(&self, outline: &mut dyn Iterator<Item = Vec3>) -> Vec3 {
         FORWARD * self.room.map_or(0.0, |mother| into_room(mother, outline))
     }
 }
@@ -444,8 +438,7 @@ impl Carrier for Way<'_> {
 /// A baby carried along the axis.
 fn laid(mother: &MotherShape, axis: &Axis, baby: &PosedBaby) -> PosedBaby {
     let way = Way { room: Some(mother), axis, head: baby.head.origin };
-    let mut shape = along_axis::carried(baby, &way).unwrap_or_else(|| baby.shape.carried(&way));
-    shape.finish();
+    let (shape, aside) = along_axis::carried(baby, &way);
     let frame = |f: &Frame| {
         let point = |p: Vec3| axis.hung(f.origin, p);
         let direction = |v: Vec3| turned(point(f.origin + v) - point(f.origin));
@@ -456,18 +449,10 @@ fn laid(mother: &MotherShape, axis: &Axis, baby: &PosedBaby) -> PosedBaby {
             origin: turned(point(f.origin)),
         }
     };
-    let mut out =
-        PosedBaby { body: frame(&baby.body), head: frame(&baby.head), shape, curves: vec![], ..baby.clone() };
-    let back = matches!(baby.posture.attitude, Attitude::Brow | Attitude::Face);
-    if baby.held.is_some() {
-        return out.with_curves();
-    }
-    out.curves = head::curves(&Pack::of(out.shape.head_forms()), &out.head, back, baby.posture.measures.head);
-    for curve in baby.curves.iter().filter(|c| !["face", "ear", "hair"].contains(&c.name)) {
-        let points = curve.points.iter().map(|p| out.shape.settled(turned(axis.laid(*p)))).collect();
-        out.curves.push(Curve { points, ..curve.clone() });
-    }
-    out
+    let mut head = frame(&baby.head);
+    head.origin = head.origin + turned(aside);
+    let out = PosedBaby { body: frame(&baby.body), head, shape, curves: vec![], ..baby.clone() };
+    out.with_curves()
 }
 
 impl Lateral {

@@ -92,6 +92,8 @@ impl Part {
         })
     }
 
+    /// All codes are below this.
+    pub const CODES: usize = 40;
     /// The code.
     pub const fn code(self) -> u8 {
         self.0

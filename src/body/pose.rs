@@ -7,7 +7,7 @@ use super::measures::Measures;
 use super::mother::{HandbookLevels, MotherShape, handbook_levels};
 use super::place::{ABOVE_BABY, hull, lowest, place, top};
 use super::plan::{Lying, Plan, plan};
-use super::{heard, parting, shape, turning, twins, womb};
+use super::{heard, shape, turning, twins, womb};
 use crate::exam::aside;
 use crate::exam::{
     Attitude, Back, Conclusion, Exam, Finding, HeartHeard, Height, Legs, Lie, Place, SkinMark, Unsure,
@@ -24,6 +24,8 @@ const WEEKS_NOT_GIVEN: f64 = 38.0;
 const TWINS_BREADTH: f64 = 1.1;
 /// How high a crosswise womb stands against a lengthwise one: a drawing height, common practice.
 const CROSSWISE_FUNDUS: f64 = 0.72;
+/// A baby that stands this far above the top of its womb does not fit, cm.
+const TOO_HIGH: f32 = 0.3;
 /// How far the top of a crosswise womb stands above limbs that were felt: a drawing height, cm.
 const OVER_LIMBS: f64 = 2.0;
 /// Before this only the womb and its level are drawn.
@@ -54,6 +56,10 @@ pub enum DrawingNote {
     FaceLeads(usize),
     /// The head of this baby is half bent back, and its brow leads.
     BrowLeads(usize),
+    /// This baby is drawn with the sizes of fewer weeks, to fit under the top of the womb.
+    Smaller(usize),
+    /// Even so this baby does not fit: drawn as rounds.
+    DoesNotFit(usize),
     /// Baby 2 lies nearer the outlet than baby 1.
     SecondIsLower,
 }
@@ -239,13 +245,18 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
                     }
                 }
             }
-            if let Some((mut posed, misfit)) =
+            if let Some((mut posed, misfit, smaller)) =
                 draw(&plan, measures, mother.fundus_y as f32, &limbs, favour(baby, conclusion))
             {
                 if let Drawn::Rounds(rounds) = &mut posed {
                     rounds.felt = [&baby.head, &baby.breech].map(|pole| pole.value().is_some());
                     // Fifths are felt on the head.
                     rounds.felt[0] |= baby.head_above_brim.value().is_some();
+                }
+                if misfit > TOO_HIGH && matches!(plan, Plan::Baby(..)) {
+                    notes.push(DrawingNote::DoesNotFit(number));
+                } else if smaller {
+                    notes.push(DrawingNote::Smaller(number));
                 }
                 misfits.push((number, misfit));
                 babies.push((number, posed));
@@ -339,29 +350,30 @@ fn draw(
     fundus: f32,
     limbs: &[MotherPoint],
     favour: MotherSide,
-) -> Option<(Drawn, f32)> {
+) -> Option<(Drawn, f32, bool)> {
     let posture = |lying: &Lying, back: Vec3| Posture {
         up: lying.up,
         back,
         attitude: lying.attitude,
         legs: lying.legs,
         curl: 1.0,
-        stretch: 0.0,
         measures,
         favour,
-        felt: [None; 4],
     };
     match plan {
         Plan::Nothing => None,
         Plan::Baby(lying, back) => {
             let placed = place(lying, posture(lying, *back), fundus, limbs);
-            Some((Drawn::Baby(Box::new(placed.baby)), placed.misfit))
+            if placed.misfit > TOO_HIGH {
+                return Some((rounds(&placed.baby), placed.misfit, true));
+            }
+            Some((Drawn::Baby(Box::new(placed.baby)), placed.misfit, placed.smaller))
         }
         Plan::Rounds(lying) => {
             // The rounds lie where head and bottom of a baby seen square on would lie.
             let lying = Lying { legs: Legs::Complete, ..*lying };
             let placed = place(&lying, posture(&lying, Vec3::new(0.0, 0.0, 1.0)), fundus, &[]);
-            Some((rounds(&placed.baby), placed.misfit))
+            Some((rounds(&placed.baby), placed.misfit, placed.smaller))
         }
     }
 }
@@ -408,8 +420,7 @@ fn set_apart(exam: &Exam, conclusions: &[Conclusion], fundus: f32, babies: &mut 
         (Drawn::Baby(a), Drawn::Baby(b)) => {
             let other = if lies[1] == Lie::Longitudinal { a } else { b };
             let room = fundus - ABOVE_BABY - top(other);
-            let apart = if cfg!(feature = "human-form") { parting::apart } else { twins::apart };
-            apart([a, b], lies, first, room)
+            twins::apart([a, b], lies, first, room)
         }
         _ => [first, -first].map(|sign| Vec3::new(sign * ROUNDS_ASIDE, 0.0, 0.0)),
     };

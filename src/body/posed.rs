@@ -3,7 +3,6 @@
 //!
 //! It is always made as if its back (crosswise: its head) were to her left, then reflected with sides changed over.
 
-use super::attitude::Spine;
 use super::baby::{PosedBaby, Posture};
 use super::felt;
 use super::form::body::{Body, Sizes, Skin};
@@ -14,11 +13,10 @@ use super::form::reach::{Led, led};
 use super::form::shared::shared;
 use super::form::skeleton::BoneAt;
 use super::frame::Frame;
-use super::hold::hold;
-use super::limbs::{Arm, Leg};
+use super::hold::{self, hold};
+use super::joints::{Arm, Leg, Spine};
 use super::part::Region;
 use super::shape::Shape;
-use super::shape::skin::Mesh;
 use crate::exam::{Footling, Legs};
 use crate::units::{BabySide, MotherSide, Vec3};
 
@@ -81,7 +79,6 @@ pub fn reflected(v: Vec3) -> Vec3 {
 
 /// The posture of the mirror image.
 fn reflection(p: &Posture) -> Posture {
-    let felt = [p.felt[1], p.felt[0], p.felt[3], p.felt[2]].map(|place| place.map(reflected));
     let legs = match p.legs {
         Legs::Footling(Footling::Left) => Legs::Footling(Footling::Right),
         Legs::Footling(Footling::Right) => Legs::Footling(Footling::Left),
@@ -95,9 +92,13 @@ fn reflection(p: &Posture) -> Posture {
             MotherSide::Left => MotherSide::Right,
             MotherSide::Right => MotherSide::Left,
         },
-        felt,
         ..*p
     }
+}
+
+/// The side nearer the viewer.
+pub fn near(posture: &Posture) -> BabySide {
+    if is_mirrored(posture) { hold::near(&reflection(posture)).opposite() } else { hold::near(posture) }
 }
 
 impl Poser {
@@ -228,7 +229,6 @@ impl Poser {
                 wrist,
                 fingers,
                 palm: (palm - fingers * palm.dot(fingers)).normalized(),
-                curl: [0.0; 2],
             }
         });
         let legs = BabySide::BOTH.map(|side| {
@@ -252,10 +252,10 @@ impl Poser {
             spine,
             arms,
             legs,
-            shape: Shape::Mesh(Mesh::new(&skin.points, &frame, self.mirrored)),
+            shape: Shape::new(&skin.points, &frame, self.mirrored),
             curves: vec![],
             posture,
-            held: Some(*held),
+            held: *held,
         }
     }
 }

@@ -5,6 +5,7 @@
 //! what is felt there. The turn of a trunk is read from the skin that is met, in the baby's own frame.
 
 use super::baby::PosedBaby;
+use super::form::landmark::Landmark;
 use super::heard::Source;
 use super::mother::MotherShape;
 use super::part::{Part, Region};
@@ -12,7 +13,7 @@ use super::place::hull;
 use super::pose::{Drawn, Pose, Rounds};
 use super::shape::Met;
 use crate::exam::{Across, Height, Place};
-use crate::units::{Centimetres, MotherPoint, MotherSide, Vec3};
+use crate::units::{BabySide, Centimetres, MotherPoint, MotherSide, Vec3};
 
 pub use super::heard::Through;
 
@@ -55,6 +56,8 @@ pub struct Touch {
     pub place: Place,
     /// Where that is on her skin.
     pub at: MotherPoint,
+    /// Where hands met what is felt: at the fundus they close in on it.
+    pub met_at: MotherPoint,
     /// What is felt there; `None`: no part of a baby.
     pub felt: Option<Felt>,
 }
@@ -139,8 +142,10 @@ pub fn places(mother: &MotherShape) -> Vec<(Place, MotherPoint)> {
     out
 }
 
-/// Hands at the fundus cup the pole that lies there: they feel what is this far below its top, seen from the front, cm.
+/// Hands at the fundus cup the pole that lies there: they feel what is this far below its top, seen from the front, cm;
+/// where nothing lies there, what they meet next as they close in on it.
 const CUPPED: f64 = 4.0;
+const CLOSE_IN: f32 = 4.0;
 
 /// Where hands lie for a place.
 fn spot(mother: &MotherShape, place: &Place) -> MotherPoint {
@@ -161,10 +166,28 @@ fn cupped(mother: &MotherShape, level: Height, x: f64, y: f64) -> MotherPoint {
 pub fn palpation(pose: &Pose) -> Palpation {
     let touches = places(&pose.mother)
         .into_iter()
-        .map(|(place, at)| Touch { place, at, felt: felt(pose, at) })
+        .map(|(place, at)| match felt(pose, at) {
+            Some(felt) => Touch { place, at, met_at: at, felt: Some(felt) },
+            None => closing_in(pose, &place, at),
+        })
         .collect();
     let hearts = pose.posed().map(|(number, baby)| listening(&pose.mother, number, baby)).collect();
     Palpation { touches, hearts }
+}
+
+/// What hands at the fundus meet as they close in on a pole that lies lengthwise: by half a centimetre at a time.
+fn closing_in(pose: &Pose, place: &Place, at: MotherPoint) -> Touch {
+    let lengthwise =
+        |felt: &Felt| pose.posed().any(|(number, baby)| number == felt.baby && baby.posture.up.y.abs() > 0.9);
+    let steps = if place.height == Some(Height::Fundus) { (2.0 * CLOSE_IN) as u8 } else { 0 };
+    let met = (1..=steps).find_map(|step| {
+        let lower = pose.mother.skin(at.0.x.into(), f64::from(at.0.y) - 0.5 * f64::from(step));
+        felt(pose, lower).filter(lengthwise).map(|felt| (lower, felt))
+    });
+    match met {
+        Some((met_at, felt)) => Touch { place: *place, at, met_at, felt: Some(felt) },
+        None => Touch { place: *place, at, met_at: at, felt: None },
+    }
 }
 
 /// What a ray from the viewer through `at` towards her back meets first.
@@ -211,7 +234,8 @@ fn feel(baby: &PosedBaby, met: &Met) -> Feel {
         Region::Arm(_) | Region::Leg(_) => Feel::Limbs,
         Region::Trunk => {
             let own = baby.body.local(met.at);
-            if met.part.is_buttock() || own.y < baby.spine.pelvis.origin.y {
+            let crest = |side| baby.body.local(baby.shape.landmark(Landmark::IliacCrest, side)).y;
+            if met.part.is_buttock() || own.y < 0.5 * (crest(BabySide::Left) + crest(BabySide::Right)) {
                 return Feel::Bottom;
             }
             let forward = met.outward.dot(baby.body.z);
@@ -231,7 +255,7 @@ fn feel(baby: &PosedBaby, met: &Met) -> Feel {
 /// A side of the baby turned this far from her front (cosine) is heard faintly.
 const FAINT: f32 = -0.4;
 /// How far above or below the place where it leaves the baby a heart is looked for, cm.
-const ABOUT: f64 = 3.0;
+const ABOUT: f64 = 1.0;
 /// The lowest place to listen, cm above the symphysis.
 const LOWEST: f64 = 3.0;
 /// How far beside the baby it is looked for, cm: over the womb, not beside it.

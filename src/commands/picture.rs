@@ -122,6 +122,8 @@ pub fn notes(pose: &Pose, words: &Words) -> Result<Vec<String>, WordsError> {
                 DrawingNote::BackSideOnly(n) => ("drawing-back-side-only", Some(*n)),
                 DrawingNote::FaceLeads(n) => ("drawing-face-leads", Some(*n)),
                 DrawingNote::BrowLeads(n) => ("drawing-brow-leads", Some(*n)),
+                DrawingNote::Smaller(n) => ("drawing-smaller", Some(*n)),
+                DrawingNote::DoesNotFit(n) => ("drawing-does-not-fit", Some(*n)),
                 DrawingNote::SecondIsLower => ("drawing-second-is-lower", None),
             };
             let text = words.say(id, &[])?;

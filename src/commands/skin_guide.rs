@@ -294,6 +294,8 @@ impl Guide<'_> {
                 DrawingNote::BackNotFelt(n) if *n == number => "drawing-back-not-felt",
                 DrawingNote::Unsure(n) if *n == number => "drawing-unsure",
                 DrawingNote::BackSideOnly(n) if *n == number => "drawing-back-side-only",
+                DrawingNote::Smaller(n) if *n == number => "drawing-smaller",
+                DrawingNote::DoesNotFit(n) if *n == number => "drawing-does-not-fit",
                 _ => continue,
             };
             out.push(self.words.say(id, &[])?);

@@ -214,10 +214,15 @@ fn ink(cast: &Cast, babies: &[&PosedBaby], c: &BabyColours) -> Marks {
             Ink::Firm => 3,
         };
         let path = fine.entry((curve.name, shade)).or_default();
-        if curve.name == "cleft" {
+        if curve.name == "crease" {
             // Only on skin that faces the viewer, from behind, and well within the outline.
             if baby.posture.back.z > 0.45 && baby.posture.up.z.abs() < 0.5 {
                 draw_where(cast, curve, path, |p| is_within(cast, p, 1.5) && facing(cast, p) > 0.3);
+            }
+        } else if curve.name == "back" {
+            // The furrow shows on a back that is turned to the viewer.
+            if baby.posture.back.z > 0.45 {
+                draw_where(cast, curve, path, |p| is_within(cast, p, 0.8) && facing(cast, p) > 0.3);
             }
         } else {
             draw_curve(cast, curve, path);

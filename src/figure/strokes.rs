@@ -281,7 +281,9 @@ impl Tracer<'_> {
         let cell = self.owner(x, y, part)?;
         let at = Vec3::new(x * self.sign, y, self.cast.depth[cell]);
         let (number, baby) = *self.babies.iter().min_by(|a, b| {
-            let off = |baby: &PosedBaby| baby.shape.nearest(at).0.abs();
+            let off = |baby: &PosedBaby| {
+                baby.shape.under(at.x, at.y).map_or(f32::MAX, |met| (met.at.z - at.z).abs())
+            };
             if self.babies.len() == 1 { std::cmp::Ordering::Equal } else { off(a.1).total_cmp(&off(b.1)) }
         })?;
         let (step, side) = match part.region() {

@@ -140,6 +140,11 @@ fn lines(model: &Model, dice: &mut Dice) -> Vec<String> {
             lines.push(format!("heart = \"{}\"\nheart-with = \"Pinard horn\"", place.canonical()));
         }
     }
+    // A scan that shows the face shows that the head is down, also where hands meet the trunk before it.
+    let bent_back = matches!(model.position.code().as_bytes(), [.., b'M' | b'F', _]);
+    if bent_back && !lines.iter().any(|line| line.starts_with("head")) {
+        lines.push("head = \"above pubic bone (scan)\"".to_owned());
+    }
     if matches!(model.position.code().as_bytes(), [.., b'M', _]) {
         lines.push("attitude = \"face (scan)\"".to_owned());
     }

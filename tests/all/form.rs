@@ -257,7 +257,6 @@ fn the_body_has_the_published_sizes() {
             head: Head::Flexed,
             legs: [LegHeld::Folded; 2],
             curl: 1.0,
-            stretch: 0.0,
         });
         let skin = body.skin(&p);
         let median = |table: &str, name: &str| -> f32 {
@@ -348,14 +347,8 @@ fn each_way_of_holding_the_head_presents_its_own_diameter() {
     ] {
         for turn in 0..9 {
             let turn = turn as f32 * 22.5;
-            let p = choose(&Wanted {
-                turn,
-                near: BabySide::Right,
-                head,
-                legs: [LegHeld::Folded; 2],
-                curl: 1.0,
-                stretch: 0.0,
-            });
+            let p =
+                choose(&Wanted { turn, near: BabySide::Right, head, legs: [LegHeld::Folded; 2], curl: 1.0 });
             let skin = body.skin(&p);
             let at = |l| skin.landmark(&rest, l, BabySide::Left);
             let farthest = |from: Vec3| {

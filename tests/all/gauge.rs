@@ -1,6 +1,7 @@
 //! Callipers and tape for a posed baby. In: its surface. Out: sections, breadths, girths and lengths of its surface, cm.
 
 use handspan::body::baby::PosedBaby;
+use handspan::body::form::landmark::Landmark;
 use handspan::body::frame::Frame;
 use handspan::body::head;
 use handspan::body::shape::{Piece, Shape};
@@ -163,8 +164,9 @@ pub fn head_marks(baby: &PosedBaby) -> HeadMarks {
     };
     let k = baby.posture.measures.head;
     HeadMarks {
-        under_occiput: nearest(200, 280, &|p| p.length()),
-        under_chin: nearest(150, 200, &|p| p.length()),
+        under_occiput: baby.head.local(baby.shape.landmark(Landmark::Suboccipital, BabySide::Left)),
+        // Head and neck go over into one another without a waist: taken where the form names it.
+        under_chin: baby.head.local(baby.shape.landmark(Landmark::Submental, BabySide::Left)),
         chin: nearest(125, 155, &|p| -p.dot(Vec3::new(0.0, -0.8, 0.6))),
         glabella: nearest(60, 110, &|p| (p.y - head::BROWS * k).abs()),
         bregma: nearest(-10, 60, &|p| (p.z - head::BREGMA * k).abs()),

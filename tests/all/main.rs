@@ -6,7 +6,6 @@ mod bad;
 mod batch;
 mod bytes;
 mod cases;
-mod cast;
 mod check;
 mod dates;
 mod desk;

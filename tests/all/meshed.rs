@@ -5,11 +5,11 @@ use crate::shared::rows;
 use handspan::body::baby::Posture;
 use handspan::body::head;
 use handspan::body::measures::Measures;
-use handspan::body::parting;
 use handspan::body::place::Placed;
+use handspan::body::place::place;
 use handspan::body::plan::{Depth, Lying};
-use handspan::body::settle::place;
 use handspan::body::shape::{self, Piece};
+use handspan::body::twins;
 use handspan::exam::{Attitude, Legs, Lie};
 use handspan::units::{BabySide, MotherSide, Vec3};
 
@@ -47,10 +47,8 @@ fn put_under(
         attitude,
         legs,
         curl: 1.0,
-        stretch: 0.0,
         measures: Measures::at(weeks),
         favour: MotherSide::Left,
-        felt: [None; 4],
     };
     place(&lying, posture, fundus, &[])
 }
@@ -140,7 +138,7 @@ fn two_meshes_part() {
         (baby(down, front), baby(across, front), [Lie::Longitudinal, Lie::Transverse]),
         (baby(across, front), baby(rise, front), [Lie::Transverse, Lie::Longitudinal]),
     ] {
-        let [a, b] = parting::apart([&one, &two], lies, 1.0, 6.0);
+        let [a, b] = twins::apart([&one, &two], lies, 1.0, 6.0);
         let (one, two) = (one.moved(a), two.moved(b));
         for p in one.shape.spread().into_iter().step_by(9) {
             assert!(two.shape.nearest(p).0 > 0.0, "{lies:?}: {p:?}");

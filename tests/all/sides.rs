@@ -3,12 +3,13 @@
 
 use crate::shared::Dice;
 use handspan::body::cast::Cast;
+use handspan::body::form::landmark::Landmark;
 use handspan::body::plan::{Plan, plan};
 use handspan::body::pose::{self, Drawn, Mark, Pose};
 use handspan::commands::{self, Command, Draw, Format, Labels, Palette, Request, Source, Style, View};
 use handspan::exam::{self, Exam};
 use handspan::report::Look;
-use handspan::units::Vec3;
+use handspan::units::{BabySide, Vec3};
 use handspan::write::TextAs;
 use std::collections::BTreeMap;
 use usvg::{Node, Tree};
@@ -84,6 +85,23 @@ fn mean_x_of_seen(tree: &Tree, id: &str) -> Option<f32> {
     Some(xs.iter().sum::<f32>() / xs.len() as f32 / tree.size().width() - 0.5)
 }
 
+/// Middle of the legs as drawn, counted as in `middle`. A leg that is not drawn is one of which the picture of depths shows
+/// next to nothing: it lies behind the body.
+fn legs_x(tree: &Tree, text: &str) -> f32 {
+    let cast = posed(text).cast().expect("a baby");
+    let xs: Vec<f32> = ["left-leg", "right-leg"]
+        .into_iter()
+        .filter_map(|id| {
+            let x = mean_x_of_seen(tree, id);
+            let seen = cast.hits().filter(|(_, _, i)| cast.part[*i].region().name() == id).count();
+            assert!(x.is_some() || seen < 60, "{text}: {seen} cells of {id}, and no line");
+            x
+        })
+        .collect();
+    assert!(!xs.is_empty(), "{text}: no leg is drawn");
+    xs.iter().sum::<f32>() / xs.len() as f32
+}
+
 /// Occiput, sacrum, mentum (a face), frontum (a brow).
 const DENOMINATORS: [&str; 4] = ["O", "S", "M", "F"];
 /// Suffixes with the side of the denominator: +1 her left.
@@ -104,10 +122,11 @@ fn back_and_limbs_are_drawn_on_their_sides() {
     for denominator in DENOMINATORS {
         for (turn, side) in TURNS {
             let code = turn.replace("{}", denominator);
-            let tree = drawn(&format!("weeks = \"38+0\"\n[baby]\nposition = \"{code}\"\n"));
+            let text = format!("weeks = \"38+0\"\n[baby]\nposition = \"{code}\"\n");
+            let tree = drawn(&text);
             // In face and brow positions the denominator lies opposite the back.
             let back = if matches!(denominator, "M" | "F") { -side } else { side };
-            let legs = 0.5 * (mean_x(&tree, "left-leg") + mean_x(&tree, "right-leg"));
+            let legs = legs_x(&tree, &text);
             let trunk = mean_x(&tree, "trunk");
             if back == 0.0 {
                 assert!((legs - trunk).abs() < 0.06, "{code}: legs {legs}, trunk {trunk}");
@@ -196,7 +215,7 @@ fn hers_is_a_half_turn() {
     let text = "weeks = \"38+0\"\n[mother]\nfundal-height = \"36 cm\"\n[baby]\nposition = \"LOA\"\n";
     let (facing, hers) =
         (drawn_with(text, View::Facing, Labels::None), drawn_with(text, View::Hers, Labels::None));
-    for id in ["head", "trunk", "left-leg", "right-leg", "right-arm", "womb-wall", "pelvis-front"] {
+    for id in ["head", "trunk", "right-leg", "right-arm", "womb-wall", "pelvis-front"] {
         let (a, b) = (middle(&facing, id).unwrap(), middle(&hers, id).unwrap());
         assert!((a.0 + b.0).abs() < 1e-3 && (a.1 + b.1).abs() < 1e-3, "{id}: {a:?} {b:?}");
     }
@@ -406,7 +425,9 @@ fn mirrored_findings_give_the_mirrored_drawing() {
             let twin = b.get(&other_side(id)).unwrap_or_else(|| panic!("{text}{id} has no twin"));
             let off = [left + twin[1], right + twin[0]];
             // To a cm of the body: a line may end a little earlier in one of them, and a heart is a sign that is not mirrored.
-            assert!(off.iter().all(|off| off.abs() < 0.03), "{text}{id}: {off:?}");
+            // Of a limb that is all but hidden a short piece of line may be drawn in one alone.
+            let most = if id.ends_with("-leg") || id.ends_with("-arm") { 0.06 } else { 0.03 };
+            assert!(off.iter().all(|off| off.abs() < most), "{text}{id}: {off:?}");
         }
     }
 }
@@ -453,7 +474,11 @@ fn no_wrong_side_in_ten_thousand() {
             let (head, trunk) = (mean(|part| part == "head"), mean(|part| part == "trunk"));
             hold(1, 1, "posed head", head, visit.head, 1.0);
             let limbs = mean(|part| part.ends_with("-leg") || part.ends_with("-arm"));
-            hold(1, 0, "posed back", trunk - limbs, visit.back, 0.2);
+            // Of a back that lies behind hardly more is seen than of the limbs before it: there the form itself is asked too.
+            hold(1, 0, "posed back", trunk - limbs, visit.back, 0.1);
+            let (_, baby) = pose.posed().next().expect("a baby");
+            let mark = |landmark| baby.shape.landmark(landmark, BabySide::Left).x;
+            hold(1, 0, "back of the form", mark(Landmark::MidBack) - mark(Landmark::Navel), visit.back, 2.0);
         }
         if number % 100 == 0 {
             let tree = drawn_with(text, View::Facing, Labels::None);

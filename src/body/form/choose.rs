@@ -47,8 +47,6 @@ pub struct Wanted {
     pub legs: [LegHeld; 2],
     /// Curl of the trunk against the usual one, about 0.55 to 1.25.
     pub curl: f32,
-    /// How far folded legs give way upwards: 0 to 1.
-    pub stretch: f32,
 }
 
 /// The posture.
@@ -66,7 +64,7 @@ pub fn choose(wanted: &Wanted) -> Posture {
     for side in BabySide::BOTH {
         let leg = &mut p.legs[index(side)];
         match wanted.legs[index(side)] {
-            LegHeld::Folded => *leg = stretched(leg, wanted.stretch),
+            LegHeld::Folded => {}
             LegHeld::Up if frank => {}
             LegHeld::Up => *leg = UP,
             LegHeld::FootDown => *leg = let_down(FOOT_DOWN, wanted.curl),
@@ -97,11 +95,6 @@ const KNEE_DOWN: Leg = Leg {
 /// The pelvis of a looser curl is tilted less, and a leg that hangs down is bent back less.
 fn let_down(leg: Leg, curl: f32) -> Leg {
     Leg { flex: leg.flex * curl, ..leg }
-}
-
-/// Folded legs that give way: hips and knees open together.
-fn stretched(leg: &Leg, share: f32) -> Leg {
-    Leg { flex: leg.flex * (1.0 - 0.45 * share), knee: leg.knee * (1.0 - 0.5 * share), ..*leg }
 }
 
 /// Bends head, neck and the upper spine back. House values: with them the diameter that presents lies across the baby.

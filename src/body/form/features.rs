@@ -23,6 +23,8 @@ pub struct Features {
     lines: Vec<Curve>,
     /// Vertices along the cleft between the buttocks, from the sacrum down.
     cleft: Vec<u16>,
+    /// Numbers of the vertices along the furrow of the back.
+    furrow: Vec<u16>,
 }
 
 /// Control points of a line, its widths at both ends in cm, and its ink.
@@ -139,7 +141,7 @@ impl Features {
         for points in hairs(rest, &points) {
             lay(points, (0.05, 0.02), Ink::Hair, "hair");
         }
-        Features { lines, cleft: cleft(rest) }
+        Features { lines, cleft: cleft(rest), furrow: furrow(rest) }
     }
 
     /// The lines on a posed skin, in the space of `points`. `axes`: how the head is turned there, with the baby's own left;
@@ -153,16 +155,20 @@ impl Features {
         let place = |p: &Vec3| face.point(Vec3::new(p.x * flip, p.y * k, p.z * k));
         let on_head =
             |line: &Curve| Curve { points: line.points.iter().map(place).collect(), ..line.clone() };
-        let at = |v: &u16| points[usize::from(*v)];
-        let mut cleft: Vec<Vec3> = self.cleft.iter().map(at).map(|[x, y, z]| Vec3::new(x, y, z)).collect();
-        for _ in 0..2 {
-            let rough = cleft.clone();
-            for (p, w) in cleft[1..].iter_mut().zip(rough.windows(3)) {
-                *p = (w[0] + w[1] * 2.0 + w[2]) * 0.25;
+        let even = |line: &[u16]| {
+            let at = |v: &u16| points[usize::from(*v)];
+            let mut out: Vec<Vec3> = line.iter().map(at).map(|[x, y, z]| Vec3::new(x, y, z)).collect();
+            for _ in 0..2 {
+                let rough = out.clone();
+                for (p, w) in out[1..].iter_mut().zip(rough.windows(3)) {
+                    *p = (w[0] + w[1] * 2.0 + w[2]) * 0.25;
+                }
             }
-        }
-        let cleft = Curve { points: finer(&cleft), width: (0.05, 0.12), ink: Ink::Soft, name: "cleft" };
-        self.lines.iter().map(on_head).chain([cleft]).collect()
+            finer(&out)
+        };
+        let cleft = Curve { points: even(&self.cleft), width: (0.05, 0.12), ink: Ink::Soft, name: "crease" };
+        let furrow = Curve { points: even(&self.furrow), width: (0.03, 0.05), ink: Ink::Faint, name: "back" };
+        self.lines.iter().map(on_head).chain([cleft, furrow]).collect()
     }
 }
 
@@ -183,6 +189,19 @@ fn cleft(rest: &Rest) -> Vec<u16> {
     let mut out: Vec<usize> = (0..rest.points.len()).filter(on).collect();
     let along = |v: &usize| 0.4 * rest.points[*v][2] - rest.points[*v][1];
     out.sort_by(|a, b| along(a).total_cmp(&along(b)));
+    out.into_iter().filter_map(|v| u16::try_from(v).ok()).collect()
+}
+
+/// The vertices along the furrow of the back, from under the neck to the sacrum.
+fn furrow(rest: &Rest) -> Vec<u16> {
+    let level = |landmark| rest.points[rest.landmark(landmark, BabySide::Left)][1];
+    let (low, high) = (level(Landmark::Sacrum) + 1.0, level(Landmark::Nape) - 2.5);
+    let on = |v: &usize| {
+        let [_, y, z] = rest.points[*v];
+        usize::from(rest.mirror[*v]) == *v && z < 0.0 && (low..high).contains(&y)
+    };
+    let mut out: Vec<usize> = (0..rest.points.len()).filter(on).collect();
+    out.sort_by(|a, b| rest.points[*b][1].total_cmp(&rest.points[*a][1]));
     out.into_iter().filter_map(|v| u16::try_from(v).ok()).collect()
 }
 

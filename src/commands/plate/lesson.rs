@@ -65,7 +65,7 @@ pub fn shown(lesson: &Lesson, pose: &Pose, words: &Words) -> Result<Vec<Shown>, 
 fn diameters(pose: &Pose, words: &Words) -> Result<Vec<Shown>, WordsError> {
     let mut out = vec![];
     for (_, baby) in pose.posed() {
-        let Some(diameter) = diameter::presenting(baby) else { continue };
+        let diameter = diameter::presenting(baby);
         let text = words.say("shown-cm", &[("cm", &tenths(diameter.cm()))])?;
         out.push(Shown::Length { ends: diameter.ends, text });
     }
@@ -82,7 +82,7 @@ fn tape(pose: &Pose, words: &Words) -> Result<Vec<Shown>, WordsError> {
 
 /// The name of the diameter with which the head presents, its measure, and that of handbooks.
 pub fn diameter_told(pose: &Pose, words: &Words) -> Result<String, WordsError> {
-    let Some(diameter) = pose.posed().find_map(|(_, baby)| diameter::presenting(baby)) else {
+    let Some(diameter) = pose.posed().next().map(|(_, baby)| diameter::presenting(baby)) else {
         return Ok(String::new());
     };
     let name = words.say(&format!("diameter-{}", diameter.name.id()), &[])?;
@@ -145,7 +145,7 @@ fn grip_feels(grip: u8, pose: &Pose, words: &Words) -> Result<Vec<Shown>, WordsE
             Some(Feel::Trunk) => "feel-trunk",
             None => "feel-nothing",
         };
-        out.push(Shown::Place { at: touch.at, text: words.say(id, &[])? });
+        out.push(Shown::Place { at: touch.met_at, text: words.say(id, &[])? });
     }
     Ok(out)
 }

@@ -1,5 +1,5 @@
-//! A surface that is a posed mesh. In: the skin of the one form, posed and laid into mother space. Out: what the door is
-//! asked.
+//! The door to a posed body. In: the skin of the one form, posed and laid into mother space. Out: what is asked of its
+//! surface: its extremes, what a ray meets, how far a point is from it, its pieces, its outline, its picture of depths.
 //!
 //! Every body is skinned as if its back were to her left. A body whose back is to her right is the reflection of such a
 //! one: its points are reflected and its parts change sides, but vertices and quads keep their numbers and their order,
@@ -8,31 +8,85 @@
 //! Rays, distances and hands meet the cage, the mesh as it is; only the picture is subdivided. Both are the same to a
 //! tenth of a millimetre but in small folds.
 
-use super::{Met, Piece};
-use crate::body::cast::Cast;
-use crate::body::curves::Curve;
-use crate::body::form::landmark::Landmark;
-use crate::body::form::raster::{Layer, raster};
-use crate::body::form::{shared::shared, subdivide::Subdivision};
-use crate::body::frame::Frame;
-use crate::body::part::{Part, Region};
+use super::cast::Cast;
+use super::curves::Curve;
+use super::form::landmark::Landmark;
+use super::form::raster::{Layer, raster};
+use super::form::{shared::shared, subdivide::Subdivision};
+use super::frame::Frame;
+use super::part::{Part, Region};
 use crate::units::{BabySide, FigurePoint, Vec3};
 
-/// A posed mesh in mother space.
+/// A piece of a body.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Piece {
+    /// The head, with face and ears.
+    Head,
+    /// The head without its ears.
+    Skull,
+    /// Everything but the head.
+    Body,
+    /// The trunk, without head and limbs.
+    Trunk,
+    /// Trunk and head, without limbs.
+    Core,
+    /// Arms and legs.
+    Limbs,
+    /// An arm without its hand.
+    Arm(BabySide),
+    /// A hand.
+    Hand(BabySide),
+    /// A foot.
+    Foot(BabySide),
+}
+
+impl Piece {
+    /// Whether a part belongs to it.
+    pub fn holds(self, part: Part) -> bool {
+        let digit = |of: fn(BabySide, u8) -> Part, side| (0..5).any(|i| part == of(side, i));
+        let limb = !part.is_head() && part != Part::TRUNK && !part.is_buttock();
+        match self {
+            Piece::Head => part.is_head(),
+            Piece::Skull => part == Part::HEAD || part == Part::FACE,
+            Piece::Body => !part.is_head(),
+            Piece::Trunk => part == Part::TRUNK || part.is_buttock(),
+            Piece::Core => !limb,
+            Piece::Limbs => limb,
+            Piece::Arm(side) => part == Part::upper_arm(side) || part == Part::forearm(side),
+            Piece::Hand(side) => part == Part::palm(side) || digit(Part::finger, side),
+            Piece::Foot(side) => part == Part::foot(side) || digit(Part::toe, side),
+        }
+    }
+}
+
+/// Where a ray met a surface.
+#[derive(Clone, Copy, Debug)]
+pub struct Met {
+    /// The point.
+    pub at: Vec3,
+    /// The part it belongs to.
+    pub part: Part,
+    /// The way straight out of the surface there, of no particular length.
+    pub outward: Vec3,
+}
+
+/// A surface: a posed mesh in mother space.
 #[derive(Clone, Debug)]
-pub struct Mesh {
+pub struct Shape {
     /// The vertices, in the order of the form at rest.
     points: Vec<[f32; 3]>,
     /// Whether it is the reflection of what was skinned.
     mirrored: bool,
     /// The piece of the body that counts; `None`: all of it.
     piece: Option<Piece>,
+    /// The farthest that a corner of a quad lies from its first one, cm.
+    longest: f32,
 }
 
 /// One triangle.
 type Triangle = [Vec3; 3];
 
-impl Mesh {
+impl Shape {
     /// A skin laid into mother space by the frame of its body; `mirrored`: then reflected.
     pub fn new(skin: &[[f32; 3]], body: &Frame, mirrored: bool) -> Self {
         let sign = if mirrored { -1.0 } else { 1.0 };
@@ -40,18 +94,31 @@ impl Mesh {
             let v = body.point(Vec3::new(p[0], p[1], p[2]));
             [sign * v.x, v.y, v.z]
         };
-        Mesh { points: skin.iter().map(laid).collect(), mirrored, piece: None }
+        Shape::of_points(skin.iter().map(laid).collect(), mirrored)
     }
 
     /// A skin in the space in which it is seen.
     pub fn of_points(points: Vec<[f32; 3]>, mirrored: bool) -> Self {
-        Mesh { points, mirrored, piece: None }
+        let at = |v: u16| {
+            let [x, y, z] = points[usize::from(v)];
+            Vec3::new(x, y, z)
+        };
+        let longest = shared().rest.quads.iter().fold(0.0, |m: f32, [a, b, c, d]| {
+            [b, c, d].iter().fold(m, |m, v| m.max((at(**v) - at(*a)).length()))
+        });
+        Shape { points, mirrored, piece: None, longest }
     }
 
     /// Where a vertex lies.
     pub fn at(&self, vertex: usize) -> Vec3 {
         let [x, y, z] = self.points[vertex];
         Vec3::new(x, y, z)
+    }
+
+    /// Where a named place of the skin lies; `side` is the baby's own.
+    pub fn landmark(&self, landmark: Landmark, side: BabySide) -> Vec3 {
+        let made = if self.mirrored { side.opposite() } else { side };
+        self.at(shared().rest.landmark(landmark, made))
     }
 
     /// Its points, in the order of the form at rest.
@@ -66,7 +133,7 @@ impl Mesh {
 
     /// The middle between the eyes.
     pub fn eyes(&self) -> Vec3 {
-        let eye = |side| self.at(shared().rest.landmark(Landmark::Eye, side));
+        let eye = |side| self.landmark(Landmark::Eye, side);
         eye(BabySide::Left).lerp(eye(BabySide::Right), 0.5)
     }
 
@@ -86,14 +153,26 @@ impl Mesh {
         })
     }
 
-    /// Both halves of each quad that counts, cut along the shorter diagonal, with its part.
-    fn triangles(&self) -> impl Iterator<Item = (Triangle, Part)> + '_ {
-        self.quads().flat_map(move |(quad, part)| {
-            let [a, b, c, d] = quad.map(|v| self.at(usize::from(v)));
-            let (p, q) = (c - a, d - b);
-            let halves = if p.dot(p) <= q.dot(q) { [[a, b, c], [a, c, d]] } else { [[a, b, d], [b, c, d]] };
-            halves.map(|triangle| (triangle, part))
-        })
+    /// Both halves of each quad that counts and whose first corner is `near`, cut along the shorter diagonal, with its part.
+    fn triangles<'a>(
+        &'a self,
+        near: impl Fn(Vec3) -> bool + 'a,
+    ) -> impl Iterator<Item = (Triangle, Part)> + 'a {
+        self.quads().filter(move |(quad, _)| near(self.at(usize::from(quad[0])))).flat_map(
+            move |(quad, part)| {
+                let [a, b, c, d] = quad.map(|v| self.at(usize::from(v)));
+                let (p, q) = (c - a, d - b);
+                let halves =
+                    if p.dot(p) <= q.dot(q) { [[a, b, c], [a, c, d]] } else { [[a, b, d], [b, c, d]] };
+                halves.map(|triangle| (triangle, part))
+            },
+        )
+    }
+
+    /// The square of a way and the longest reach of a quad from its first corner.
+    fn with_longest(&self, square: f32) -> f32 {
+        let far = square.sqrt() + self.longest + 1e-3;
+        far * far
     }
 
     /// The vertices that count, each once, in rising order.
@@ -107,8 +186,8 @@ impl Mesh {
     }
 
     /// One piece of it.
-    pub fn piece(&self, piece: Piece) -> Mesh {
-        Mesh { piece: Some(piece), ..self.clone() }
+    pub fn piece(&self, piece: Piece) -> Shape {
+        Shape { piece: Some(piece), ..self.clone() }
     }
 
     /// The middle of a small part; `None` when the body has none.
@@ -133,7 +212,11 @@ impl Mesh {
     /// The point of the surface next to `p`, the way out there, and the part.
     fn next_to(&self, p: Vec3) -> Option<(Vec3, Vec3, Part)> {
         let mut best: Option<(f32, f32, Vec3, Vec3, Part)> = None;
-        for ([a, b, c], part) in self.triangles() {
+        // Only faces as near as the nearest corner can hold the point.
+        let away = |v: Vec3| (v - p).dot(v - p);
+        let least = self.quads().fold(f32::MAX, |m, (quad, _)| m.min(away(self.at(usize::from(quad[0])))));
+        let enough = self.with_longest(least);
+        for ([a, b, c], part) in self.triangles(move |corner| away(corner) <= enough) {
             let at = closest([a, b, c], p);
             let away = p - at;
             let d = away.dot(away);
@@ -171,7 +254,12 @@ impl Mesh {
     pub fn ray(&self, start: Vec3, direction: Vec3, limit: f32) -> Option<Vec3> {
         let mut nearest = limit;
         let mut met = None;
-        for (triangle, _) in self.triangles() {
+        let enough = self.with_longest(0.0);
+        let beside = move |corner: Vec3| {
+            let off = (corner - start).cross(direction);
+            off.dot(off) <= enough
+        };
+        for (triangle, _) in self.triangles(beside) {
             if let Some(t) = crossed(triangle, start, direction).filter(|t| (0.0..nearest).contains(t)) {
                 nearest = t;
                 met = Some(start + direction * t);
@@ -217,19 +305,23 @@ impl Mesh {
 
     /// Of each part, its vertex that lies farthest along a direction.
     pub fn tips(&self, direction: Vec3) -> Vec<Vec3> {
-        let mut far: Vec<(Part, f32, Vec3)> = vec![];
+        let mut far: [Option<(f32, Vec3)>; Part::CODES] = [None; Part::CODES];
         for (quad, part) in self.quads() {
+            let own = &mut far[usize::from(part.code())];
             for v in quad {
                 let p = self.at(usize::from(v));
                 let d = p.dot(direction);
-                match far.iter_mut().find(|own| own.0 == part) {
-                    Some(own) if own.1 >= d => {}
-                    Some(own) => (own.1, own.2) = (d, p),
-                    None => far.push((part, d, p)),
+                if own.is_none_or(|(most, _)| most < d) {
+                    *own = Some((d, p));
                 }
             }
         }
-        far.into_iter().map(|own| own.2).collect()
+        far.into_iter().flatten().map(|own| own.1).collect()
+    }
+
+    /// From its extreme against a direction to its extreme along it, cm.
+    pub fn span(&self, direction: Vec3) -> f32 {
+        (self.extreme(direction) - self.extreme(-direction)).dot(direction)
     }
 
     /// How far it reaches along a unit direction.
@@ -280,24 +372,20 @@ impl Mesh {
     }
 }
 
-/// The picture of depths of meshes; `mirrored`: of their mirror image.
-pub fn cast(bodies: &[&Mesh], cell: f32, mirrored: bool) -> Cast {
+/// The picture of depths of bodies, with cells of `cell` cm; `mirrored`: of their mirror image. What is asked of a picture
+/// turned over is asked of a mirrored body, so that a mirrored exam meets the very same cells. `None`: no body.
+pub fn cast<'a>(bodies: impl Iterator<Item = &'a Shape>, cell: f32, mirrored: bool) -> Option<Cast> {
     let form = shared();
-    let finer: Vec<_> = bodies.iter().map(|body| body.finer(&form.finer, mirrored)).collect();
+    let finer: Vec<_> =
+        bodies.map(|body| (body.finer(&form.finer, mirrored), body.mirrored != mirrored)).collect();
     let layers: Vec<Layer> = finer
         .iter()
-        .zip(bodies)
-        .map(|((points, quads, part), body)| Layer {
-            points,
-            quads,
-            part,
-            mirrored: body.mirrored != mirrored,
-        })
+        .map(|((points, quads, part), mirrored)| Layer { points, quads, part, mirrored: *mirrored })
         .collect();
-    raster(&layers, cell)
+    (!layers.is_empty()).then(|| raster(&layers, cell))
 }
 
-impl Mesh {
+impl Shape {
     /// Subdivided: points, quads and parts of what counts.
     fn finer(&self, finer: &Subdivision, mirrored: bool) -> (Vec<[f32; 3]>, Vec<[u16; 4]>, Vec<Part>) {
         let mut points = finer.points(&self.points);
