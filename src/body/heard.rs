@@ -46,7 +46,7 @@ impl Source {
             // The upper part of the shoulder blade, between its middle, its shoulder and the nape.
             Through::Back => {
                 let upper = |side| mark(Landmark::Acromion, side).lerp(mark(Landmark::Nape, side), 0.5);
-                (BabySide::BOTH.map(|side| mark(Landmark::Blade, side).lerp(upper(side), 0.35)), -baby.body.z)
+                (BabySide::BOTH.map(|side| mark(Landmark::Blade, side).lerp(upper(side), 0.42)), -baby.body.z)
             }
             Through::Chest => (BabySide::BOTH.map(|side| mark(Landmark::Sternum, side)), baby.body.z),
         };

@@ -56,7 +56,7 @@ const DOWN: Vec3 = Vec3::new(0.0, -1.0, 0.0);
 const LEFT: Vec3 = Vec3::new(1.0, 0.0, 0.0);
 
 /// How much room above a baby is nothing to speak of, cm: cord, placenta and water lie there. A house value.
-const ROOMY: f32 = 5.0;
+const ROOMY: f32 = 8.0;
 /// The range of curls: 1 is the posture as it was chosen, less is straighter. House values: straighter, legs hang free of
 /// the body and a womb that is roomy is not filled.
 const CURL: (f32, f32) = (0.78, 1.25);

@@ -9,8 +9,6 @@ use crate::units::{BabySide, Vec3};
 /// How far the shoulders are drawn forwards and up, degrees.
 const FORWARDS: f32 = 18.0;
 const UP: f32 = 6.0;
-/// The cosine of the sharpest angle of an elbow, 30 degrees.
-const SHARPEST: f32 = 0.866;
 /// The most that a wrist bends, and that a forearm twists, degrees.
 const WRIST: f32 = 50.0;
 const TWIST: f32 = 110.0;
@@ -43,9 +41,7 @@ pub fn pose(p: &mut Posing, side: BabySide, q: &Arm, chest: &Turn, head: &Turn, 
     );
     let (a, b) = (upper.length(), lower.length());
     let way = target - shoulder;
-    // No elbow bends further than this.
-    let nearest = (a * a + b * b - 2.0 * a * b * SHARPEST).sqrt();
-    let far = way.length().clamp(nearest, (a + b) * 0.995);
+    let far = way.length().clamp((a - b).abs() + 0.8 * scale, (a + b) * 0.995);
     let way = way.normalized();
     let cos = (a * a + far * far - b * b) / (2.0 * a * far);
     let sin = (1.0 - cos * cos).max(0.0).sqrt();
