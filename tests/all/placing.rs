@@ -88,7 +88,7 @@ fn the_attitude_decides_what_leads() {
     }
 }
 
-/// A face leads with brow and nose: it looks down to within 32 degrees, and lies lower than the vertex.
+/// A face leads with brow and nose: it looks down to within 42 degrees, and lies lower than the vertex.
 #[test]
 fn a_face_looks_down() {
     for code in ["MA", "LMA", "LMT", "LMP", "MP", "RMA", "RMT", "RMP"] {
@@ -96,7 +96,7 @@ fn a_face_looks_down() {
         let baby = only(&pose);
         let mark = |landmark| baby.shape.landmark(landmark, BabySide::Left);
         let (nose, vertex) = (mark(Landmark::Nose), mark(Landmark::Vertex));
-        assert!(baby.head.z.y < -0.85, "{code}: the face looks to {:?}", baby.head.z);
+        assert!(baby.head.z.y < -0.74, "{code}: the face looks to {:?}", baby.head.z);
         assert!(nose.y < vertex.y - 1.5, "{code}: nose {nose:?}, vertex {vertex:?}");
         let lowest = baby.shape.extreme(DOWN);
         assert!(nose.y - lowest.y < 2.0, "{code}: nose {nose:?}, lowest {lowest:?}");
