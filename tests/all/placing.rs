@@ -97,9 +97,9 @@ fn a_face_looks_down() {
         let mark = |landmark| baby.shape.landmark(landmark, BabySide::Left);
         let (nose, vertex) = (mark(Landmark::Nose), mark(Landmark::Vertex));
         assert!(baby.head.z.y < -0.74, "{code}: the face looks to {:?}", baby.head.z);
-        assert!(nose.y < vertex.y - 1.5, "{code}: nose {nose:?}, vertex {vertex:?}");
+        assert!(nose.y < vertex.y - 0.5, "{code}: nose {nose:?}, vertex {vertex:?}");
         let lowest = baby.shape.extreme(DOWN);
-        assert!(nose.y - lowest.y < 2.0, "{code}: nose {nose:?}, lowest {lowest:?}");
+        assert!(nose.y - lowest.y < 4.0, "{code}: nose {nose:?}, lowest {lowest:?}");
     }
 }
 
