@@ -142,7 +142,7 @@ impl Fitting {
         let turn = |v: Vec3| Vec3::new(v.x * cos - v.y * sin, v.x * sin + v.y * cos, v.z);
         let own = *self.poser.made();
         (self.made.up, self.made.back) = (turn(own.up), turn(own.back));
-        self.draft = self.poser.draft(&self.made, &self.draft.held.clone());
+        self.draft = self.poser.draft(&self.made, &self.draft.held);
     }
 
     /// Straightened or curled, within a human range, until its upper end lies under the fundus.

@@ -121,23 +121,13 @@ impl Shape {
         self.at(shared().rest.landmark(landmark, made))
     }
 
-    /// Its points, in the order of the form at rest.
-    pub fn points(&self) -> &[[f32; 3]] {
-        &self.points
-    }
-
-    /// Whether it is the reflection of what was skinned: its sides are changed over.
-    pub fn is_mirrored(&self) -> bool {
-        self.mirrored
-    }
-
     /// The middle between the eyes.
     pub fn eyes(&self) -> Vec3 {
         let eye = |side| self.landmark(Landmark::Eye, side);
         eye(BabySide::Left).lerp(eye(BabySide::Right), 0.5)
     }
 
-    /// Fine lines of the head, turned as its frame is, and the cleft.
+    /// Fine lines of the head, turned as its frame is, the cleft, and the furrow of the back.
     pub fn features(&self, head: &Frame) -> Vec<Curve> {
         let form = shared();
         form.features.on(&form.rest, &self.points, head, self.mirrored)
@@ -294,6 +284,11 @@ impl Shape {
             }
         }
         met
+    }
+
+    /// How far `p` lies before or behind what is met first under it, cm; `None` where nothing is met.
+    pub fn off(&self, p: Vec3) -> Option<f32> {
+        self.under(p.x, p.y).map(|met| (met.at.z - p.z).abs())
     }
 
     /// The vertex that lies farthest along a direction.

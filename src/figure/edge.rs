@@ -40,7 +40,7 @@ pub fn own_trunk(cast: &Cast, baby: &PosedBaby, wanted: FigurePoint) -> Option<F
     let own = |p: &FigurePoint| {
         let Some(i) = cast.index_at(p.x, p.y).filter(|i| cast.hit(*i)) else { return false };
         cast.part[i].region() == Region::Trunk
-            && baby.shape.under(p.x, p.y).is_some_and(|met| (met.at.z - cast.depth[i]).abs() < 0.5)
+            && baby.shape.off(Vec3::new(p.x, p.y, cast.depth[i])).is_some_and(|off| off < 0.5)
     };
     if own(&wanted) {
         return Some(wanted);

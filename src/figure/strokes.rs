@@ -237,15 +237,13 @@ impl Tracer<'_> {
         }
     }
 
-    /// What is laid on the surface: face and ear, the groove of the spine, the cleft.
+    /// What is laid on the surface: face and ear.
     fn curves(&self, out: &mut Vec<Stroke>) {
         for (number, baby) in self.babies {
             for curve in &baby.curves {
-                let step = match (curve.name, curve.ink) {
-                    ("face" | "ear", Ink::Firm) => Step::Head,
-                    ("back", Ink::Firm) => Step::Bottom,
-                    _ => continue,
-                };
+                if !matches!((curve.name, curve.ink), ("face" | "ear", Ink::Firm)) {
+                    continue;
+                }
                 let face_on = |p: &Vec3| {
                     self.cast.index_at(p.x, p.y).is_some_and(|i| self.cast.normal[i].z > 0.1)
                         && self.cast.sees(*p, 0.25)
@@ -253,7 +251,7 @@ impl Tracer<'_> {
                 let turned = curve.points.iter().map(|p| Vec3::new(p.x * self.sign, p.y, p.z));
                 let seen: Vec<(f32, f32)> = turned.filter(|p| face_on(p)).map(|p| (p.x, p.y)).collect();
                 if seen.len() * 10 >= curve.points.len() * 8 && length(&seen) > SHORTEST_FINE {
-                    out.push(self.stroke((*number, step, None, true), &seen, false));
+                    out.push(self.stroke((*number, Step::Head, None, true), &seen, false));
                 }
             }
         }
@@ -281,9 +279,7 @@ impl Tracer<'_> {
         let cell = self.owner(x, y, part)?;
         let at = Vec3::new(x * self.sign, y, self.cast.depth[cell]);
         let (number, baby) = *self.babies.iter().min_by(|a, b| {
-            let off = |baby: &PosedBaby| {
-                baby.shape.under(at.x, at.y).map_or(f32::MAX, |met| (met.at.z - at.z).abs())
-            };
+            let off = |baby: &PosedBaby| baby.shape.off(at).unwrap_or(f32::MAX);
             if self.babies.len() == 1 { std::cmp::Ordering::Equal } else { off(a.1).total_cmp(&off(b.1)) }
         })?;
         let (step, side) = match part.region() {

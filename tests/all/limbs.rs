@@ -1,6 +1,7 @@
 //! Arms and legs: on the body and never in it, never over the face, and where they were felt; two babies apart.
 
 use handspan::body::baby::PosedBaby;
+use handspan::body::form::shared::shared;
 use handspan::body::part::Part;
 use handspan::body::pose::{self, DrawingNote, Pose};
 use handspan::body::shape::Piece;
@@ -60,27 +61,41 @@ fn babies() -> Vec<(String, PosedBaby)> {
     out
 }
 
+/// Whether a point lies inside trunk and head: they fill more than half of what is seen from there. (Where limbs were taken
+/// off the skin is open, and the face that is nearest does not tell in from out.)
+fn is_inside(baby: &PosedBaby, p: Vec3) -> bool {
+    let form = shared();
+    let mut solid = 0.0f64;
+    for (quad, part) in form.rest.quads.iter().zip(&form.rest.part) {
+        if !Piece::Core.holds(*part) {
+            continue;
+        }
+        let [a, b, c, d] = quad.map(|v| baby.shape.at(usize::from(v)) - p);
+        for [a, b, c] in [[a, b, c], [a, c, d]] {
+            let (la, lb, lc) = (a.length(), b.length(), c.length());
+            let over = la * lb * lc + a.dot(b) * lc + b.dot(c) * la + c.dot(a) * lb;
+            solid += 2.0 * f64::from(libm::atan2f(a.dot(b.cross(c)), over));
+        }
+    }
+    solid.abs() > 2.0 * std::f64::consts::PI
+}
+
 /// Hands and feet press into trunk and head by no more than soft flesh gives way.
 #[test]
 fn hands_and_feet_stay_out_of_the_body() {
-    // Most lie within 0.45; hands between chin and chest press in further where a back is straightened, out of sight.
-    const DENT: f32 = 1.8;
+    // Soft flesh gives way by 0.45. Hands folded to chin and shoulder, where elbows bend sharpest, still lie deeper than that:
+    // a fault of the postures, hidden in the pictures, and to become no worse.
+    const DENT: f32 = 1.7;
     let mut worst = (0.0f32, String::new());
     for (name, baby) in babies() {
-        let (core, limbs) = (baby.shape.piece(Piece::Core), baby.shape.piece(Piece::Limbs));
-        let arms = BabySide::BOTH.map(|side| baby.shape.piece(Piece::Arm(side)));
+        let core = baby.shape.piece(Piece::Core);
         for side in BabySide::BOTH {
             for piece in [Piece::Hand(side), Piece::Foot(side)] {
                 let skin = baby.shape.piece(piece).spread();
                 assert!(skin.len() > 20, "{name}: {piece:?} has no skin");
                 for p in skin {
                     let sunk = -core.nearest(p).0;
-                    // At the seam where an arm or a leg was taken off, in and out are not told.
-                    let at_seam = || {
-                        let q = core.settled(p);
-                        limbs.nearest(q).0.abs() < 0.02 || arms.iter().any(|arm| arm.nearest(q).0.abs() < 0.8)
-                    };
-                    if sunk > worst.0 && !at_seam() {
+                    if sunk > worst.0 && is_inside(&baby, p) {
                         worst = (sunk, format!("{name}, {piece:?} {}", baby.body.local(p).y));
                     }
                 }
@@ -193,9 +208,9 @@ fn joints_stay_in_a_human_range() {
             let (arm, leg) = (&baby.arms[side.index()], &baby.legs[side.index()]);
             let (elbow, knee) =
                 (angle(arm.shoulder, arm.elbow, arm.wrist), angle(leg.hip, leg.knee, leg.ankle));
+            // Arms folded to the chin bend furthest: measured along bones, not along flesh.
             assert!((18.0..=180.0).contains(&elbow), "{name}: elbow {elbow}");
             assert!((29.0..=180.0).contains(&knee), "{name}: knee {knee}");
-            // (Arms folded to the chin bend furthest: measured along bones, not along flesh.)
             // A thigh is never behind the body, and a knee never bends backwards.
             let thigh = (leg.knee - leg.hip).normalized();
             assert!(thigh.z > -0.15, "{name}: thigh {thigh:?}");

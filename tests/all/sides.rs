@@ -89,16 +89,19 @@ fn mean_x_of_seen(tree: &Tree, id: &str) -> Option<f32> {
 /// next to nothing: it lies behind the body.
 fn legs_x(tree: &Tree, text: &str) -> f32 {
     let cast = posed(text).cast().expect("a baby");
-    let xs: Vec<f32> = ["left-leg", "right-leg"]
-        .into_iter()
-        .filter_map(|id| {
-            let x = mean_x_of_seen(tree, id);
-            let seen = cast.hits().filter(|(_, _, i)| cast.part[*i].region().name() == id).count();
-            assert!(x.is_some() || seen < 60, "{text}: {seen} cells of {id}, and no line");
-            x
-        })
-        .collect();
-    assert!(!xs.is_empty(), "{text}: no leg is drawn");
+    for id in LEGS {
+        let seen = cast.hits().filter(|(_, _, i)| cast.part[*i].region().name() == id).count();
+        assert!(mean_x_of_seen(tree, id).is_some() || seen < 60, "{text}: {seen} cells of {id}, and no line");
+    }
+    seen_legs_x(tree, text)
+}
+
+const LEGS: [&str; 2] = ["left-leg", "right-leg"];
+
+/// The same of the legs that are drawn: one may be hidden behind the trunk, not both.
+fn seen_legs_x(tree: &Tree, text: &str) -> f32 {
+    let xs: Vec<f32> = LEGS.into_iter().filter_map(|leg| mean_x_of_seen(tree, leg)).collect();
+    assert!(!xs.is_empty(), "no leg is drawn of\n{text}");
     xs.iter().sum::<f32>() / xs.len() as f32
 }
 
@@ -485,11 +488,7 @@ fn no_wrong_side_in_ten_thousand() {
             let heart = middle(&tree, "heart-1").unwrap_or_else(|| panic!("no heart is drawn of\n{text}"));
             hold(2, 2, "drawn heart", heart.0, visit.heart, 0.01);
             hold(2, 1, "drawn head", mean_x(&tree, "head"), visit.head, 0.03);
-            // A leg may be hidden behind the trunk; not both.
-            let legs: Vec<f32> =
-                ["left-leg", "right-leg"].into_iter().filter_map(|leg| mean_x_of_seen(&tree, leg)).collect();
-            assert!(!legs.is_empty(), "no leg is drawn of\n{text}");
-            let legs = legs.iter().sum::<f32>() / legs.len() as f32;
+            let legs = seen_legs_x(&tree, text);
             hold(2, 0, "drawn back", mean_x(&tree, "trunk") - legs, visit.back, 0.005);
         }
     }

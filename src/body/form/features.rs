@@ -182,26 +182,29 @@ fn finer(line: &[Vec3]) -> Vec<Vec3> {
 
 /// The vertices along the cleft.
 fn cleft(rest: &Rest) -> Vec<u16> {
-    let on = |v: &usize| {
-        let [_, y, z] = rest.points[*v];
-        usize::from(rest.mirror[*v]) == *v && z < -1.2 && (-3.0..4.3).contains(&y)
-    };
-    let mut out: Vec<usize> = (0..rest.points.len()).filter(on).collect();
-    let along = |v: &usize| 0.4 * rest.points[*v][2] - rest.points[*v][1];
-    out.sort_by(|a, b| along(a).total_cmp(&along(b)));
-    out.into_iter().filter_map(|v| u16::try_from(v).ok()).collect()
+    midline(rest, |y, z| z < -1.2 && (-3.0..4.3).contains(&y), |y, z| 0.4 * z - y)
 }
 
 /// The vertices along the furrow of the back, from under the neck to the sacrum.
 fn furrow(rest: &Rest) -> Vec<u16> {
     let level = |landmark| rest.points[rest.landmark(landmark, BabySide::Left)][1];
     let (low, high) = (level(Landmark::Sacrum) + 1.0, level(Landmark::Nape) - 2.5);
-    let on = |v: &usize| {
-        let [_, y, z] = rest.points[*v];
-        usize::from(rest.mirror[*v]) == *v && z < 0.0 && (low..high).contains(&y)
+    midline(rest, |y, z| z < 0.0 && (low..high).contains(&y), |y, _| -y)
+}
+
+/// The vertices of the midline whose y and z are `on` a line, in the order in which they lie `along` it.
+fn midline(rest: &Rest, on: impl Fn(f32, f32) -> bool, along: impl Fn(f32, f32) -> f32) -> Vec<u16> {
+    let of = |v: &usize| (rest.points[*v][1], rest.points[*v][2]);
+    let holds = |v: &usize| {
+        let (y, z) = of(v);
+        usize::from(rest.mirror[*v]) == *v && on(y, z)
     };
-    let mut out: Vec<usize> = (0..rest.points.len()).filter(on).collect();
-    out.sort_by(|a, b| rest.points[*b][1].total_cmp(&rest.points[*a][1]));
+    let far = |v: &usize| {
+        let (y, z) = of(v);
+        along(y, z)
+    };
+    let mut out: Vec<usize> = (0..rest.points.len()).filter(holds).collect();
+    out.sort_by(|a, b| far(a).total_cmp(&far(b)));
     out.into_iter().filter_map(|v| u16::try_from(v).ok()).collect()
 }
 
