@@ -101,6 +101,10 @@ impl Scan<'_> {
             }
             "vaginal" | "of" => self.vaginal_words(end),
             "keepvalue" => self.keep_value(end),
+            "measure" => self.measure(rest, end),
+            "inten" => self.in_ten(end, &hit.numbers),
+            "waters" => self.hours_broken(end, &hit.numbers),
+            "labour" => self.labour(rest, end),
             "keepclause" | "family" | "advice" => self.aside(verb, end),
             "plan" => self.plan(end),
             "history" | "was" => self.history(end),

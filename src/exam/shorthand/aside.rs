@@ -69,8 +69,8 @@ impl Scan<'_> {
             let goes_on = match self.choose(to) {
                 None => true,
                 Some(Choice::Row(hit)) => match self.row(&hit).verb() {
-                    "skip" | "keep" | "keepvalue" | "time" | "amount" | "plan" | "when"
-                    | "planned-section" | "vbac" | "scan" | "advice" | "history" | "vaginal"
+                    "skip" | "keep" | "keepvalue" | "measure" | "inten" | "time" | "amount" | "plan"
+                    | "when" | "planned-section" | "vbac" | "scan" | "advice" | "history" | "vaginal"
                     | "keepclause" | "size" => true,
                     "is" => {
                         self.row(&hit).rest().starts_with("operations")

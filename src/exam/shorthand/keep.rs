@@ -32,6 +32,7 @@ impl Scan<'_> {
     /// One finding more; the same key twice must say the same, unless it is a list.
     pub(super) fn put(&mut self, key: &'static Key, mut values: Vec<Value>, at: usize, end: usize) {
         self.mark(at, end, State::Used);
+        self.tell(key, &values, at, end);
         if let Some(doubt) = self.doubt.take() {
             for value in &mut values {
                 let text = format!("{}?", value.text);
@@ -54,6 +55,10 @@ impl Scan<'_> {
                 return self.put_of(key, values, 0, at, end);
             }
             let span = self.span(at, end);
+            // Two findings of the same words are asked once.
+            if self.questions.last().is_some_and(|asked| asked.at == span) {
+                return;
+            }
             let message = format!("{}: of which twin", quoted(&self.line[span.clone()]));
             let words = self.line[span.clone()].to_owned();
             let ways: Vec<Way> = (1..=2)

@@ -3,7 +3,7 @@
 //!
 //! A line is cut into tokens (`tokens`; `dictated` makes figures of number words), and read from left to right (`scan`) by the
 //! rows of one table (`lexicon`, `lexicon.csv`) and the words of exam files. What a row makes of its words stands in `act`,
-//! and by theme in `signs`, `weeks`, `baby`, `hearts`, `twins`, `aside`. What nothing takes is kept (`keep`), what can be read
+//! and by theme in `signs`, `weeks`, `baby`, `hearts`, `twins`, `aside`, `measures`. What nothing takes is kept (`keep`), what can be read
 //! in two ways is asked (`ask`), and the findings are read by the reader of exam files: one vocabulary, one set of messages.
 //! `write` prints a line.
 
@@ -17,6 +17,7 @@ mod hearts;
 mod keep;
 mod known;
 pub mod lexicon;
+mod measures;
 mod rewrite;
 mod said;
 mod scan;

@@ -103,6 +103,8 @@ pub struct Scan<'a> {
     pub(super) slips: Vec<(Range<usize>, &'static str)>,
     /// Words for the note that do not stand so in the line.
     pub(super) notes: Vec<String>,
+    /// What short words were read as, to be told.
+    pub(super) told: Vec<(Range<usize>, String)>,
 }
 
 /// The findings of `line`; `name` stands for the file in messages.
@@ -141,6 +143,7 @@ pub fn of(name: &str, line: &str) -> Items {
         asked: RefCell::default(),
         slips: vec![],
         notes: vec![],
+        told: vec![],
     };
     while scan.at < scan.tokens.len() {
         let before = scan.at;
@@ -149,6 +152,7 @@ pub fn of(name: &str, line: &str) -> Items {
         scan.at = scan.at.max(before + 1);
     }
     scan.lone_doubt();
+    scan.tell_all();
     scan.finish()
 }
 

@@ -160,7 +160,7 @@ impl Scan<'_> {
             "=" if matches!(self.low(end + 1), "nil" | "no" | "none" | "0") => (After::Absent, end + 2),
             "x" if self.kind(end + 1) == Some(Kind::Number) => (After::Present, end),
             "present" | "yes" | "✓" => (After::Present, end + 1),
-            _ if self.verb_at(end, &["time", "amount"]).is_some() => (After::Present, end),
+            _ if self.verb_at(end, &["time", "amount", "inten"]).is_some() => (After::Present, end),
             _ => (After::Nothing, end),
         }
     }
