@@ -225,6 +225,9 @@ pub struct Handout {
     /// The same words in large type, on several sides; short for --layout large-print
     #[arg(long, conflicts_with = "layout")]
     pub large_print: bool,
+    /// How many sides the page has: 2, one to keep and one for when to call; or 1, everything on one side
+    #[arg(long, value_name = "N", conflicts_with_all = ["layout", "large_print"], value_parser = clap::value_parser!(u8).range(1..=2))]
+    pub sides: Option<u8>,
     /// Make the page despite this act-now remark, named by its id; once for each
     #[arg(long, value_name = "ID")]
     pub despite: Vec<String>,

@@ -20,10 +20,23 @@ pub struct Clinic {
     pub night: Option<String>,
     /// The emergency number of the country.
     pub emergency: Option<String>,
+    /// Other numbers, each with what it is for and when; never in place of the one that is answered at any hour.
+    pub other: Vec<OtherNumber>,
+    /// Where to come in, such as the hospital and its door.
+    pub come_in: Option<String>,
     /// Whether its family pages invite to lay an ear where the heart was heard.
     pub invite_listening: bool,
     /// Its own thresholds.
     pub thresholds: Thresholds,
+}
+
+/// A number that is not for any hour.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct OtherNumber {
+    /// The number.
+    pub number: String,
+    /// What it is for, and when it is answered.
+    pub purpose: String,
 }
 
 /// What a clinic may set otherwise; every other rule is fixed.
@@ -62,8 +75,11 @@ const LONGEST_NAME: usize = 80;
 /// Longest telephone number, in characters.
 const LONGEST_NUMBER: usize = 30;
 /// Keys at the top and under `[telephone]`.
-const TOP_KEYS: [&str; 4] = ["name", "telephone", "family-page", "thresholds"];
-const TELEPHONE_KEYS: [&str; 4] = ["labour-ward", "day", "night", "emergency"];
+const TOP_KEYS: [&str; 5] = ["name", "come-in", "telephone", "family-page", "thresholds"];
+const TELEPHONE_KEYS: [&str; 5] = ["labour-ward", "day", "night", "emergency", "other"];
+const OTHER_KEYS: [&str; 2] = ["number", "for"];
+/// More numbers than this leave her to choose between them.
+const MOST_OTHERS: usize = 2;
 const FAMILY_KEYS: [&str; 1] = ["invite-listening"];
 const THRESHOLD_KEYS: [&str; 3] = ["tape-cm", "heart-low", "heart-high"];
 /// What a threshold may be: tape in cm, limits of the heart in beats a minute. The heart's limits may only be moved to where
@@ -76,6 +92,7 @@ const HEART_HIGH: std::ops::RangeInclusive<i64> = 160..=180;
 #[serde(rename_all = "kebab-case")]
 struct File {
     name: Option<Spanned<String>>,
+    come_in: Option<Spanned<String>>,
     #[serde(default)]
     telephone: Telephone,
     #[serde(default)]
@@ -106,6 +123,14 @@ struct Telephone {
     day: Option<Spanned<String>>,
     night: Option<Spanned<String>>,
     emergency: Option<Spanned<String>>,
+    #[serde(default)]
+    other: Vec<Spanned<Other>>,
+}
+
+#[derive(Deserialize)]
+struct Other {
+    number: Spanned<String>,
+    r#for: Spanned<String>,
 }
 
 /// Read the clinic file `file` (as the user named it, for messages).
@@ -136,10 +161,25 @@ pub fn read(file: &str, bytes: &[u8]) -> ClinicReading {
         }
     };
     let mut number = |value: Option<Spanned<String>>| text(file, &mut problems, value, is_number);
-    let Telephone { labour_ward, day, night, emergency } = parsed.telephone;
+    let Telephone { labour_ward, day, night, emergency, other: others } = parsed.telephone;
     let (labour_ward, day, night, emergency) =
         (number(labour_ward), number(day), number(night), number(emergency));
     let name = text(file, &mut problems, parsed.name, is_name);
+    let come_in = text(file, &mut problems, parsed.come_in, is_name);
+    if let Some(third) = others.get(MOST_OTHERS) {
+        let message = format!("more than {MOST_OTHERS} other numbers");
+        problems.push(
+            Problem::at("clinic-value", file, third.span(), message)
+                .expecting("two at most, so that the one for day and night is found"),
+        );
+    }
+    let mut other = vec![];
+    for one in others {
+        let one = one.into_inner();
+        let number = text(file, &mut problems, Some(one.number), is_number);
+        let purpose = text(file, &mut problems, Some(one.r#for), is_name);
+        other.extend(number.zip(purpose).map(|(number, purpose)| OtherNumber { number, purpose }));
+    }
     let usual = Thresholds::default();
     let own = parsed.thresholds;
     let mut threshold = |value, range, unit, usual| number_in(file, &mut problems, value, range, unit, usual);
@@ -157,6 +197,8 @@ pub fn read(file: &str, bytes: &[u8]) -> ClinicReading {
         day,
         night,
         emergency,
+        other,
+        come_in,
         invite_listening,
         thresholds,
     });
@@ -256,7 +298,19 @@ fn unknown_keys(file: &str, source: &str) -> Vec<Problem> {
     check(table.get_ref(), &TOP_KEYS);
     for (key, value) in table.get_ref() {
         match (key.get_ref().as_ref(), value.get_ref()) {
-            ("telephone", DeValue::Table(numbers)) => check(numbers, &TELEPHONE_KEYS),
+            ("telephone", DeValue::Table(numbers)) => {
+                check(numbers, &TELEPHONE_KEYS);
+                for (key, value) in numbers {
+                    let (true, DeValue::Array(others)) = (key.get_ref() == "other", value.get_ref()) else {
+                        continue;
+                    };
+                    for one in others {
+                        if let DeValue::Table(one) = one.get_ref() {
+                            check(one, &OTHER_KEYS);
+                        }
+                    }
+                }
+            }
             ("family-page", DeValue::Table(own)) => check(own, &FAMILY_KEYS),
             ("thresholds", DeValue::Table(own)) => check(own, &THRESHOLD_KEYS),
             _ => {}

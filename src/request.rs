@@ -82,12 +82,17 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
         }
         cli::Command::Handout(page) => {
             only_once(page.given.exams.iter().chain(&page.clinic).chain(&page.layout).map(AsRef::as_ref))?;
-            let large = page.large_print.then(|| Chosen::Named("large-print".to_owned()));
+            let named = match (page.large_print, page.sides) {
+                (true, _) => Some("large-print"),
+                (false, Some(1)) => Some("one-side"),
+                (false, _) => None,
+            };
+            let named = named.map(|name| Chosen::Named(name.to_owned()));
             let format = format(&page.target, Format::Pdf)?;
             let (exams, target, at_once) =
                 (given(&page.given.exams, &page.given.say)?, page.target, page.at_once);
             let (clinic, layout) =
-                (page.clinic.as_deref().map(load), page.layout.as_deref().map(chosen).or(large));
+                (page.clinic.as_deref().map(load), page.layout.as_deref().map(chosen).or(named));
             let make = move |exam| {
                 Command::Handout(Handout {
                     exam,

@@ -7,8 +7,9 @@ language-name = English (US)
 back-ribs = back toward her ribs
 back-feet = back toward her feet
 
-family-lie-across = { $baby } is lying across your belly.
-family-lie-across-probably = { $baby } is probably lying across your belly.
+family-lie-across = { $baby } is lying across your belly today, { $how }.
+family-lie-across-probably = { $baby } is probably lying across your belly today, { $how }.
+family-kind-come = If your water breaks (fluid leaks) or labor starts, call and come in at once.
 family-back-side-front = The back is to your { $side }, toward your front.
 family-back-side-front-probably = The back is probably to your { $side }, toward your front.
 family-back-side-spine = The back is to your { $side }, toward your spine.
@@ -21,26 +22,23 @@ family-back-ribs = The back is toward your ribs.
 family-back-ribs-probably = The back is probably toward your ribs.
 family-back-feet = The back is toward your feet.
 family-back-feet-probably = The back is probably toward your feet.
-family-heart = The small ring shows where on your belly your midwife heard the heartbeat that day.
+family-heart = The small ring shows where on your belly your { family-carer } heard the heartbeat. It is not the heart itself. If movements change, call; do not listen first.
+family-heavy-now = If you might act on it now: call the emergency number, or 988 in the US.
+family-heavy-now-number = If you might act on it now: call { $number }, or 988 in the US.
 # Source: RCOG-BREECH
 family-next-operation = A planned operation (C-section)
 family-hold = Hold this page on your belly with the picture facing out. Then the sides match.
 # Source: RCOG-50
-family-urgent-waters = If your water breaks (fluid leaks) or labor starts (contractions): call and come in at once.
-# Source: CDC-HH; HEAT
-family-call-waters = Your water breaks: fluid leaks from the vagina
-# Source: common practice
-family-call-labour = Labor starts: contractions again and again
-# Source: common practice
-family-call-tightenings = Contractions again and again before 37 weeks
-# Source: common practice
-family-go-green = Green or bloody water (fluid that leaks)
+family-urgent-waters = Your water breaks (fluid leaks) or labor starts (contractions): come at once.
 # Source: WHO-DS; HEAT
 family-go-fits = Seizures: shaking that you cannot stop
+family-come-fever = A fever of 100.4 °F (38 °C) or more
+family-come-green = Green or bloody water (fluid that leaks)
+family-come-waters = Your water breaks: fluid leaks from the vagina
+family-come-labour = Labor starts, contractions again and again: call, and ask when to come in
+family-come-tightenings = Contractions again and again before 37 weeks
 # Source: CDC-HH
 family-call-vomit = Throwing up and not able to stop
-# Source: CDC-HH; WHO-DS
-family-call-fever = A fever of 100.4 °F (38 °C) or more. If you are weak too, go in now.
 colouring-title = A picture to color in
 colouring-by = Colored by ____
 

@@ -1369,7 +1369,10 @@ trace-right = her right, your left
 
 family-title-one = How your baby is lying
 family-title-more = How your babies are lying
-family-name = Name ____
+family-name = Name or nickname ____
+family-carer = midwife
+family-midwife = Your { family-carer } ____
+family-words = A few words for you ____
 family-felt-on = Felt by hand on ____
 # $age is one of the family-weeks messages.
 family-felt-on-at = Felt by hand on ____ at { $age }
@@ -1383,15 +1386,36 @@ family-weeks-days = { $weeks } weeks and { $days } days
 # $baby is one of these.
 family-baby-one = Your baby
 family-baby-number = Baby { $number }
+family-how-hands = your { family-carer } felt
+family-how-hands-scan = felt by hand and seen on a scan
+family-how-scan = seen on a scan
+family-how-written = so it was noted
+family-depth-head-free = The head is still above your pelvis.
+family-depth-head-brim = The head is at the top of your pelvis.
+family-depth-head-deep = The head is down in your pelvis.
+family-depth-bottom-free = The bottom is still above your pelvis.
+family-depth-bottom-brim = The bottom is at the top of your pelvis.
+family-depth-bottom-deep = The bottom is down in your pelvis.
+family-depth-unsure = How far down it lies is not sure.
+# Source: RCOG-BREECH
+family-kind-bottom = Many babies lie bottom down before 36 weeks. Near the birth, 3 or 4 in 100 do.
+# Source: RCOG-BREECH
+family-kind-bottom-late = Near the birth, 3 or 4 in 100 babies lie bottom down. It is nothing that you did.
+# Source: common practice
+family-kind-changes = Before 36 weeks babies still change how they lie.
+# Source: RCOG-50
+family-kind-plan = This needs a plan. Ask today whom you will see.
+# Source: RCOG-50
+family-kind-come = If your waters break (fluid leaks) or labour starts, call and come in at once.
 
-family-lie-head-down = { $baby } is lying head down.
-family-lie-head-down-probably = { $baby } is probably lying head down.
-family-lie-bottom-down = { $baby } is lying bottom down.
-family-lie-bottom-down-probably = { $baby } is probably lying bottom down.
-family-lie-across = { $baby } is lying across your bump.
-family-lie-across-probably = { $baby } is probably lying across your bump.
-family-lie-slanting = { $baby } is lying on a slant.
-family-lie-slanting-probably = { $baby } is probably lying on a slant.
+family-lie-head-down = { $baby } is lying head down today, { $how }.
+family-lie-head-down-probably = { $baby } is probably lying head down today, { $how }.
+family-lie-bottom-down = { $baby } is lying bottom down today, { $how }.
+family-lie-bottom-down-probably = { $baby } is probably lying bottom down today, { $how }.
+family-lie-across = { $baby } is lying across your bump today, { $how }.
+family-lie-across-probably = { $baby } is probably lying across your bump today, { $how }.
+family-lie-slanting = { $baby } is lying on a slant today, { $how }.
+family-lie-slanting-probably = { $baby } is probably lying on a slant today, { $how }.
 family-lie-not-told = Hands could not tell how your baby lies.
 family-lie-not-told-number = Hands could not tell how baby { $number } lies.
 # Nobody felt for it, and nothing was written down.
@@ -1444,7 +1468,7 @@ family-notice-head-right = You may notice the head: a hard, round shape on your 
 # Before 36 weeks, or where the weeks are not known.
 family-today = This is for today only. It may be different next time.
 # From 36 weeks.
-family-next-title = To talk over with your midwife
+family-next-title = Talk this over with your { family-carer }. You choose.
 # Source: RCOG-BREECH; NASSAR
 family-next-scan = A scan, to be more sure
 # Source: RCOG-BREECH
@@ -1458,19 +1482,21 @@ family-next-stay = A stay in hospital until the birth
 # Source: RCOG-50
 family-next-stay-later = A stay in hospital, from 37 weeks on
 # Source: NASSAR
-family-next-not-told = Ask your midwife about a scan.
+family-next-not-told = Ask your { family-carer } about a scan.
 # Source: common practice
-family-next-twins = Ask your midwife what this may mean for the birth.
+family-next-twins = Ask your { family-carer } what this may mean for the birth.
+# Source: common practice
+family-next-again = At your next visit your { family-carer } can feel again. Ask what you like.
 
 # At the foot of the first of several sides.
-family-over = More overleaf: when to go in at once, and when to call.
+family-over = Turn over: when to call, and whom.
 family-hold = Hold this page on your bump with the picture facing out. Then the sides match.
-family-hands = This was felt by hand. It is not a scan, and hands can be wrong.
+family-hands = Hands can be wrong, and this is not a scan.
 family-hands-scan = Some of this was felt by hand and some seen on a scan. The picture is not a scan, and hands can be wrong.
 family-scan = This was seen on a scan. The picture is a drawing, not a scan, and it can be wrong.
 # How it was found is not recorded.
 family-written = This is what was written down that day. The picture is not a scan, and it can be wrong.
-family-turn = Babies turn. This page shows one day. When you get a new page, put this one away.
+family-turn = Keep this page, but do not rely on it: babies turn. It shows one day.
 family-artist = Face, arms and legs are the artist’s guess.
 # Where arms and legs were felt.
 family-artist-limbs-felt = Face, hands and feet are the artist’s guess.
@@ -1478,11 +1504,15 @@ family-artist-limbs-felt = Face, hands and feet are the artist’s guess.
 family-none-drawn = No baby is drawn, as it is not known how your baby lies.
 
 # The mark on the picture.
-family-heart = The small ring shows where on your bump your midwife heard the heartbeat that day.
+# Source: RCM-DOP
+family-heart = The small ring shows where on your bump your { family-carer } heard the heartbeat. It is not the heart itself. If movements change, call; do not listen first.
 # Only where it is asked for, and in one paragraph with the limits that follow: common practice.
 family-listen = Someone may lay an ear there and listen.
 # Source: RCM-DOP
-family-listen-limits = Hearing a heartbeat does not tell you how your baby is. Not hearing it is common. If you are worried, call.
+family-listen-limits = Hearing a heartbeat does not mean all is well. Not hearing it is common. If you are worried, call.
+family-night-blank = At night ____
+family-where-blank = Where ____
+family-phone-other = { $purpose }: { $number }
 
 # Only where they are asked for.
 family-numbers-title = Numbers from that day
@@ -1502,11 +1532,28 @@ family-emergency = Emergency: { $number }
 family-emergency-blank = Emergency ____
 
 # Source: NHS-MOVE; HEY-NHS
-family-moves-title-one = Is your baby moving less, or not as usual?
+family-moves-title-one = Is your baby moving less, or differently?
 # Source: NHS-MOVE; HEY-NHS
-family-moves-title-more = Are your babies moving less, or not as usual?
+family-moves-title-more = Are your babies moving less, or differently?
 # Source: NHS-MOVE; HEY-NHS
-family-moves-call = Call now, day or night.
+family-moves-call = Call now, any hour.
+# Source: NHS-MOVE; RCOG-57
+family-moves-keep-one = Keep feeling for your baby’s movements, right up to the birth.
+# Source: NHS-MOVE; RCOG-57
+family-moves-keep-more = Keep feeling for the movements of each baby, right up to the birth.
+# Source: NHS-MOVE; HEY-NHS
+family-moves-now = If they are fewer or different, call now, day or night.
+family-heavy-title = If life feels too heavy
+# Source: CDC-HH
+family-heavy = Do you think of hurting yourself? You can say so.
+# Source: CDC-HH
+family-heavy-now = If you might act on it now: call the emergency number.
+# Source: CDC-HH
+family-heavy-now-number = If you might act on it now: call { $number }.
+# Source: CDC-HH
+family-heavy-else = If not, call the clinic’s number, at any hour.
+# Source: CDC-HH
+family-heavy-else-number = If not, call { $number }, at any hour.
 # Source: NHS-MOVE; HEY-NHS
 family-moves-wait = Do not wait for the next day.
 # Source: NHS-MOVE; RCOG-57
@@ -1518,63 +1565,63 @@ family-moves-monitor = Do not use a heart monitor to check. You may hear your ow
 
 # For a baby that is not head down, or whose head is high.
 # Source: RCOG-50
-family-urgent-waters = If your waters break (fluid leaks) or labour starts (tightenings): call and come in at once.
+family-urgent-waters = Your waters break (fluid leaks) or labour starts (tightenings): come at once.
 # Source: RCOG-50
-family-cord = If you feel the cord, like a soft rope, between your legs: call the emergency number.
+family-cord = The cord, like a soft rope, felt or seen between your legs
 # $number is the emergency number of the clinic's file.
-# Source: RCOG-50
-family-cord-number = If you feel the cord, like a soft rope, between your legs: call { $number }.
 
 # For a baby that lies across or on a slant.
 # Source: RCOG-50
-family-cord-why = Why? The cord, like a soft rope, can slip out first. If you feel it between your legs: call the emergency number.
+family-cord-why = The cord, like a soft rope, felt or seen between your legs. It can slip out first when a baby lies so.
 # $number is the emergency number of the clinic's file.
-# Source: RCOG-50
-family-cord-why-number = Why? The cord, like a soft rope, can slip out first. If you feel it between your legs: call { $number }.
 
-family-go-title = Go in now, or call the emergency number
+family-go-title = Call the emergency number now
 # $number is the emergency number of the clinic's file.
-family-go-title-number = Go in now, or call { $number }
-# Source: CDC-HH; WHO-DS; HEAT
-family-go-bleeding = Bleeding from the vagina
-# Source: CDC-HH; WHO-DS
-family-go-pain = Strong belly pain that stays
+family-go-title-number = Call { $number } now
+# Source: common practice
+family-go-bleeding = Heavy bleeding: it runs or soaks through
 # Source: CDC-HH; WHO-DS
 family-go-breath = Chest pain, or trouble breathing
 # Source: WHO-DS; HEAT
 family-go-fits = Fits: shaking that you cannot stop
-# Source: CDC-HH; WHO-DS
-family-go-faint = Fainting, or a racing heart
 # Source: CDC-HH
-family-go-harm = Thoughts of hurting yourself
+family-go-collapse = You faint or fall down
+family-come-title = Call now and come in
+family-come-title-where = Call now and come in: { $where }
+# Source: CDC-HH; WHO-DS; HEAT
+family-come-bleeding = Any other bleeding from the vagina
+# Source: CDC-HH; WHO-DS
+family-come-pain = Strong belly pain that stays
+# Source: CDC-HH; WHO-DS
+family-come-head = A bad or lasting headache, or changes in sight: your blood pressure must be checked
+# Source: CDC-HH; WHO-DS
+family-come-fever = A fever of 38 °C (100.4 °F) or more
 # Source: common practice
-family-go-green = Green or bloody waters (fluid that leaks)
-
-family-call-title = Call today, day or night
+family-come-green = Green or bloody waters (fluid that leaks)
 # Source: CDC-HH; HEAT
-family-call-waters = Your waters break: fluid leaks from the vagina
+family-come-waters = Your waters break: fluid leaks from the vagina
 # Source: common practice
-family-call-labour = Labour starts: tightenings again and again
+family-come-labour = Labour starts, tightenings again and again: call, and ask when to come in
 # Source: common practice
-family-call-tightenings = Tightenings again and again before 37 weeks
-# Source: common practice
-family-call-itching = Itching, most of all of hands or feet
-# Each is named once: two lists with the same word would leave her to choose between them.
-# Source: CDC-HH; WHO-DS
-family-call-head = A bad or lasting headache, or changes in sight. If both, go in now.
-# Source: CDC-HH; WHO-DS
-family-call-fever = A fever of 38 °C (100.4 °F) or more. If you are weak too, go in now.
+family-come-tightenings = Tightenings again and again before 37 weeks
 # Source: CDC-HH
-family-call-swelling = A very swollen face or hands
+family-come-swelling = A very swollen face or hands
+# Source: CDC-HH; WHO-DS
+family-come-heart = A racing heart
+
+family-call-title = Call today
+# Source: common practice
+family-call-itching = Itching, most of all of hands or feet: a blood test can show why
+# Each is named once: two lists with the same word would leave her to choose between them.
 # Source: CDC-HH
 family-call-vomit = Being sick and not able to stop
 # Source: CDC-HH
 family-call-tired = Feeling far too tired
 # Source: CDC-HH
-family-call-leg = Pain or swelling in a leg
+family-call-leg = Pain or swelling in a leg: it can be a blood clot
 
 # $version is the program's.
-family-use = A drawing of what was found. It does not take the place of a check by your midwife or doctor. handspan { $version }
+family-use = A drawing of what was found. It does not take the place of a check by your { family-carer } or doctor.
 
 # What the small pictures beside the words show, for who hears the page.
 sign-phone = A telephone

@@ -123,6 +123,7 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
         Ok((pages, told)) => {
             notes.push_str(&told);
             notes.push_str(&missing);
+            notes.push_str(numbers_left_out(&clinic));
             notes.push_str(&left_out(exam, &loaded, asked));
             Outcome { notes, pages, made: "the family page", code: loaded.code(), ..Outcome::default() }
         }
@@ -157,19 +158,22 @@ impl Job<'_> {
         let contents = contents.map_err(|e| told(&e))?;
         let (mut layout, mut notes) = (layout, String::new());
         // A shipped page that is too full gives way to the same with more sides.
-        if let Some(longer) = longer(self.options.layout.as_ref()) {
+        let mut next = longer(self.options.layout.as_ref());
+        while let Some(longer) = next {
             let frames = vec![figure::frame(Style::Soft); layout.pictures().len()];
             let full = |(words, content): (&Words, &Content)| {
                 let scales = layout.scales(&frames, content, words, &fonts);
                 matches!(scales, Err(SheetError::DoesNotFit { .. }))
             };
-            if languages.iter().zip(&contents).any(full) {
-                layout = on_paper(longer.read().map_err(|e| told(&e))?, self.options)?;
-                notes = format!(
-                    "{}: the words need more room; the page has more sides ({})\n",
-                    self.loaded.name, longer.name
-                );
+            if !languages.iter().zip(&contents).any(full) {
+                break;
             }
+            layout = on_paper(longer.read().map_err(|e| told(&e))?, self.options)?;
+            notes = format!(
+                "{}: the words need more room; the page has more sides ({})\n",
+                self.loaded.name, longer.name
+            );
+            next = longer.longer();
         }
         let pose = picture::pose(self.exam, self.loaded);
         let sides = languages::sheets(languages, &fonts, |words, _| {
@@ -241,6 +245,7 @@ fn blank_lines(clinic: Option<&Clinic>, options: &Handout) -> String {
         (given.name.is_none(), "the clinic's name"),
         (!round_the_clock, "a telephone number that is answered at night"),
         (given.emergency.is_none() && options.emergency.is_none(), "the emergency number"),
+        (given.come_in.is_none(), "where to come in"),
     ]
     .into_iter()
     .filter_map(|(missing, what)| missing.then_some(what))
@@ -251,6 +256,16 @@ fn blank_lines(clinic: Option<&Clinic>, options: &Handout) -> String {
         (lines, None) => (lines.join(", "), "no --clinic file is given"),
     };
     format!("handspan: write in by hand before the page goes home: {what} ({from})\n")
+}
+
+/// That numbers are not printed beside the one for day and night; empty when there are none.
+fn numbers_left_out(clinic: &Clinic) -> &'static str {
+    if clinic.labour_ward.is_some() && (clinic.day.is_some() || clinic.night.is_some()) {
+        "handspan: one number stands on the page, the one that is answered day and night; to print another, say what \
+         for and when: other = [{ number = \"...\", for = \"...\" }] under [telephone]\n"
+    } else {
+        ""
+    }
 }
 
 /// Why the invitation to listen is not on the page although it was asked for; empty when it is, or was not asked for.

@@ -20,6 +20,7 @@ impl Shipped {
     /// The same with more sides, for words that do not fit on its own.
     pub fn longer(&self) -> Option<Shipped> {
         match self.name {
+            name if name == ONE_SIDE.name => Some(FAMILY_PAGE),
             name if name == FAMILY_PAGE.name => Some(FAMILY_PAGE_LONG),
             name if name == LARGE_PRINT.name => Some(LARGE_PRINT_LONG),
             name if name == PICTURE_FIRST.name => Some(PICTURE_FIRST_LONG),
@@ -40,20 +41,23 @@ macro_rules! shipped {
 }
 
 /// The family page.
-pub const FAMILY_PAGE: Shipped = shipped!("family-page", "the page for the fridge, one side");
+pub const FAMILY_PAGE: Shipped = shipped!("family-page", "in front to keep, on the back when to call");
 /// The family page in large type.
-pub const LARGE_PRINT: Shipped = shipped!("large-print", "the same words in large type, three sides");
+pub const LARGE_PRINT: Shipped = shipped!("large-print", "the same words in large type, four sides");
 /// The large type where its words need more room than three sides.
 pub const LARGE_PRINT_LONG: Shipped =
-    shipped!("large-print-long", "the same over four sides, for longer words");
-/// The family page where its words need more room than one side.
+    shipped!("large-print-long", "the same over five sides, for longer words");
+/// The family page where its words need more room than two sides.
 pub const FAMILY_PAGE_LONG: Shipped =
-    shipped!("family-page-long", "the same over two sides, for longer words");
+    shipped!("family-page-long", "the same over three sides, for longer words");
+/// The family page on one side.
+pub const ONE_SIDE: Shipped = shipped!("one-side", "the same on one side, the picture smaller");
 /// For people who read little.
-pub const PICTURE_FIRST: Shipped = shipped!("picture-first", "a large picture and few words; lists overleaf");
+pub const PICTURE_FIRST: Shipped =
+    shipped!("picture-first", "a large picture and few words; lists with signs");
 /// The same where its words need more room than two sides.
 pub const PICTURE_FIRST_LONG: Shipped =
-    shipped!("picture-first-long", "the same over three sides, for longer words");
+    shipped!("picture-first-long", "the same over four sides, for longer words");
 /// The picture alone.
 pub const PICTURE: Shipped = shipped!("picture", "the picture alone");
 /// For sisters and brothers.
@@ -77,8 +81,9 @@ pub const CASE: Shipped = shipped!("case", "a practice case");
 pub const CASE_KEY: Shipped = shipped!("case-key", "the key of a practice case");
 
 /// Every layout that is shipped.
-pub const SHIPPED: [Shipped; 12] = [
+pub const SHIPPED: [Shipped; 13] = [
     FAMILY_PAGE,
+    ONE_SIDE,
     FAMILY_PAGE_LONG,
     LARGE_PRINT,
     LARGE_PRINT_LONG,

@@ -22,8 +22,8 @@ pub use content::{Block, Cell, Content, Kind};
 pub use draft::mark as mark_as_draft;
 pub use layout::{
     CASE, CASE_KEY, CHART_SLIP, CHART_SLIPS, COLOURING, FAMILY_PAGE, FAMILY_PAGE_LONG, GROWTH, LARGE_PRINT,
-    LARGE_PRINT_LONG, Layout, LayoutError, PICTURE, PICTURE_FIRST, PICTURE_FIRST_LONG, Paper, PictureLook,
-    SHIPPED, SKETCH, SKIN_GUIDE, SKIN_GUIDE_BROAD, Shipped, nearest,
+    LARGE_PRINT_LONG, Layout, LayoutError, ONE_SIDE, PICTURE, PICTURE_FIRST, PICTURE_FIRST_LONG, Paper,
+    PictureLook, SHIPPED, SKETCH, SKIN_GUIDE, SKIN_GUIDE_BROAD, Shipped, nearest,
 };
 pub use signs::Sign;
 

@@ -59,8 +59,10 @@ fn the_clinic_example_is_read_whole() {
     let reading = handspan::clinic::read("clinic.toml", &bytes);
     assert_eq!(reading.problems, []);
     let clinic = reading.clinic.expect("a clinic");
-    let numbers = [&clinic.labour_ward, &clinic.day, &clinic.night, &clinic.emergency];
-    assert!(clinic.name.is_some() && numbers.iter().all(|number| number.is_some()));
+    // One number for any hour, the emergency number, and others that say what they are for: no more to choose from.
+    let numbers = [&clinic.name, &clinic.come_in, &clinic.labour_ward, &clinic.emergency];
+    assert!(numbers.iter().all(|number| number.is_some()) && !clinic.other.is_empty());
+    assert!(clinic.day.is_none() && clinic.night.is_none());
 }
 
 #[test]

@@ -203,10 +203,19 @@ fn every_message_has_the_sides_of_the_english() {
         let mut with_sides = 0;
         for (id, text) in own.iter().filter(|(id, _)| !id.starts_with("draft-")) {
             // "Left out", "seconds left" and "be right" are no sides, nor are the keys of a choice.
-            let plain =
-                ["[left]", "[right]", "left out", "Left out", "s left", "was left", "be right", "bent right"]
-                    .iter()
-                    .fold(english[id].clone(), |text, phrase| text.replace(phrase, ""));
+            let plain = [
+                "[left]",
+                "[right]",
+                "left out",
+                "Left out",
+                "s left",
+                "was left",
+                "be right",
+                "bent right",
+                "right up to",
+            ]
+            .iter()
+            .fold(english[id].clone(), |text, phrase| text.replace(phrase, ""));
             let wanted = sides_in(&plain, &["left"], &["right"]);
             let sides = sides_in(text, lefts, rights);
             assert_eq!(sides, wanted, "{tag}: {id}: {text}");

@@ -10,7 +10,7 @@ use handspan::figure::scene::{Item, Text};
 use handspan::fonts::Fonts;
 use handspan::reckon::Reckoning;
 use handspan::sheet::family::{self, Asked};
-use handspan::sheet::{Content, FAMILY_PAGE, Sheet, compose};
+use handspan::sheet::{Content, FAMILY_PAGE, Sheet, compose_all};
 use handspan::units::{MotherSide, PagePoint};
 use handspan::words::Words;
 
@@ -32,10 +32,20 @@ impl Case {
         content(&self.exam, &self.conclusions, &self.clinic)
     }
 
-    /// Its page on a paper, with the stand-in figure.
+    /// The side to keep, on a paper, with the stand-in figure.
     pub fn page(&self, paper: &str, fonts: &Fonts) -> Sheet {
+        self.sides(paper, fonts).remove(0)
+    }
+
+    /// The side for when to call.
+    pub fn back(&self, paper: &str, fonts: &Fonts) -> Sheet {
+        self.sides(paper, fonts).remove(1)
+    }
+
+    /// Both.
+    pub fn sides(&self, paper: &str, fonts: &Fonts) -> Vec<Sheet> {
         let layout = FAMILY_PAGE.read().unwrap().on_paper(paper).unwrap();
-        compose(&layout, &[scene()], &self.content(), &words(), fonts)
+        compose_all(&layout, &[scene()], &self.content(), &words(), fonts)
             .unwrap_or_else(|e| panic!("{} on {paper}: {e}", self.name))
     }
 }

@@ -6,7 +6,7 @@ use handspan::figure::scene::{Colour, FillRule, Frame, Item, Scene, Step};
 use handspan::fonts::Fonts;
 use handspan::sheet::{
     Block, Cell, Content, Element, FAMILY_PAGE, Kind, Layout, PICTURE, SHIPPED, Sheet, SheetError, Tag,
-    compose,
+    compose, compose_all,
 };
 use handspan::units::{FigurePoint, PagePoint};
 use std::collections::BTreeMap;
@@ -226,9 +226,9 @@ fn the_scale_asked_for_beforehand_is_the_scale_drawn() {
         for paper in ["a4", "letter"] {
             let layout = FAMILY_PAGE.read().unwrap().on_paper(paper).unwrap();
             let content = case.content();
-            let scale = layout.mm_per_cm(&scene().frame, &content, &words(), &f).unwrap();
+            let scale = layout.scales(&[scene().frame], &content, &words(), &f).unwrap()[0];
             assert!((1.3..=3.5).contains(&scale), "{scale} mm per cm");
-            let sheet = compose(&layout, &[scene()], &content, &words(), &f).unwrap();
+            let sheet = compose_all(&layout, &[scene()], &content, &words(), &f).unwrap().remove(0);
             let label = texts(&sheet).into_iter().find(|t| t.text == "Your left").expect("the label");
             assert!((label.size - 1.9 * scale).abs() < 1e-4);
             assert!(label.at.x > texts(&sheet).iter().find(|t| t.text == "Your right").unwrap().at.x);
@@ -411,11 +411,8 @@ fn names(element: &Element) -> Vec<String> {
 #[test]
 fn the_reading_order_is_title_picture_findings_then_when_to_call() {
     let case = &cases()[0];
-    let sheet = case.page("a4", &fonts());
-    let order: Vec<String> = sheet
-        .elements
-        .iter()
-        .filter_map(|e| match &e.tag {
+    let order = |sheet: &Sheet| -> Vec<String> {
+        let headings = sheet.elements.iter().filter_map(|e| match &e.tag {
             Tag::Figure { .. } => Some("(picture)".to_owned()),
             Tag::H1 | Tag::H2 => {
                 let line = |item: &Item<PagePoint>| match item {
@@ -425,16 +422,21 @@ fn the_reading_order_is_title_picture_findings_then_when_to_call() {
                 Some(e.items.iter().map(line).collect())
             }
             _ => None,
-        })
-        .collect();
+        });
+        headings.collect()
+    };
     assert_eq!(
-        order,
+        order(&case.page("a4", &fonts())),
+        ["How your baby is lying", "(picture)", "Is your baby moving less, or differently?"]
+    );
+    assert_eq!(
+        order(&case.back("a4", &fonts())),
         [
-            "How your baby is lying",
-            "(picture)",
-            "Is your baby moving less, or not as usual?",
-            "Go in now, or call 999",
-            "Call today, day or night"
+            "Keep feeling for your baby’s movements, right up to the birth.",
+            "If life feels too heavy",
+            "Call 999 now",
+            "Call now and come in",
+            "Call today"
         ]
     );
 }

@@ -13,7 +13,7 @@ use crate::pages::{cases, clinic, content, texts, words};
 use crate::stand_in::{conclusion, exam, scene};
 use handspan::clinic::Clinic;
 use handspan::fonts::Fonts;
-use handspan::sheet::{Content, PICTURE, Sheet, compose};
+use handspan::sheet::{Content, PICTURE, Sheet, compose, compose_all};
 use handspan::write::{TextAs, pdf, png, svg};
 use resvg::tiny_skia::Pixmap;
 use std::path::{Path, PathBuf};
@@ -120,7 +120,8 @@ fn pdftotext_reads_every_word_back() {
     };
     let content = content(&exam(None), &[conclusion()], &odd);
     let layout = handspan::sheet::FAMILY_PAGE.read().unwrap();
-    all.push(("odd".into(), compose(&layout, &[scene()], &content, &words(), &f).unwrap()));
+    let sides = compose_all(&layout, &[scene()], &content, &words(), &f).unwrap();
+    all.extend(sides.into_iter().enumerate().map(|(at, side)| (format!("odd-{at}"), side)));
     for (name, sheet) in all {
         let path = file(&format!("{name}-text.pdf"), &pdf(&sheet, &f).unwrap());
         let read = run("pdftotext", &["-raw", "-enc", "UTF-8", path.to_str().unwrap(), "-"]);

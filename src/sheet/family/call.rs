@@ -1,5 +1,5 @@
-//! When to call, and whom. In: the clinic, the weeks, whether waters that break are urgent. Out: the lists and
-//! sentences, each resting on a source (`tests/published/family-safety.csv`) or marked as common practice.
+//! When to call, and whom. In: the clinic, the weeks, whether waters that break are urgent. Out: the one number, three lists
+//! by what to do, and sentences, each resting on a source (`tests/published/family-safety.csv`) or marked as common practice.
 
 use super::lie::{Way, which_way};
 use super::{Told, signs};
@@ -13,45 +13,68 @@ use crate::words::{Words, WordsError};
 const MOVEMENTS_FELT_BY: Option<Gestation> = Gestation::new(24, 0);
 /// From this on the page says that movements stay the same to the end (source: NHS-MOVE; RCOG-57).
 const LATE_FROM: Option<Gestation> = Gestation::new(28, 0);
-/// Tightenings before this are a reason to call.
+/// Tightenings before this are a reason to come in.
 const TERM: Option<Gestation> = Gestation::new(37, 0);
 
-/// Whom to call: the number that is answered day and night first. What the clinic's file leaves out is a line to write on.
+/// The numbers to call at any hour, with the words for when each is answered: one, wherever the clinic names one.
+pub(super) fn numbers(clinic: &Clinic) -> Vec<(&'static str, &str)> {
+    if let Some(number) = &clinic.labour_ward {
+        return vec![("family-phone-always", number)];
+    }
+    let both = [("family-phone-day", &clinic.day), ("family-phone-night", &clinic.night)];
+    both.into_iter().filter_map(|(id, number)| Some((id, number.as_deref()?))).collect()
+}
+
+/// Whom to call, large; what the clinic's file leaves out is a line to write on.
+fn whom(clinic: &Clinic, words: &Words) -> Result<Vec<Block>, WordsError> {
+    let mut out = vec![];
+    let numbers = numbers(clinic);
+    for (at, (id, number)) in numbers.iter().enumerate() {
+        let label = words.say(id, &[("number", "")])?;
+        out.push(Block::new(Kind::Text, label.trim_end()));
+        let sign = (at == 0).then(|| signs::of("family-phone-always")).flatten();
+        out.push(Block::new(Kind::Number, unbroken(number)).with(sign));
+    }
+    match numbers.as_slice() {
+        [] => out.push(Block::new(Kind::Blank, words.say("family-number-blank", &[])?)),
+        [("family-phone-day", _)] => {
+            out.push(Block::new(Kind::Blank, words.say("family-night-blank", &[])?));
+        }
+        _ => {}
+    }
+    Ok(out)
+}
+
+/// On the page to keep: movements, and the number.
+pub(super) fn front(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsError> {
+    let mut out = vec![told.block(Kind::Lead, "family-moves-call")?];
+    out.extend(whom(clinic, told.words)?);
+    Ok(out)
+}
+
+/// The clinic, its number, and the others that say what they are for.
 pub(super) fn phone(clinic: &Clinic, words: &Words) -> Result<Vec<Block>, WordsError> {
     let mut out = vec![match &clinic.name {
         Some(name) => Block::new(Kind::Emphasis, name.clone()),
         None => Block::new(Kind::Blank, words.say("family-clinic-blank", &[])?),
     }];
-    let numbers: Vec<(&str, &String)> = [
-        ("family-phone-always", &clinic.labour_ward),
-        ("family-phone-day", &clinic.day),
-        ("family-phone-night", &clinic.night),
-    ]
-    .into_iter()
-    .filter_map(|(id, number)| Some((id, number.as_ref()?)))
-    .collect();
-    // One or two numbers stand large; of more, the first does, so that it is the one that is found.
-    let large = if numbers.len() <= 2 { 2 } else { 1 };
-    for (at, (id, number)) in numbers.iter().enumerate() {
-        if at < large {
-            let label = words.say(id, &[("number", "")])?;
-            out.push(Block::new(Kind::Text, label.trim_end()));
-            let sign = (at == 0).then(|| signs::of("family-phone-always")).flatten();
-            out.push(Block::new(Kind::Number, unbroken(number)).with(sign));
-        } else {
-            out.push(Block::new(Kind::Text, words.say(id, &[("number", &unbroken(number))])?));
-        }
+    out.extend(whom(clinic, words)?);
+    for other in &clinic.other {
+        let values = [("purpose", other.purpose.as_str()), ("number", &unbroken(&other.number))];
+        out.push(Block::new(Kind::Text, words.say("family-phone-other", &values)?));
     }
-    if numbers.is_empty() {
-        out.push(Block::new(Kind::Blank, words.say("family-number-blank", &[])?));
-    }
-    out.push(match &clinic.emergency {
-        Some(number) => {
-            Block::new(Kind::Strong, words.say("family-emergency", &[("number", &unbroken(number))])?)
-        }
-        None => Block::new(Kind::Blank, words.say("family-emergency-blank", &[])?),
-    });
     Ok(out)
+}
+
+/// The emergency number, as large.
+pub(super) fn emergency(clinic: &Clinic, words: &Words) -> Result<Vec<Block>, WordsError> {
+    Ok(match &clinic.emergency {
+        Some(number) => {
+            let label = words.say("family-emergency", &[("number", "")])?;
+            vec![Block::new(Kind::Text, label.trim_end()), Block::new(Kind::Number, unbroken(number))]
+        }
+        None => vec![Block::new(Kind::Blank, words.say("family-emergency-blank", &[])?)],
+    })
 }
 
 /// The longest number, in characters, that is sure to fit on one line in large type.
@@ -62,13 +85,21 @@ fn unbroken(number: &str) -> String {
     if number.chars().count() > ONE_LINE { number.to_owned() } else { number.replace(' ', "\u{a0}") }
 }
 
+/// A sentence with the emergency number, or with the words for it where the clinic's file does not give it.
+fn with_emergency(told: &Told<'_>, clinic: &Clinic, id: &str) -> Result<String, WordsError> {
+    match &clinic.emergency {
+        Some(number) => told.words.say(&format!("{id}-number"), &[("number", &unbroken(number))]),
+        None => told.say(id),
+    }
+}
+
 /// The question about movements.
 pub(super) fn moves_title(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     let title = if told.several { "family-moves-title-more" } else { "family-moves-title-one" };
     Ok(vec![told.block(Kind::Part, title)?])
 }
 
-/// What to do then.
+/// What to keep feeling for, and what to do when it changes.
 pub(super) fn moves(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     let weeks = told.exam.weeks;
     let early = weeks.is_some() && weeks < MOVEMENTS_FELT_BY;
@@ -78,12 +109,26 @@ pub(super) fn moves(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     }
     text.push("family-moves-monitor");
     let text: Vec<String> = text.into_iter().map(|id| told.say(id)).collect::<Result<_, _>>()?;
-    let mut out = vec![told.block(Kind::Lead, "family-moves-call")?];
+    let keep = if told.several { "family-moves-keep-more" } else { "family-moves-keep-one" };
+    let mut out = vec![told.block(Kind::Heading, keep)?, told.block(Kind::Emphasis, "family-moves-now")?];
     if early {
         out.push(told.block(Kind::Emphasis, "family-moves-early")?);
     }
     out.push(Block::new(Kind::Text, text.join(" ")));
     Ok(out)
+}
+
+/// A place where thoughts of hurting oneself may be said, and whom to call.
+pub(super) fn heavy(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsError> {
+    let now = with_emergency(told, clinic, "family-heavy-now")?;
+    let rest = match numbers(clinic).as_slice() {
+        [(_, number)] => told.words.say("family-heavy-else-number", &[("number", &unbroken(number))])?,
+        _ => told.say("family-heavy-else")?,
+    };
+    Ok(vec![
+        told.block(Kind::Heading, "family-heavy-title")?,
+        Block::new(Kind::Text, format!("{} {now} {rest}", told.say("family-heavy")?)),
+    ])
 }
 
 /// Not known to be head down, or a head still high above the brim: waters that break are urgent (RCOG-50).
@@ -98,71 +143,60 @@ fn urgent_waters(told: &Told<'_>) -> bool {
     !told.early && told.babies().any(|(baby, conclusion)| waters_are_urgent(baby, conclusion))
 }
 
-/// What to do when the cord is felt; of a baby that lies across or on a slant, also why waters and labour cannot wait.
-fn cord(told: &Told<'_>, clinic: &Clinic) -> Result<String, WordsError> {
-    let across = told.conclusions.iter().any(|c| matches!(which_way(c), Some(Way::Across | Way::Slanting)));
-    let id = if across { "family-cord-why" } else { "family-cord" };
-    match &clinic.emergency {
-        Some(number) => told.words.say(&format!("{id}-number"), &[("number", &unbroken(number))]),
-        None => told.say(id),
+/// The emergency number now; the cord last, of a baby that lies across or on a slant with the reason.
+pub(super) fn go(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsError> {
+    let title = with_emergency(told, clinic, "family-go-title")?;
+    let mut out = vec![Block::new(Kind::Heading, title).with(signs::of("family-go-title"))];
+    for id in ["family-go-bleeding", "family-go-breath", "family-go-fits", "family-go-collapse"] {
+        out.push(told.block(Kind::Item, id)?);
     }
+    if !told.early {
+        let across =
+            told.conclusions.iter().any(|c| matches!(which_way(c), Some(Way::Across | Way::Slanting)));
+        let cord = told.say(if across { "family-cord-why" } else { "family-cord" })?;
+        out.push(Block::new(Kind::Item, cord).with(signs::of("family-cord")));
+    }
+    Ok(out)
 }
 
-/// What cannot wait; first, for a baby that is not head down or whose head is high, waters and labour, and the cord.
-pub(super) fn go(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsError> {
-    let title = match &clinic.emergency {
-        Some(number) => told.words.say("family-go-title-number", &[("number", &unbroken(number))])?,
-        None => told.say("family-go-title")?,
+/// Call now and come in; first, for a baby that is not head down or whose head is high, waters and labour.
+pub(super) fn come(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsError> {
+    let heading = |text| Block::new(Kind::Heading, text).with(signs::of("family-come-title"));
+    let mut out = match &clinic.come_in {
+        Some(place) => vec![heading(told.words.say("family-come-title-where", &[("where", place)])?)],
+        None => vec![heading(told.say("family-come-title")?), told.block(Kind::Blank, "family-where-blank")?],
     };
-    let mut out = vec![Block::new(Kind::Heading, title).with(signs::of("family-go-title"))];
     let urgent = urgent_waters(told);
     if urgent {
         out.push(told.block(Kind::Emphasis, "family-urgent-waters")?);
-        out.push(Block::new(Kind::Emphasis, cord(told, clinic)?).with(signs::of("family-cord")));
     }
-    let mut ids = vec![
-        "family-go-bleeding",
-        "family-go-pain",
-        "family-go-breath",
-        "family-go-faint",
-        "family-go-fits",
-        "family-go-harm",
-    ];
-    if !told.early && !urgent {
-        ids.push("family-go-green");
+    let mut ids = vec!["family-come-bleeding", "family-come-pain", "family-come-head", "family-come-fever"];
+    if !told.early {
+        ids.push("family-come-green");
     }
+    if !urgent {
+        ids.push("family-come-waters");
+    }
+    let not_head_down = |way| way != Way::HeadDown;
+    let come_in = told.babies().any(|(_, conclusion)| which_way(conclusion).is_some_and(not_head_down));
+    // Of a baby known not to lie head down, tightenings are named with labour, where she comes in at once.
+    if told.exam.weeks < TERM && !come_in {
+        ids.push("family-come-tightenings");
+    }
+    if !urgent && !told.early {
+        ids.push("family-come-labour");
+    }
+    ids.extend(["family-come-swelling", "family-come-heart"]);
     for id in ids {
         out.push(told.block(Kind::Item, id)?);
-    }
-    if !told.early && !urgent {
-        out.push(Block::new(Kind::Item, cord(told, clinic)?).with(signs::of("family-cord")));
     }
     Ok(out)
 }
 
 /// What calls for a call on the same day, at any hour.
 pub(super) fn call(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
-    let mut ids = vec![];
-    if !urgent_waters(told) {
-        ids.push("family-call-waters");
-        if !told.early {
-            ids.push("family-call-labour");
-        }
-    }
-    // Of a baby known not to lie head down, tightenings are named with labour: she comes in at once.
-    let not_head_down = |way| way != Way::HeadDown;
-    let come_in = told.babies().any(|(_, conclusion)| which_way(conclusion).is_some_and(not_head_down));
-    if told.exam.weeks < TERM && !come_in {
-        ids.push("family-call-tightenings");
-    }
-    ids.extend([
-        "family-call-itching",
-        "family-call-head",
-        "family-call-fever",
-        "family-call-swelling",
-        "family-call-vomit",
-        "family-call-tired",
-        "family-call-leg",
-    ]);
-    told.list("family-call-title", &ids)
+    told.list(
+        "family-call-title",
+        &["family-call-itching", "family-call-vomit", "family-call-leg", "family-call-tired"],
+    )
 }

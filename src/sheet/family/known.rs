@@ -107,3 +107,13 @@ pub(super) fn message(known: Known) -> Option<&'static str> {
         Known::Nothing => None,
     }
 }
+
+/// How it is known how a baby lies, in the same breath as the lie.
+pub(super) fn how(known: Known) -> &'static str {
+    match known {
+        Known::Hands => "family-how-hands",
+        Known::HandsAndScan => "family-how-hands-scan",
+        Known::Scan => "family-how-scan",
+        Known::Written | Known::Nothing => "family-how-written",
+    }
+}

@@ -1,7 +1,8 @@
 //! How the baby lies, as a family is told. In: exam and conclusions. Out: sentences; a side is the mother's own.
 
 use super::Told;
-use super::known::Known;
+use super::depth::depth;
+use super::known::{self, Known};
 use super::notice::notice;
 use crate::exam::{Baby, Back, BackTurn, Conclusion, Finding, Lie, Presentation, Unsure};
 use crate::sheet::content::{Block, Kind};
@@ -25,7 +26,9 @@ pub(super) fn found(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
         // Which sentences say "probably"; the words on the picture say it of the same.
         let probably = Unsure::of(baby, conclusion);
         let lie = lie_message(conclusion, probably.lie, told);
-        out.push(Block::new(Kind::Lead, words.say(&lie, &[("baby", &name), ("number", &number)])?));
+        let how = told.say(known::how(told.known))?;
+        let values = [("baby", name.as_str()), ("number", &number), ("how", &how)];
+        out.push(Block::new(Kind::Lead, words.say(&lie, &values)?));
         let mut rest = vec![];
         if let Some(id) = head_message(conclusion) {
             rest.push(told.say(id)?);
@@ -34,7 +37,8 @@ pub(super) fn found(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
         if which_way(conclusion).is_some() || conclusion.back.is_some() {
             rest.push(back_sentence(baby, conclusion, probably.back, told)?);
         }
-        rest.extend(notice(told)?);
+        rest.extend(depth(baby, conclusion, told)?);
+        rest.extend(notice(baby, conclusion, told)?);
         if !rest.is_empty() {
             out.push(Block::new(Kind::Text, rest.join(" ")));
         }

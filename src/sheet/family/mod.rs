@@ -2,7 +2,9 @@
 //! the layouts of the family, in plain words: no codes, no verdict, and no numbers about the baby unless asked for.
 
 mod call;
+mod depth;
 mod heart;
+mod kind;
 mod known;
 mod lie;
 mod next;
@@ -91,11 +93,14 @@ pub fn content(
     let title = told.say(if told.several { "family-title-more" } else { "family-title-one" })?;
     put("family-title", vec![Block::new(Kind::Title, title.clone())]);
     put("family-name", vec![told.block(Kind::Blank, "family-name")?]);
+    put("family-midwife", vec![told.block(Kind::Blank, "family-midwife")?]);
+    put("family-words", vec![told.block(Kind::Blank, "family-words")?, Block::new(Kind::Blank, "")]);
     put("family-felt-on", vec![Block::new(Kind::Blank, known::day(told)?)]);
 
     let found = lie::found(told)?;
     let description = found.iter().map(|b| b.text.as_str()).collect::<Vec<_>>().join(" ");
     put("family-found", found);
+    put("family-kind", kind::kind(told)?);
     put("family-next", next::next(told)?);
     put("family-about", about(told)?);
     put("family-picture", picture(told)?);
@@ -104,14 +109,17 @@ pub fn content(
 
     put("family-moves-title", call::moves_title(told)?);
     put("family-moves", call::moves(told)?);
+    put("family-front", call::front(told, clinic)?);
     put("family-phone", call::phone(clinic, words)?);
+    put("family-emergency", call::emergency(clinic, words)?);
+    put("family-heavy", call::heavy(told, clinic)?);
     put("family-go", call::go(told, clinic)?);
+    put("family-come", call::come(told, clinic)?);
     put("family-call", call::call(told)?);
     put("family-worried", vec![told.block(Kind::Emphasis, "family-worried")?]);
     put("colouring-title", vec![told.block(Kind::Title, "colouring-title")?]);
     put("colouring-by", vec![told.block(Kind::Blank, "colouring-by")?]);
-    let version = [("version", env!("CARGO_PKG_VERSION"))];
-    put("family-use", vec![Block::new(Kind::Text, words.say("family-use", &version)?)]);
+    put("family-use", vec![told.block(Kind::Text, "family-use")?]);
 
     out.title = title;
     out.description = description;

@@ -21,10 +21,11 @@ pub(super) fn next(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     }
     if told.several {
         let all_down = ways.iter().all(|way| *way == Some(Way::HeadDown));
-        return if all_down { Ok(vec![]) } else { Ok(vec![told.block(Kind::Text, "family-next-twins")?]) };
+        let again = || Ok(vec![told.block(Kind::Text, "family-next-again")?]);
+        return if all_down { again() } else { Ok(vec![told.block(Kind::Text, "family-next-twins")?]) };
     }
     match ways.first().copied().flatten() {
-        Some(Way::HeadDown) => Ok(vec![]),
+        Some(Way::HeadDown) => Ok(vec![told.block(Kind::Text, "family-next-again")?]),
         Some(Way::BottomDown) => told.list(
             "family-next-title",
             &["family-next-scan", "family-next-turn", "family-next-operation", "family-next-bottom-first"],

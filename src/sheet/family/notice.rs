@@ -4,25 +4,27 @@
 
 use super::Told;
 use super::lie::{Way, which_way};
-use crate::exam::{Across, BackTurn, Conclusion, Movements, Place};
+use crate::exam::{Across, Baby, BackTurn, Conclusion, Movements, Place};
 use crate::units::{Gestation, MotherSide};
 use crate::words::WordsError;
 
 /// Before this a baby turns so often that nothing is said.
 const SAID_FROM: Option<Gestation> = Gestation::new(28, 0);
 
-pub(super) fn notice(told: &Told<'_>) -> Result<Option<String>, WordsError> {
+pub(super) fn notice(
+    baby: &Baby,
+    conclusion: &Conclusion,
+    told: &Told<'_>,
+) -> Result<Option<String>, WordsError> {
     let moves = told.exam.mother.movements.value();
     let changed = matches!(
         moves,
         Some(Movements::Fewer | Movements::Changed | Movements::None | Movements::NotFeltYet)
     );
-    let [conclusion] = told.conclusions else { return Ok(None) };
     if changed || told.exam.weeks < SAID_FROM {
         return Ok(None);
     }
-    let limbs = told.exam.babies.first().and_then(|baby| baby.limbs.value());
-    message(conclusion, limbs.map_or(&[], Vec::as_slice)).map(|id| told.say(id)).transpose()
+    message(conclusion, baby.limbs.value().map_or(&[], Vec::as_slice)).map(|id| told.say(id)).transpose()
 }
 
 /// Of legs only what hands have felt: none where no limbs were, and no side but theirs.

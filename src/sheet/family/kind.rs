@@ -1,0 +1,29 @@
+//! A true word where the news is hard. In: how the babies lie, and the weeks. Out: how often that is so, or that it needs a
+//! plan; nothing that promises, and nothing for a baby that lies head down.
+
+use super::Told;
+use super::lie::{Way, which_way};
+use crate::sheet::content::{Block, Kind};
+use crate::units::Gestation;
+use crate::words::WordsError;
+
+/// Before this a baby that is not head down is common (source: RCOG-BREECH, in family-safety.csv).
+const LATE_FROM: Option<Gestation> = Gestation::new(36, 0);
+
+pub(super) fn kind(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
+    let late = told.exam.weeks.is_none() || told.exam.weeks >= LATE_FROM;
+    let ways: Vec<Option<Way>> = told.conclusions.iter().map(which_way).collect();
+    if told.early {
+        return Ok(vec![]);
+    }
+    if ways.iter().any(|way| matches!(way, Some(Way::Across | Way::Slanting))) {
+        let first = if late { "family-kind-plan" } else { "family-kind-changes" };
+        return Ok(vec![told.block(Kind::Emphasis, first)?, told.block(Kind::Emphasis, "family-kind-come")?]);
+    }
+    // How often it is so is known of one baby alone.
+    if !told.several && ways.contains(&Some(Way::BottomDown)) {
+        let id = if late { "family-kind-bottom-late" } else { "family-kind-bottom" };
+        return Ok(vec![told.block(Kind::Text, id)?]);
+    }
+    Ok(vec![])
+}
