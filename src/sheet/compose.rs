@@ -6,7 +6,8 @@ use super::place::{Placed, place};
 use super::set::{SetBlock, Setter, Setting};
 use super::{Element, Sheet, SheetError, Tag};
 use crate::figure::scene::{Align, Colour, FillRule, Frame, Item, Path, Role, Scene, Step, Text};
-use crate::fonts::Fonts;
+use crate::figure::{self, Labels, Style};
+use crate::fonts::{Face, Fonts};
 use crate::units::{FigurePoint, PagePoint};
 use crate::words::Words;
 
@@ -18,6 +19,8 @@ const RULE: Colour = Colour::hex(0x7D746D);
 const RULE_MM: f32 = 0.3;
 /// A picture that is narrower shows nothing, in mm.
 const SMALLEST_PICTURE_MM: f32 = 20.0;
+/// What a picture keeps free of words at its edges, as a share of its width.
+const EDGES: f32 = 0.03;
 /// Width of the frame round what matters most, in mm.
 const BOLD_MM: f32 = 0.9;
 
@@ -223,7 +226,9 @@ impl Page {
             .collect::<Result<Vec<_>, _>>()?;
         let shapes: Vec<f32> = frames.iter().map(|f| height_of(f) / width_of(f)).collect();
         let setter = Setter::new(fonts);
-        let placed = place(layout, &blocks, &shapes, &setter, width - margins, height - margins)?;
+        let names = names_beside(layout, content, words, fonts)?;
+        let least: Vec<f32> = layout.boxes.iter().zip(names).map(|(b, mm)| b.at_least_mm.max(mm)).collect();
+        let placed = place(layout, &blocks, &shapes, &least, &setter, width - margins, height - margins)?;
         let pictures = layout.boxes.iter().zip(&placed).filter(|(b, _)| b.is_picture());
         for ((b, placed), frame) in pictures.zip(frames) {
             let wide = fit(placed, frame) * width_of(frame);
@@ -237,6 +242,43 @@ impl Page {
         }
         Ok(Self { width, height, placed })
     }
+}
+
+/// The height at which the names of her two sides stand side by side at the foot of each box's picture, in mm; 0 where none
+/// stand. Names that lie on one another would leave a side in doubt: the words give the picture room, or the page gives way.
+fn names_beside(
+    layout: &Layout,
+    content: &Content,
+    words: &Words,
+    fonts: &Fonts,
+) -> Result<Vec<f32>, SheetError> {
+    let frame = figure::frame(Style::Soft);
+    let for_family = content.blocks.contains_key("family-title") && words.has("your-left");
+    let mut out = vec![];
+    for b in &layout.boxes {
+        let is_named = b.is_picture() && b.picture.labels.is_none_or(|labels| labels == Labels::Family);
+        if !is_named || !for_family || layout.paper.size().is_err() {
+            out.push(0.0);
+            continue;
+        }
+        let size = b.type_pt * MM_PER_PT;
+        // A letter's height between them, and what the picture keeps free at its edges.
+        let mut wide = size;
+        for id in ["your-left", "your-right"] {
+            wide += fonts.measure(Face::SemiBold, &words.say(id, &[])?, size)?;
+        }
+        if layout.width_mm().is_some_and(|all| wide * (1.0 + EDGES) > all) {
+            return Err(SheetError::DoesNotFit {
+                layout: layout.file.clone(),
+                name: b.name.clone(),
+                detail: format!(
+                    "the names of the sides need {wide:.0} mm beside each other; set them smaller"
+                ),
+            });
+        }
+        out.push(wide * (1.0 + EDGES) * height_of(&frame) / width_of(&frame));
+    }
+    Ok(out)
 }
 
 /// The words a box holds: blocks that were prepared, else the message of that name.

@@ -28,16 +28,17 @@ pub(super) struct Placed {
 
 /// Places every box of `layout` within `width` x `height` mm; `words` are the blocks of each box, `shapes` the
 /// height over width of each picture. Words are set as large as lets every picture fill the width of its box; the
-/// smallest type that may be, when none does.
+/// smallest type that may be, when none does. `least` is the smallest height of each box in mm.
 pub(super) fn place(
     layout: &Layout,
     words: &[Vec<Block>],
     shapes: &[f32],
+    least: &[f32],
     setter: &Setter<'_>,
     width: f32,
     height: f32,
 ) -> Result<Vec<Placed>, SheetError> {
-    let mut tries = Tries { layout, words, setter, width, height, set: BTreeMap::new() };
+    let mut tries = Tries { layout, words, least, setter, width, height, set: BTreeMap::new() };
     let most =
         layout.boxes.iter().map(|b| (b.type_pt - b.may_shrink_pt) / SHRINK_STEP_PT).fold(0.0, f32::max);
     // The fewest steps at which all is well; one more step never makes a page fuller.
@@ -70,6 +71,7 @@ fn does_not_fit(layout: &Layout, place: &Place, detail: String) -> SheetError {
 struct Tries<'a> {
     layout: &'a Layout,
     words: &'a [Vec<Block>],
+    least: &'a [f32],
     setter: &'a Setter<'a>,
     width: f32,
     height: f32,
@@ -84,9 +86,10 @@ impl Tries<'_> {
             .boxes
             .iter()
             .zip(placed)
-            .filter(|(b, p)| !b.holds.is_empty() && !p.is_left_out)
-            .map(|(b, p)| {
-                let needed = (p.words.height_mm + b.padding_height_mm()).max(b.at_least_mm);
+            .zip(self.least)
+            .filter(|((b, p), _)| !b.holds.is_empty() && !p.is_left_out)
+            .map(|((b, p), least)| {
+                let needed = (p.words.height_mm + b.padding_height_mm()).max(*least);
                 // A box over several rows does not always stretch them.
                 ((p.y + p.height - self.height).max(needed - p.height), b)
             })
@@ -104,19 +107,13 @@ impl Tries<'_> {
         let shrink = steps as f32 * SHRINK_STEP_PT;
         let sizes: Vec<f32> =
             self.layout.boxes.iter().map(|b| (b.type_pt - shrink).max(b.may_shrink_pt)).collect();
-        try_place(self.layout, self.words, &sizes, self.setter, self.width, self.height, &mut self.set)
+        try_place(self, &sizes)
     }
 }
 
-fn try_place(
-    layout: &Layout,
-    words: &[Vec<Block>],
-    sizes: &[f32],
-    setter: &Setter<'_>,
-    width: f32,
-    height: f32,
-    kept: &mut BTreeMap<(usize, u32, u32), Setting>,
-) -> Result<Vec<Placed>, SheetError> {
+fn try_place(tries: &mut Tries<'_>, sizes: &[f32]) -> Result<Vec<Placed>, SheetError> {
+    let Tries { layout, words, least, setter, width, height, set: kept } = tries;
+    let (layout, words, least, setter, width, height) = (*layout, *words, *least, *setter, *width, *height);
     let mut tree: TaffyTree<usize> = TaffyTree::new();
     tree.disable_rounding();
     let lib = |e: taffy::TaffyError| does_not_fit(layout, &layout.boxes[0], e.to_string());
@@ -129,10 +126,7 @@ fn try_place(
             display: if empty[i] || !tracks.has(b.rows) { Display::None } else { Display::Grid },
             grid_row: lines(tracks.within(b.rows)),
             grid_column: lines(b.columns),
-            min_size: Size {
-                width: auto(),
-                height: if b.at_least_mm > 0.0 { length(b.at_least_mm) } else { auto() },
-            },
+            min_size: Size { width: auto(), height: if least[i] > 0.0 { length(least[i]) } else { auto() } },
             ..Default::default()
         };
         nodes.push(tree.new_leaf_with_context(style, i).map_err(lib)?);

@@ -32,7 +32,9 @@ fn sheets() -> Vec<(String, Sheet)> {
     for (number, case) in cases().iter().enumerate() {
         let paper = if number % 2 == 0 { "a4" } else { "letter" };
         let name = format!("{number:02}-{}-{paper}", case.name.replace(' ', "-"));
-        out.push((name, case.page(paper, &f)));
+        for (side, sheet) in ["front", "back"].into_iter().zip(case.sides(paper, &f)) {
+            out.push((format!("{name}-{side}"), sheet));
+        }
     }
     out
 }
