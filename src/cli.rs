@@ -201,7 +201,7 @@ pub struct Draw {
     pub at_once: Option<u16>,
 }
 
-/// `handout`
+/// `family-page`
 #[derive(Args)]
 pub struct Handout {
     /// The exams.
@@ -303,7 +303,7 @@ pub struct Note {
     pub quiet_remark: Vec<String>,
 }
 
-/// `growth`
+/// `fundal-height`
 #[derive(Args)]
 pub struct Growth {
     /// The visits.

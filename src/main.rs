@@ -14,10 +14,12 @@ use std::io::{ErrorKind, IsTerminal, Write};
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
+    let typed: Vec<String> =
+        std::env::args_os().skip(1).map(|word| word.to_string_lossy().into_owned()).collect();
     let arguments = match cli::Cli::try_parse() {
         Ok(arguments) => arguments,
         Err(fault) => {
-            if let Some(sentence) = mistyped::sentence(&fault) {
+            if let Some(sentence) = mistyped::sentence(&fault, &typed) {
                 tell(&format!("handspan: {sentence}\n"));
                 return ExitCode::from(exit::FAILED);
             }

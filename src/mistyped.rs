@@ -1,4 +1,4 @@
-//! A command line that cannot be read. In: what the parser found wrong. Out: a sentence for whoever typed it; nothing where the
+//! A command line that cannot be read. In: what the parser found wrong, and the words as they were typed. Out: a sentence for whoever typed it; nothing where the
 //! parser's own says as much.
 
 use crate::cli::Cli;
@@ -9,7 +9,19 @@ use clap::error::{ContextKind, ContextValue, ErrorKind};
 const MOST_SLIPS: usize = 2;
 
 /// The sentence.
-pub fn sentence(fault: &clap::Error) -> Option<String> {
+pub fn sentence(fault: &clap::Error, typed: &[String]) -> Option<String> {
+    if !matches!(fault.kind(), ErrorKind::DisplayHelp | ErrorKind::DisplayVersion)
+        && let Some(dashed) = typed.iter().find(|word| {
+            word.strip_prefix(['\u{2014}', '\u{2013}'])
+                .is_some_and(|rest| rest.starts_with(char::is_alphabetic))
+        })
+    {
+        let name = dashed.trim_start_matches(['\u{2014}', '\u{2013}']);
+        let hyphens = if name.chars().count() == 1 { "-" } else { "--" };
+        return Some(format!(
+            "`{dashed}` begins with a long dash, as a word processor or a telephone makes it; type {hyphens}{name}"
+        ));
+    }
     let said = |kind| match fault.get(kind) {
         Some(ContextValue::String(text)) => Some(text.as_str()),
         _ => None,

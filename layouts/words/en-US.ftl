@@ -66,3 +66,102 @@ value-reports-fits = seizures
 value-reports-tightenings = contractions
 value-reports-waters-broken = water broke
 value-operations-caesarean = cesarean section
+
+wall-grip-2-both = Limbs on both sides: the back may lie toward her spine.
+wall-now-waters = Ruptured membranes, and the baby is not head down or the head is free.
+wall-sources = Sources: fifths, pulse and tape: Theron, Maternal Care (Bettercare). Grips and levels: Klein, Miller, Thomson, A Book for Midwives (Hesperian). Weeks and tape: WHO. Rates: NICHD 2008; WHO. The rest is common practice. From the hands, not a scan; it does not diagnose, and does not replace local guidance, a clinician's judgment or a scan.
+found-labour = Labor: { $value }.
+found-hours-since-broken = Membranes ruptured for: { $value }.
+numbers-buchmann = Buchmann: { $grams } g, made for labor at term.{ $large ->
+    [yes] {" "}In labor a tape of 40 cm or more makes over 4000 g possible: plan for it by your local guidance.
+   *[no] {""}
+ }
+chart-cautions = From the hands, not a scan, except where it says so; sides are the mother's. A record: it does not diagnose and does not replace local guidance, a clinician's judgment or a scan.
+fhir-labour = Whether she is in labor
+fhir-hours-since-broken = Hours since the water broke
+fhir-water-colour = Color and smell of the water that has come
+growth-standard = z { $z }, percentile { $centile }
+remark-waters-broken-not-head-down = The water has broken and the baby is not head down. Call for help now and follow your local guidance for ruptured membranes with a baby that is not head down, the risk to the cord first.
+remark-waters-broken-lie-not-known = The water has broken and it is not recorded that the baby is head down. Feel for the head now, and follow your local guidance for ruptured membranes, the risk to the cord first.
+remark-waters-broken-head-free = The water has broken and the head is free above the brim. Call for help now and follow your local guidance for ruptured membranes with a free head, the risk to the cord first.
+remark-tape-below-p10 = The tape is { $cm } cm at { $weeks }: percentile { $centile }, below the tenth. Measure again with the bladder empty and the blank side of the tape up, compare earlier tapes, and follow your local guidance on a scan for growth.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-tape-above-p90 = The tape is { $cm } cm at { $weeks }: percentile { $centile }, above the ninetieth. Measure again with the bladder empty and the blank side of the tape up, feel again for much water, lumps and a second baby, compare earlier tapes, and follow your local guidance on a large tape.
+remark-tape-four-weeks-behind = The tape is { $cm } cm at { $weeks }: four weeks or more behind the mean, at percentile { $centile }{ $reaches ->
+    [none] {""}
+   *[other] {" "}(it is the mean of { $reaches })
+ }. Measure again with the bladder empty and the blank side of the tape up, compare earlier tapes, and arrange a scan for growth by your local guidance without waiting for the next visit.{ $head ->
+    [low] {" "}{ tape-low-head }
+   *[other] {""}
+ }
+remark-heart-outside-usual = The rate is { $rate } beats a minute, { $direction ->
+    [low] under 110
+   *[other] over 160
+ }. Listen again for a full minute with a hand on her pulse; if it is still so, or there is fever, bleeding, ruptured membranes, fewer movements or labor, it cannot wait. Follow your local guidance.
+remark-dip-with-a-back-in-front = A dip at the navel goes with a back toward her spine, and the back was found to the front ({ $said }). Feel both flanks for the back again.
+remark-crosswise-at-term = The baby is in a transverse or oblique lie, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labor starts or the water breaks, because of the risk to the cord.
+remark-waters-broken = The water has broken. Ask how many hours ago, the color and smell, the movements, and whether group B strep was found; listen to the heart, take her temperature, and follow your local guidance today. If the head rises, or a cord is seen or felt, call for help at once.
+remark-part-by-vagina-in-labour = Found by the vagina: { $signs }, and she is in labor or her water has broken. Call for senior help now, and follow your local guidance for it.
+remark-part-by-vagina = Found by the vagina: { $signs }. Ask for a senior review today by your local guidance; if labor starts or the water breaks, it cannot wait.
+remark-blow-or-fall = She reports a blow, a fall or a crash. Ask what happened and where she was hit, ask about pain, bleeding, leaking fluid and movements, listen to the heart, and follow your local guidance for it today.
+remark-fever = { $measured ->
+    [yes] Her temperature is { $celsius } °C
+   *[other] She reports fever
+ }. Take her temperature, pulse, breathing and blood pressure again today, ask about leaking fluid, pain and burning urine, feel the womb, and follow your local guidance for fever in pregnancy.
+remark-womb-cut-in-labour = The womb was cut up and down, in a T or a J, or tore before, and there is pain, tightening or labor. Call for senior help now, and follow your local guidance for such a womb.
+remark-womb-cut-not-known-in-labour = The womb was operated on, how it was cut is not recorded, and there are tightenings or labor. Call for help now, find the operation note, and follow your local guidance as for a cut that is not low and across until it is found.
+remark-caesarean-without-a-birth = A cesarean is recorded, and no birth before this one. Ask again about earlier births, and correct whichever is not so.
+remark-regular-tightenings-before-term = Tightenings are regular or painful, or she is in labor, { $weeks ->
+    [known] before 37 weeks
+   *[other] and the weeks are not known
+ }. Get help and follow your local guidance for labor before term now.
+remark-waters-broken-before-term = The water has broken, { $weeks ->
+    [known] before 37 weeks
+   *[other] and the weeks are not known
+ }. Get help and follow your local guidance for ruptured membranes before term now; make no vaginal examination unless it says so.
+remark-waters-broken-strep = The water has broken, and group B strep was found in this pregnancy. Ask today for what your local guidance offers then, without waiting for labor; if the head rises, or a cord is seen or felt, call for help at once.
+remark-waters-broken-long = The water has been broken for { $hours } hours. Take her temperature and pulse, listen to the heart, and talk with her today about what your local guidance offers after 24 hours.
+remark-water-little = There seems to be little water, by hand. Ask about leaking fluid and movements, and follow your local guidance on a scan for it.
+remark-after-41-weeks = 41 weeks have passed. Ask whether the offer to start labor has been talked over with her, by your local guidance.
+remark-lie-changing = The baby lay { $before ->
+    [across] across
+    [slanting] slantwise
+    [bottom-down] bottom down
+    [head-down] head down
+   *[lengthwise] lengthwise
+ } at { $first } and { $after ->
+    [across] across
+    [slanting] slantwise
+    [bottom-down] bottom down
+    [head-down] head down
+   *[lengthwise] lengthwise
+ } at { $second }. Feel again at each visit, have the lie of the day confirmed by a scan, and follow your local guidance for a lie that changes from 37 weeks on: admission should be talked over, and she is to come in at once if labor starts or the water breaks, because of the risk to the cord.
+skin-back-behind = It lies toward her spine, behind the baby: no back to draw.
+case-curve = For any tape at { $weeks } weeks: the curve has a mean of { $mean } cm, a standard deviation of { $sd } cm, its 10th percentile at { $low } cm, its 90th at { $high } cm (INTERGROWTH-21st, BMJ 2016).
+case-foot = Practice material for trained people and those in training. From the hands, not a scan. It does not replace local guidance, a clinician's judgment or a scan. handspan { $version }, rules of { $ledger }.
+case-answer-listen =
+    On her abdomen: { $place }. { $through ->
+        [faint] The side that carries the sound is turned toward her spine, so it may be faint there, or best heard further out in the flank.
+        [chest] The baby is bent back, and its chest lies nearest to the skin there.
+       *[back] The baby's upper back lies nearest to the skin there.
+    } A place where a heart is heard supports a position; it never proves one.
+case-answer-listen-side =
+    Begin { $side ->
+        [left] on her left, where the back was felt, and go on toward the flank
+        [right] on her right, where the back was felt, and go on toward the flank
+       *[none] below the navel near the midline, and go on into both flanks
+    } until it is clearest. Where it is heard supports a position; it never proves one.
+case-her-sides-story = You stand at the foot of the couch, facing her. In the second grip your { $hand } hand meets something long and firm, { $turn ->
+        [front] well forward toward the midline
+       *[lateral] square in the flank
+    }; your other hand meets small parts that move.
+case-limbs-both-sides-answer = They do. Small parts on both her sides and a dip at the navel say that the back lies toward her spine: the baby's front, with its arms and legs, is turned to you, and the dip lies between them. Whether it lies straight behind or a little to one side, these findings do not say.
+case-fibroid-lesson = Some tapes are not fit to be read. Write the number if you must, never a percentile, and say why.
+case-one-grip-answer = They do, but they do not make it { $code }: only the side of the back is known: it may lie to her { $side } front, square to her { $side }, or to her { $side } toward her spine. Feel how far from the midline the back begins, where the limbs are, on which side the head stands out in the fourth grip, and listen.
+desk-use = A record, drawing and teaching aid for trained people: from the hands, not a scan. It does not diagnose and does not replace local guidance, a clinician's judgment or a scan.
+desk-came-tape = Expected about { $value } cm; this is percentile { $number }
+desk-key-labour = In labor
+desk-key-hours-since-broken = Hours since the water broke
+desk-key-water-colour = Color of the water

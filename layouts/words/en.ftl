@@ -754,6 +754,8 @@ numbers-curves-hadlock-none = Hadlock: from 10+0 to 40+0 only.
 numbers-curves-no-weeks = No reference weights: the weeks are not given.
 
 check-remarks-none = Nothing recorded here meets an act-now rule or contradicts itself. That rules nothing out.
+check-question-open = A question about the line is still open: until it is answered, nothing is said of what was not found.
+check-understood = Understood: { $line }
 # $positions are the spelled out names of positions.
 check-fits = What was found fits: { $positions }.
 check-quieted = Left out for this run, as asked: { $ids }.

@@ -718,6 +718,8 @@ numbers-curves-hadlock-none = Hadlock: solo de 10+0 a 40+0.
 numbers-curves-no-weeks = Sin pesos de referencia: no se dieron las semanas.
 
 check-remarks-none = Nada de lo anotado aquí cumple una regla de actuar ya ni se contradice. Eso no descarta nada.
+check-question-open = Queda una pregunta abierta sobre la línea: hasta que se responda, no se dice nada de lo que no se ha encontrado.
+check-understood = Entendido: { $line }
 check-fits = Lo encontrado encaja con: { $positions }.
 check-quieted = Omitido en esta pasada, como se pidió: { $ids }.
 check-local = Calculado con umbrales locales, del archivo del centro.

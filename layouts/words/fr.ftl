@@ -714,6 +714,8 @@ numbers-curves-hadlock-none = Hadlock : de 10+0 à 40+0 SA seulement.
 numbers-curves-no-weeks = Pas de poids de repère : le terme n’est pas indiqué.
 
 check-remarks-none = Rien de ce qui est noté ici ne répond à une règle « agir maintenant » ni ne se contredit. Cela n’exclut rien.
+check-question-open = Une question sur la ligne reste ouverte : tant qu’elle n’a pas de réponse, rien n’est dit de ce qui n’a pas été trouvé.
+check-understood = Compris : { $line }
 check-fits = Ce qui a été trouvé convient à : { $positions }.
 check-quieted = Laissé de côté cette fois, à la demande : { $ids }.
 check-local = Calculé avec les seuils locaux du fichier de la maternité.

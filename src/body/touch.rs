@@ -1,4 +1,4 @@
-//! The palpation map. In: a `Pose`, with or without fine lines and womb. Out: what hands feel under each named place
+//! What hands feel. In: a `Pose`, with or without fine lines and womb. Out: what hands feel under each named place
 //! of her abdomen and how deep, and where each baby's heart would best be heard.
 //!
 //! Rays run under the named places only, straight towards her back, as the picture's cast does: what is drawn there is

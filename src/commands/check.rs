@@ -112,6 +112,10 @@ fn text(loaded: &Loaded<'_>, curves: bool, words: &Words, look: Look) -> Result<
     text.push_str("\n\n");
     // What cannot wait stands before everything else.
     text.push_str(&remarks(loaded, words, look, &[Grade::ActNow])?);
+    if let Some(heard) = loaded.said_back().filter(|_| words.is_of_exams()) {
+        text.push_str(&paragraph(&words.say("check-understood", &[("line", &heard)])?, Column::Margin));
+        text.push('\n');
+    }
     text.push_str(&said::lines(exam, &loaded.reckoning.conclusions, words)?);
     text.push('\n');
     text.push_str(&charted(loaded, words)?);
@@ -139,7 +143,9 @@ fn text(loaded: &Loaded<'_>, curves: bool, words: &Words, look: Look) -> Result<
         let ids = loaded.reckoning.quieted.join(", ");
         text.push_str(&paragraph(&words.say("check-quieted", &[("ids", &ids)])?, Column::Margin));
     }
-    if loaded.reckoning.remarks.is_empty() {
+    if !loaded.reading.questions.is_empty() {
+        text.push_str(&paragraph(&words.say("check-question-open", &[])?, Column::Margin));
+    } else if loaded.reckoning.remarks.is_empty() {
         text.push_str(&paragraph(&said::no_remarks(exam, words)?, Column::Margin));
     }
     if loaded.reckoning.local {

@@ -1,4 +1,4 @@
-//! `growth`. In: the exams of two visits or more of one pregnancy, in any order. Out: one sheet with the tapes on their curves, how
+//! `fundal-height`. In: the exams of two visits or more of one pregnancy, in any order. Out: one sheet with the tapes on their curves, how
 //! the baby lay at each visit, and a table; or why they cannot be of one pregnancy.
 
 mod content;

@@ -1,4 +1,4 @@
-//! `handout`. In: an exam and options. Out: the family page; or the reason why none is made.
+//! `family-page`. In: an exam and options. Out: the family page; or the reason why none is made.
 //!
 //! While anything stands that cannot wait, no page is made that could comfort. Someone who must have the page all the
 //! same names each such remark (`--despite bleeding`); the exit code still tells of it.

@@ -19,9 +19,15 @@ pub struct Loaded<'a> {
     pub reading: Reading,
     /// What is reckoned of it; empty when it could not be read.
     pub reckoning: Reckoning,
+    /// It is a line, not a file.
+    pub is_line: bool,
 }
 
 impl Loaded<'_> {
+    /// What was understood of a line, in one line that can be heard.
+    pub fn said_back(&self) -> Option<String> {
+        self.reading.exam.as_ref().filter(|_| self.is_line).map(exam::shorthand::aloud)
+    }
     /// The problems as text.
     pub fn problems(&self, look: Look) -> String {
         draw(&self.reading.problems, self.source, look)
@@ -98,7 +104,8 @@ pub fn exam<'a>(source: &'a Source, clinic: Option<&Clinic>) -> Loaded<'a> {
     };
     let thresholds = clinic.map(|clinic| clinic.thresholds.clone()).unwrap_or_default();
     let reckoning = reading.exam.as_ref().map(|exam| reckon::reckon(exam, &thresholds)).unwrap_or_default();
-    Loaded { name: &source.name, source: text_of(source), reading, reckoning }
+    let is_line = matches!(source.written, Written::Line);
+    Loaded { name: &source.name, source: text_of(source), reading, reckoning, is_line }
 }
 
 /// What is wrong with the ids of remarks that are to be silenced, a line for each; empty when nothing is.
@@ -132,7 +139,13 @@ pub fn clinic(source: Option<&Source>, look: Look) -> (Option<Clinic>, String, b
             let reading = clinic::read(&source.name, bytes);
             (reading.clinic, reading.problems)
         }
-        Err(why) => (None, vec![unreadable(source, why)]),
+        Err(why) => {
+            let message = format!("the clinic's own file cannot be read: {why}");
+            let problem = Problem::of_file("cannot-read", &source.name, message).expecting(
+                "the file named after --clinic; without it the visit is read by the program's own thresholds",
+            );
+            (None, vec![problem])
+        }
     };
     (clinic, draw(&problems, text_of(source), look), any_error(&problems))
 }

@@ -60,6 +60,7 @@ fn outline(source: &Source, words: &Words) -> Result<(String, Vec<u8>), String> 
         source: "",
         reading: Reading { exam: None, problems: vec![], questions: vec![], spans: Default::default() },
         reckoning: Default::default(),
+        is_line: false,
     };
     let pose = picture::pose(&bare, &loaded);
     let fonts = Fonts::load().map_err(|e| told(&e))?;

@@ -50,6 +50,25 @@ impl Reading {
     }
 }
 
+/// What a file is that is no plain text, by how it begins, and what to do.
+fn other_kind(bytes: &[u8]) -> Option<(&'static str, &'static str)> {
+    const TEXT: &str = "a visit file, which is plain text; or the findings themselves: --say \"37+0 LOA\"";
+    const AGAIN: &str = "the same text saved once more with the encoding UTF-8";
+    const KINDS: [(&[u8], &str, &str); 10] = [
+        (b"\x89PNG", "this is a picture, not a visit file", TEXT),
+        (b"\xff\xd8\xff", "this is a picture, not a visit file", TEXT),
+        (b"GIF8", "this is a picture, not a visit file", TEXT),
+        (b"<svg", "this is a picture, not a visit file", TEXT),
+        (b"%PDF", "this is a PDF, not a visit file", TEXT),
+        (b"PK\x03\x04", "this is a word processor's document or a packed file, not a visit file", TEXT),
+        (b"\xd0\xcf\x11\xe0", "this is a word processor's document, not a visit file", TEXT),
+        (b"{\\rtf", "this is a word processor's document, not a visit file", TEXT),
+        (b"\xff\xfe", "this file is saved as UTF-16", AGAIN),
+        (b"\xfe\xff", "this file is saved as UTF-16", AGAIN),
+    ];
+    KINDS.iter().find(|(begins, _, _)| bytes.starts_with(begins)).map(|(_, what, next)| (*what, *next))
+}
+
 /// Read the exam file `name` (as the user named it, for messages).
 pub fn read(name: &str, bytes: &[u8]) -> Reading {
     if bytes.len() > MOST_BYTES {
@@ -57,6 +76,9 @@ pub fn read(name: &str, bytes: &[u8]) -> Reading {
             Problem::of_file("file-too-big", name, "the file is larger than 1 MiB")
                 .expecting("an exam of a few dozen lines"),
         );
+    }
+    if let Some((what, next)) = other_kind(bytes) {
+        return Reading::failed(Problem::of_file("not-an-exam", name, what).expecting(next));
     }
     let source = match std::str::from_utf8(bytes) {
         Ok(source) => source.strip_prefix('\u{feff}').unwrap_or(source),

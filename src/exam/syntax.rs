@@ -31,6 +31,7 @@ pub fn mend(file: &str, source: &str) -> Mended {
     let mut text = source.to_owned();
     let mut problems: Vec<Problem> = vec![];
     let mut broken = BTreeSet::new();
+    curly(file, source, &lines, &mut text, &mut problems, &mut broken);
     for _ in 0..ROUNDS {
         let (_, faults) = DeTable::parse_recoverable(&text);
         if let Some(alone) = never_closed(file, source, &faults) {
@@ -187,4 +188,46 @@ fn unclosed(source: &str) -> Option<usize> {
         }
     }
     open.first().copied()
+}
+/// Values in the curly quotes of a word processor: told once for the file, their lines blanked.
+fn curly(
+    file: &str,
+    source: &str,
+    lines: &Lines,
+    text: &mut String,
+    problems: &mut Vec<Problem>,
+    broken: &mut BTreeSet<usize>,
+) {
+    const CURLY: [char; 7] = ['\u{201c}', '\u{201d}', '\u{201e}', '\u{2018}', '\u{2019}', '\u{ab}', '\u{bb}'];
+    let mut first = None;
+    let mut start = 0;
+    for whole in source.split_inclusive('\n') {
+        let value = whole
+            .split_once('=')
+            .map(|(_, value)| value.trim_start_matches([' ', '\t', '[']))
+            .filter(|value| value.starts_with(CURLY) && !whole.trim_start().starts_with('#'));
+        if let Some(value) = value {
+            let at = start + whole.len() - value.len();
+            let mark = value.chars().next().map_or(0, char::len_utf8);
+            first = first.or(Some(at..at + mark));
+            let line = lines.line(at);
+            broken.insert(line);
+            let bytes = lines.bytes(line);
+            text.replace_range(bytes.clone(), &" ".repeat(bytes.len()));
+        }
+        start += whole.len();
+    }
+    if let Some(first) = first {
+        let message = match broken.len() {
+            1 => "this quote is a curly one, as a word processor makes it".to_owned(),
+            n => {
+                format!("this quote is a curly one, as a word processor makes it; {n} lines have such quotes")
+            }
+        };
+        problems.push(
+            Problem::at("curly-quotes", file, first, message).expecting(
+                "straight quotes, `\"`: write the visit in a plain text editor, or replace them all",
+            ),
+        );
+    }
 }

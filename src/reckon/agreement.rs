@@ -13,7 +13,7 @@ use crate::exam::{
 use crate::units::{Gestation, MotherSide};
 
 /// From here on the heart of a baby that is bottom down is heard at the navel or above, 32+0. Source: fetal-heart-location
-/// table (HESP-MID), seen; that it holds from here on is derived from the palpation map.
+/// table (HESP-MID), seen; that it holds from here on is derived from the map of what hands feel.
 const NAVEL_DIVIDES: Gestation = Gestation::from_days(32 * 7);
 
 /// What agrees for one baby.

@@ -1,4 +1,4 @@
-//! Which positions fit, and what is to be felt again: against the palpation map, mirrored, and with planted findings.
+//! Which positions fit, and what is to be felt again: against the map of what hands feel, mirrored, and with planted findings.
 
 use crate::shared::{Dice, baby, read};
 use handspan::body::pose;

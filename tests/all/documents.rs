@@ -170,7 +170,7 @@ fn the_first_commands_of_the_readme_work() {
 fn the_pictures_are_made_by_the_commands_beside_them() {
     for (document, name, begins) in [
         ("README.md", "head-down-left.svg", "handspan draw"),
-        ("docs/growth.md", "growth.svg", "handspan fundal-height"),
+        ("docs/fundal-height.md", "growth.svg", "handspan fundal-height"),
     ] {
         let text = read(document);
         let picture = format!("examples/pictures/{name}");

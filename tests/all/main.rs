@@ -2,6 +2,7 @@
 
 mod agreement;
 mod alarms;
+mod american;
 mod bad;
 mod batch;
 mod bytes;
@@ -9,6 +10,7 @@ mod cases;
 mod check;
 mod dates;
 mod desk;
+mod dictated;
 mod documents;
 mod examples;
 mod family_page;

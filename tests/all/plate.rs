@@ -213,7 +213,7 @@ fn every_figure_has_its_description() {
     assert!(listening.contains("listen here."), "what is shown is told");
 }
 
-/// What each grip feels is what the palpation map says of a baby with its back to her left front.
+/// What each grip feels is what the map of what hands feel says of a baby with its back to her left front.
 #[test]
 fn the_grips_feel_what_lies_under_the_hands() {
     let all = sheets(Set::Grips, Style::Line, Labels::None, Size::A4).concat();

@@ -1,4 +1,4 @@
-//! The palpation map: what is felt where, read from the map and not from what the exam said; and where the heart is
+//! What hands feel: what is felt where, read from the map and not from what the exam said; and where the heart is
 //! heard. `cargo test --test all touch -- --nocapture` prints the maps.
 
 #![allow(clippy::print_stdout)]

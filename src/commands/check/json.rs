@@ -52,6 +52,9 @@ struct Line<'a> {
     #[serde(skip_serializing_if = "<[_]>::is_empty")]
     quieted: &'a [&'static str],
     problems: &'a [Problem],
+    /// Of a line: what was understood, in one line that can be heard.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    said_back: Option<String>,
     /// What a line is asked, each with its readings; left out when nothing is.
     #[serde(skip_serializing_if = "<[_]>::is_empty")]
     questions: &'a [Question],
@@ -237,6 +240,7 @@ pub fn line(loaded: &Loaded<'_>, curves: bool, languages: &[Words]) -> Result<St
         local: loaded.reckoning.local,
         quieted: &loaded.reckoning.quieted,
         problems: &loaded.reading.problems,
+        said_back: loaded.said_back(),
         questions: &loaded.reading.questions,
     };
     let json = serde_json::to_string(&line).map_err(|fault| WordsError(fault.to_string()))?;

@@ -96,7 +96,11 @@ impl Reader<'_> {
                 Row { word: "baby", also: &["fetus", "foetus", "babies", "twin"] },
             ];
             at(format!("[{}] is not a heading used here", clip(name)))
-                .expecting("[mother], [baby], or [[baby]] twice for twins")
+                .expecting(if is_foreign(&tidy) {
+                    ENGLISH
+                } else {
+                    "[mother], [baby], or [[baby]] twice for twins"
+                })
                 .suggesting(nearest(name, rows).map(|word| format!("[{word}]")))
         } else {
             let here = KEYS.iter().filter(|k| k.scope == scope).map(|k| Row { word: k.name, also: &[] });
@@ -107,6 +111,10 @@ impl Reader<'_> {
                 .filter(|k| k.scope != scope)
                 .map(|k| format!(" {}", k.scope.place()))
                 .unwrap_or_default();
+            if is_foreign(&tidy) {
+                self.problems.push(at(format!("{} is not a key used here", quoted(name))).expecting(ENGLISH));
+                return;
+            }
             let names: Vec<&str> = KEYS.iter().filter(|k| k.scope == scope).map(|k| k.name).collect();
             at(format!("{} is not a key used here", quoted(name)))
                 .expecting(names.join(", "))
@@ -114,4 +122,49 @@ impl Reader<'_> {
         };
         self.problems.push(problem);
     }
+}
+
+/// What to do about a word of another language.
+const ENGLISH: &str = "English words: exam words are English; `handspan words` lists them";
+
+/// Words that people write in visit files of their own languages.
+const FOREIGN: [&str; 34] = [
+    "woche",
+    "wochen",
+    "ssw",
+    "mutter",
+    "kind",
+    "lage",
+    "herz",
+    "kopf",
+    "ruecken",
+    "rücken",
+    "steiss",
+    "steiß",
+    "fundusstand",
+    "herztöne",
+    "herztoene",
+    "stellung",
+    "semanas",
+    "madre",
+    "bebe",
+    "bebé",
+    "cabeza",
+    "espalda",
+    "corazon",
+    "corazón",
+    "situacion",
+    "situación",
+    "nalgas",
+    "semaines",
+    "mère",
+    "mere",
+    "bébé",
+    "tête",
+    "coeur",
+    "cœur",
+];
+
+fn is_foreign(word: &str) -> bool {
+    FOREIGN.contains(&word.to_lowercase().as_str())
 }

@@ -184,7 +184,8 @@ impl Scan<'_> {
         let said: Vec<String> = values.iter().filter_map(|value| canonical(key, &value.text)).collect();
         let full = format!("{name} {}", said.join(" + "));
         let words = self.words(at, end);
-        if !said.is_empty() && fold(words).replace('-', " ") != fold(&full).replace('-', " ") {
+        let in_full = |text: &str| fold(text).replace('-', " ");
+        if !said.is_empty() && (words.contains('+') || !in_full(words).starts_with(&in_full(&name))) {
             self.told.push((self.span(at, end), format!("{} {full}", quoted(words))));
         }
     }

@@ -5,9 +5,10 @@
 //! rows of one table (`lexicon`, `lexicon.csv`) and the words of exam files. What a row makes of its words stands in `act`,
 //! and by theme in `signs`, `weeks`, `baby`, `hearts`, `twins`, `aside`, `measures`. What nothing takes is kept (`keep`), what can be read
 //! in two ways is asked (`ask`), and the findings are read by the reader of exam files: one vocabulary, one set of messages.
-//! `write` prints a line.
+//! `write` prints a line, `aloud` says one back.
 
 mod act;
+mod aloud;
 mod aside;
 pub mod ask;
 mod baby;
@@ -28,6 +29,7 @@ mod values;
 mod weeks;
 mod write;
 
+pub use aloud::aloud;
 pub use write::line;
 
 use super::keys::Scope;

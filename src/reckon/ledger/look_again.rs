@@ -226,7 +226,7 @@ pub(super) const RULES: &[Rule] = &[
         LOOK,
         "the smallest set of findings that agrees with no position",
         "every position with a code, slanting, and crosswise to ribs or feet",
-        "the palpation map of this program",
+        "this program's own map of what hands feel",
         Trust::Derived,
     ),
     practice(
