@@ -141,14 +141,12 @@ remark-lie-changing = The baby lay { $before ->
 skin-back-behind = It lies toward her spine, behind the baby: no back to draw.
 case-curve = For any tape at { $weeks } weeks: the curve has a mean of { $mean } cm, a standard deviation of { $sd } cm, its 10th percentile at { $low } cm, its 90th at { $high } cm (INTERGROWTH-21st, BMJ 2016).
 case-foot = Practice material for trained people and those in training. From the hands, not a scan. It does not replace local guidance, a clinician's judgment or a scan. handspan { $version }, rules of { $ledger }.
-case-answer-listen =
-    On her abdomen: { $place }. { $through ->
+case-answer-listen = On her abdomen: { $place }. { $through ->
         [faint] The side that carries the sound is turned toward her spine, so it may be faint there, or best heard further out in the flank.
         [chest] The baby is bent back, and its chest lies nearest to the skin there.
        *[back] The baby's upper back lies nearest to the skin there.
     } A place where a heart is heard supports a position; it never proves one.
-case-answer-listen-side =
-    Begin { $side ->
+case-answer-listen-side = Begin { $side ->
         [left] on her left, where the back was felt, and go on toward the flank
         [right] on her right, where the back was felt, and go on toward the flank
        *[none] below the navel near the midline, and go on into both flanks

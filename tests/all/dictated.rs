@@ -267,3 +267,24 @@ fn what_was_understood_is_said_back_so_that_it_can_be_heard() {
         }
     }
 }
+
+/// A side that stands apart from the code it belongs to is never lost, and a breech in the fundus is no breech.
+#[test]
+fn no_side_is_dropped_from_a_code_that_is_written_apart() {
+    for (line, expected) in [
+        ("lt OA", "position = LOA"),
+        ("rt OP", "position = ROP"),
+        ("L OP", "position = LOP"),
+        ("R O P 4/5 palp", "position = ROP; head-above-brim = 4/5"),
+        ("L O A", "position = LOA"),
+        ("sacrum Rt ant", "position = RSA"),
+        ("occiput left posterior", "position = LOP"),
+        ("br palp in fundus?", "breech = fundus?"),
+        ("head palpable at fundus", "head = fundus"),
+        ("back L A", "back = left front"),
+        ("back R A", "back = right front"),
+    ] {
+        let (found, questions) = read(line);
+        assert_eq!((found, questions.as_str()), (split(expected), ""), "{line}");
+    }
+}

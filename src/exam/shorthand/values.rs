@@ -128,7 +128,10 @@ impl Scan<'_> {
             // What is denied ends at a plus.
             let text =
                 if key.list && key.name != "denies" { text.replace(" + ", "; ") } else { text.to_owned() };
-            (!text.starts_with(['-', ':', '=']) && accepts(key, &text)).then_some((key, after, text))
+            // `back L A` is left and to the front: no article.
+            let article = key.name == "back" && text.split_whitespace().any(|word| word == "A");
+            (!article && !text.starts_with(['-', ':', '=']) && accepts(key, &text))
+                .then_some((key, after, text))
         });
         let Some((key, after, text)) = found else { return false };
         let value = Value { at: self.span(after, stop), text };
