@@ -1711,14 +1711,12 @@ case-answer-engaged-heads-only = Engaged is said of a head only. Here no head li
 case-answer-engaged-unknown = It cannot be told: fifths of the head above the brim were not felt.
 case-answer-engaged-conflict = Not to be charted as engaged: the fifths speak against where the head was felt.
 # $place: in the words of an exam file. $through: what the sound passes.
-case-answer-listen =
-    On her abdomen: { $place }. { $through ->
+case-answer-listen = On her abdomen: { $place }. { $through ->
         [faint] The side that carries the sound is turned towards her spine, so it may be faint there, or best heard further out in the flank.
         [chest] The baby is bent back, and its chest lies nearest to the skin there.
        *[back] The baby's upper back lies nearest to the skin there.
     } A place where a heart is heard supports a position; it never proves one.
-case-answer-listen-side =
-    Begin { $side ->
+case-answer-listen-side = Begin { $side ->
         [left] on her left, where the back was felt, and go on towards the flank
         [right] on her right, where the back was felt, and go on towards the flank
        *[none] below the navel near the midline, and go on into both flanks
