@@ -132,6 +132,9 @@ pub struct Check {
     /// Leave out this lesser remark, named by its id, and say so; once for each
     #[arg(long, value_name = "ID")]
     pub quiet_remark: Vec<String>,
+    /// Print weights worked out from the fundal height, each named by its formula
+    #[arg(long)]
+    pub weights: bool,
     /// Print reference weights by scan at these weeks beside the others: INTERGROWTH-21st and Hadlock
     #[arg(long)]
     pub weight_curves: bool,

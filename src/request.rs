@@ -51,9 +51,10 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             let say = if check.ask { ask::in_terminal(&check.given.say) } else { check.given.say };
             let exams = given(&check.given.exams, &say)?.iter().map(|exam| exam.load(several)).collect();
             let clinic = check.clinic.as_deref().map(load);
-            let (json, quiet, weight_curves) = (check.json, check.quiet_remark, check.weight_curves);
+            let (json, quiet) = (check.json, check.quiet_remark);
+            let (weights, weight_curves) = (check.weights, check.weight_curves);
             let (lang, draft) = (check.tongue.lang, Draft::asked(check.tongue.draft));
-            said(Command::Check(Check { exams, json, clinic, quiet, weight_curves, lang, draft }))
+            said(Command::Check(Check { exams, json, clinic, quiet, weights, weight_curves, lang, draft }))
         }
         cli::Command::Draw(draw) => {
             goes_together(&draw)?;

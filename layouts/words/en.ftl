@@ -744,6 +744,7 @@ numbers-buchmann = Buchmann: { $grams } g, made for labour at term.{ $large ->
     [yes] {" "}In labour a tape of 40 cm or more makes over 4000 g possible: plan for it by your local guidance.
    *[no] {""}
  }
+numbers-weights-apart = These weights lie { $grams } g apart: none of them settles how heavy the baby is. Where it matters, have a scan by your local guidance.
 numbers-rough = Of weights worked out from the fundal height, 4 to 7 in 10 come within a tenth of the birth weight.
 numbers-curves = Curves
 numbers-curves-of = For reference, weights by scan at { $weeks }, not by hand or tape.
@@ -753,6 +754,7 @@ numbers-curves-hadlock = Hadlock: P10 { $low }, P50 { $middle }, P90 { $high } g
 numbers-curves-hadlock-none = Hadlock: from 10+0 to 40+0 only.
 numbers-curves-no-weeks = No reference weights: the weeks are not given.
 
+check-heart-early = The heart was not heard. Before 16 weeks no rule here is made of that, because horn and Doppler may miss it so early; it rules nothing out. If it was heard before, or movements that she felt are gone, it cannot wait; else follow your local guidance.
 check-remarks-none = Nothing recorded here meets an act-now rule or contradicts itself. That rules nothing out.
 check-question-open = A question about the line is still open: until it is answered, nothing is said of what was not found.
 check-understood = Understood: { $line }
@@ -1076,6 +1078,7 @@ remark-urgent-signs = Recorded: { $signs }. Get help and follow your local guida
 remark-hard-tender-womb = The womb is hard or tense, and tender. Get help and follow your local guidance now; do not wait for a softer moment to feel again.
 remark-scar-pain = There is pain or tenderness at the scar, and the womb has been operated on. Get help and follow your local guidance for scar pain now.
 remark-scar-pain-operations-not-known = There is pain or tenderness at a scar, and whether the womb has been operated on is not recorded. Ask now; if it has, or if nobody knows, get help and follow your local guidance for scar pain now.
+remark-crosswise-in-labour = The baby is in a transverse or oblique lie, and she is in labour or has regular tightenings. Call for help now and follow your local guidance for labour with such a lie, the risk to the cord first.
 remark-waters-broken-not-head-down = The waters have broken and the baby is not head down. Call for help now and follow your local guidance for waters broken with a baby that is not head down, the risk to the cord first.
 remark-waters-broken-lie-not-known = The waters have broken and it is not recorded that the baby is head down. Feel for the head now, and follow your local guidance for broken waters, the risk to the cord first.
 remark-waters-broken-head-free = The waters have broken and the head is free above the brim. Call for help now and follow your local guidance for broken waters with a free head, the risk to the cord first.
@@ -1189,7 +1192,10 @@ remark-signs-to-weigh = She reports: { $signs }. Ask now how bad it is and how l
 remark-waters-broken = The waters have broken. Ask how many hours ago, the colour and smell, the movements, and whether group B strep was found; listen to the heart, take her temperature, and follow your local guidance today. If the head rises, or a cord is seen or felt, call for help at once.
 remark-tightenings-before-term = She reports tightenings before 37 weeks. Ask whether they are regular or painful, keep a hand on the womb and time them; if they are, it cannot wait. Follow your local guidance today.
 remark-itching = She reports itching. Ask where, and whether it is worse at night, look for a rash, and follow your local guidance for itching in pregnancy.
-remark-note-mentions = Your note mentions { $quoted }, and no finding says whether it is so. Record it as a finding, or say that it is not so; until that is settled, act on it by your local guidance.
+remark-note-mentions = Your note mentions { $quoted }, and no finding says whether it is so. Record it as a finding, or say that it is not so; until that is settled, act on it by your local guidance.{ $iud ->
+    [yes] {" "}‘IUD’ may be a baby that has died in the womb, or a device against pregnancy: write which.
+   *[no] {""}
+ }
 remark-cord-felt = The cord was felt or seen. Call for help now: outside a hospital, the emergency number. Bring her knees to her chest, or lay her on her left side with her hips raised; keep the part that leads off the cord, and do not handle the cord or put it back. Follow your local guidance for the cord.
 remark-part-by-vagina-in-labour = Found by the vagina: { $signs }, and she is in labour or her waters have broken. Call for senior help now, and follow your local guidance for it.
 remark-part-by-vagina = Found by the vagina: { $signs }. Ask for a senior review today by your local guidance; if labour starts or the waters break, it cannot wait.

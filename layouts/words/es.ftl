@@ -708,6 +708,7 @@ numbers-buchmann = Buchmann: { $grams } g, hecha para el parto a término.{ $lar
     [yes] {" "}En el parto, una cinta de 40 cm o más hace posible un peso de más de 4000 g: prevéalo según su protocolo local.
    *[no] {""}
  }
+numbers-weights-apart = Estos pesos distan { $grams } g entre sí: ninguno decide cuánto pesa el bebé. Si importa, pida una ecografía según su protocolo local.
 numbers-rough = De los pesos por la cinta, de 4 a 7 de cada 10 quedan a menos de una décima parte del peso al nacer.
 numbers-curves = Curvas
 numbers-curves-of = Como referencia, pesos por ecografía a las { $weeks }, no por manos ni cinta.
@@ -717,6 +718,7 @@ numbers-curves-hadlock = Hadlock: P10 { $low }, P50 { $middle }, P90 { $high } g
 numbers-curves-hadlock-none = Hadlock: solo de 10+0 a 40+0.
 numbers-curves-no-weeks = Sin pesos de referencia: no se dieron las semanas.
 
+check-heart-early = No se oyó el corazón. Antes de las 16 semanas ninguna regla parte de eso, porque con estetoscopio de Pinard o Doppler puede no oírse tan pronto; no descarta nada. Si antes se había oído, o han cesado movimientos que ella sentía, no puede esperar; si no, siga su protocolo local.
 check-remarks-none = Nada de lo anotado aquí cumple una regla de actuar ya ni se contradice. Eso no descarta nada.
 check-question-open = Queda una pregunta abierta sobre la línea: hasta que se responda, no se dice nada de lo que no se ha encontrado.
 check-understood = Entendido: { $line }
@@ -927,6 +929,7 @@ remark-urgent-signs = Registrado: { $signs }. Pida ayuda y siga ahora su protoco
 remark-hard-tender-womb = El útero está duro o tenso, y doloroso al tacto. Pida ayuda y siga ahora su protocolo local; no espere un momento más blando para volver a palpar.
 remark-scar-pain = Hay dolor, espontáneo o al tacto, en la cicatriz, y el útero ha sido operado. Pida ayuda y siga ahora su protocolo local para el dolor de la cicatriz.
 remark-scar-pain-operations-not-known = Hay dolor, espontáneo o al tacto, en una cicatriz, y no está anotado si el útero ha sido operado. Pregunte ahora; si lo ha sido, o si nadie lo sabe, pida ayuda y siga ahora su protocolo local para el dolor de la cicatriz.
+remark-crosswise-in-labour = El bebé está atravesado o inclinado, y ella está de parto o tiene contracciones regulares. Pida ayuda ya y siga su protocolo local para un parto así; piense primero en el prolapso de cordón.
 remark-waters-broken-not-head-down = Se ha roto la bolsa y el bebé no está con la cabeza abajo. Pida ayuda ya y siga su protocolo local para bolsa rota con un bebé que no está con la cabeza abajo, piense primero en el prolapso de cordón.
 remark-waters-broken-lie-not-known = Se ha roto la bolsa y no está anotado que el bebé esté con la cabeza abajo. Busque ya la cabeza con las manos y siga su protocolo local para bolsa rota, piense primero en el prolapso de cordón.
 remark-waters-broken-head-free = Se ha roto la bolsa y la cabeza está libre sobre el estrecho superior. Pida ayuda ya y siga su protocolo local para bolsa rota con la cabeza libre, piense primero en el prolapso de cordón.
@@ -1039,7 +1042,10 @@ remark-signs-to-weigh = Refiere: { $signs }. Pregunte ahora cómo de fuerte es y
 remark-waters-broken = Ha roto aguas. Pregunte hace cuántas horas, el color y el olor, los movimientos, y si se encontró estreptococo B; escuche el latido, tome la temperatura, y siga hoy su protocolo local. Si la cabeza sube, o se ve o se palpa un cordón, pida ayuda enseguida.
 remark-tightenings-before-term = Refiere contracciones antes de las 37 semanas. Pregunte si son regulares o dolorosas, deje una mano sobre el útero y cronométrelas; si lo son, no puede esperar. Siga hoy su protocolo local.
 remark-itching = Ella refiere picazón. Pregunte dónde, y si empeora por la noche, mire si hay erupción y siga su protocolo local para la picazón en el embarazo.
-remark-note-mentions = Su nota menciona { $quoted }, y ningún hallazgo dice si es así. Regístrelo como hallazgo, o indique que no es así; mientras no esté aclarado, actúe según su protocolo local.
+remark-note-mentions = Su nota menciona { $quoted }, y ningún hallazgo dice si es así. Regístrelo como hallazgo, o indique que no es así; mientras no esté aclarado, actúe según su protocolo local.{ $iud ->
+    [yes] {" "}«IUD» puede ser un bebé que ha muerto en el útero o un dispositivo anticonceptivo: escriba cuál.
+   *[no] {""}
+ }
 remark-cord-felt = Se palpó o se vio el cordón. Pida ayuda ahora: fuera de un hospital, el número de emergencias. Póngala de rodillas con el pecho abajo, o acostada sobre el lado izquierdo de ella con la cadera elevada; mantenga la parte que se presenta apartada del cordón, y no toque ni reponga el cordón. Siga su protocolo local para el cordón.
 remark-part-by-vagina-in-labour = Encontrado por la vagina: { $signs }, y está de parto o ha roto aguas. Pida ayuda de mayor experiencia ahora, y siga su protocolo local para ello.
 remark-part-by-vagina = Encontrado por la vagina: { $signs }. Pida hoy una revisión por alguien de mayor experiencia según su protocolo local; si empieza el parto o rompe aguas, no puede esperar.

@@ -704,6 +704,7 @@ numbers-buchmann = Buchmann : { $grams } g, faite pour le travail à terme.{ $l
     [yes] {" "}En travail, une hauteur de 40 cm ou plus rend possible plus de 4000 g : prévoyez-le selon votre protocole local.
    *[no] {""}
  }
+numbers-weights-apart = Ces poids diffèrent de { $grams } g : aucun ne décide du poids du bébé. Si cela compte, demandez une échographie selon votre protocole local.
 numbers-rough = Parmi les poids tirés de la hauteur utérine, 4 à 7 sur 10 sont à un dixième près du poids de naissance.
 numbers-curves = Courbes
 numbers-curves-of = Pour repère, poids à l’échographie à { $weeks } SA, ni à la main ni par la hauteur.
@@ -713,6 +714,7 @@ numbers-curves-hadlock = Hadlock : P10 { $low }, P50 { $middle }, P90 { $high }
 numbers-curves-hadlock-none = Hadlock : de 10+0 à 40+0 SA seulement.
 numbers-curves-no-weeks = Pas de poids de repère : le terme n’est pas indiqué.
 
+check-heart-early = Le cœur n’a pas été entendu. Avant 16 semaines aucune règle n’en part, parce qu’au stéthoscope de Pinard ou au Doppler il peut échapper si tôt ; cela n’exclut rien. S’il avait été entendu avant, ou si des mouvements qu’elle sentait ont cessé, cela ne peut pas attendre ; sinon suivez votre protocole local.
 check-remarks-none = Rien de ce qui est noté ici ne répond à une règle « agir maintenant » ni ne se contredit. Cela n’exclut rien.
 check-question-open = Une question sur la ligne reste ouverte : tant qu’elle n’a pas de réponse, rien n’est dit de ce qui n’a pas été trouvé.
 check-understood = Compris : { $line }
@@ -924,6 +926,7 @@ remark-urgent-signs = Noté : { $signs }. Faites-vous aider et suivez maintenant
 remark-hard-tender-womb = L’utérus est dur ou tendu, et douloureux au toucher. Faites-vous aider et suivez maintenant votre protocole local ; n’attendez pas qu’il se relâche pour le palper de nouveau.
 remark-scar-pain = Il y a une douleur, spontanée ou au toucher, de la cicatrice, et l’utérus a été opéré. Faites-vous aider et suivez maintenant votre protocole local pour une douleur de la cicatrice.
 remark-scar-pain-operations-not-known = Il y a une douleur, spontanée ou au toucher, d’une cicatrice, et il n’est pas noté si l’utérus a été opéré. Demandez maintenant ; si oui, ou si personne ne le sait, faites-vous aider et suivez maintenant votre protocole local pour une douleur de la cicatrice.
+remark-crosswise-in-labour = Le bébé est en travers ou de biais, et elle est en travail ou a des contractions régulières. Appelez de l’aide maintenant et suivez votre protocole local pour un tel travail ; pensez d’abord à la procidence du cordon.
 remark-waters-broken-not-head-down = Les membranes sont rompues et le bébé n’a pas la tête en bas. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues sans tête en bas, pensez d’abord à la procidence du cordon.
 remark-waters-broken-lie-not-known = Les membranes sont rompues et il n’est pas noté que le bébé a la tête en bas. Cherchez la tête maintenant, et suivez votre protocole local pour membranes rompues, pensez d’abord à la procidence du cordon.
 remark-waters-broken-head-free = Les membranes sont rompues et la tête est mobile au-dessus du détroit supérieur. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues avec tête mobile, pensez d’abord à la procidence du cordon.
@@ -1036,7 +1039,10 @@ remark-signs-to-weigh = Elle signale : { $signs }. Demandez maintenant si c’es
 remark-waters-broken = La poche des eaux est rompue. Demandez depuis combien d’heures, la couleur et l’odeur, les mouvements, et si un streptocoque B a été trouvé ; écoutez le cœur, prenez la température, et suivez aujourd’hui votre protocole local. Si la tête remonte, ou si un cordon est vu ou senti, appelez aussitôt à l’aide.
 remark-tightenings-before-term = Elle signale des contractions avant 37 semaines. Demandez si elles sont régulières ou douloureuses, gardez une main sur l’utérus et chronométrez-les ; si oui, cela ne peut pas attendre. Suivez aujourd’hui votre protocole local.
 remark-itching = Elle signale des démangeaisons. Demandez où, et si c’est pire la nuit, cherchez une éruption, et suivez votre protocole local pour démangeaisons pendant la grossesse.
-remark-note-mentions = Votre note mentionne { $quoted }, et aucune constatation ne dit si c’est le cas. Notez-le comme constatation, ou dites que ce n’est pas le cas ; tant que ce n’est pas réglé, agissez selon votre protocole local.
+remark-note-mentions = Votre note mentionne { $quoted }, et aucune constatation ne dit si c’est le cas. Notez-le comme constatation, ou dites que ce n’est pas le cas ; tant que ce n’est pas réglé, agissez selon votre protocole local.{ $iud ->
+    [yes] {" "}« IUD » peut être un bébé mort dans l’utérus ou un dispositif contraceptif : écrivez lequel.
+   *[no] {""}
+ }
 remark-cord-felt = Le cordon a été senti ou vu. Appelez à l’aide maintenant : hors de l’hôpital, le numéro d’urgence. Mettez-la genoux contre la poitrine, ou couchée sur le côté gauche de la mère, hanches relevées ; écartez du cordon la partie qui se présente, ne touchez pas le cordon et ne le remettez pas en place. Suivez votre protocole local pour le cordon.
 remark-part-by-vagina-in-labour = Trouvé par voie vaginale : { $signs }, et elle est en travail ou la poche des eaux est rompue. Appelez un senior maintenant, et suivez votre protocole local.
 remark-part-by-vagina = Trouvé par voie vaginale : { $signs }. Demandez aujourd’hui l’avis d’un senior selon votre protocole local ; si le travail commence ou si la poche des eaux se rompt, cela ne peut pas attendre.

@@ -1,6 +1,6 @@
 //! `cases`. In: how many, a seed, a level. Out: a directory's files: the sheets, their key, and an exam file for each case.
 
-use super::check::numbers;
+use super::check::{Check, numbers};
 use super::picture::{self, Maker, Wanted};
 use super::{Format, Labels, Outcome, Palette, Paper, Style, View, exit, load};
 use crate::body::pose::{self, Pose};
@@ -114,7 +114,8 @@ fn sheet(ready: &Ready, paper: Paper, maker: &Maker<'_>) -> Result<Vec<Sheet>, S
 
 fn key(ready: &Ready, paper: Paper, maker: &Maker<'_>) -> Result<Vec<Sheet>, String> {
     let (words, case) = (maker.words, &ready.case);
-    let sums = numbers::sentences(&case.exam, &ready.reckoning, false, words).map_err(|e| e.to_string())?;
+    let sums = numbers::sentences(&case.exam, &ready.reckoning, &Check::default(), words)
+        .map_err(|e| e.to_string())?;
     let content = key_content(case, &ready.reckoning, &sums, words).map_err(|e| e.to_string())?;
     maker.sheets(&ready.pose, &of_key(ready, words)?, &layout(CASE_KEY, paper)?, &content)
 }

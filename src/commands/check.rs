@@ -14,8 +14,8 @@ use crate::chart::boxes;
 use crate::chart::paragraph::{Column, paragraph};
 use crate::chart::said;
 use crate::exam::spoken;
-use crate::reckon::Grade;
 use crate::reckon::ledger::LEDGER_VERSION;
+use crate::reckon::{Grade, heart_too_early};
 use crate::report::Look;
 use crate::words::{Part, Words, WordsError};
 
@@ -33,6 +33,8 @@ pub struct Check {
     pub clinic: Option<Source>,
     /// Lesser remarks to be silenced, by id.
     pub quiet: Vec<String>,
+    /// Weights worked out from the tape.
+    pub weights: bool,
     /// Reference weights by scan at these weeks.
     pub weight_curves: bool,
     /// Language tag; two with a comma between follow one another. JSON is in the first.
@@ -48,6 +50,7 @@ impl Default for Check {
             json: false,
             clinic: None,
             quiet: vec![],
+            weights: false,
             weight_curves: false,
             lang: "en".to_owned(),
             draft: Draft::Refused,
@@ -76,11 +79,9 @@ pub fn run(check: &Check, look: Look) -> Outcome {
         all.push(loaded);
     }
     let said = if check.json {
-        all.iter()
-            .map(|loaded| json::line(loaded, check.weight_curves, &languages))
-            .collect::<Result<String, _>>()
+        all.iter().map(|loaded| json::line(loaded, check, &languages)).collect::<Result<String, _>>()
     } else {
-        languages::texts(&languages, |words| texts(&all, check.weight_curves, words, look))
+        languages::texts(&languages, |words| texts(&all, check, words, look))
     };
     match said {
         Ok(said) => outcome.text = said,
@@ -90,9 +91,9 @@ pub fn run(check: &Check, look: Look) -> Outcome {
 }
 
 /// All exams in one language, then the versions.
-fn texts(all: &[Loaded<'_>], curves: bool, words: &Words, look: Look) -> Result<String, WordsError> {
+fn texts(all: &[Loaded<'_>], check: &Check, words: &Words, look: Look) -> Result<String, WordsError> {
     let mut parts =
-        all.iter().map(|loaded| text(loaded, curves, words, look)).collect::<Result<Vec<_>, _>>()?;
+        all.iter().map(|loaded| text(loaded, check, words, look)).collect::<Result<Vec<_>, _>>()?;
     if all.iter().any(|loaded| loaded.reading.exam.is_some()) {
         let version = [("version", VERSION), ("ledger", LEDGER_VERSION)];
         parts.push(format!("{}\n", words.say("check-version", &version)?));
@@ -100,7 +101,7 @@ fn texts(all: &[Loaded<'_>], curves: bool, words: &Words, look: Look) -> Result<
     Ok(parts.join("\n"))
 }
 
-fn text(loaded: &Loaded<'_>, curves: bool, words: &Words, look: Look) -> Result<String, WordsError> {
+fn text(loaded: &Loaded<'_>, check: &Check, words: &Words, look: Look) -> Result<String, WordsError> {
     let mut text = String::new();
     let problems = loaded.problems(look);
     let Some(exam) = &loaded.reading.exam else { return Ok(problems) };
@@ -129,7 +130,7 @@ fn text(loaded: &Loaded<'_>, curves: bool, words: &Words, look: Look) -> Result<
         }
     }
     text.push('\n');
-    let numbers = numbers::lines(exam, &loaded.reckoning, curves, words)?;
+    let numbers = numbers::lines(exam, &loaded.reckoning, check, words)?;
     if !numbers.is_empty() {
         text.push_str(&format!("{numbers}\n"));
     }
@@ -147,6 +148,9 @@ fn text(loaded: &Loaded<'_>, curves: bool, words: &Words, look: Look) -> Result<
         text.push_str(&paragraph(&words.say("check-question-open", &[])?, Column::Margin));
     } else if loaded.reckoning.remarks.is_empty() {
         text.push_str(&paragraph(&said::no_remarks(exam, words)?, Column::Margin));
+    }
+    if heart_too_early(exam) {
+        text.push_str(&paragraph(&words.say("check-heart-early", &[])?, Column::Margin));
     }
     if loaded.reckoning.local {
         text.push_str(&paragraph(&words.say("check-local", &[])?, Column::Margin));

@@ -174,6 +174,7 @@ fn request(ask: Ask) -> Result<Request, String> {
             json: !text,
             clinic: clinic(of),
             quiet,
+            weights: false,
             weight_curves: false,
             lang: lang(tag),
             draft: Draft::asked(draft),

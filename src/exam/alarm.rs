@@ -116,12 +116,17 @@ fn longest(tokens: &[Token<'_>], lower: &[String], text: &str, at: usize) -> Opt
             }
         }
     }
-    best
+    // A cord in doubt is asked about, whatever else is said of it.
+    let doubted = text[..tokens.get(at).map_or(0, |token| token.start)].ends_with('?');
+    best.or_else(|| {
+        (doubted && matches!(lower[at].as_str(), "cord" | "cordón" | "cordon"))
+            .then_some((1, About::ByVagina))
+    })
 }
 
 /// Whether two words with this between them belong to one phrase.
 fn close(between: &str) -> bool {
-    between.chars().all(|c| c == ' ' || c == '-' || c == '\u{2011}' || c == '\u{a0}')
+    between.chars().all(|c| matches!(c, ' ' | '-' | '?' | '\u{2011}' | '\u{a0}'))
 }
 
 /// The words and numbers of a text; an apostrophe belongs to its word.
@@ -158,6 +163,10 @@ mod tests {
         for (text, words) in [
             ("Small PV bleed this morning", &["PV bleed"][..]),
             ("cord felt at introitus", &["cord felt"]),
+            ("cord ?felt on VE", &["cord ?felt"]),
+            ("VE ?cord", &["cord"]),
+            ("VE ?bag ?cord below, stop", &["cord below"]),
+            ("fell on the stairs", &["fell"]),
             ("headache since Tuesday, ankles puffy", &["headache"]),
             ("BP 148/96 sitting", &["148/96"]),
             ("bp 162/88", &["162/88"]),
@@ -187,6 +196,7 @@ mod tests {
             "Fit and well",
             "Bloods taken",
             "Cord insertion central",
+            "fell pregnant on the pill",
             "FHx PET",
             "Advised RFM/PVB/SROM",
             "advised to ring if RFM, PVB or SROM",

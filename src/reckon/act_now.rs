@@ -3,6 +3,7 @@
 //!
 //! A file a subject. They cannot be silenced. Where it is not known whether a rule applies, it applies.
 
+mod across;
 mod bleeding;
 mod heart_rate;
 mod heart_sought;
@@ -19,6 +20,7 @@ mod waters;
 mod womb;
 
 pub(super) use heart_rate::FULL_COUNT;
+pub use heart_sought::too_early as heart_too_early;
 
 use super::Remark;
 use super::ledger::Rule;
@@ -40,6 +42,7 @@ pub fn act_now(exam: &Exam, conclusions: &[Conclusion], thresholds: &Thresholds)
     tightenings::remarks(exam, &mut remarks);
     private::remarks(exam, &mut remarks);
     waters::remarks(exam, conclusions, infection, &mut remarks);
+    across::remarks(exam, conclusions, &mut remarks);
     heart_sought::remarks(exam, &mut remarks);
     heart_rate::remarks(exam, thresholds, infection, &mut remarks);
     remarks

@@ -61,8 +61,9 @@ fn presentation(exam: &Exam, index: usize, baby: &Baby, conclusion: &Conclusion,
         return;
     }
     if weeks < HEAD_DOWN_EXPECTED {
-        // A head that is down early is how most lie: nothing is said of it.
-        let rule = if weeks < HANDS_TELL { Some(TOO_EARLY) } else { (!head_down || across).then_some(EARLY) };
+        // A head that is down early is how most lie: nothing is said of it. In labour it is no time to wait for a turn.
+        let turns = |lies_otherwise: bool| (lies_otherwise && !labouring(exam)).then_some(EARLY);
+        let rule = if weeks < HANDS_TELL { Some(TOO_EARLY) } else { turns(!head_down || across) };
         if let Some(rule) = rule.filter(|_| by_hand(baby)) {
             early(rule, index, &on, remarks);
         }
@@ -71,7 +72,9 @@ fn presentation(exam: &Exam, index: usize, baby: &Baby, conclusion: &Conclusion,
     let mut push = |rule, on: &[&str]| remarks.push(Remark::new(rule).of_baby(exam, index, on));
     // The first of two is spoken of with the plan of her birth.
     let first_of_two = exam.babies.len() > 1 && index == 0;
-    if across && weeks >= LENGTHWISE_EXPECTED {
+    if across && index == 0 && labouring(exam) {
+        // `crosswise-in-labour`, or the waters.
+    } else if across && weeks >= LENGTHWISE_EXPECTED {
         push(const { rule("crosswise-at-term") }, &on);
     } else if (!head_down || across) && first_of_two {
         // `twin-first-not-head-down`.
@@ -80,8 +83,11 @@ fn presentation(exam: &Exam, index: usize, baby: &Baby, conclusion: &Conclusion,
     } else if conclusion.unsure {
         push(const { rule("presentation-not-known") }, &on);
     }
-    let free = baby.descent.value() == Some(&Descent::Free)
-        || baby.head_above_brim.value().is_some_and(|fifths| fifths.get() == 5);
+    // Where fifths say otherwise than the word, the two are held against each other, and nothing is made of the word.
+    let free = match baby.head_above_brim.value() {
+        Some(fifths) => fifths.get() == 5,
+        None => baby.descent.value() == Some(&Descent::Free),
+    };
     // A head often stays free until labour when she has borne before.
     let borne = exam.mother.births_before.value().is_some_and(|births| *births > 0);
     if head_down && !across && free && weeks >= TERM && (!borne || labouring(exam)) {

@@ -135,7 +135,11 @@ const SFH: &str = "INTERGROWTH-21st (Papageorghiou, BMJ 2016)";
 const EFW: &str = "INTERGROWTH-21st (Stirnemann, UOG 2017)";
 const HADLOCK: &str = "Hadlock, Radiology 1991, as transcribed";
 const SEPSIS: &str = "NICE NG255 (2025)";
-const LABOUR: &str = "NICE NG229 (2022); WHO intermittent auscultation (2018)";
+const PULSES: &str = "NICE NG51 (2016), its rows for pregnancy as tabled";
+const CORD_FELT: &str = "RCOG 50 (2014), as quoted; the positions: common practice";
+const OVERDUE: &str = "University Hospitals Sussex, declining induction";
+const PRESSURE_AND_SIGNS: &str = "NICE CG107 (2010), the limits; NICE NG133 pathway (2019), the signs";
+const LABOUR: &str = "WHO intermittent auscultation (2018)";
 const PRESSURE: &str = "NICE CG107 (2010)";
 const PRAEVIA: &str = "RCOG 27a (2018), as quoted";
 const ANTI_D: &str = "BCSH anti-D (2014), as quoted";
@@ -146,7 +150,8 @@ const BETTER: &str = "Bettercare, Maternal Care";
 
 /// Whether a rule is of those that were held against their sources later.
 const fn is_new(source: &str, trust: Trust) -> bool {
-    const LATER: [&str; 8] = [SEPSIS, LABOUR, PRESSURE, PRAEVIA, ANTI_D, CUT, TWINS, PROM];
+    const LATER: [&str; 10] =
+        [SEPSIS, LABOUR, PRESSURE, PRAEVIA, ANTI_D, CUT, TWINS, PROM, CORD_FELT, OVERDUE];
     let mut at = 0;
     while at < LATER.len() {
         if same(LATER[at], source) {

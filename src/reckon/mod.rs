@@ -20,7 +20,7 @@ mod two_babies;
 mod visits;
 mod weight;
 
-pub use act_now::act_now;
+pub use act_now::{act_now, heart_too_early};
 pub use after_dates::after_dates;
 pub use agreement::{Agreement, agreement};
 pub use cannot_both::cannot_both;

@@ -7,12 +7,14 @@
 use super::curves::{self, CENTILE_Z, HADLOCK_SHARES};
 use super::tape::Tape;
 use crate::exam::{Baby, Conclusion, Descent, Exam, Lie, Presentation, WeightRange};
-use crate::units::Gestation;
+use crate::units::{Gestation, Grams};
 
 /// Term, 37+0. The formulas are for term (equations table).
 const TERM: Gestation = Gestation::from_days(37 * 7);
 /// To this many grams a formula is printed.
 const STEP_G: f64 = 50.0;
+/// Weights of one baby so far apart are not printed without a word, g. House.
+const FAR_APART_G: u32 = 700;
 /// From this tape in labour a weight above 4000 g is thought of, cm. Source: Buchmann and Tlale 2009 (82 of 100 found, 80 of 100
 /// of the others rightly not), seen.
 const BUCHMANN_LARGE_CM: f64 = 40.0;
@@ -46,6 +48,19 @@ pub struct Weights {
     pub hand: Option<WeightRange>,
     /// By the tape, where it can be.
     pub by_tape: Option<ByTape>,
+}
+
+impl Weights {
+    /// The grams between the lowest and the highest of these weights, when they are far apart.
+    pub fn far_apart(&self) -> Option<u32> {
+        let whole = |grams: Grams| grams.get().round() as u32;
+        let hand = self.hand.map(|hand| [whole(hand.low), whole(hand.high)]);
+        let johnson = self.by_tape.and_then(|by| by.johnson).map(|johnson| johnson.grams);
+        let others = self.by_tape.map(|by| [by.dare.unwrap_or(by.buchmann), by.buchmann]);
+        let all = || [hand, johnson, others].into_iter().flatten().flatten();
+        let apart = all().max()?.saturating_sub(all().min()?);
+        Some(apart).filter(|apart| *apart >= FAR_APART_G)
+    }
 }
 
 /// A reference line: centile and weight in g.

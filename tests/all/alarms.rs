@@ -1,9 +1,11 @@
 //! What must stand and what must not: short visits with their remarks (`tests/published/alarms.csv`), written from guidelines.
 
 use super::shared::rows;
+use handspan::commands::{self, Check, Command, Request, Source};
 use handspan::exam::{Exam, read, shorthand};
 use handspan::reckon::ledger::RULES;
 use handspan::reckon::{Grade, Visit, course, reckon};
+use handspan::report::Look;
 use handspan::words::{Part, Words};
 
 /// The visit of a row.
@@ -119,6 +121,37 @@ fn words_of_the_note_stand_first_until_they_are_answered() {
     assert!(first("weeks=30+0; note=classical section 2016").is_some_and(|(id, _)| id == "note-mentions"));
     let cut = first("weeks=30+0; note=classical section 2016; operations=caesarean; womb-cut=vertical");
     assert!(cut.is_some_and(|(id, _)| id == "womb-operated-on"));
+}
+
+/// `check` says why nothing is made of a heart that was not heard so early, and from 16+0 on it no longer does.
+#[test]
+fn silence_about_a_heart_too_early_is_explained() {
+    let said = |line: &str| {
+        let exams = vec![Source::line("--say", line)];
+        let command = Command::Check(Check { exams, ..Check::default() });
+        let text = commands::run(&Request { command, look: Look::Plain }).text;
+        text.split_whitespace().collect::<Vec<_>>().join(" ")
+    };
+    let why = "Before 16 weeks no rule here is made of that";
+    for with in ["doppler", "pinard"] {
+        assert!(said(&format!("15+6 FH not heard {with}")).contains(why), "{with}");
+        assert!(!said(&format!("16+0 FH not heard {with}")).contains(why), "{with}");
+    }
+    assert!(!said("15+6 FHHR 150").contains(why));
+    assert!(!said("15+6 no fm, FH not heard doppler").contains(why), "gone movements make it press");
+}
+
+/// Letters with two meanings are asked with both; other words are not.
+#[test]
+fn two_readings_of_iud_are_named() {
+    let words = Words::load_for("en", &[Part::Check, Part::Picture]).expect("words");
+    let said = |note: &str| {
+        let remarks = reckon(&visit(&format!("weeks=30+0; note={note}")), &Default::default()).remarks;
+        remarks.first().map(|remark| remark.text(&words).expect("its sentence"))
+    };
+    let both = "may be a baby that has died in the womb, or a device against pregnancy: write which.";
+    assert!(said("IUD 2018").is_some_and(|text| text.contains(both)));
+    assert!(said("PV bleed").is_some_and(|text| !text.contains(both)));
 }
 
 /// A heart that was heard before and is not heard now cannot wait at any week.

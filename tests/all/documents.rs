@@ -340,21 +340,60 @@ fn the_ledger_of_the_documents_is_that_of_the_program() {
             let formula = if rule.formula.is_empty() { String::new() } else { format!(": {}", rule.formula) };
             let grade = rule.grade.map_or("number", |grade| grade.name());
             let trust = if rule.source.is_empty() { "" } else { rule.trust.name() };
-            format!("| `{}` | {}{formula} | {} | {trust} | {grade} |\n", rule.id, rule.meaning, rule.ground())
+            let held = held_by(rule.id, rule.grade.is_some());
+            let (id, meaning, ground) = (rule.id, rule.meaning, rule.ground());
+            format!("| `{id}` | {meaning}{formula} | {ground} | {trust} | {grade} | {held} |\n")
         })
         .collect();
     let text = read("docs/rules.md");
-    let (before, rest) = text
-        .split_once("| id | meaning | source | trust | grade |\n|---|---|---|---|---|\n")
-        .expect("a ledger");
+    let (before, rest) = text.split_once(LEDGER_HEAD).expect("a ledger");
     let (kept, after) = rest.split_at(rest.find("\n\n").expect("its end") + 1);
     if bless() {
-        let head = "| id | meaning | source | trust | grade |\n|---|---|---|---|---|\n";
-        std::fs::write(path("docs/rules.md"), format!("{before}{head}{rows}{after}"))
+        std::fs::write(path("docs/rules.md"), format!("{before}{LEDGER_HEAD}{rows}{after}"))
             .expect("it can be written");
     } else {
         assert_eq!(kept, rows, "docs/rules.md: the ledger has changed; look, then BLESS=1");
     }
+}
+
+const LEDGER_HEAD: &str = "| id | meaning | source | trust | grade | held by |\n|---|---|---|---|---|---|\n";
+
+/// What holds a rule: how many short visits it stands on, or must not, and up to two tests that name it.
+fn held_by(id: &str, is_remark: bool) -> String {
+    let rows = super::shared::rows("alarms.csv");
+    let of =
+        |column: usize| rows.iter().filter(|row| row[column].split_whitespace().any(|one| one == id)).count();
+    let mut held = vec![];
+    if of(2) + of(3) > 0 {
+        held.push(format!("`alarms.csv` ({} must, {} must not)", of(2), of(3)));
+    }
+    let quoted = format!("\"{id}\"");
+    let mut named: Vec<String> = vec![];
+    for (file, text) in rust_files(&path("tests/all")) {
+        let module = Path::new(&file).file_stem().and_then(|stem| stem.to_str()).expect("a name").to_owned();
+        let (mut test, mut is_test) = (String::new(), false);
+        for line in text.lines() {
+            if line == "#[test]" {
+                is_test = true;
+            } else if let Some(rest) = line.strip_prefix("fn ").or_else(|| line.strip_prefix("pub fn ")) {
+                test = if is_test {
+                    rest.split('(').next().unwrap_or_default().to_owned()
+                } else {
+                    String::new()
+                };
+                is_test = false;
+            }
+            let name = format!("`{module}::{test}`");
+            if !test.is_empty() && line.contains(&quoted) && !named.contains(&name) {
+                named.push(name);
+            }
+        }
+    }
+    // The lists of rules that are met elsewhere name them without trying them.
+    named.retain(|name| !name.contains("every_rule_that_cannot_wait_is_met_by_a_visit"));
+    held.extend(named.into_iter().take(2));
+    assert!(!is_remark || !held.is_empty(), "nothing holds {id}");
+    held.join(", ")
 }
 
 #[test]

@@ -128,7 +128,7 @@ fn said_of(text: &str, id: &str) -> String {
 
 fn check(text: &str, json: bool, weight_curves: bool) -> String {
     let exams = vec![Source::new("a.toml", text)];
-    let command = Command::Check(Check { exams, json, weight_curves, ..Check::default() });
+    let command = Command::Check(Check { exams, json, weights: true, weight_curves, ..Check::default() });
     let outcome = run(&Request { command, look: Look::Plain });
     assert!(outcome.text.lines().all(|line| json || line.chars().count() <= 100), "{}", outcome.text);
     outcome.text
@@ -256,6 +256,7 @@ fn the_two_answers_are_kept_apart() {
     assert!(text.contains("centile 9.9") && text.contains("below the tenth"), "{text}");
 }
 
+/// At 30+0 and 27.5 cm. (It stood at 37+0 and 34 cm until a tape between P10 and P90 had no remark of its own from 36+0 on.)
 #[test]
 fn a_clinic_moves_the_weeks_rule() {
     let text = taped("30+0", 27.5, "");
@@ -308,6 +309,42 @@ fn a_tape_that_is_unfit_has_neither_answer() {
     // Earlier tapes of a womb that is unfit say nothing either.
     let earlier = "earlier-tapes = [\"33+0 30 cm\", \"35+0 30 cm\"]\nlumps = \"left, at navel\"\n";
     assert_eq!(ids(&taped("37+0", 30.0, earlier)), ["tape-not-read"]);
+}
+
+/// Weights by the tape stand only where they are asked for; what was recorded by hand stands always.
+#[test]
+fn weights_by_the_tape_are_asked_for() {
+    let text = taped("37+0", 35.0, &format!("{DOWN}weight-by-hand = \"3 kg\"\n"));
+    let of = |weights: bool, json: bool| {
+        let exams = vec![Source::new("a.toml", text.as_str())];
+        let command = Command::Check(Check { exams, json, weights, ..Check::default() });
+        run(&Request { command, look: Look::Plain }).text
+    };
+    assert!(of(true, false).contains("Johnson:") && of(true, true).contains("buchmann_g"));
+    for unasked in [of(false, false), of(false, true)] {
+        assert!(!unasked.contains("ohnson") && !unasked.contains("uchmann"), "{unasked}");
+    }
+    assert!(of(false, false).contains("By hand: 3000 g") && of(false, true).contains("hand_g"));
+}
+
+/// From 700 g on, the distance between weights of one baby is said; under it, not.
+#[test]
+fn weights_far_apart_are_said_to_be() {
+    let said = |tape: f64, hand: &str| {
+        let text = taped("38+0", tape, &format!("{DOWN}head-above-brim = \"5/5\"\n{hand}"));
+        one_line(&check(&text, false, false))
+    };
+    // 301 + 78 x 36 = 3109 and 155 x (36 - 12) = 3720: 600 between them as printed, 3100 and 3700.
+    assert!(said(36.0, "").contains("Johnson: 3550 to 3700 g") && !said(36.0, "").contains("apart"));
+    // 301 + 78 x 38 = 3265 and 155 x (38 - 12) = 4030.
+    let far = said(38.0, "");
+    assert!(
+        far.contains("These weights lie 800 g apart: none of them settles how heavy the baby is."),
+        "{far}"
+    );
+    // Beside a weight by hand: 3700 - 3000 and 3700 - 3010.
+    assert!(said(36.0, "weight-by-hand = \"3.0 kg\"\n").contains("700 g apart"));
+    assert!(!said(36.0, "weight-by-hand = \"3.01 kg\"\n").contains("apart"));
 }
 
 #[test]

@@ -1,7 +1,8 @@
 //! What she told in confidence, and what cannot wait, in entries that others read.
 
 use super::note::note;
-use handspan::commands::{Form, exit};
+use handspan::commands::{self, Command, Draft, Form, Format, Handout, Request, Source, exit};
+use handspan::report::Look;
 use serde_json::Value;
 
 const TOLD: &str = "weeks = \"30+0\"\nvisit = 2026-03-14\nnote = \"Lives with partner. Afraid of partner, domestic abuse. Likes tea.\"\n\
@@ -66,4 +67,42 @@ fn what_cannot_wait_is_an_alert_in_the_bundle() {
         let from = position.expect("a position")["derivedFrom"].as_array().expect("findings").len();
         assert_eq!(from, 2);
     }
+}
+
+/// Nothing of it is printed for the family, or on a slip, or on a picture, even when a page is made despite it.
+#[test]
+fn what_is_private_is_on_no_page() {
+    let despite = vec!["thoughts-of-self-harm".to_owned()];
+    let handout = |numbers: bool| Handout {
+        exam: Source::new("exam.toml", TOLD),
+        format: Format::Svg,
+        lang: "en".to_owned(),
+        draft: Draft::Refused,
+        paper: None,
+        clinic: None,
+        layout: None,
+        despite: despite.clone(),
+        emergency: None,
+        invite_listening: false,
+        numbers,
+    };
+    let made = |command: Command| commands::run(&Request { command, look: Look::Plain });
+    let family = [made(Command::Handout(handout(false))), made(Command::Handout(handout(true)))];
+    let slips = [note(TOLD, Form::Slip(Format::Svg), false), note(TOLD, Form::Slip(Format::Svg), true)];
+    for outcome in family.iter().chain(&slips) {
+        let mut pages =
+            outcome.pages.iter().map(|page| String::from_utf8_lossy(page).to_lowercase()).collect::<Vec<_>>();
+        pages.push(outcome.text.to_lowercase());
+        pages.retain(|page| !page.is_empty());
+        assert!(!pages.is_empty(), "a page is made: {}", outcome.notes);
+        for page in pages {
+            assert!(page.contains("<text"), "its words are text");
+            for word in WORDS {
+                assert!(!page.contains(word), "{word}");
+            }
+        }
+    }
+    // Without `--despite` no page is made for the family at all.
+    let refused = made(Command::Handout(Handout { despite: vec![], ..handout(false) }));
+    assert!(refused.pages.is_empty() && refused.code == exit::ACT_NOW, "{}", refused.notes);
 }

@@ -39,6 +39,7 @@ fn check(exam: Source, clinic: Option<Source>, json: bool) -> Outcome {
         json,
         clinic,
         quiet: vec![],
+        weights: true,
         weight_curves: true,
         lang: "en".to_owned(),
         draft: Draft::Refused,

@@ -1,7 +1,7 @@
 //! The check as JSON, `handspan-check/1`. In: a loaded exam. Out: one line; what is not known leaves its key out.
 
 use super::super::load::Loaded;
-use super::{VERSION, numbers};
+use super::{Check, VERSION, numbers};
 use crate::body::pose::{self, Pose};
 use crate::chart::said;
 use crate::exam::dates::written;
@@ -195,8 +195,8 @@ impl Serialize for Values {
     }
 }
 
-/// The line, with its line break, in the first of the languages. `curves`: reference weights are asked for.
-pub fn line(loaded: &Loaded<'_>, curves: bool, languages: &[Words]) -> Result<String, WordsError> {
+/// The line, with its line break, in the first of the languages. `check` says which weights are asked for.
+pub fn line(loaded: &Loaded<'_>, check: &Check, languages: &[Words]) -> Result<String, WordsError> {
     let Some(words) = languages.first() else { return Ok(String::new()) };
     let exam = loaded.reading.exam.as_ref();
     let babies = exam.map(|exam| -> Result<Vec<Baby>, WordsError> {
@@ -207,7 +207,7 @@ pub fn line(loaded: &Loaded<'_>, curves: bool, languages: &[Words]) -> Result<St
             .iter()
             .enumerate()
             .map(|(index, conclusion)| {
-                let weights = loaded.reckoning.weights.get(index).and_then(weight);
+                let weights = loaded.reckoning.weights.get(index).and_then(|of| weight(of, check.weights));
                 let fits = loaded.reckoning.agreement.get(index).map_or(&[][..], |a| &a.fits[..]);
                 let mut said = vec![said::conclusion(exam, index, conclusion, words)?];
                 said.extend(super::fits(loaded, index, words)?);
@@ -234,7 +234,7 @@ pub fn line(loaded: &Loaded<'_>, curves: bool, languages: &[Words]) -> Result<St
         dates: loaded.reckoning.dates.as_ref().map(dates),
         weight_curves: exam
             .and_then(|exam| exam.weeks)
-            .filter(|_| curves)
+            .filter(|_| check.weight_curves)
             .map(|w| reference(weight_curves(w))),
         remarks: remarks?,
         local: loaded.reckoning.local,
@@ -268,9 +268,10 @@ fn baby(exam: &Exam, index: usize, conclusion: &Conclusion, fits: &[Position], p
     }
 }
 
-fn weight(weights: &reckon::Weights) -> Option<Weight> {
+/// By hand as recorded; by the tape where that is asked for.
+fn weight(weights: &reckon::Weights, by_tape: bool) -> Option<Weight> {
     let grams = |grams: crate::units::Grams| grams.get().round() as u32;
-    let by_tape = weights.by_tape;
+    let by_tape = weights.by_tape.filter(|_| by_tape);
     let johnson = by_tape.and_then(|by_tape| by_tape.johnson);
     (weights.hand.is_some() || by_tape.is_some()).then(|| Weight {
         hand_g: weights.hand.map(|hand| [grams(hand.low), grams(hand.high)]),

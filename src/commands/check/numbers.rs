@@ -1,7 +1,8 @@
 //! What was reckoned, in sentences. In: an exam and its reckoning. Out: lines beside their headings: dates, tape, heart, weight,
-//! and reference weights when they are asked for; the sentence of the weeks rule for JSON.
+//! and weights by the tape and reference weights when they are asked for; the sentence of the weeks rule for JSON.
 
 use super::super::load;
+use super::Check;
 use crate::chart::paragraph::{Column, paragraph};
 use crate::exam::{Baby, Exam, dates, spoken};
 use crate::reckon::{
@@ -13,10 +14,10 @@ use crate::words::{Words, WordsError};
 
 type Said = Result<String, WordsError>;
 
-/// The lines, under a heading of their own; empty when nothing was reckoned. `curves`: reference weights are asked for.
-pub fn lines(exam: &Exam, reckoning: &Reckoning, curves: bool, words: &Words) -> Said {
+/// The lines, under a heading of their own; empty when nothing was reckoned. `check` says which weights are asked for.
+pub fn lines(exam: &Exam, reckoning: &Reckoning, check: &Check, words: &Words) -> Said {
     let mut text = String::new();
-    for (heading, said) in sentences(exam, reckoning, curves, words)? {
+    for (heading, said) in sentences(exam, reckoning, check, words)? {
         text.push_str(&paragraph(&said, Column::Beside(&heading)));
     }
     if text.is_empty() {
@@ -29,7 +30,7 @@ pub fn lines(exam: &Exam, reckoning: &Reckoning, curves: bool, words: &Words) ->
 pub fn sentences(
     exam: &Exam,
     reckoning: &Reckoning,
-    curves: bool,
+    check: &Check,
     words: &Words,
 ) -> Result<Vec<(String, String)>, WordsError> {
     let mut all = vec![];
@@ -49,10 +50,10 @@ pub fn sentences(
         line("group-heart", of_one(heart, index, babies, words)?)?;
     }
     for (index, weights) in reckoning.weights.iter().enumerate() {
-        let weights = of_weights(weights, words)?;
+        let weights = of_weights(weights, check.weights, words)?;
         line("group-weight", of_one(weights, index, babies, words)?)?;
     }
-    if curves {
+    if check.weight_curves {
         line("numbers-curves", of_curves(exam.weeks, words)?)?;
     }
     Ok(all)
@@ -179,7 +180,7 @@ fn of_heart(baby: &Baby, words: &Words) -> Result<Vec<String>, WordsError> {
     Ok(said)
 }
 
-fn of_weights(weights: &Weights, words: &Words) -> Result<Vec<String>, WordsError> {
+fn of_weights(weights: &Weights, by_tape: bool, words: &Words) -> Result<Vec<String>, WordsError> {
     let mut said = vec![];
     if let Some(hand) = weights.hand {
         let (low, high) = (grams(hand.low, words)?, grams(hand.high, words)?);
@@ -189,7 +190,7 @@ fn of_weights(weights: &Weights, words: &Words) -> Result<Vec<String>, WordsErro
             words.say("numbers-hand-range", &[("low", &low), ("high", &high)])?
         });
     }
-    if let Some(ByTape { johnson, dare, buchmann, buchmann_large }) = weights.by_tape {
+    if let Some(ByTape { johnson, dare, buchmann, buchmann_large }) = weights.by_tape.filter(|_| by_tape) {
         if let Some(johnson) = johnson {
             let values = [
                 ("low", johnson.grams[0].to_string()),
@@ -204,6 +205,9 @@ fn of_weights(weights: &Weights, words: &Words) -> Result<Vec<String>, WordsErro
         }
         let large = if buchmann_large { "yes" } else { "no" };
         said.push(words.say("numbers-buchmann", &[("grams", &buchmann.to_string()), ("large", large)])?);
+        if let Some(apart) = weights.far_apart() {
+            said.push(words.say("numbers-weights-apart", &[("grams", &apart.to_string())])?);
+        }
         said.push(words.say("numbers-rough", &[])?);
     }
     Ok(said)

@@ -11,6 +11,11 @@ const NO: &[&str] = &[
 const DENIES: &[&str] = &["denies", "denied", "denying", "nie", "réfute"];
 /// After the word: it is denied.
 const AFTER: &[&str] = &["nil", "none", "neg", "negative", "no", "denied", "negativo", "négatif"];
+/// Idioms: a word, and what after it makes it another thing.
+const IDIOMS: &[(&str, &[&str])] = &[
+    ("fell", &["pregnant", "asleep", "behind", "out"]),
+    ("green", &["notes", "note", "book", "folder", "top", "pathway", "card", "light"]),
+];
 /// What may stand between a denial and its word.
 const BETWEEN: &[&str] = &[
     "any",
@@ -115,6 +120,10 @@ pub fn is_quiet(
     length: usize,
     about: About,
 ) -> bool {
+    let next = lower.get(at + length).map_or("", String::as_str);
+    if IDIOMS.iter().any(|(word, after)| lower[at] == *word && after.contains(&next)) {
+        return true;
+    }
     let sentence = start_of(text, tokens, at, &['.', ';', '\n', '!', '?']);
     if denied(text, tokens, lower, at, length, sentence) {
         return true;

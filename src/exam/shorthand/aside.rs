@@ -310,6 +310,9 @@ impl Scan<'_> {
 
     /// Findings by the vagina: their words to the next finding that hands, ear or tape make.
     pub(super) fn vaginal_words(&mut self, end: usize) {
+        if self.found_on_it(end) {
+            return;
+        }
         self.vaginal = true;
         let mut to = end;
         loop {
@@ -343,6 +346,31 @@ impl Scan<'_> {
         }
         self.keep(to);
         self.last = Last::Words;
+    }
+
+    /// `face on VE`: what stands just before was found by it. (`LOA VE 4 cm` begins an examination of its own.)
+    fn found_on_it(&mut self, end: usize) -> bool {
+        let at = self.at;
+        if !matches!(self.low(at), "on" | "at" | "by") || !self.ends(end) {
+            return false;
+        }
+        let start = self.span(at, end).start;
+        let last = self.said.iter().rposition(|said| {
+            matches!(said.key.name, "presentation" | "position" | "attitude")
+                && said.at().end <= start
+                && self.line[said.at().end..start].trim().is_empty()
+        });
+        let Some(which) = last else { return false };
+        for value in &mut self.said[which].values {
+            let (words, doubt) = match value.text.strip_suffix('?') {
+                Some(words) => (words, "?"),
+                None => (value.text.as_str(), ""),
+            };
+            value.text = format!("{words} (vaginal examination){doubt}");
+        }
+        self.mark(at, end, State::Used);
+        self.at = end;
+        true
     }
 
     fn minus_next(&self, at: usize) -> bool {

@@ -516,7 +516,8 @@ impl Scan<'_> {
     /// What was found by the vagina, of a value that needs no lead.
     pub(super) fn by_hand_or_vagina(&self, key: &Key, values: &mut [Value], end: usize) {
         let _ = end;
-        let told = matches!(key.name, "position" | "attitude");
+        let shoulder = || values.iter().any(|value| value.text.starts_with("shoulder"));
+        let told = matches!(key.name, "position" | "attitude") || key.name == "presentation" && shoulder();
         if self.vaginal && told {
             by_vagina(values);
         }

@@ -40,6 +40,13 @@ pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) {
     }
 }
 
+/// Whether a heart was not heard, and these weeks are the reason why nothing is made of it.
+pub fn too_early(exam: &Exam) -> bool {
+    let mut found = vec![];
+    remarks(exam, &mut found);
+    found.is_empty() && exam.babies.iter().any(not_heard)
+}
+
 fn by_weeks(exam: &Exam, baby: &Baby) -> Option<&'static Rule> {
     let not_heard = const { rule("heart-not-heard") };
     let Some(weeks) = exam.weeks else { return Some(not_heard) };

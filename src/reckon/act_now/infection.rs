@@ -8,7 +8,7 @@ use crate::reckon::heart::{USUAL, heart_rate};
 use crate::reckon::ledger::rule;
 use crate::reckon::told::{FEVER, fever, fever_keys, has, tender, waters_broken, waters_keys};
 
-/// Her pulse from here on goes with fever. Source: NICE NG255, table for pregnancy (100 to 130), seen as NG51.
+/// Her pulse from here on goes with fever. Source: NICE NG51 (2016), as tabled (100 to 130 in pregnancy), seen second-hand.
 const PULSE_WITH_FEVER: u16 = 100;
 /// Her breaths from here on go with fever. Source: NICE NG255, table for pregnancy (21 to 24 a minute), seen.
 const BREATHS_WITH_FEVER: u16 = 21;
@@ -17,7 +17,7 @@ const BREATHS_CANNOT_WAIT: u16 = 25;
 /// Her pulse under or over these is felt again after rest. House.
 const PULSE_LOW: u16 = 50;
 const PULSE_HIGH: u16 = 120;
-/// Her pulse over this cannot wait. Source: NICE NG51, more than 130, seen; the grade is ours.
+/// Her pulse over this cannot wait. Source: NICE NG51 (2016), as tabled (more than 130), seen second-hand; the grade is ours.
 const PULSE_CANNOT_WAIT: u16 = 130;
 
 /// True when fever stands with something that makes it press.

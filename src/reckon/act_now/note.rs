@@ -1,6 +1,7 @@
 //! Words of the note that could be an alarm. In: an exam. Out: a remark that stands until each is recorded, or said not to be so.
 
 use super::remark;
+use crate::exam::Report::{self, Headache, SevereHeadache};
 use crate::exam::alarm::{self, About};
 use crate::exam::{Exam, Finding};
 use crate::reckon::Remark;
@@ -19,7 +20,9 @@ pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) {
         return;
     }
     let said: Vec<String> = open.iter().map(|words| format!("\u{2018}{words}\u{2019}")).collect();
-    remarks.push(remark(const { rule("note-mentions") }, &["note"]).with("quoted", said.join(", ")));
+    let device = open.iter().any(|words| words == "IUD");
+    let said = remark(const { rule("note-mentions") }, &["note"]).with("quoted", said.join(", "));
+    remarks.push(said.with("iud", if device { "yes" } else { "no" }.to_owned()));
 }
 
 /// Whether what the words are about is recorded, or said not to be so.
@@ -28,7 +31,9 @@ fn answered(exam: &Exam, about: About) -> bool {
     match about {
         About::Report(report) => {
             let lists = [mother.reports.value(), mother.denies.value()];
-            lists.into_iter().flatten().any(|all| all.contains(&report))
+            // A headache that is recorded has been asked about, whichever kind it is.
+            let same = |said: &Report| *said == report || report == SevereHeadache && *said == Headache;
+            lists.into_iter().flatten().any(|all| all.iter().any(same))
         }
         About::Movements => mother.movements.value().is_some(),
         About::Heart => exam.babies.iter().any(|baby| heard(baby) || not_heard(baby)),

@@ -1,7 +1,8 @@
 //! What cannot wait. In: nothing. Out: rows of the ledger.
 
 use super::{
-    CORD, CUT, LABOUR, MOVE, PRESSURE, PROM, RATES, Rule, SEPSIS, SIGNS, Trust, act_now, house, of, practice,
+    CORD, CORD_FELT, CUT, LABOUR, MOVE, PRESSURE, PRESSURE_AND_SIGNS, PROM, PULSES, RATES, Rule, SEPSIS,
+    SIGNS, Trust, act_now, house, of, practice,
 };
 use crate::reckon::Grade;
 
@@ -16,7 +17,14 @@ pub(super) const RULES: &[Rule] = &[
         "not under a denial, of an earlier time or of advice; an earlier cut or rupture of the womb always",
         "",
     ),
-    act_now("cord-felt", "the cord is felt in the vagina, or seen at it", "always", CORD),
+    of(
+        "cord-felt",
+        ACT,
+        "the cord is felt in the vagina, or seen at it",
+        "always",
+        CORD_FELT,
+        Trust::SeenSecondHand,
+    ),
     practice(
         "part-by-vagina-in-labour",
         ACT,
@@ -65,8 +73,8 @@ pub(super) const RULES: &[Rule] = &[
         ACT,
         "blood pressure, either number, with protein of 1+ or a sign",
         "140 to 159 or 90 to 109; from 20+0 or weeks not known",
-        PRESSURE,
-        Trust::Seen,
+        PRESSURE_AND_SIGNS,
+        Trust::House,
     ),
     of(
         "severe-headache-or-rib-pain",
@@ -90,7 +98,7 @@ pub(super) const RULES: &[Rule] = &[
         "38.0 degrees C or reported; pulse 100, breathing 21 and more; heart over 160",
         SEPSIS,
     ),
-    house("pulse-very-fast", ACT, "her pulse alone", "over 130 a minute", SEPSIS),
+    house("pulse-very-fast", ACT, "her pulse alone", "over 130 a minute", PULSES),
     of("breathing-very-fast", ACT, "her breathing alone", "25 a minute and more", SEPSIS, Trust::Seen),
     act_now("thoughts-of-self-harm", "thoughts of harming herself", "for whoever examined alone", SIGNS),
     // The womb.
@@ -145,6 +153,7 @@ pub(super) const RULES: &[Rule] = &[
         "before 37+0 or weeks not known; two or more in ten minutes are regular",
     ),
     // The waters.
+    act_now("crosswise-in-labour", "a crosswise or slanting lie, and she is in labour", "at any week", CORD),
     act_now("waters-broken-not-head-down", "waters broken, and the baby is not head down", "", CORD),
     act_now("waters-broken-lie-not-known", "waters broken, and the lie is not known", "", CORD),
     act_now(

@@ -1,7 +1,8 @@
 //! What another look settles. In: nothing. Out: rows of the ledger.
 
 use super::{
-    ANTI_D, BETTER, LABOUR, PRAEVIA, PRESSURE, PROM, Rule, SEPSIS, SIGNS, TWINS, Trust, house, of, practice,
+    ANTI_D, BETTER, LABOUR, OVERDUE, PRAEVIA, PRESSURE, PROM, PULSES, Rule, SEPSIS, SIGNS, TWINS, Trust,
+    house, of, practice,
 };
 use crate::reckon::Grade;
 
@@ -60,7 +61,7 @@ pub(super) const RULES: &[Rule] = &[
         "",
     ),
     house("fever", LOOK, "fever alone", "38.0 degrees C and more, or reported", SIGNS),
-    house("pulse-to-feel-again", LOOK, "her pulse alone", "under 50 or over 120 a minute", SEPSIS),
+    house("pulse-to-feel-again", LOOK, "her pulse alone", "under 50 or over 120 a minute", PULSES),
     of("breathing-to-count-again", LOOK, "her breathing alone", "21 to 24 a minute", SEPSIS, Trust::Seen),
     of(
         "pressure-raised",
@@ -148,8 +149,8 @@ pub(super) const RULES: &[Rule] = &[
         Trust::Seen,
     ),
     house("twins-placentas-not-known", LOOK, "two babies, and the placentas are not known", "from 32+0", ""),
-    practice("after-42-weeks", LOOK, "42 weeks have passed", "42+0 to 42+6"),
-    house("after-43-weeks", LOOK, "43 weeks have passed", "from 43+0", ""),
+    of("after-42-weeks", LOOK, "42 weeks have passed", "42+0 to 42+6", OVERDUE, Trust::Seen),
+    house("after-43-weeks", LOOK, "43 weeks have passed", "from 43+0", OVERDUE),
     house(
         "tape-lower-in-z",
         LOOK,
