@@ -138,6 +138,7 @@ remark-lie-changing = The baby lay { $before ->
     [head-down] head down
    *[lengthwise] lengthwise
  } at { $second }. Feel again at each visit, have the lie of the day confirmed by a scan, and follow your local guidance for a lie that changes from 37 weeks on: admission should be talked over, and she is to come in at once if labor starts or the water breaks, because of the risk to the cord.
+remark-crosswise-in-labour = The baby is in a transverse or oblique lie, and she is in labor or has regular tightenings. Call for help now and follow your local guidance for labor with such a lie, the risk to the cord first.
 skin-back-behind = It lies toward her spine, behind the baby: no back to draw.
 case-curve = For any tape at { $weeks } weeks: the curve has a mean of { $mean } cm, a standard deviation of { $sd } cm, its 10th percentile at { $low } cm, its 90th at { $high } cm (INTERGROWTH-21st, BMJ 2016).
 case-foot = Practice material for trained people and those in training. From the hands, not a scan. It does not replace local guidance, a clinician's judgment or a scan. handspan { $version }, rules of { $ledger }.
