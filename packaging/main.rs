@@ -6,7 +6,7 @@
 #[path = "../src/cli.rs"]
 mod cli;
 
-use clap::{Command, CommandFactory};
+use clap::Command;
 use clap_complete::Shell;
 use std::fs;
 use std::io;
@@ -17,17 +17,17 @@ fn main() -> io::Result<()> {
         return Err(io::Error::other("say where the pages go: handspan-packaging DIRECTORY"));
     };
     // The version is the program's; this crate has none.
-    let mut command = cli::Cli::command().version(program_version()?);
+    let mut command = cli::table().version(program_version()?);
     command.build();
     let (man, completions) = (out.join("man"), out.join("completions"));
     fs::create_dir_all(&man)?;
     fs::create_dir_all(&completions)?;
     page(&command, &man, "handspan")?;
-    for each in command.get_subcommands().filter(|each| each.get_name() != "help") {
+    for each in command.get_subcommands() {
         page(each, &man, &format!("handspan-{}", each.get_name()))?;
     }
     for shell in [Shell::Bash, Shell::Zsh, Shell::Fish] {
-        clap_complete::generate_to(shell, &mut cli::Cli::command(), "handspan", &completions)?;
+        clap_complete::generate_to(shell, &mut cli::table(), "handspan", &completions)?;
     }
     Ok(())
 }

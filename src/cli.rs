@@ -1,14 +1,23 @@
 //! The command line, each command and flag once. In: arguments. Out: their values.
 
-use clap::{Args, Parser, Subcommand, ValueEnum};
+// By its path, for the man pages are made of this file from elsewhere.
+#[path = "cli/help.rs"]
+pub mod help;
+
+use clap::{Args, CommandFactory, Parser, Subcommand, ValueEnum};
 use std::path::PathBuf;
+
+/// The table of commands, with what its help says beside it.
+pub fn table() -> clap::Command {
+    help::with_groups_and_examples(Cli::command())
+}
 
 /// From what hands, ear and tape have found on a pregnant abdomen to a picture of how the baby lies.
 ///
 /// A record, drawing and teaching aid for trained people. From the hands, not a scan. It does not diagnose and does not
 /// replace local guidance, a clinician's judgement or a scan. Sides are always the mother's left and right.
 #[derive(Parser)]
-#[command(name = "handspan", version, max_term_width = 100, after_help = EXIT_CODES)]
+#[command(name = "handspan", version, max_term_width = 100, after_help = EXIT_CODES, disable_help_subcommand = true)]
 pub struct Cli {
     /// What to do.
     #[command(subcommand)]
@@ -17,6 +26,9 @@ pub struct Cli {
 
 const EXIT_CODES: &str = "Exit codes: 0 done; 1 findings that cannot both be right; 2 could not read or write; \
 3 something that cannot wait. Several files: the highest.";
+
+const KEY_STAYS: &str = "Hand out cases.pdf alone: key.pdf is the key, and the exam files tell the answers too. One case for a \
+class of twenty: --count 1, and cases.pdf printed twenty times.";
 
 /// The commands.
 #[derive(Subcommand)]
@@ -51,6 +63,16 @@ pub enum Command {
     Schema,
     /// List the rules of the reckoning, with their sources
     Rules(Rules),
+    /// Print a chapter of the manual; without a name, the commands and the chapters
+    Help(Help),
+}
+
+/// `help`
+#[derive(Args)]
+pub struct Help {
+    /// A chapter, or a command
+    #[arg(value_name = "TOPIC")]
+    pub topic: Option<String>,
 }
 
 /// `desk`
@@ -92,7 +114,7 @@ pub struct WordList {
 #[derive(Args)]
 #[group(required = true, multiple = true)]
 pub struct Exams {
-    /// Exam files; `-` is standard input. Where a document is made, several go into a directory, a file for each
+    /// Exam files; `-` is standard input
     #[arg(value_name = "EXAM")]
     pub exams: Vec<PathBuf>,
     /// An exam in one line of chart shorthand, such as "37+0 LOA 2/5 palp SFH 34"; once for each
@@ -157,8 +179,8 @@ pub struct Tongue {
 /// Where a document goes.
 #[derive(Args)]
 pub struct Target {
-    /// File to write: .svg, .png or .pdf; `-` is standard output and needs --as. Or a directory for many files: one that
-    /// is there, or a name that ends in `/`
+    /// File to write: .svg, .png or .pdf; `-` is standard output and needs --as. For several exams a directory, a file for
+    /// each: one that is there, or a name that ends in `/`
     #[arg(short, long, value_name = "FILE")]
     pub output: PathBuf,
     /// Kind of file, when its name does not say it
@@ -213,24 +235,24 @@ pub struct Handout {
     /// Where it goes.
     #[command(flatten)]
     pub target: Target,
-    /// Its languages.
-    #[command(flatten)]
-    pub tongue: Tongue,
-    /// Paper
-    #[arg(long, ignore_case = true)]
-    pub paper: Option<Paper>,
     /// The clinic's own file, for its name and telephone numbers
     #[arg(long, value_name = "FILE")]
     pub clinic: Option<PathBuf>,
-    /// A shipped layout, by its name (handspan layouts lists them), or a file of one's own, ending in .toml
-    #[arg(long, value_name = "NAME|FILE")]
-    pub layout: Option<PathBuf>,
+    /// Paper
+    #[arg(long, ignore_case = true)]
+    pub paper: Option<Paper>,
     /// The same words in large type, on several sides; short for --layout large-print
     #[arg(long, conflicts_with = "layout")]
     pub large_print: bool,
     /// How many sides the page has: 2, one to keep and one for when to call; or 1, everything on one side
     #[arg(long, value_name = "N", conflicts_with_all = ["layout", "large_print"], value_parser = clap::value_parser!(u8).range(1..=2))]
     pub sides: Option<u8>,
+    /// Its languages.
+    #[command(flatten)]
+    pub tongue: Tongue,
+    /// A shipped layout, by its name (handspan layouts lists them), or a file of one's own, ending in .toml
+    #[arg(long, value_name = "NAME|FILE")]
+    pub layout: Option<PathBuf>,
     /// Make the page despite this act-now remark, named by its id; once for each
     #[arg(long, value_name = "ID")]
     pub despite: Vec<String>,
@@ -408,6 +430,7 @@ pub struct Plate {
 
 /// `cases`
 #[derive(Args)]
+#[command(after_help = KEY_STAYS)]
 pub struct Cases {
     /// How many cases, 1 to 99
     #[arg(long, default_value = "5", value_name = "N", value_parser = clap::value_parser!(u16).range(1..=99))]
@@ -421,7 +444,7 @@ pub struct Cases {
     /// Also write cases-qti.zip, a package for learning systems (QTI 2.1)
     #[arg(long)]
     pub package: bool,
-    /// Directory for cases.pdf, key.pdf and an exam file for each case: one that is there, or one to be made
+    /// Directory for cases.pdf, its key (key.pdf) and an exam file for each case: one that is there, or one to be made
     #[arg(short, long, value_name = "DIR")]
     pub output: PathBuf,
     /// Replace files that are there

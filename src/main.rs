@@ -5,10 +5,11 @@ mod batch;
 mod cli;
 mod files;
 mod leftovers;
+mod manual;
 mod mistyped;
 mod request;
 
-use clap::Parser;
+use clap::FromArgMatches;
 use handspan::commands::{self, Outcome, exit};
 use std::io::{ErrorKind, IsTerminal, Write};
 use std::process::ExitCode;
@@ -16,7 +17,8 @@ use std::process::ExitCode;
 fn main() -> ExitCode {
     let typed: Vec<String> =
         std::env::args_os().skip(1).map(|word| word.to_string_lossy().into_owned()).collect();
-    let arguments = match cli::Cli::try_parse() {
+    let read = cli::table().try_get_matches().and_then(|matches| cli::Cli::from_arg_matches(&matches));
+    let arguments = match read {
         Ok(arguments) => arguments,
         Err(fault) => {
             if let Some(sentence) = mistyped::sentence(&fault, &typed) {
@@ -33,6 +35,7 @@ fn main() -> ExitCode {
         Ok(request::Work::One(request, target)) => show(&commands::run(&request), target),
         Ok(request::Work::Shown(request)) => open(&commands::run(&request)),
         Ok(request::Work::Many(batch)) => batch::run(&batch),
+        Ok(request::Work::Told(text)) => show(&Outcome { text, ..Outcome::default() }, None),
         Err(why) => {
             tell(&format!("handspan: {why}\n"));
             exit::FAILED

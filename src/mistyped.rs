@@ -48,16 +48,22 @@ pub fn sentence(fault: &clap::Error, typed: &[String]) -> Option<String> {
 
 /// The command that is nearest, or that begins so.
 fn near(typed: &str) -> Option<String> {
+    near_of(typed, &[])
+}
+
+/// The same among the commands and these names.
+pub fn near_of(typed: &str, more: &[&str]) -> Option<String> {
     let commands = Cli::command();
-    let names = commands.get_subcommands().map(clap::Command::get_name);
+    let names = commands.get_subcommands().map(clap::Command::get_name).map(str::to_owned);
     let slips = |name: &str| {
         if typed.len() > 1 && name.starts_with(typed) { 1 } else { strsim::damerau_levenshtein(typed, name) }
     };
     names
-        .map(|name| (slips(name), name))
+        .chain(more.iter().map(|name| (*name).to_owned()))
+        .map(|name| (slips(&name), name))
         .filter(|(n, _)| *n <= MOST_SLIPS)
         .min()
-        .map(|(_, name)| name.to_owned())
+        .map(|(_, name)| name)
 }
 
 /// The commands that take an option.

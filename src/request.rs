@@ -5,6 +5,7 @@ use crate::ask;
 use crate::batch::{Batch, Job};
 use crate::cli;
 use crate::files::{self, Given, Target, load};
+use crate::manual;
 use handspan::commands::{
     Cases, Check, Chosen, Command, Draft, Draw, Form, Format, Growth, Handout, Labels, Level, Note, Palette,
     Paper, Plate, Request, Set, Size, SkinGuide, Source, Style, View, Way, What,
@@ -20,6 +21,8 @@ pub enum Work {
     One(Box<Request>, Option<Target>),
     /// A request whose page is shown in the browser.
     Shown(Box<Request>),
+    /// Nothing but what the program says of itself.
+    Told(String),
     /// A request for each of many exams.
     Many(Batch),
 }
@@ -41,6 +44,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                 Some(path) => Ok(Work::One(request, Some(Target::look(&path, desk.force)?))),
             }
         }
+        cli::Command::Help(help) => Ok(Work::Told(manual::help(help.topic.as_deref())?)),
         cli::Command::Schema => said(Command::Schema),
         cli::Command::Words(list) if list.abbreviations => said(Command::Abbreviations),
         cli::Command::Words(_) => said(Command::Words),

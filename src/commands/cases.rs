@@ -30,6 +30,10 @@ pub struct Cases {
     pub lang: String,
 }
 
+/// What whoever hands them out must know.
+const KEY_STAYS: &str =
+    "hand out cases.pdf alone: key.pdf is the key, and the exam files tell the answers too";
+
 /// Make them.
 pub fn run(options: &Cases) -> Outcome {
     let words = match Words::load(&options.lang) {
@@ -39,7 +43,8 @@ pub fn run(options: &Cases) -> Outcome {
     match files(options, &words) {
         Ok(files) => {
             let (names, pages) = files.into_iter().unzip();
-            Outcome { names, pages, made: "practice cases", ..Outcome::default() }
+            let notes = format!("{KEY_STAYS}\n");
+            Outcome { names, pages, notes, made: "practice cases", ..Outcome::default() }
         }
         Err(why) => {
             Outcome { notes: format!("handspan: {why}\n"), why, code: exit::FAILED, ..Outcome::default() }

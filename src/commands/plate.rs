@@ -19,7 +19,7 @@ use super::{Format, Outcome, Source, exit};
 use crate::body::lateral::lateral;
 use crate::body::pose::{self, Pose, cell_for};
 use crate::chart::said;
-use crate::exam::{Conclusion, spoken};
+use crate::exam::{Conclusion, Exam, spoken};
 use crate::figure::scene::Scene;
 use crate::figure::shown::Shown;
 use crate::figure::{self, FigureOptions, Labels, Palette, Style, View};
@@ -161,7 +161,10 @@ fn sheets(options: &Plate, ready: &[Vec<Ready>], maker: &Maker<'_>) -> Result<Ve
     }
     let title = match &options.what {
         What::Set(set, way) => lesson::title(*set, way, maker.words),
-        What::Exams(_) => maker.words.say("plate-own", &[]),
+        What::Exams(_) => match ready.iter().flatten().collect::<Vec<_>>()[..] {
+            [one] => Ok(one.title.clone()),
+            _ => maker.words.say("plate-own", &[]),
+        },
     };
     let title = title.map_err(|e| e.to_string())?;
     match &options.what {
@@ -228,6 +231,8 @@ fn in_a_file_name(words: &str) -> String {
 /// A figure whose body is posed, with its words.
 struct Ready {
     pose: Pose,
+    /// Over a sheet that shows it alone.
+    title: String,
     caption: String,
     /// The figure in words.
     about: String,
@@ -284,6 +289,7 @@ impl Ready {
         Ok(Ready {
             notes: picture::notes(&pose, words).map_err(|e| told(&e))?,
             pose,
+            title: caption.clone(),
             caption,
             about: about.join(" "),
             shown,
@@ -307,6 +313,7 @@ impl Ready {
         Ok(Ready {
             notes: picture::notes(&pose, words).map_err(told)?,
             pose,
+            title: title_of_own(exam, &loaded.reckoning.conclusions, words).map_err(told)?,
             caption: about.trim_end_matches('.').to_owned(),
             about,
             shown: vec![],
@@ -362,6 +369,18 @@ const COARSE_MM: f32 = 0.07;
 fn capital(words: &str) -> String {
     let mut letters = words.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+/// Over an exam of one's own that is shown alone: its position and its weeks, as far as they are known.
+fn title_of_own(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> Result<String, WordsError> {
+    let mut parts = vec![];
+    if let [Conclusion { position: Some(position), .. }] = conclusions {
+        parts.push(capital(&spoken::position(*position, words)?));
+    }
+    if let Some(weeks) = exam.weeks {
+        parts.push(words.say("plate-week", &[("weeks", &weeks.to_string())])?);
+    }
+    if parts.is_empty() { words.say("picture-title", &[]) } else { Ok(parts.join(", ")) }
 }
 
 /// What stands over a figure.

@@ -166,6 +166,67 @@ fn the_first_commands_of_the_readme_work() {
     assert!(path(tests).is_file(), "there is no {tests}");
 }
 
+/// Every command is in the help of the program, in its group; each ends with two examples, and what they say is so.
+#[test]
+fn the_examples_of_the_help_work() {
+    let here = examples();
+    let help = |line: &str| {
+        let (code, said) = run_line(here.path(), &format!("handspan {line}"));
+        assert_eq!(code, 0, "{line}: {said}");
+        said
+    };
+    let whole = help("--help");
+    let groups = ["\nLook:\n", "\nGive:\n", "\nTeach:\n", "\nReference:\n", "\nOptions:\n"];
+    let at = groups.map(|group| whole.find(group).unwrap_or_else(|| panic!("no {group} in\n{whole}")));
+    assert!(at.is_sorted(), "{whole}");
+    let lines = whole[at[0]..at[4]].lines().filter_map(|line| line.strip_prefix("  "));
+    let listed = lines.filter(|line| !line.starts_with(' ')).filter_map(|line| line.split(' ').next());
+    let commands: BTreeSet<&str> = listed.collect();
+    // As the program names them where it is asked for one that is not there.
+    let table = read("src/cli.rs");
+    let variants = table.split_once("pub enum Command {").expect("the table").1;
+    let count = variants.split("\n}\n").next().expect("its end").matches("    /// ").count();
+    assert_eq!(commands.len(), count, "{commands:?}");
+    for command in commands {
+        let said = help(&format!("{command} --help"));
+        let (_, after) = said.split_once("Examples:\n  ").unwrap_or_else(|| panic!("no examples:\n{said}"));
+        let examples: Vec<&str> = after.lines().map(str::trim).collect();
+        assert_eq!(examples.len(), 2, "{said}");
+        for line in examples {
+            // A program without the page says so, and that it was asked rightly.
+            let (code, said) = run_line(here.path(), line);
+            let without = line.starts_with("handspan desk") && said.contains("built without the page");
+            assert!(code == 0 || without, "{line}: {code}: {said}");
+        }
+    }
+}
+
+/// `help` prints the chapter of a name, and of a command the chapter that tells of it; what is mistyped is told.
+#[test]
+fn help_prints_the_chapters_of_the_manual() {
+    let here = examples();
+    let asked = |topic: &str| run_line(here.path(), &format!("handspan help {topic}"));
+    let (code, list) = asked("");
+    assert_eq!(code, 0);
+    let (_, chapters) = list.split_once("Chapters of the manual").expect("the chapters");
+    let names: Vec<&str> =
+        chapters.lines().skip(1).filter_map(|line| line.split_whitespace().next()).collect();
+    let readme = read("README.md");
+    let (_, table) = readme.split_once("## The manual").expect("the manual");
+    let files: Vec<&str> = table.split("](").skip(1).filter_map(|link| link.split(')').next()).collect();
+    assert!(names.len() >= 11 && files.len() >= names.len(), "{names:?} {files:?}");
+    for (name, file) in names.iter().zip(files) {
+        let (code, said) = asked(name);
+        let heading = read(file).lines().next().expect("a heading").to_owned();
+        assert!(code == 0 && said.starts_with(&heading), "{name}: {said}");
+        assert!(!said.contains("](") && !said.contains("```"), "{name}: {said}");
+    }
+    assert_eq!(asked("note").1.lines().next(), asked("chart").1.lines().next());
+    assert!(asked("tidy").1.contains("Usage: handspan tidy"));
+    let (code, said) = asked("langage");
+    assert!(code == 2 && said.contains("did you mean `language`?") && said.lines().count() == 1, "{said}");
+}
+
 #[test]
 fn the_pictures_are_made_by_the_commands_beside_them() {
     for (document, name, begins) in [

@@ -295,6 +295,21 @@ fn exams_of_ones_own_stand_side_by_side() {
 }
 
 #[test]
+fn one_exam_alone_is_titled_with_its_position_and_weeks() {
+    for (exam, title) in [
+        ("weeks = \"38+0\"\n[baby]\nposition = \"ROP\"\n", "Right occipito-posterior (ROP), 38+0 weeks"),
+        ("[baby]\nposition = \"LSA\"\n", "Left sacro-anterior (LSA)"),
+        ("weeks = \"36+4\"\n[baby]\nback = \"left\"\n", "36+4 weeks"),
+        ("[baby]\nback = \"left\"\n", "How the baby lies"),
+    ] {
+        let one = What::Exams(vec![Source::new("one.toml", exam)]);
+        let made = made(asked(one, Style::Line, Labels::None, Size::Slide));
+        let svg = String::from_utf8(made.pages[0].clone()).expect("text");
+        assert!(words(&svg).starts_with(title), "{title}: {}", words(&svg));
+    }
+}
+
+#[test]
 fn the_program_lists_the_sets_and_writes_each_kind() {
     let listed = said(&run(&["plate", "--list"]));
     assert_eq!(listed.lines().count(), Set::ALL.len());
