@@ -154,7 +154,9 @@ fn the_program_writes_sheets_a_key_and_exam_files_that_check_reads() {
     };
     let first = make("one", &[]);
     assert!(first.status.success(), "{}", said(&first));
-    assert_eq!(said(&first).lines().count(), 5);
+    // Five files, and before them which of them is the key.
+    assert_eq!(said(&first).lines().count(), 6, "{}", said(&first));
+    assert!(said(&first).contains("hand out cases.pdf alone: key.pdf is the key"), "{}", said(&first));
     assert!(said(&first).contains("wrote one/key.pdf: practice cases"), "{}", said(&first));
     let again = make("two", &[]);
     assert!(again.status.success());

@@ -159,7 +159,8 @@ fn the_first_commands_of_the_readme_work() {
         shell.extend(block.lines().map(str::to_owned));
     }
     let [job, tests] = shell.as_slice() else { panic!("two commands first, not {}", shell.len()) };
-    let arguments = job.strip_prefix("cargo run --release -- ").expect("a command that runs the program");
+    let arguments =
+        job.strip_prefix("cargo run --profile first -- ").expect("a command that runs the program");
     let (code, said) = run_line(here.path(), &format!("handspan {arguments}"));
     assert_eq!((code, said.as_str()), (0, "wrote page.pdf: the family page\n"));
     assert!(fs::read(here.path().join("page.pdf")).expect("the page").starts_with(b"%PDF-"));
@@ -231,6 +232,7 @@ fn help_prints_the_chapters_of_the_manual() {
 fn the_pictures_are_made_by_the_commands_beside_them() {
     for (document, name, begins) in [
         ("README.md", "head-down-left.svg", "handspan draw"),
+        ("README.md", "rop-slide.svg", "handspan plate"),
         ("docs/fundal-height.md", "growth.svg", "handspan fundal-height"),
     ] {
         let text = read(document);

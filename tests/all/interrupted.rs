@@ -8,7 +8,8 @@ use std::path::Path;
 use std::process::{Child, Command, Stdio};
 use std::time::Instant;
 
-/// Exams of a batch, and how often it is killed: `HANDSPAN_KILLS=200 cargo test --test all interrupted` is the long way.
+/// Exams of a batch, and how often it is killed: `HANDSPAN_KILLS=200 cargo test --test all interrupted` is the long way, sooner
+/// done with a program built for speed: `HANDSPAN=target/release/handspan`.
 const EXAMS: usize = 12;
 const EXAMS_LONG: usize = 100;
 const KILLS: usize = 8;
@@ -27,7 +28,8 @@ fn exams(count: usize) -> (tempfile::TempDir, Vec<String>) {
 }
 
 fn started(here: &Path, names: &[String], more: &[&str]) -> Child {
-    Command::new(env!("CARGO_BIN_EXE_handspan"))
+    let program = std::env::var_os("HANDSPAN").filter(|_| std::env::var_os("HANDSPAN_KILLS").is_some());
+    Command::new(program.unwrap_or_else(|| env!("CARGO_BIN_EXE_handspan").into()))
         .args(["draw", "--style", "sketch", "-o", "out/"])
         .args(more)
         .args(names)
