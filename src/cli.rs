@@ -55,6 +55,8 @@ pub enum Command {
     Cases(Cases),
     /// List the layouts, or print one to start from
     Layouts(Layouts),
+    /// List the languages and their state, or make the book in which one is read, corrected and signed
+    Languages(Languages),
     /// List the words of an exam file, or the abbreviations of a line
     Words(WordList),
     /// Rewrite an exam file in the words that are printed; comments and order stay
@@ -92,6 +94,42 @@ pub struct Layouts {
     /// The layout to print
     #[arg(value_name = "NAME")]
     pub name: Option<String>,
+}
+
+/// `languages`
+#[derive(Args)]
+#[command(args_conflicts_with_subcommands = true)]
+pub struct Languages {
+    /// The book of a language.
+    #[command(subcommand)]
+    pub review: Option<LanguageWork>,
+    /// The clinic's own file, for its corrections and signatures
+    #[arg(long, value_name = "FILE")]
+    pub clinic: Option<PathBuf>,
+}
+
+/// What is done with a language.
+#[derive(Subcommand)]
+pub enum LanguageWork {
+    /// Make the book in which a language is read: each sentence beside the English, with room to correct it
+    Review(Review),
+}
+
+/// `languages review`
+#[derive(Args)]
+pub struct Review {
+    /// The language, such as es
+    #[arg(value_name = "LANGUAGE")]
+    pub lang: String,
+    /// Where it goes.
+    #[command(flatten)]
+    pub target: Target,
+    /// Paper
+    #[arg(long, ignore_case = true)]
+    pub paper: Option<Paper>,
+    /// The clinic's own file: its corrections stand in the book
+    #[arg(long, value_name = "FILE")]
+    pub clinic: Option<PathBuf>,
 }
 
 /// `rules`
@@ -179,8 +217,8 @@ pub struct Tongue {
 /// Where a document goes.
 #[derive(Args)]
 pub struct Target {
-    /// File to write: .svg, .png or .pdf; `-` is standard output and needs --as. For several exams a directory, a file for
-    /// each: one that is there, or a name that ends in `/`
+    /// File to write: .svg, .png or .pdf, and of the family page .html; `-` is standard output and needs --as. For several
+    /// exams a directory, a file for each: one that is there, or a name that ends in `/`
     #[arg(short, long, value_name = "FILE")]
     pub output: PathBuf,
     /// Kind of file, when its name does not say it
@@ -507,6 +545,7 @@ pub enum Kind {
     Svg,
     Png,
     Pdf,
+    Html,
 }
 
 /// Styles of drawing.

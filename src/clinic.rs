@@ -3,7 +3,9 @@
 //! It holds a name and telephone numbers for the family page, and thresholds of the clinic's own; nothing about any person.
 
 use crate::report::{Problem, any_error, placed, quoted};
+use crate::words::{Own, shipped};
 use serde::Deserialize;
+use std::collections::BTreeMap;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
@@ -28,6 +30,21 @@ pub struct Clinic {
     pub invite_listening: bool,
     /// Its own thresholds.
     pub thresholds: Thresholds,
+    /// Sentences of its own, by language: they stand in place of ours.
+    pub words: BTreeMap<String, Own>,
+    /// Languages whose sentences for families it has read and signed.
+    pub signed: BTreeMap<String, Signature>,
+}
+
+/// That a language was signed.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Signature {
+    /// The day.
+    pub on: String,
+    /// By whom: a role, no name.
+    pub by: String,
+    /// The checksum of the sentences that were signed.
+    pub of: String,
 }
 
 /// A number that is not for any hour.
@@ -75,7 +92,8 @@ const LONGEST_NAME: usize = 80;
 /// Longest telephone number, in characters.
 const LONGEST_NUMBER: usize = 30;
 /// Keys at the top and under `[telephone]`.
-const TOP_KEYS: [&str; 5] = ["name", "come-in", "telephone", "family-page", "thresholds"];
+const TOP_KEYS: [&str; 7] = ["name", "come-in", "telephone", "family-page", "thresholds", "words", "signed"];
+const SIGNED_KEYS: [&str; 3] = ["on", "by", "of"];
 const TELEPHONE_KEYS: [&str; 5] = ["labour-ward", "day", "night", "emergency", "other"];
 const OTHER_KEYS: [&str; 2] = ["number", "for"];
 /// More numbers than this leave her to choose between them.
@@ -99,6 +117,17 @@ struct File {
     family_page: FamilyPage,
     #[serde(default)]
     thresholds: OwnThresholds,
+    #[serde(default)]
+    words: BTreeMap<String, BTreeMap<String, Spanned<String>>>,
+    #[serde(default)]
+    signed: BTreeMap<String, OwnSignature>,
+}
+
+#[derive(Deserialize)]
+struct OwnSignature {
+    on: Spanned<String>,
+    by: Spanned<String>,
+    of: Spanned<String>,
 }
 
 #[derive(Deserialize, Default)]
@@ -189,6 +218,8 @@ pub fn read(file: &str, bytes: &[u8]) -> ClinicReading {
         heart_high: threshold(own.heart_high, HEART_HIGH, "beats a minute", usual.heart_high),
     };
     let invite_listening = parsed.family_page.invite_listening;
+    let words = own_words(file, &mut problems, parsed.words);
+    let signed = signatures(file, &mut problems, parsed.signed);
     let errors = any_error(&problems);
     let problems = placed(problems, source, MOST_PROBLEMS);
     let clinic = (!errors).then_some(Clinic {
@@ -201,6 +232,8 @@ pub fn read(file: &str, bytes: &[u8]) -> ClinicReading {
         come_in,
         invite_listening,
         thresholds,
+        words,
+        signed,
     });
     ClinicReading { clinic, problems }
 }
@@ -222,6 +255,61 @@ fn text(
             None
         }
     }
+}
+
+/// Sentences of its own; each that cannot stand in place of ours is a problem.
+fn own_words(
+    file: &str,
+    problems: &mut Vec<Problem>,
+    given: BTreeMap<String, BTreeMap<String, Spanned<String>>>,
+) -> BTreeMap<String, Own> {
+    let mut out = BTreeMap::new();
+    for (tag, sentences) in given {
+        // A language that is not shipped is told of where its key stands.
+        let Ok(language) = shipped(&tag) else { continue };
+        let mut own = Own::new();
+        for (id, text) in sentences {
+            let span = text.span();
+            let text = text.into_inner();
+            match language.refuses(&id, &text) {
+                None => {
+                    own.insert(id, text.trim().to_owned());
+                }
+                Some(why) => problems.push(Problem::at("clinic-words", file, span, why).expecting(
+                    "a sentence that may stand in place of ours; handspan languages review lists them",
+                )),
+            }
+        }
+        out.insert(tag, own);
+    }
+    out
+}
+
+fn signatures(
+    file: &str,
+    problems: &mut Vec<Problem>,
+    given: BTreeMap<String, OwnSignature>,
+) -> BTreeMap<String, Signature> {
+    let mut out = BTreeMap::new();
+    for (tag, one) in given {
+        let on = text(file, problems, Some(one.on), is_day);
+        let by = text(file, problems, Some(one.by), is_name);
+        let of = text(file, problems, Some(one.of), is_checksum);
+        if let (Some(on), Some(by), Some(of)) = (on, by, of) {
+            out.insert(tag, Signature { on, by, of });
+        }
+    }
+    out
+}
+
+fn is_day(text: &str) -> Result<(), &'static str> {
+    text.parse::<jiff::civil::Date>().map(|_| ()).map_err(|_| "a day, such as \"2026-11-29\"")
+}
+
+fn is_checksum(text: &str) -> Result<(), &'static str> {
+    let right =
+        text.len() == 16 && text.bytes().all(|byte| byte.is_ascii_digit() || (b'a'..=b'f').contains(&byte));
+    right.then_some(()).ok_or("the sixteen digits that handspan languages prints beside the language")
 }
 
 /// A threshold, or the usual one when it is left out or cannot stand.
@@ -313,6 +401,16 @@ fn unknown_keys(file: &str, source: &str) -> Vec<Problem> {
             }
             ("family-page", DeValue::Table(own)) => check(own, &FAMILY_KEYS),
             ("thresholds", DeValue::Table(own)) => check(own, &THRESHOLD_KEYS),
+            (of @ ("words" | "signed"), DeValue::Table(languages)) => {
+                let tags: Vec<&'static str> =
+                    crate::words::LANGUAGES.iter().map(|language| language.tag).collect();
+                check(languages, &tags);
+                for value in languages.values().filter(|_| of == "signed") {
+                    if let DeValue::Table(signature) = value.get_ref() {
+                        check(signature, &SIGNED_KEYS);
+                    }
+                }
+            }
             _ => {}
         }
     }

@@ -18,6 +18,7 @@ mod picture;
 mod places;
 mod plate;
 mod read_back;
+mod review;
 mod rules;
 mod skin_guide;
 mod text;
@@ -36,6 +37,7 @@ pub use languages::Draft;
 pub use layouts::Chosen;
 pub use note::{Form, Note};
 pub use plate::{Plate, Set, Size, Way, What};
+pub use review::Review;
 pub use skin_guide::{SkinGuide, skin_sheets};
 
 use crate::report::Look;
@@ -109,6 +111,13 @@ pub enum Command {
         /// Which.
         name: Option<String>,
     },
+    /// The languages, each with its state, as a clinic says them.
+    Languages {
+        /// The clinic's file.
+        clinic: Option<Source>,
+    },
+    /// The book in which a language is read and corrected.
+    Review(Review),
     /// The vocabulary.
     Words,
     /// The abbreviations of a line, by region.
@@ -215,6 +224,8 @@ pub fn run(request: &Request) -> Outcome {
         Command::Growth(options) => growth::run(options, request.look),
         Command::Plate(options) => plate::run(options, request.look),
         Command::Layouts { name } => layouts::run(name.as_deref()),
+        Command::Languages { clinic } => review::list(clinic.as_ref(), request.look),
+        Command::Review(options) => review::run(options, request.look),
         Command::PlateList => Outcome { text: plate::list(), ..Outcome::default() },
         Command::Rules { json: false } => Outcome { text: rules::text(), ..Outcome::default() },
         Command::Rules { json: true } => match rules::json() {

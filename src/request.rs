@@ -8,7 +8,7 @@ use crate::files::{self, Given, Target, load};
 use crate::manual;
 use handspan::commands::{
     Cases, Check, Chosen, Command, Draft, Draw, Form, Format, Growth, Handout, Labels, Level, Note, Palette,
-    Paper, Plate, Request, Set, Size, SkinGuide, Source, Style, View, Way, What,
+    Paper, Plate, Request, Review, Set, Size, SkinGuide, Source, Style, View, Way, What,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -93,7 +93,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                 (false, _) => None,
             };
             let named = named.map(|name| Chosen::Named(name.to_owned()));
-            let format = format(&page.target, Format::Pdf)?;
+            let format = format_with_words(&page.target, Format::Pdf)?;
             let (exams, target, at_once) =
                 (given(&page.given.exams, &page.given.say)?, page.target, page.at_once);
             let (clinic, layout) =
@@ -138,6 +138,24 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
         cli::Command::Cases(asked) => cases(asked),
         cli::Command::Growth(asked) => growth(asked),
         cli::Command::Layouts(layouts) => said(Command::Layouts { name: layouts.name }),
+        cli::Command::Languages(cli::Languages { review: None, clinic }) => {
+            said(Command::Languages { clinic: clinic.as_deref().map(load) })
+        }
+        cli::Command::Languages(cli::Languages {
+            review: Some(cli::LanguageWork::Review(asked)), ..
+        }) => {
+            let format = format(&asked.target, Format::Pdf)?;
+            if files::is_directory(&asked.target.output) {
+                return Err(format!("{} is a directory; name a file in it", asked.target.output.display()));
+            }
+            let file = Target::look(&asked.target.output, asked.target.force)?;
+            let clinic = asked.clinic.as_deref().map(load);
+            let review = Review { lang: asked.lang, format, paper: asked.paper.map(paper), clinic };
+            Ok(Work::One(
+                Box::new(Request { command: Command::Review(review), look: look(true) }),
+                Some(file),
+            ))
+        }
         cli::Command::Plate(asked) if asked.list => said(Command::PlateList),
         cli::Command::Plate(asked) => plate(asked),
     }
@@ -154,7 +172,8 @@ fn note(asked: cli::Note) -> Result<Work, String> {
         return Err(format!("{} is a directory; name a file in it", path.display()));
     }
     let ending = output.as_deref().and_then(|path| path.extension()?.to_str()).map(str::to_ascii_lowercase);
-    let slip = ending.as_deref().and_then(Format::from_ending).map(Form::Slip);
+    let slip = ending.as_deref().and_then(Format::from_ending);
+    let slip = slip.filter(|format| *format != Format::Html).map(Form::Slip);
     let form = match (asked.form, slip, ending.as_deref()) {
         (Some(_), Some(_), ending) => {
             return Err(format!(
@@ -420,9 +439,20 @@ fn capable(terminal: bool) -> bool {
 
 /// The kind of file; `usual` in a directory when none is named.
 fn format(target: &cli::Target, usual: Format) -> Result<Format, String> {
+    match format_with_words(target, usual)? {
+        Format::Html => Err(format!(
+            "{}: only the family page is made as HTML; end it in .svg, .png or .pdf, or say --as svg, png or pdf",
+            target.output.display()
+        )),
+        format => Ok(format),
+    }
+}
+
+/// The same, where it may be a page of words.
+fn format_with_words(target: &cli::Target, usual: Format) -> Result<Format, String> {
     let format = format_of(target, usual)?;
     let shown = target.output.as_os_str() == "-" && std::io::stdout().is_terminal();
-    if shown && format != Format::Svg {
+    if shown && !matches!(format, Format::Svg | Format::Html) {
         return Err("this is no text for a terminal; name a file, such as -o picture.png".to_owned());
     }
     Ok(format)
@@ -436,6 +466,7 @@ fn format_of(target: &cli::Target, usual: Format) -> Result<Format, String> {
         cli::Kind::Svg => Format::Svg,
         cli::Kind::Png => Format::Png,
         cli::Kind::Pdf => Format::Pdf,
+        cli::Kind::Html => Format::Html,
     });
     if files::is_directory(path) {
         return Ok(by_kind.unwrap_or(usual));

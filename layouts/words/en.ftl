@@ -1498,6 +1498,8 @@ family-next-again = At your next visit your { family-carer } can feel again. Ask
 
 # At the foot of the first of several sides.
 family-over = Turn over: when to call, and whom.
+# On a telephone.
+family-over-phone = Further down: when to call, and whom.
 family-hold = Hold this page on your bump with the picture facing out. Then the sides match.
 family-hands = Hands can be wrong, and this is not a scan.
 family-hands-scan = Some of this was felt by hand and some seen on a scan. The picture is not a scan, and hands can be wrong.
@@ -2197,6 +2199,7 @@ desk-take = Print, save, hand over
 desk-take-print = Print the family page
 desk-take-print-hint = the sides are read back first
 desk-take-page = Family page
+desk-take-phone = Family page for her telephone
 desk-take-guide = Guide for drawing on her skin
 desk-growth = The tape over the visits
 desk-growth-hint = Several visits saved as files:

@@ -9,11 +9,11 @@ pub const GROUPS: [(&str, &[&str]); 4] = [
     ("Look", &["check", "draw"]),
     ("Give", &["family-page", "skin-guide", "note", "fundal-height", "desk"]),
     ("Teach", &["plate", "cases"]),
-    ("Reference", &["help", "words", "rules", "layouts", "schema", "tidy"]),
+    ("Reference", &["help", "words", "rules", "layouts", "languages", "schema", "tidy"]),
 ];
 
 /// Two examples of each command, as they are typed beside the folder of examples.
-pub const EXAMPLES: [(&str, [&str; 2]); 15] = [
+pub const EXAMPLES: [(&str, [&str; 2]); 16] = [
     (
         "check",
         ["handspan check --say \"37+0 LOA 2/5 palp SFH 34\"", "handspan check examples/head-down-left.toml"],
@@ -29,7 +29,7 @@ pub const EXAMPLES: [(&str, [&str; 2]); 15] = [
         "family-page",
         [
             "handspan family-page examples/head-down-left.toml --clinic examples/clinic.toml -o page.pdf",
-            "handspan family-page examples/crosswise.toml --large-print -o large.pdf",
+            "handspan family-page examples/crosswise.toml --clinic examples/clinic.toml -o page.html",
         ],
     ),
     (
@@ -69,6 +69,7 @@ pub const EXAMPLES: [(&str, [&str; 2]); 15] = [
         ],
     ),
     ("layouts", ["handspan layouts", "handspan layouts family-page"]),
+    ("languages", ["handspan languages", "handspan languages review es -o es.pdf"]),
     ("words", ["handspan words", "handspan words --abbreviations"]),
     (
         "tidy",

@@ -22,6 +22,8 @@ pub enum Format {
     Png,
     /// Portable document format.
     Pdf,
+    /// A page of words for a telephone: of the family page alone.
+    Html,
 }
 
 impl Format {
@@ -31,6 +33,7 @@ impl Format {
             "svg" => Some(Format::Svg),
             "png" => Some(Format::Png),
             "pdf" => Some(Format::Pdf),
+            "html" | "htm" => Some(Format::Html),
             _ => None,
         }
     }
@@ -40,6 +43,7 @@ impl Format {
             Format::Svg => "svg",
             Format::Png => "png",
             Format::Pdf => "pdf",
+            Format::Html => "html",
         }
     }
 }

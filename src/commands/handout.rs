@@ -15,9 +15,9 @@ use crate::figure::{self, Labels, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::family::{self, Asked, Invitation};
-use crate::sheet::{Block, Content, FAMILY_PAGE, Kind, Layout, SHIPPED, SheetError, Shipped};
+use crate::sheet::{Block, Content, FAMILY_PAGE, Kind, Layout, PHONE_PICTURE, SHIPPED, SheetError, Shipped};
 use crate::words::{Part, Words, WordsError};
-use crate::write::TextAs;
+use crate::write::{self, TextAs};
 
 /// Paper sizes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -79,10 +79,6 @@ pub struct Handout {
 
 /// Make the family page, unless something stands against it.
 pub fn run(options: &Handout, look: Look) -> Outcome {
-    let tongues = match Tongues::chosen(&options.lang, options.draft, &[Part::Family]) {
-        Ok(tongues) => tongues,
-        Err(fault) => return load::wordless(&fault),
-    };
     if let Some(Err(expected)) = options.emergency.as_deref().map(clinic::is_number) {
         let number = options.emergency.as_deref().unwrap_or_default();
         let why = format!("--emergency {number}: expected {expected}");
@@ -90,6 +86,16 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
         return Outcome { notes, why, code: exit::FAILED, ..Outcome::default() };
     }
     let (clinic, clinic_problems, clinic_failed) = load::clinic(options.clinic.as_ref(), look);
+    let given = clinic.clone().unwrap_or_default();
+    let changed = languages::changed_since_signed(&options.lang, &given).unwrap_or_default();
+    let tongues = match Tongues::chosen_by(&options.lang, options.draft, &[Part::Family], &given) {
+        Ok(tongues) => tongues,
+        // What is wrong in the clinic's file is said first: it may be what the language lacks.
+        Err(fault) => {
+            let wordless = load::wordless(&fault);
+            return Outcome { notes: clinic_problems + &changed + &wordless.notes, ..wordless };
+        }
+    };
     let loaded = load::exam(&options.exam, clinic.as_ref());
     let exam = match loaded.exam(look) {
         Ok(exam) => exam,
@@ -101,6 +107,7 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
         Err(outcome) => return *outcome,
     };
     notes.push_str(&clinic_problems);
+    notes.push_str(&changed);
     if clinic_failed {
         let why = "the clinic's file has a fault".to_owned();
         return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
@@ -108,6 +115,10 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
     let missing = blank_lines(clinic.as_ref(), options);
     let mut clinic = clinic.unwrap_or_default();
     clinic.emergency = options.emergency.clone().or(clinic.emergency);
+    if let (Format::Html, Some(why)) = (options.format, no_number(&clinic)) {
+        notes.push_str(&format!("handspan: {why}\n"));
+        return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
+    }
     let invite_listening = options.invite_listening || clinic.invite_listening;
     let asked = Asked { invite_listening, numbers: options.numbers };
     let layout = match layout(options, look) {
@@ -175,25 +186,77 @@ impl Job<'_> {
             );
             next = longer.longer();
         }
+        if self.options.format == Format::Html {
+            let page = self.phone(&layout, languages, contents, &fonts)?;
+            return Ok((vec![page.into_bytes()], notes));
+        }
         let pose = picture::pose(self.exam, self.loaded);
         let sides = languages::sheets(languages, &fonts, |words, _| {
             let maker = Maker::new(words, &fonts);
             let own = languages.iter().zip(&contents).find(|(other, _)| other.lang() == words.lang());
             let (_, content) = own.ok_or("a language has no words")?;
-            let wanted = Wanted {
-                style: Style::Soft,
-                palette: Palette::Neutral,
-                view: View::Facing,
-                labels: Labels::Family,
-                type_pt: TYPE_PT,
-                // A picture without a page still says how far it is to be trusted.
-                captions: if layout.is_without_words() { content.texts("family-about") } else { vec![] },
-            };
+            // A picture without a page still says how far it is to be trusted.
+            let captions = if layout.is_without_words() { content.texts("family-about") } else { vec![] };
+            let wanted = wanted(captions);
             maker.sheets(&pose, &wanted, &layout, content)
         })?;
         let words = languages.first().ok_or("no language is named")?;
         let maker = Maker::new(words, &fonts);
         Ok((maker.files(&sides, self.options.format, TextAs::Text, None)?, notes))
+    }
+
+    /// The page as one file of words for a telephone, a language after the other.
+    fn phone(
+        &self,
+        layout: &Layout,
+        languages: &[Words],
+        contents: Vec<Content>,
+        fonts: &Fonts,
+    ) -> Result<String, String> {
+        let told = |fault: &dyn std::fmt::Display| fault.to_string();
+        let own = || format!("{}: a page for a telephone", layout.file());
+        let grid =
+            layout.grid().ok_or_else(|| format!("{} is made of words; this layout has none", own()))?;
+        let pose = picture::pose(self.exam, self.loaded);
+        let picture_layout = PHONE_PICTURE.read().map_err(|e| told(&e))?;
+        let mut made = vec![];
+        for (words, mut content) in languages.iter().zip(contents) {
+            let on = words.say("family-over-phone", &[]).map_err(|e| told(&e))?;
+            let on = Block::new(Kind::Text, on).leading_on();
+            content.blocks.insert("family-over".to_owned(), vec![on]);
+            let sides = layout.panels(&content, words).map_err(|e| told(&e))?;
+            let said: Vec<&Block> = sides.iter().flatten().flat_map(|panel| &panel.blocks).collect();
+            for needed in ["family-front", "family-go", "family-come", "family-call"] {
+                let missing =
+                    content.blocks.get(needed).into_iter().flatten().find(|block| !said.contains(block));
+                if let Some(block) = missing {
+                    return Err(format!(
+                        "{} says when to call and whom; `{needed}` is left out: {}",
+                        own(),
+                        block.text
+                    ));
+                }
+            }
+            let maker = Maker::new(words, fonts);
+            let mut sheets = maker.sheets(&pose, &wanted(vec![]), &picture_layout, &content)?;
+            let picture = sheets.pop().ok_or("no picture is drawn")?;
+            let draft = match words.is_signed() {
+                true => None,
+                false => Some(words.say("draft-mark", &[]).map_err(|e| told(&e))?),
+            };
+            made.push((words, content.title, draft, sides, picture));
+        }
+        let pages: Vec<write::Page<'_>> = made
+            .iter()
+            .map(|(words, title, draft, sides, picture)| write::Page {
+                words,
+                title,
+                draft: draft.clone(),
+                sides,
+                picture,
+            })
+            .collect();
+        write::html(&pages, &grid, fonts).map_err(|e| told(&e))
     }
 
     /// The words of the page in one language; a draft, and the page beside it, say so.
@@ -207,6 +270,38 @@ impl Job<'_> {
             .insert(0, Block::new(Kind::Emphasis, said));
         Ok(content)
     }
+}
+
+/// How the family's picture is wanted, with these sentences at its foot.
+fn wanted(captions: Vec<String>) -> Wanted {
+    Wanted {
+        style: Style::Soft,
+        palette: Palette::Neutral,
+        view: View::Facing,
+        labels: Labels::Family,
+        type_pt: TYPE_PT,
+        captions,
+    }
+}
+
+/// Why there is no page on a telephone without numbers: there is no line on it to write them on.
+fn no_number(clinic: &Clinic) -> Option<String> {
+    let missing: Vec<&str> = [
+        (clinic.labour_ward.is_none() && clinic.night.is_none(), "a number answered at night (labour-ward)"),
+        (
+            clinic.emergency.is_none(),
+            "the emergency number of the country (emergency, or --emergency NUMBER)",
+        ),
+    ]
+    .into_iter()
+    .filter_map(|(missing, what)| missing.then_some(what))
+    .collect();
+    (!missing.is_empty()).then(|| {
+        format!(
+            "a page on a telephone has no line to write on; give in the clinic's file (--clinic), under [telephone]: {}",
+            missing.join(", and ")
+        )
+    })
 }
 
 /// The layout with more sides that a shipped one gives way to.

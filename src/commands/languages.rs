@@ -4,9 +4,10 @@
 //! A draft is a language that no native clinician has signed. What is said to whoever runs the program is English.
 
 use crate::chart::paragraph::{Column, paragraph};
+use crate::clinic::Clinic;
 use crate::fonts::Fonts;
 use crate::sheet::{Sheet, beside, mark_as_draft};
-use crate::words::{Part, Words, WordsError};
+use crate::words::{Own, Part, Words, WordsError, shipped};
 
 /// What becomes of a language that is a draft.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -29,8 +30,23 @@ impl Draft {
 
 /// The languages of `lang`, which may be two with a comma between, for all that needs these parts of the messages.
 pub fn chosen(lang: &str, draft: Draft, parts: &[Part]) -> Result<Vec<Words>, WordsError> {
+    chosen_by(lang, draft, parts, &Clinic::default())
+}
+
+/// The same, as this clinic says them: with its corrections; a language that it has signed is no draft for its families.
+fn chosen_by(lang: &str, draft: Draft, parts: &[Part], clinic: &Clinic) -> Result<Vec<Words>, WordsError> {
     let tags: Vec<&str> = lang.split(',').map(str::trim).collect();
-    let mut languages = tags.iter().map(|tag| Words::load_for(tag, parts)).collect::<Result<Vec<_>, _>>()?;
+    let load = |tag: &&str| {
+        let mut words = Words::load_for(tag, parts)?;
+        if let Some(own) = clinic.words.get(*tag) {
+            words.correct(own)?;
+        }
+        if parts == [Part::Family] && signature(tag, clinic)? == Signed::AsItStands {
+            words.sign();
+        }
+        Ok(words)
+    };
+    let mut languages = tags.iter().map(load).collect::<Result<Vec<_>, WordsError>>()?;
     let drafts: Vec<&str> = languages.iter().filter(|l| !l.is_signed()).map(Words::lang).collect();
     let fault = match (tags.as_slice(), drafts.as_slice(), draft) {
         ([one, other], _, _) if one == other => format!("--lang {one},{other}: name two languages, or one"),
@@ -51,9 +67,56 @@ pub fn chosen(lang: &str, draft: Draft, parts: &[Part]) -> Result<Vec<Words>, Wo
         return Err(WordsError(fault));
     }
     if let ([_], [_], Draft::Beside) = (tags.as_slice(), drafts.as_slice(), draft) {
-        languages.push(Words::load("en")?);
+        languages.push(english(clinic)?);
     }
     Ok(languages)
+}
+
+fn english(clinic: &Clinic) -> Result<Words, WordsError> {
+    let mut words = Words::load("en")?;
+    if let Some(own) = clinic.words.get("en") {
+        words.correct(own)?;
+    }
+    Ok(words)
+}
+
+/// What a clinic's signature is worth.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Signed {
+    /// There is none.
+    Not,
+    /// The sentences are those that were signed.
+    AsItStands,
+    /// They have changed since.
+    Before,
+}
+
+/// Whether a clinic has signed the sentences for families of a language, as they stand.
+pub fn signature(tag: &str, clinic: &Clinic) -> Result<Signed, WordsError> {
+    let Some(signature) = clinic.signed.get(tag) else { return Ok(Signed::Not) };
+    let same = checksum(tag, clinic)? == signature.of;
+    Ok(if same { Signed::AsItStands } else { Signed::Before })
+}
+
+/// The checksum of the sentences for families, as this clinic says them.
+pub fn checksum(tag: &str, clinic: &Clinic) -> Result<String, WordsError> {
+    let none = Own::new();
+    Ok(shipped(tag)?.family_checksum(clinic.words.get(tag).unwrap_or(&none)))
+}
+
+/// That sentences have changed since they were signed, for each language of `lang`; empty when none have.
+pub fn changed_since_signed(lang: &str, clinic: &Clinic) -> Result<String, WordsError> {
+    let mut told = String::new();
+    for tag in lang.split(',').map(str::trim) {
+        if signature(tag, clinic)? == Signed::Before {
+            told.push_str(&format!(
+                "handspan: the sentences of `{tag}` have changed since they were signed (now {}); it is a draft until \
+                 they are read again: handspan languages review {tag} -o {tag}.pdf\n",
+                checksum(tag, clinic)?
+            ));
+        }
+    }
+    Ok(told)
 }
 
 /// The languages of a document, and the English of what is said to whoever runs the program; each is read once.
@@ -67,11 +130,16 @@ pub struct Tongues {
 impl Tongues {
     /// The languages that are `chosen`.
     pub fn chosen(lang: &str, draft: Draft, parts: &[Part]) -> Result<Self, WordsError> {
-        let mut all = chosen(lang, draft, parts)?;
+        Self::chosen_by(lang, draft, parts, &Clinic::default())
+    }
+
+    /// The same, as this clinic says them.
+    pub fn chosen_by(lang: &str, draft: Draft, parts: &[Part], clinic: &Clinic) -> Result<Self, WordsError> {
+        let mut all = chosen_by(lang, draft, parts, clinic)?;
         let pages = all.len();
         let english = all.iter().position(|words| words.lang() == "en").unwrap_or(pages);
         if english == pages {
-            all.push(Words::load("en")?);
+            all.push(self::english(clinic)?);
         }
         Ok(Tongues { all, pages, english })
     }

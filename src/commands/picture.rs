@@ -95,6 +95,9 @@ impl<'a> Maker<'a> {
             Format::Svg => each(&|sheet| write::svg(sheet, text_as, self.fonts).map(String::into_bytes)),
             Format::Png => each(&|sheet| write::png(sheet, width.unwrap_or(PNG_WIDTH), self.fonts)),
             Format::Pdf => write::pdf_pages(sheets, self.fonts).map(|file| vec![file]),
+            Format::Html => {
+                return Err("only the family page is made as HTML; this is svg, png or pdf".to_owned());
+            }
         }
         .map_err(|e: WriteError| e.to_string())
     }

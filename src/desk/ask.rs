@@ -274,7 +274,8 @@ fn source(given: Given) -> Source {
     }
 }
 
-const FORMATS: [(&str, Format); 3] = [("svg", Format::Svg), ("png", Format::Png), ("pdf", Format::Pdf)];
+const FORMATS: [(&str, Format); 4] =
+    [("svg", Format::Svg), ("png", Format::Png), ("pdf", Format::Pdf), ("html", Format::Html)];
 const STYLES: [(&str, Style); 3] = [("soft", Style::Soft), ("line", Style::Line), ("sketch", Style::Sketch)];
 const VIEWS: [(&str, View); 2] = [("facing", View::Facing), ("hers", View::Hers)];
 const LABELS: [(&str, Labels); 4] =

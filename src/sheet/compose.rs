@@ -282,7 +282,12 @@ fn names_beside(
 }
 
 /// The words a box holds: blocks that were prepared, else the message of that name.
-fn blocks_of(layout: &Layout, b: &Place, content: &Content, words: &Words) -> Result<Vec<Block>, SheetError> {
+pub(super) fn blocks_of(
+    layout: &Layout,
+    b: &Place,
+    content: &Content,
+    words: &Words,
+) -> Result<Vec<Block>, SheetError> {
     let mut out = vec![];
     for held in &b.holds {
         match held {

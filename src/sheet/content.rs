@@ -57,17 +57,32 @@ pub struct Block {
     pub text: String,
     /// The small picture that may stand beside them, where a layout asks for it.
     pub sign: Option<Sign>,
+    /// The telephone numbers that stand in the words, as they stand there.
+    pub numbers: Vec<String>,
+    /// Whether, on a screen, they lead on to the next side.
+    pub leads_on: bool,
 }
 
 impl Block {
     /// A block of this kind.
     pub fn new(kind: Kind, text: impl Into<String>) -> Self {
-        Self { kind, text: text.into(), sign: None }
+        Self { kind, text: text.into(), sign: None, numbers: vec![], leads_on: false }
     }
 
     /// The same with a small picture.
     pub fn with(self, sign: Option<Sign>) -> Self {
         Self { sign, ..self }
+    }
+
+    /// The same, with this telephone number in its words.
+    pub fn calling(mut self, number: impl Into<String>) -> Self {
+        self.numbers.push(number.into());
+        self
+    }
+
+    /// The same, leading on to the next side.
+    pub fn leading_on(self) -> Self {
+        Self { leads_on: true, ..self }
     }
 }
 

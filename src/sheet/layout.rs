@@ -60,6 +60,8 @@ pub const PICTURE_FIRST_LONG: Shipped =
     shipped!("picture-first-long", "the same over four sides, for longer words");
 /// The picture alone.
 pub const PICTURE: Shipped = shipped!("picture", "the picture alone");
+/// The picture on the page for a telephone: as broad as its screen, so that its labels can be read there.
+pub const PHONE_PICTURE: Shipped = shipped!("phone-picture", "the picture on the page for a telephone");
 /// For sisters and brothers.
 pub const COLOURING: Shipped = shipped!("colouring", "the picture in lines, to colour in");
 /// The slip for the chart.
@@ -79,6 +81,9 @@ pub const SKIN_GUIDE_BROAD: Shipped =
 pub const CASE: Shipped = shipped!("case", "a practice case");
 /// The key of a practice case.
 pub const CASE_KEY: Shipped = shipped!("case-key", "the key of a practice case");
+
+/// The book in which a language is read.
+pub const REVIEW: Shipped = shipped!("review", "the book in which a language is read");
 
 /// Every layout that is shipped.
 pub const SHIPPED: [Shipped; 13] = [
@@ -188,8 +193,10 @@ pub(super) enum Holds {
 
 /// How a box is set off from the page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Edge {
+pub enum Edge {
+    /// Not at all.
     None,
+    /// By a thin line.
     Line,
     /// For what matters most.
     Bold,

@@ -11,6 +11,7 @@ mod draft;
 pub mod family;
 mod layout;
 mod layout_file;
+mod panels;
 mod place;
 mod set;
 mod signs;
@@ -21,10 +22,12 @@ pub use compose::{compose, compose_all};
 pub use content::{Block, Cell, Content, Kind};
 pub use draft::mark as mark_as_draft;
 pub use layout::{
-    CASE, CASE_KEY, CHART_SLIP, CHART_SLIPS, COLOURING, FAMILY_PAGE, FAMILY_PAGE_LONG, GROWTH, LARGE_PRINT,
-    LARGE_PRINT_LONG, Layout, LayoutError, ONE_SIDE, PICTURE, PICTURE_FIRST, PICTURE_FIRST_LONG, Paper,
-    PictureLook, SHIPPED, SKETCH, SKIN_GUIDE, SKIN_GUIDE_BROAD, Shipped, nearest,
+    CASE, CASE_KEY, CHART_SLIP, CHART_SLIPS, COLOURING, Edge, FAMILY_PAGE, FAMILY_PAGE_LONG, GROWTH,
+    LARGE_PRINT, LARGE_PRINT_LONG, Layout, LayoutError, ONE_SIDE, PHONE_PICTURE, PICTURE, PICTURE_FIRST,
+    PICTURE_FIRST_LONG, Paper, PictureLook, REVIEW, SHIPPED, SKETCH, SKIN_GUIDE, SKIN_GUIDE_BROAD, Shipped,
+    nearest,
 };
+pub use panels::{Grid, Panel};
 pub use signs::Sign;
 
 use crate::figure::scene::Item;

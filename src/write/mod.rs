@@ -1,6 +1,7 @@
-//! Files. In: a finished `Sheet`, or several for a PDF. Out: the bytes of an SVG, a PNG or a PDF; the same sheet gives the
-//! same bytes.
+//! Files. In: a finished `Sheet`, or several for a PDF; panels of words for HTML. Out: the bytes of an SVG, a PNG, a PDF or a page
+//! of HTML; the same sheet gives the same bytes.
 
+mod html;
 mod outline;
 mod package;
 mod pdf;
@@ -8,6 +9,7 @@ mod png;
 mod svg;
 mod tags;
 
+pub use html::{Page, dial, html};
 pub use package::package;
 pub use pdf::{pdf, pdf_pages};
 pub use png::png;

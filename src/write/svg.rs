@@ -51,7 +51,9 @@ pub(super) fn document(
     let (ids, used) = (BTreeMap::new(), BTreeMap::new());
     let (width, height) = (units(sheet.width_mm), units(sheet.height_mm));
     let inside = (1..width, 1..height);
-    let mut writer = Writer { fonts, text_as, curves, inside, lang: &sheet.lang, ids, clips: 0, used };
+    let lang = &sheet.lang;
+    let mut writer =
+        Writer { fonts, text_as, curves, inside, lang, prefix: "", shrinks: false, ids, clips: 0, used };
     let title_id = writer.id("sheet-title");
     let about_id = writer.id("sheet-description");
     let mut body = new("g");
@@ -100,6 +102,73 @@ pub(super) fn document(
     Ok(format!("{root}\n"))
 }
 
+/// The pictures of a sheet as one image to stand in a page of HTML, its words in the page's own faces. `prefix` keeps its names
+/// apart from others of the page.
+pub(super) fn inline(sheet: &Sheet, prefix: &str, fonts: &Fonts) -> Result<String, WriteError> {
+    let (width, height) = (units(sheet.width_mm), units(sheet.height_mm));
+    let mut writer = Writer {
+        fonts,
+        text_as: TextAs::Text,
+        curves: Curves::Cubic,
+        inside: (1..width, 1..height),
+        lang: &sheet.lang,
+        prefix,
+        shrinks: true,
+        ids: BTreeMap::new(),
+        clips: 0,
+        used: BTreeMap::new(),
+    };
+    let (title, about) = (writer.id("picture-title"), writer.id("picture-description"));
+    let mut root = image(width, height);
+    root.assign("aria-labelledby", format!("{title} {about}"));
+    root.append(named("title", &title, &sheet.title));
+    root.append(named("desc", &about, &sheet.description));
+    for element in &sheet.elements {
+        writer.items(&element.items, &mut root)?;
+    }
+    Ok(root.to_string())
+}
+
+/// A small picture of one colour, which is that of the words beside it; `alt` says what it shows.
+pub(super) fn sign(
+    items: &[Item<PagePoint>],
+    side_mm: f32,
+    alt: &str,
+    fonts: &Fonts,
+) -> Result<String, WriteError> {
+    let side = units(side_mm);
+    let mut writer = Writer {
+        fonts,
+        text_as: TextAs::Outlines,
+        curves: Curves::Cubic,
+        inside: (1..side, 1..side),
+        lang: "",
+        prefix: "",
+        shrinks: false,
+        ids: BTreeMap::new(),
+        clips: 0,
+        used: BTreeMap::new(),
+    };
+    let mut root = image(side, side);
+    root.assign("class", "sign");
+    root.assign("aria-label", alt);
+    writer.items(items, &mut root)?;
+    Ok(root.to_string().replace(&format!("\"{}\"", hex(SIGN_INK)), "\"currentColor\""))
+}
+
+/// The colour that signs are drawn in.
+const SIGN_INK: Colour = Colour::hex(0x221C19);
+
+/// An image of so many units, without a size of its own.
+fn image(width: i32, height: i32) -> Element {
+    let mut root = new("svg");
+    root.assign("viewBox", format!("0 0 {width} {height}"));
+    root.assign("role", "img");
+    root.assign("stroke-linecap", "round");
+    root.assign("stroke-linejoin", "round");
+    root
+}
+
 struct Writer<'a> {
     fonts: &'a Fonts,
     text_as: TextAs,
@@ -108,6 +177,10 @@ struct Writer<'a> {
     inside: (Range<i32>, Range<i32>),
     /// The sheet's language.
     lang: &'a str,
+    /// What stands before every name, so that names stay unique in the document that it stands in.
+    prefix: &'a str,
+    /// Whether letters, and not the space between them, are fitted to the width of the words: for faces that are not ours.
+    shrinks: bool,
     /// Names already given, and how often.
     ids: BTreeMap<String, usize>,
     clips: usize,
@@ -127,9 +200,10 @@ impl Writer<'_> {
 
     /// `name`, made unique in the document.
     fn id(&mut self, name: &str) -> String {
-        let times = self.ids.entry(name.to_owned()).or_default();
+        let name = format!("{}{name}", self.prefix);
+        let times = self.ids.entry(name.clone()).or_default();
         *times += 1;
-        if *times == 1 { name.to_owned() } else { format!("{name}--{times}") }
+        if *times == 1 { name } else { format!("{name}--{times}") }
     }
 
     fn items(&mut self, items: &[Item<PagePoint>], parent: &mut Element) -> Result<(), WriteError> {
@@ -207,6 +281,9 @@ impl Writer<'_> {
         element.assign("fill", hex(text.colour));
         // Where the font is not taken from this file, the words still keep their width.
         element.assign("textLength", units(width));
+        if self.shrinks {
+            element.assign("lengthAdjust", "spacingAndGlyphs");
+        }
         match text.align {
             Align::Start => {}
             Align::Middle => element.assign("text-anchor", "middle"),

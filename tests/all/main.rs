@@ -38,8 +38,10 @@ mod numbers;
 mod order;
 #[path = "../outside/mod.rs"]
 mod outside;
+mod own_words;
 mod pages;
 mod palettes;
+mod phone;
 mod placing;
 mod plate;
 mod private;

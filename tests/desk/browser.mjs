@@ -47,8 +47,8 @@ export async function served() {
 /** The page from disk. */
 export const fromDisk = pathToFileURL(PAGE).href;
 
-/** Open the page: `page`, and what it `requested` and `faults`. `before` runs in it first; `clock`: time is the test's. */
-export async function open({ address = fromDisk, before, clock, ...options } = {}) {
+/** An empty page in a fresh profile: `page`, and what it `requested` and `faults`. */
+export async function blank(options = {}) {
   const context = await (await browser()).newContext({ acceptDownloads: true, locale: 'en-US', viewport: { width: 1280, height: 900 }, ...options });
   // A machine may have other work.
   context.setDefaultTimeout(120_000);
@@ -58,6 +58,12 @@ export async function open({ address = fromDisk, before, clock, ...options } = {
   page.on('request', (request) => requested.push(request.url()));
   page.on('pageerror', (fault) => faults.push(String(fault)));
   page.on('console', (message) => message.type() === 'error' && faults.push(message.text()));
+  return { page, context, requested, faults };
+}
+
+/** Open the page: as `blank`. `before` runs in it first; `clock`: time is the test's. */
+export async function open({ address = fromDisk, before, clock, ...options } = {}) {
+  const { page, context, requested, faults } = await blank(options);
   if (clock) await page.clock.install();
   if (before) await page.addInitScript(before);
   await page.goto(address);

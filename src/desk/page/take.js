@@ -14,6 +14,7 @@ const at = (id) => document.getElementById(id);
 const TAKEN = {
   print: { sided: true, run: printPage },
   page: { sided: true, run: (despite) => save(familyPage('pdf', despite), named('family-page', 'pdf'), 'application/pdf') },
+  phone: { sided: true, run: (despite) => save(familyPage('html', despite), named('family-page', 'html'), 'text/html') },
   guide: { sided: true, run: (despite) => save(ask({ command: 'skin-guide', exam: asText(), format: 'pdf', paper: at('paper').value, ...tongue(), despite: [...new Set(despite)], ...clinic() }), named('skin-guide', 'pdf'), 'application/pdf') },
   send: { sided: true, run: send },
   slip: { sided: true, run: () => save(note('slip'), named('slip', 'pdf'), 'application/pdf') },

@@ -33,7 +33,7 @@ fn whom(clinic: &Clinic, words: &Words) -> Result<Vec<Block>, WordsError> {
         let label = words.say(id, &[("number", "")])?;
         out.push(Block::new(Kind::Text, label.trim_end()));
         let sign = (at == 0).then(|| signs::of("family-phone-always")).flatten();
-        out.push(Block::new(Kind::Number, unbroken(number)).with(sign));
+        out.push(Block::new(Kind::Number, unbroken(number)).calling(unbroken(number)).with(sign));
     }
     match numbers.as_slice() {
         [] => out.push(Block::new(Kind::Blank, words.say("family-number-blank", &[])?)),
@@ -60,8 +60,9 @@ pub(super) fn phone(clinic: &Clinic, words: &Words) -> Result<Vec<Block>, WordsE
     }];
     out.extend(whom(clinic, words)?);
     for other in &clinic.other {
-        let values = [("purpose", other.purpose.as_str()), ("number", &unbroken(&other.number))];
-        out.push(Block::new(Kind::Text, words.say("family-phone-other", &values)?));
+        let number = unbroken(&other.number);
+        let values = [("purpose", other.purpose.as_str()), ("number", &number)];
+        out.push(Block::new(Kind::Text, words.say("family-phone-other", &values)?).calling(&number));
     }
     Ok(out)
 }
@@ -71,7 +72,8 @@ pub(super) fn emergency(clinic: &Clinic, words: &Words) -> Result<Vec<Block>, Wo
     Ok(match &clinic.emergency {
         Some(number) => {
             let label = words.say("family-emergency", &[("number", "")])?;
-            vec![Block::new(Kind::Text, label.trim_end()), Block::new(Kind::Number, unbroken(number))]
+            let number = Block::new(Kind::Number, unbroken(number)).calling(unbroken(number));
+            vec![Block::new(Kind::Text, label.trim_end()), number]
         }
         None => vec![Block::new(Kind::Blank, words.say("family-emergency-blank", &[])?)],
     })
@@ -125,10 +127,11 @@ pub(super) fn heavy(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, Word
         [(_, number)] => told.words.say("family-heavy-else-number", &[("number", &unbroken(number))])?,
         _ => told.say("family-heavy-else")?,
     };
-    Ok(vec![
-        told.block(Kind::Heading, "family-heavy-title")?,
-        Block::new(Kind::Text, format!("{} {now} {rest}", told.say("family-heavy")?)),
-    ])
+    let text = Block::new(Kind::Text, format!("{} {now} {rest}", told.say("family-heavy")?));
+    let numbers =
+        clinic.emergency.iter().map(String::as_str).chain(numbers(clinic).into_iter().map(|(_, n)| n));
+    let text = numbers.fold(text, |text, number| text.calling(unbroken(number)));
+    Ok(vec![told.block(Kind::Heading, "family-heavy-title")?, text])
 }
 
 /// Not known to be head down, or a head still high above the brim: waters that break are urgent (RCOG-50).
@@ -146,7 +149,8 @@ fn urgent_waters(told: &Told<'_>) -> bool {
 /// The emergency number now; the cord last, of a baby that lies across or on a slant with the reason.
 pub(super) fn go(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsError> {
     let title = with_emergency(told, clinic, "family-go-title")?;
-    let mut out = vec![Block::new(Kind::Heading, title).with(signs::of("family-go-title"))];
+    let title = Block::new(Kind::Heading, title).with(signs::of("family-go-title"));
+    let mut out = vec![clinic.emergency.iter().fold(title, |title, number| title.calling(unbroken(number)))];
     for id in ["family-go-bleeding", "family-go-breath", "family-go-fits", "family-go-collapse"] {
         out.push(told.block(Kind::Item, id)?);
     }
