@@ -38,6 +38,8 @@ pub enum Piece {
     Hand(BabySide),
     /// A foot.
     Foot(BabySide),
+    /// One part alone.
+    Only(Part),
 }
 
 impl Piece {
@@ -55,6 +57,7 @@ impl Piece {
             Piece::Arm(side) => part == Part::upper_arm(side) || part == Part::forearm(side),
             Piece::Hand(side) => part == Part::palm(side) || digit(Part::finger, side),
             Piece::Foot(side) => part == Part::foot(side) || digit(Part::toe, side),
+            Piece::Only(one) => part == one,
         }
     }
 }

@@ -8,10 +8,10 @@ use super::languages::{self, Draft, Tongues};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker};
 use super::{Format, Outcome, Paper, Source, exit};
-use crate::body::cast::Cast;
 use crate::body::pose::Pose;
 use crate::exam::dates::{days_between, written};
 use crate::figure::growth::{self as figure, Growth as Figure, Lay, Size};
+use crate::figure::pen::{Stroke, pen};
 use crate::figure::scene::Scene;
 use crate::fonts::Fonts;
 use crate::reckon::{self, Course, NotOne, Visit, beside, ledger};
@@ -186,15 +186,15 @@ fn page(options: &Growth, told: &Told<'_>, draft: Option<String>, fonts: &Fonts)
     let tapes = marks::tapes(told.course, told.words).map_err(|e| e.to_string())?;
     let curves = told.curves();
     let order = &told.course.order;
-    let poses: Vec<(Pose, Option<Cast>)> =
+    let poses: Vec<(Pose, Vec<Stroke>)> =
         order.iter().filter_map(|&index| posed(&told.loaded[index])).collect();
     let mut lies = vec![];
-    for (&index, (pose, cast)) in order.iter().zip(&poses) {
+    for (&index, (pose, strokes)) in order.iter().zip(&poses) {
         let Some(exam) = &told.loaded[index].reading.exam else { continue };
         let Some(weeks) = exam.weeks else { continue };
         let words =
             marks::lies(&told.loaded[index].reckoning.conclusions, told.words).map_err(|e| e.to_string())?;
-        lies.push(Lay { weeks, words, pose, cast: cast.as_ref() });
+        lies.push(Lay { weeks, words, pose, strokes });
     }
     let what = Figure {
         title: content.title.clone(),
@@ -222,13 +222,10 @@ fn page(options: &Growth, told: &Told<'_>, draft: Option<String>, fonts: &Fonts)
     })
 }
 
-/// The scale of a small drawing, mm for a cm of the body, for which its baby is cast.
-const SMALL_MM_PER_CM: f32 = 0.85;
-
-fn posed(loaded: &Loaded<'_>) -> Option<(Pose, Option<Cast>)> {
+fn posed(loaded: &Loaded<'_>) -> Option<(Pose, Vec<Stroke>)> {
     let pose = picture::pose(loaded.reading.exam.as_ref()?, loaded);
-    let cast = pose.cast_for(SMALL_MM_PER_CM);
-    Some((pose, cast))
+    let strokes = pen(&pose);
+    Some((pose, strokes))
 }
 
 impl Course {

@@ -127,7 +127,7 @@ impl<'a> Drawn<'a> {
         if pose.babies.is_empty() {
             return Err(words.say(nothing(&pose), &[]).map_err(|e| e.to_string())?);
         }
-        let strokes = strokes(&pose, pose.cast().as_ref());
+        let strokes = strokes(&pose);
         Ok(Drawn { exam, conclusions, pose, strokes })
     }
 

@@ -34,8 +34,6 @@ pub struct Chain {
     pub kind: Kind,
     /// The region of the body that each point bounds.
     pub regions: Vec<Region>,
-    /// The part of the body that each point bounds.
-    pub parts: Vec<Part>,
     /// Where each end meets another line: the number of its chain, and the point of it.
     pub meets: [Option<(usize, usize)>; 2],
 }
@@ -412,7 +410,7 @@ impl<'a> Cracks<'a> {
             parts.push(parts[parts.len() - 1]);
         }
         let regions = parts.iter().map(|part| part.region()).collect();
-        (Chain { points, weights, closed, kind, regions, parts, meets: [None; 2] }, corner)
+        (Chain { points, weights, closed, kind, regions, meets: [None; 2] }, corner)
     }
 }
 

@@ -21,6 +21,7 @@ mod numbers;
 mod options;
 pub mod palette;
 pub mod panel;
+pub mod pen;
 mod ribbon;
 mod rounds;
 pub mod scene;
@@ -230,7 +231,7 @@ pub fn figure_showing(
         items: vec![],
     };
     if sketch {
-        scene.items = sketch::draw(pose, cast, options, colours.ink);
+        scene.items = sketch::draw(pose, &pen::pen(pose), options, colours.ink);
     } else {
         scene.items = painted(pose, cast, options, &look, &colours, front);
         if let Some(scale) = marks::Scale::of(pose, cast)

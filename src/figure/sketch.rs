@@ -1,18 +1,13 @@
-//! The stamp for the chart: few firm lines, black on white, that outlive a copier and a fax. In: a pose and its cast. Out:
+//! The stamp for the chart: few firm lines, black on white, that outlive a copier and a fax. In: a pose and the strokes of its pen babies. Out:
 //! marks: womb, baby, brim, top of the womb, lumps. Every line is at least 0.25 mm wide at the size of the stamp.
 
-use super::fit;
-use super::grid::{self, Coarse, Tracer, Window};
-use super::lines::{self, Chain, Kind};
 use super::marks::turn;
-use super::mother_ink::{ellipse, flat, group, points, stroke};
+use super::mother_ink::{ellipse, flat, group, stroke};
 use super::options::{FigureOptions, Labels};
-use super::ribbon::distance;
+use super::pen::{Kind, Stroke};
 use super::rounds::capsule;
 use super::scene::{Align, Colour, FillRule, Frame, Item, Path, Role, Step, Text};
 use super::smooth;
-use crate::body::cast::{Cast, is_met};
-use crate::body::curves::Ink;
 use crate::body::mother::FundusKnown;
 use crate::body::pose::{Mark, Pose, Rounds};
 use crate::fonts::Face;
@@ -30,10 +25,6 @@ const LIMB: f32 = 0.85;
 const OUTLINE_MM: f32 = 0.42;
 const INNER_MM: f32 = 0.27;
 const BROKEN_MM: f32 = 0.3;
-/// A line within the baby that is shorter is left out, cm.
-const SHORTEST: f32 = 1.7;
-/// And so is one that hardly anything stands before.
-const FAINT: f32 = 0.3;
 /// How far a line may lie from what it follows, cm.
 const TOLERANCE: f32 = 0.06;
 
@@ -49,12 +40,7 @@ pub fn frame(pose: &Pose) -> Frame {
 }
 
 /// The marks of the stamp.
-pub fn draw(
-    pose: &Pose,
-    cast: Option<&Cast>,
-    options: &FigureOptions,
-    ink: Colour,
-) -> Vec<Item<FigurePoint>> {
+pub fn draw(pose: &Pose, strokes: &[Stroke], options: &FigureOptions, ink: Colour) -> Vec<Item<FigurePoint>> {
     let cm = |mm: f32| mm / options.mm_per_cm;
     let broken =
         |path| Item::Stroke { path, colour: ink, width: cm(BROKEN_MM), dash: Some((cm(0.9), cm(0.8))) };
@@ -66,34 +52,8 @@ pub fn draw(
     for (number, rounds) in pose.rounds() {
         items.push(stand_ins(number, rounds, &broken));
     }
-    if let Some(cast) = cast {
-        let (mut outer, mut inner) = (vec![], vec![]);
-        for chain in lines::trace(cast) {
-            follow(cast, &chain, if chain.kind == Kind::Outline { &mut outer } else { &mut inner });
-        }
-        // Where the head ends, whatever hides what: without it a curled baby is a shape, not a baby.
-        if let Some(window) = Window::round(cast, &cast.depth, |z| is_met(*z)) {
-            let of_head = |i: usize| if cast.hit(i) && cast.part[i].is_head() { 0.5 } else { -0.5 };
-            let fill = |first: usize, row: &mut [f32]| {
-                row.iter_mut().zip(first..).for_each(|(cell, i)| *cell = of_head(i));
-            };
-            let mut head = Coarse::of(cast, 2, fill);
-            head.blur(1, 2);
-            let head = head.spread(vec![]);
-            for line in Tracer::default().contours(cast, window, |i| head[i]) {
-                if length(&line) > 6.0 {
-                    trace(&grid::smooth(&line, true, 0.4 / cast.cell), true, &mut inner);
-                }
-            }
-        }
-        for curve in pose.posed().flat_map(|(_, b)| &b.curves).filter(|c| c.ink == Ink::Firm) {
-            let seen = curve.points.iter().all(|p| cast.sees(*p, 0.3));
-            let line: Vec<(f32, f32)> = curve.points.iter().map(|p| (p.x, p.y)).collect();
-            if seen && length(&line) > 0.9 {
-                trace(&line, false, &mut inner);
-            }
-        }
-        let lines = vec![stroke(outer, cm(OUTLINE_MM), ink), stroke(inner, cm(INNER_MM), ink)];
+    let lines = baby(pose, strokes, &cm, ink);
+    if !lines.is_empty() {
         items.push(group("baby", "", lines));
     }
     for (i, lump) in pose.lumps.iter().enumerate() {
@@ -179,53 +139,24 @@ fn stand_ins(
     group(&format!("baby-{number}-rounds"), "", items)
 }
 
-/// The firm parts of a chain, smoothed, as lines.
-fn follow(cast: &Cast, chain: &Chain, path: &mut Path<FigurePoint>) {
-    if chain.points.len() < 8 || chain.kind == Kind::Crease {
-        return;
-    }
-    let line = grid::smooth(&chain.points, chain.closed, 0.3 / cast.cell);
-    if chain.kind == Kind::Outline {
-        if length(&line) > SHORTEST {
-            trace(&line, chain.closed, path);
+/// The pen baby: firm outlines, finer lines within. Fingers and toes melt into one another at this size: a hand is a mitten.
+fn baby(pose: &Pose, strokes: &[Stroke], cm: &impl Fn(f32) -> f32, ink: Colour) -> Vec<Item<FigurePoint>> {
+    let (mut outer, mut inner) = (vec![], vec![]);
+    let posed: Vec<usize> = pose.posed().map(|(number, _)| number).collect();
+    for drawn in strokes.iter().filter(|drawn| posed.contains(&drawn.baby)) {
+        let path = drawn.simple().path(TOLERANCE);
+        match drawn.kind {
+            Kind::Nose | Kind::Curl | Kind::Blade => {}
+            Kind::Ear | Kind::Eye | Kind::Mouth | Kind::Hand | Kind::Foot => inner.extend(path),
+            Kind::Head | Kind::Back | Kind::Bottom | Kind::Leg | Kind::Arm | Kind::Belly => {
+                outer.extend(path)
+            }
         }
-        return;
     }
-    let weights = grid::smooth_weights(&chain.weights, chain.closed, 0.4 / cast.cell);
-    let n = line.len().min(weights.len());
-    let mut start = 0;
-    while start < n {
-        if weights[start] <= FAINT {
-            start += 1;
-            continue;
-        }
-        let end = (start..n).find(|&i| weights[i] <= FAINT).unwrap_or(n);
-        if length(&line[start..end]) > SHORTEST {
-            trace(&line[start..end], chain.closed && start == 0 && end == n, path);
-        }
-        start = end;
-    }
-}
-
-fn length(line: &[(f32, f32)]) -> f32 {
-    line.windows(2).map(|w| distance(w[0], w[1])).sum()
-}
-
-/// Appends a line in few curves.
-fn trace(line: &[(f32, f32)], closed: bool, path: &mut Path<FigurePoint>) {
-    // Every few points are enough: the cells are much finer than the pen.
-    let mut thin: Vec<(f32, f32)> = line.iter().step_by(3).copied().collect();
-    if let (false, Some(last)) = (closed, line.last())
-        && thin.last() != Some(last)
-    {
-        thin.push(*last);
-    }
-    if thin.len() < 3 {
-        path.extend(smooth::open(&points(line)));
-    } else if closed {
-        fit::closed(&thin, TOLERANCE, path);
-    } else {
-        path.push(Step::Move(FigurePoint::new(thin[0].0, thin[0].1)));
-        fit::open(&thin, TOLERANCE, path);
-    }
+    let lines = [(outer, OUTLINE_MM), (inner, INNER_MM)];
+    lines
+        .into_iter()
+        .filter(|(path, _)| !path.is_empty())
+        .map(|(path, mm)| stroke(path, cm(mm), ink))
+        .collect()
 }

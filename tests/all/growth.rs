@@ -7,6 +7,7 @@ use handspan::clinic::Thresholds;
 use handspan::commands::{Command, Format, Growth, Outcome, Paper, Request, Source, exit, run};
 use handspan::exam::Exam;
 use handspan::figure::growth::{self, Axes, Lay, Size, TapeKind, TapeMark};
+use handspan::figure::pen::pen;
 use handspan::figure::scene::{Align, Item, Path, Scene, Step, Text};
 use handspan::fonts::Fonts;
 use handspan::reckon::curves::{sfh_at, sfh_mean};
@@ -193,13 +194,13 @@ fn no_words_lie_on_others_whatever_the_visits() {
                 .map(|n| format!("weeks = \"{}+{}\"\n[baby]\nposition = \"LOA\"\n", start + n, n % 7))
                 .collect();
             let poses: Vec<(Gestation, Pose)> = visits.iter().map(|text| posed(text)).collect();
-            let casts: Vec<_> = poses.iter().map(|(_, pose)| pose.cast_for(0.6)).collect();
+            let strokes: Vec<_> = poses.iter().map(|(_, pose)| pen(pose)).collect();
             let lies: Vec<Lay<'_>> = poses
                 .iter()
-                .zip(&casts)
-                .map(|((weeks, pose), cast)| {
+                .zip(&strokes)
+                .map(|((weeks, pose), strokes)| {
                     let words = vec!["bottom down".to_owned()];
-                    Lay { weeks: *weeks, words, pose, cast: cast.as_ref() }
+                    Lay { weeks: *weeks, words, pose, strokes }
                 })
                 .collect();
             for not_read in [false, true] {
@@ -256,8 +257,8 @@ fn mirrored_findings_give_mirrored_drawings() {
     let turned = text.replace("left", "@").replace("right", "left").replace('@', "right");
     let of = |text: &str| {
         let (weeks, pose) = posed(text);
-        let cast = pose.cast_for(0.85);
-        let lay = Lay { weeks, words: vec![], pose: &pose, cast: cast.as_ref() };
+        let strokes = pen(&pose);
+        let lay = Lay { weeks, words: vec![], pose: &pose, strokes: &strokes };
         let (scene, axes) = scene(&[], &[lay]);
         let middle_x = axes.x(weeks.exact_weeks());
         let heart = middle(&points(of_group(&scene, "visit-1-heart-1"))).0 - middle_x;

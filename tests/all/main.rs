@@ -42,6 +42,7 @@ mod own_words;
 mod pages;
 mod palettes;
 mod phone;
+mod pen;
 mod placing;
 mod plate;
 mod private;

@@ -129,7 +129,7 @@ fn the_bar_is_five_centimetres_on_every_sheet() {
 fn with_pattern(text: &str, mut look: impl FnMut(&[Stroke], &Pattern<'_>)) {
     let exam = read(text);
     let pose = from_exam(&exam, &conclusions(&exam));
-    let strokes = strokes(&pose, pose.cast().as_ref());
+    let strokes = strokes(&pose);
     let grounds: Vec<(usize, Grounds)> =
         exam.babies.iter().enumerate().map(|(i, baby)| (i + 1, Grounds::of(baby, &pose, i + 1))).collect();
     let navel_measured = exam.mother.navel.value().is_some();
@@ -291,7 +291,7 @@ fn a_mirrored_exam_gives_mirrored_strokes_and_mirrored_words() {
         let lines = |text: &str| {
             let exam = read(text);
             let pose = from_exam(&exam, &conclusions(&exam));
-            strokes(&pose, pose.cast().as_ref())
+            strokes(&pose)
         };
         let (one, two) = (lines(text), lines(&other));
         // Each long line lies where lines of the same step lie in the mirror image; where a line is cut in two is told by

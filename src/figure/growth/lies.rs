@@ -1,12 +1,12 @@
-//! How the baby lay at each visit. In: poses with their casts, the field over them. Out: a row of small drawings, all to one
+//! How the baby lay at each visit. In: poses with their strokes, the field over them. Out: a row of small drawings, all to one
 //! scale with their brims on one line, each under its weeks.
 
 use super::{Axes, PAPER, Pen, SMALL_PT, Size, TYPE_PT, at, cm, drawing_ink, line};
-use crate::body::cast::Cast;
 use crate::body::pose::Pose;
 use crate::figure::coarse::coarsen_items;
 use crate::figure::marks::{self, MarkColours};
 use crate::figure::mother_ink::{group, stroke};
+use crate::figure::pen::Stroke;
 use crate::figure::scene::{Align, Item, Role};
 use crate::figure::spread::spread;
 use crate::figure::{FigureError, FigureOptions, Labels, Palette, Style, View, sketch};
@@ -20,8 +20,8 @@ pub struct Lay<'a> {
     pub words: Vec<String>,
     /// The pose.
     pub pose: &'a Pose,
-    /// Its cast.
-    pub cast: Option<&'a Cast>,
+    /// The strokes of its pen baby.
+    pub strokes: &'a [Stroke],
 }
 
 /// The row.
@@ -123,7 +123,7 @@ fn drawing(lay: &Lay<'_>, scale: f32) -> Vec<Item<FigurePoint>> {
         captions: vec![],
     };
     let colours = MarkColours { paper: PAPER, heart: ink, ink };
-    let mut items = sketch::draw(lay.pose, lay.cast, &options, ink);
+    let mut items = sketch::draw(lay.pose, lay.strokes, &options, ink);
     items.extend(marks::hearts(lay.pose, View::Facing, sketch::HEART, &colours));
     items.extend(sketch::numbers(lay.pose, &options, "", ink));
     items
