@@ -1,7 +1,54 @@
-//! Limbs go where they were felt. In: a placed baby, the places. Out: which limb ends are drawn towards which place.
+//! Limbs go where they were felt. In: a placed baby, the places. Out: which limb ends are drawn towards which place, and where
+//! the place is marked.
+//!
+//! A side and a level name a region of her abdomen, no point: a limb that lies in it is left as it lies, one that does not
+//! is led no farther than to its edge, and the mark stands where the limb is. What was measured, and what was felt at an end of
+//! the womb, is drawn to the centimetre.
 
 use super::baby::PosedBaby;
+use super::mother::MotherShape;
+use crate::exam::{Across, Height, Place};
 use crate::units::{BabySide, MotherPoint, Vec3};
+
+/// A place where limbs were felt.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Felt {
+    /// Its middle.
+    pub at: MotherPoint,
+    /// How far from its middle a limb may lie and still be there, cm.
+    pub loose: f32,
+}
+
+/// How far from its middle a place reaches that was named by a side and a level, cm: levels lie about 7 cm apart. A house
+/// value.
+const LOOSE: f32 = 3.5;
+
+impl Felt {
+    /// A place that was said.
+    pub fn of(mother: &MotherShape, place: &Place) -> Self {
+        let exact = matches!(place.across, Some(Across::Measured(..)))
+            || matches!(
+                place.height,
+                Some(
+                    Height::FromNavel(_) | Height::FromPubicBone(_) | Height::Fundus | Height::AbovePubicBone
+                )
+            );
+        Felt { at: mother.place(place), loose: if exact { 0.0 } else { LOOSE } }
+    }
+
+    /// Where it is marked on her skin: on the limb that lies there, if one does.
+    pub fn mark(&self, mother: &MotherShape, baby: &PosedBaby) -> MotherPoint {
+        let (x, y) = (self.at.0.x, self.at.0.y);
+        let near = baby.shape.limbs_near(x, y);
+        let (far, p) = near.into_iter().fold(near[0], |best, next| if next.0 < best.0 { next } else { best });
+        if far < NEAR || far > self.loose + SEEN {
+            return self.at;
+        }
+        // A little over the limb's edge, so that the mark lies on it.
+        let k = 1.0 + ON / far;
+        mother.skin(f64::from(x + (p.x - x) * k), f64::from(y + (p.y - y) * k))
+    }
+}
 
 /// Where the ends of the limbs are drawn to, in baby space: arms, then legs, left first.
 pub type Drawn = [Option<Vec3>; 4];
@@ -9,20 +56,26 @@ pub type Drawn = [Option<Vec3>; 4];
 /// A place is reached when a limb is seen this near to it, cm.
 const NEAR: f32 = 0.3;
 
+/// How far within a limb's edge a place is marked, cm.
+const ON: f32 = 0.6;
+
 /// A limb that was drawn to a place is seen this near to it, cm: its end, not its skin, was led there.
 const SEEN: f32 = 1.2;
 
 /// Gives each place that no limb lies under to the limb that reaches it most easily. Places that no free limb can
 /// reach are left alone: what was felt there is a matter for the reckoning, not for the artist. `top`: no end is drawn
 /// higher, cm.
-pub fn drawn_to(baby: &PosedBaby, places: &[MotherPoint], top: f32) -> Drawn {
+pub fn drawn_to(baby: &PosedBaby, places: &[Felt], top: f32) -> Drawn {
     let (mut out, mut taken) = ([None; 4], [false; 4]);
     let near = baby.posture.near();
     for place in places {
-        let (x, y) = (place.0.x, place.0.y.min(top));
+        let (x, y) = (place.at.0.x, place.at.0.y.min(top));
         // The limb that lies there stays.
         let seen = baby.shape.limbs_seen(x, y);
-        if let Some(limb) = ORDER.into_iter().find(|limb| seen[*limb] < NEAR) {
+        let there = ORDER.into_iter().find(|limb| seen[*limb] < NEAR);
+        let free = || ORDER.into_iter().filter(|limb| !taken[*limb] && seen[*limb] < NEAR + place.loose);
+        let about = || free().min_by(|a, b| seen[*a].total_cmp(&seen[*b]));
+        if let Some(limb) = there.or_else(about) {
             taken[limb] = true;
             continue;
         }
@@ -33,6 +86,10 @@ pub fn drawn_to(baby: &PosedBaby, places: &[MotherPoint], top: f32) -> Drawn {
                     continue;
                 }
                 let (root, end, reach) = ends(baby, limb);
+                // No farther than to the edge of what was named.
+                let off = ((end.x - x) * (end.x - x) + (end.y - y) * (end.y - y)).sqrt();
+                let share = (place.loose / off.max(1e-3)).min(1.0);
+                let (x, y) = (x + (end.x - x) * share, y + (end.y - y) * share);
                 let across = ((x - root.x) * (x - root.x) + (y - root.y) * (y - root.y)).sqrt();
                 if across > reach {
                     continue;

@@ -126,6 +126,11 @@ pub fn mark(mother: &MotherShape, place: &Place, baby: &PosedBaby, womb: &[Figur
     best.1
 }
 
+/// How far a baby lies below the level at which its heart was heard, cm; 0 or less when it reaches up to it.
+pub fn below(mother: &MotherShape, place: &Place, baby: &PosedBaby) -> f32 {
+    (levels(mother, place).0 - Source::of(baby).height()) as f32
+}
+
 fn between((low, high): (f64, f64), step: i32) -> f64 {
     low + (high - low) * f64::from(step) / f64::from(STEPS)
 }

@@ -10,14 +10,14 @@
 //! A baby that does not fit under the fundus is curled, then tilted, then given the sizes of fewer weeks.
 
 use super::baby::{PosedBaby, Posture};
-use super::felt;
+use super::felt::{self, Felt};
 use super::head;
 use super::hold::hold;
 use super::measures::Measures;
 use super::plan::{Depth, Lying, foot_leads};
 use super::posed::{Draft, Poser, farthest, reflected};
 use crate::exam::{Attitude, Lie};
-use crate::units::{FigurePoint, MotherPoint, Vec3};
+use crate::units::{FigurePoint, Vec3};
 
 /// Before labour no foot lies more than this far below the brim, cm.
 const LOWEST_FOOT: f32 = -3.6;
@@ -66,7 +66,7 @@ const TILT: f32 = 18.0;
 const LEAST: f32 = 0.85;
 
 /// Places the baby. `fundus`: height of the top of the womb, cm; `limbs`: where limbs were felt.
-pub fn place(lying: &Lying, posture: Posture, fundus: f32, limbs: &[MotherPoint]) -> Placed {
+pub fn place(lying: &Lying, posture: Posture, fundus: f32, limbs: &[Felt]) -> Placed {
     let mut posture = posture;
     let (mut fitted, mut smaller) = (Fitting::of(lying, posture).curled(fundus), false);
     if fitted.room(fundus) < 0.0 && lying.lie == Lie::Longitudinal {

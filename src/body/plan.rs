@@ -57,7 +57,7 @@ mod drawn {
     pub const BREECH_DEEP: f32 = -3.6;
     /// A bottom seldom enters the brim before labour.
     pub const BREECH_NOT_TOLD: f32 = 1.2;
-    pub const CROSSWISE: f32 = 0.8;
+    pub const CROSSWISE: f32 = 1.6;
     pub const OBLIQUE: f32 = 1.0;
 }
 

@@ -3,6 +3,7 @@
 
 use super::baby::{PosedBaby, Posture};
 use super::cast::Cast;
+use super::felt::Felt;
 use super::measures::Measures;
 use super::mother::{HandbookLevels, MotherShape, handbook_levels};
 use super::place::{ABOVE_BABY, hull, lowest, place, top};
@@ -223,8 +224,8 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
             if let Plan::Rounds(lying) | Plan::Baby(lying, _) = &mut plan {
                 lying.level = level(baby, lying.lie, &mother);
             }
-            let limbs: Vec<MotherPoint> =
-                baby.limbs.value().into_iter().flatten().map(|p| mother.place(p)).collect();
+            let limbs: Vec<Felt> =
+                baby.limbs.value().into_iter().flatten().map(|p| Felt::of(&mother, p)).collect();
             match &plan {
                 Plan::Nothing => notes.push(DrawingNote::BabyNotTold(number)),
                 Plan::Rounds(_) => notes.push(DrawingNote::BackNotFelt(number)),
@@ -262,7 +263,7 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
                 babies.push((number, posed));
             }
         }
-        set_apart(exam, conclusions, mother.fundus_y as f32, &mut babies);
+        set_apart(exam, conclusions, &mother, &mut babies);
         if let [(1, Drawn::Baby(a)), (2, Drawn::Baby(b))] = &babies[..]
             && lowest(b) < lowest(a) - 1.0
         {
@@ -348,7 +349,7 @@ fn draw(
     plan: &Plan,
     measures: Measures,
     fundus: f32,
-    limbs: &[MotherPoint],
+    limbs: &[Felt],
     favour: MotherSide,
 ) -> Option<(Drawn, f32, bool)> {
     let posture = |lying: &Lying, back: Vec3| Posture {
@@ -411,16 +412,28 @@ fn rounds(baby: &PosedBaby) -> Drawn {
     })
 }
 
-/// Sets two babies apart: each to its own side, or one behind the other.
-fn set_apart(exam: &Exam, conclusions: &[Conclusion], fundus: f32, babies: &mut [(usize, Drawn)]) {
+/// Sets two babies apart: each to its own side, or one behind the other; the second, where it stands over no brim, no lower
+/// than its heart was heard.
+fn set_apart(exam: &Exam, conclusions: &[Conclusion], mother: &MotherShape, babies: &mut [(usize, Drawn)]) {
     let [(1, one), (2, two)] = babies else { return };
+    let fundus = mother.fundus_y as f32;
     let first = aside::first(exam).map_or(-1.0, MotherSide::sign);
     let lies = [0, 1].map(|i| conclusions[i].lie.unwrap_or(Lie::Longitudinal));
     let moves = match (&*one, &*two) {
         (Drawn::Baby(a), Drawn::Baby(b)) => {
             let other = if lies[1] == Lie::Longitudinal { a } else { b };
             let room = fundus - ABOVE_BABY - top(other);
-            twins::apart([a, b], lies, first, room)
+            let mut moves = twins::apart([a, b], lies, first, room);
+            let second = &exam.babies[1];
+            let free = second.descent.value().is_none() && second.head_above_brim.value().is_none();
+            if lies == [Lie::Longitudinal; 2]
+                && free
+                && let Some(HeartHeard::At(place)) = second.heart.value()
+            {
+                let room = (fundus - ABOVE_BABY - top(b)).max(0.0);
+                moves[1].y += heard::below(mother, place, b).clamp(0.0, room);
+            }
+            moves
         }
         _ => [first, -first].map(|sign| Vec3::new(sign * ROUNDS_ASIDE, 0.0, 0.0)),
     };
@@ -462,15 +475,24 @@ fn hull_points(babies: &[(usize, Drawn)]) -> Vec<FigurePoint> {
 fn marks(exam: &Exam, mother: &MotherShape, drawn: &[(usize, Drawn)], womb: &[FigurePoint]) -> Vec<Mark> {
     let mut out = vec![];
     for (i, baby) in exam.babies.iter().enumerate() {
+        let posed = match drawn.iter().find(|(number, _)| *number == i + 1) {
+            Some((_, Drawn::Baby(posed))) => Some(posed),
+            Some((_, Drawn::Rounds(_))) | None => None,
+        };
         if let Some(HeartHeard::At(place)) = baby.heart.value() {
-            let at = match drawn.iter().find(|(number, _)| *number == i + 1) {
-                Some((_, Drawn::Baby(posed))) => heard::mark(mother, place, posed, womb),
-                Some((_, Drawn::Rounds(_))) | None => mother.place(place),
+            let at = match posed {
+                Some(posed) => heard::mark(mother, place, posed, womb),
+                None => mother.place(place),
             };
             out.push(Mark::Heart(i + 1, at));
         }
         for place in baby.limbs.value().into_iter().flatten() {
-            out.push(Mark::Limb(i + 1, mother.place(place)));
+            let felt = Felt::of(mother, place);
+            let at = match posed {
+                Some(baby) => felt.mark(mother, baby),
+                None => felt.at,
+            };
+            out.push(Mark::Limb(i + 1, at));
         }
     }
     out

@@ -344,7 +344,12 @@ impl Shape {
 
     /// How far, as seen along z, each limb is from (x, y), cm.
     pub fn limbs_seen(&self, x: f32, y: f32) -> [f32; 4] {
-        let mut out = [f32::MAX; 4];
+        self.limbs_near(x, y).map(|(far, _)| far)
+    }
+
+    /// How far, as seen along z, each limb is from (x, y), cm, and where it is nearest.
+    pub fn limbs_near(&self, x: f32, y: f32) -> [(f32, FigurePoint); 4] {
+        let mut out = [(f32::MAX, FigurePoint::new(x, y)); 4];
         for (quad, part) in self.quads() {
             let own = match part.region() {
                 Region::Arm(side) => side.index(),
@@ -358,7 +363,10 @@ impl Shape {
                 let (px, py) = (x - a[0], y - a[1]);
                 let t = ((px * ex + py * ey) / (ex * ex + ey * ey).max(1e-9)).clamp(0.0, 1.0);
                 let (dx, dy) = (px - ex * t, py - ey * t);
-                out[own] = out[own].min((dx * dx + dy * dy).sqrt());
+                let far = (dx * dx + dy * dy).sqrt();
+                if far < out[own].0 {
+                    out[own] = (far, FigurePoint::new(a[0] + ex * t, a[1] + ey * t));
+                }
             }
         }
         out

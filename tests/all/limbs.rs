@@ -83,9 +83,7 @@ fn is_inside(baby: &PosedBaby, p: Vec3) -> bool {
 /// Hands and feet press into trunk and head by no more than soft flesh gives way.
 #[test]
 fn hands_and_feet_stay_out_of_the_body() {
-    // Soft flesh gives way by 0.45. Hands folded to chin and shoulder, where elbows bend sharpest, still lie deeper than that:
-    // a fault of the postures, hidden in the pictures, and to become no worse.
-    const DENT: f32 = 1.7;
+    const DENT: f32 = 0.5;
     let mut worst = (0.0f32, String::new());
     for (name, baby) in babies() {
         let core = baby.shape.piece(Piece::Core);
@@ -208,8 +206,7 @@ fn joints_stay_in_a_human_range() {
             let (arm, leg) = (&baby.arms[side.index()], &baby.legs[side.index()]);
             let (elbow, knee) =
                 (angle(arm.shoulder, arm.elbow, arm.wrist), angle(leg.hip, leg.knee, leg.ankle));
-            // Arms folded to the chin bend furthest: measured along bones, not along flesh.
-            assert!((18.0..=180.0).contains(&elbow), "{name}: elbow {elbow}");
+            assert!((29.0..=180.0).contains(&elbow), "{name}: elbow {elbow}");
             assert!((29.0..=180.0).contains(&knee), "{name}: knee {knee}");
             // A thigh is never behind the body, and a knee never bends backwards.
             let thigh = (leg.knee - leg.hip).normalized();
