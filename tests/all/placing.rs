@@ -191,7 +191,7 @@ fn a_crosswise_womb_stands_over_the_limbs_that_were_felt() {
     };
     let (plain, _) = top("");
     for side in ["left", "right"] {
-        let (over, limb) = top(&format!("limbs = [\"{side}, above navel\"]\n"));
+        let (over, limb) = top(&format!("limbs = [\"{side}, 5 cm above navel\"]\n"));
         assert!(limb > plain - 1.5, "{side}: {limb} under {plain} proves nothing");
         assert!(over >= limb + 1.5 && over > plain, "{side}: {limb} under {over}");
     }
