@@ -42,6 +42,21 @@ pub fn sentence(fault: &clap::Error, typed: &[String]) -> Option<String> {
             };
             Some(format!("{typed} does not go with this command; {who} it"))
         }
+        ErrorKind::MissingRequiredArgument => {
+            let missing = fault.get(ContextKind::InvalidArg)?;
+            let names = match missing {
+                ContextValue::Strings(names) => names.join(" "),
+                ContextValue::String(name) => name.clone(),
+                _ => return None,
+            };
+            let command = typed.iter().find(|word| !word.starts_with('-')).map_or("draw", String::as_str);
+            (names == "--output <FILE>").then(|| {
+                format!(
+                    "say which file to write, such as `handspan {command} EXAM -o picture.png`; a name after `>` is the \
+                     shell's, which has made that file and left it empty"
+                )
+            })
+        }
         _ => None,
     }
 }

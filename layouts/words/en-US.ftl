@@ -102,6 +102,8 @@ remark-heart-outside-usual = The rate is { $rate } beats a minute, { $direction 
  }. Listen again for a full minute with a hand on her pulse; if it is still so, or there is fever, bleeding, ruptured membranes, fewer movements or labor, it cannot wait. Follow your local guidance.
 remark-dip-with-a-back-in-front = A dip at the navel goes with a back toward her spine, and the back was found to the front ({ $said }). Feel both flanks for the back again.
 remark-crosswise-at-term = The baby is in a transverse or oblique lie, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labor starts or the water breaks, because of the risk to the cord.
+remark-unstable-lie-in-labour = The lie keeps changing, and she is in labor or her water has broken. Feel now how the baby lies, call for help, and follow your local guidance for an unstable lie, the risk to the cord first.
+remark-unstable-lie = The lie keeps changing. Follow your local guidance for an unstable lie: admission should be talked over, and she is to come in at once if labor starts or the water breaks, because of the risk to the cord.
 remark-waters-broken = The water has broken. Ask how many hours ago, the color and smell, the movements, and whether group B strep was found; listen to the heart, take her temperature, and follow your local guidance today. If the head rises, or a cord is seen or felt, call for help at once.
 remark-part-by-vagina-in-labour = Found by the vagina: { $signs }, and she is in labor or her water has broken. Call for senior help now, and follow your local guidance for it.
 remark-part-by-vagina = Found by the vagina: { $signs }. Ask for a senior review today by your local guidance; if labor starts or the water breaks, it cannot wait.
@@ -121,7 +123,7 @@ remark-waters-broken-before-term = The water has broken, { $weeks ->
     [known] before 37 weeks
    *[other] and the weeks are not known
  }. Get help and follow your local guidance for ruptured membranes before term now; make no vaginal examination unless it says so.
-remark-waters-broken-strep = The water has broken, and group B strep was found in this pregnancy. Ask today for what your local guidance offers then, without waiting for labor; if the head rises, or a cord is seen or felt, call for help at once.
+remark-waters-broken-strep = The water has broken, and group B strep was found in this pregnancy. Ask today for what your local guidance offers in this case, without waiting for labor; if the head rises, or a cord is seen or felt, call for help at once.
 remark-waters-broken-long = The water has been broken for { $hours } hours. Take her temperature and pulse, listen to the heart, and talk with her today about what your local guidance offers after 24 hours.
 remark-water-little = There seems to be little water, by hand. Ask about leaking fluid and movements, and follow your local guidance on a scan for it.
 remark-after-41-weeks = 41 weeks have passed. Ask whether the offer to start labor has been talked over with her, by your local guidance.

@@ -1079,6 +1079,7 @@ remark-hard-tender-womb = The womb is hard or tense, and tender. Get help and fo
 remark-scar-pain = There is pain or tenderness at the scar, and the womb has been operated on. Get help and follow your local guidance for scar pain now.
 remark-scar-pain-operations-not-known = There is pain or tenderness at a scar, and whether the womb has been operated on is not recorded. Ask now; if it has, or if nobody knows, get help and follow your local guidance for scar pain now.
 remark-crosswise-in-labour = The baby is in a transverse or oblique lie, and she is in labour or has regular tightenings. Call for help now and follow your local guidance for labour with such a lie, the risk to the cord first.
+remark-unstable-lie-in-labour = The lie keeps changing, and she is in labour or her waters have broken. Feel now how the baby lies, call for help, and follow your local guidance for an unstable lie, the risk to the cord first.
 remark-waters-broken-not-head-down = The waters have broken and the baby is not head down. Call for help now and follow your local guidance for waters broken with a baby that is not head down, the risk to the cord first.
 remark-waters-broken-lie-not-known = The waters have broken and it is not recorded that the baby is head down. Feel for the head now, and follow your local guidance for broken waters, the risk to the cord first.
 remark-waters-broken-head-free = The waters have broken and the head is free above the brim. Call for help now and follow your local guidance for broken waters with a free head, the risk to the cord first.
@@ -1172,7 +1173,7 @@ remark-heart-over-the-other-baby = The heart of baby { $baby } was heard on the 
 remark-findings-fit-no-position = No position gives all of this at once ({ $said }). Feel again, one after the other: the ends of the womb, the back, the limbs; then listen again.
 remark-fifths-may-read-low = Fifths of a head that lies like this can read low: less is felt than stands above the brim. Feel again with two hands, down to the end of the head, before it is called engaged.
 remark-too-early-for-hands = Before 24 weeks hands seldom tell how a baby lies or how deep its head is. Feel again at later visits, and keep this for today only.
-remark-presentation-early = The baby is not head down today, and 36 weeks have not passed: it may still turn. Feel again at each visit.
+remark-presentation-early = The baby is not head down today, and 36 weeks have not passed. Feel again at each visit, and do not carry today’s finding forward.
 remark-presentation-not-known = Which end lies down is not settled. Feel again with the bladder empty, ask a second pair of hands, and arrange a scan by your local guidance if it stays open: hands miss about 3 in 10 babies that are not head down.
 remark-womb-hard-or-tender = The womb is { $feel ->
     [hard] hard
@@ -1180,8 +1181,9 @@ remark-womb-hard-or-tender = The womb is { $feel ->
    *[other] tender
  }. Keep a hand on it: does it soften again, and how soon? Ask about pain and bleeding; if it stays so, get help and follow your local guidance.
 remark-scar-of-unknown-operation = There is a scar on the skin, and whether the womb has been operated on is not recorded. Ask which operation it was: the skin does not tell how the womb was cut.
-remark-not-head-down = The baby is not head down, and 36 weeks have passed. Have it confirmed by a scan, and follow your local guidance for a baby that is not head down: she is to hear her choices. Hands are wrong about this in nearly half of such cases.
+remark-not-head-down = The baby is not head down, and 36 weeks have passed. Have it confirmed by a scan, and follow your local guidance for a baby that is not head down: she is to be told of her choices. Hands are wrong about this in nearly half of such cases.
 remark-crosswise-at-term = The baby is in a transverse or oblique lie, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk to the cord.
+remark-unstable-lie = The lie keeps changing. Follow your local guidance for an unstable lie: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk to the cord.
 remark-womb-operated-on = { $cut ->
     [known] The womb was cut up and down, in a T or a J, or tore before. Hold what is recorded against the operation note, and follow your local guidance for where and how she gives birth.
    *[other] The womb has been operated on. Find the operation note for how the womb was cut: the scar on the skin does not tell. Follow your local guidance for her birth after it.
@@ -1203,9 +1205,10 @@ remark-movements-fewer-early = She says the baby moves less, or not as before, a
 remark-placenta-low-with-signs = The placenta is recorded as low, and there is: { $signs }. Get help now and follow your local guidance for a low placenta; make no vaginal examination.
 remark-placenta-low-late = The placenta is recorded as low, and 36 weeks have passed. If no later scan has settled it, ask today for a senior plan for her birth by your local guidance, and see that no vaginal examination is made before.
 remark-blow-or-fall = She reports a blow, a fall or a crash. Ask what happened and where she was hit, ask about pain, bleeding, waters and movements, listen to the heart, and follow your local guidance for it today.
-remark-d-not-known = Whether she is D-negative is not recorded. Ask or look it up today: if she is, anti-D is a matter of 72 hours, by your local guidance.
+remark-d-not-known = Whether she is D-negative is not recorded. Ask or look it up today: if she is, have anti-D considered within 72 hours of what happened, by your local guidance.
 remark-d-negative = She is D-negative. Have anti-D considered today, within 72 hours of what happened, by your local guidance.
-remark-faint = She is faint. Lay her on her left side, take her pulse and blood pressure, ask about bleeding and pain, look again, and follow your local guidance today.
+remark-faint = She is faint. Lay her on her left side, take her pulse and blood pressure, ask about bleeding and pain, and look again before she leaves; if it does not pass, get help. Follow your local guidance today.
+remark-signs-of-urine = She reports: { $signs }. Take her temperature and pulse, test her urine, ask about fever, shivering and tightenings, and follow your local guidance today; pain in the loin with fever cannot wait.
 remark-faint-lying-flat = She is faint when she lies flat. Turn her on her left side now and look again; if it does not pass, get help and follow your local guidance.
 remark-pressure-severe = Her blood pressure is { $pressure }: 160 or 110, or more. Get help now and follow your local guidance for severe high blood pressure in pregnancy; take it again, but do not wait for that.
 remark-pressure-with-signs = Her blood pressure is { $pressure }, with: { $signs }. Get help and follow your local guidance for raised blood pressure with such signs now.
@@ -1233,6 +1236,7 @@ remark-womb-board-like = The womb { $feel ->
  }. Get help and follow your local guidance now; do not wait to feel it again.
 remark-contraction-too-long = A contraction lasted { $seconds } seconds, more than 2 minutes. Listen to the heart, get help and follow your local guidance now.
 remark-contractions-too-many = { $number } contractions in ten minutes are recorded, more than 5. Listen to the heart through the next ones and after them, get help and follow your local guidance now.
+remark-contractions-five = Five contractions in ten minutes are recorded. Count again over the next ten minutes, keep a hand on the womb between them, listen to the heart after each, and follow your local guidance.
 remark-womb-cut-in-labour = The womb was cut up and down, in a T or a J, or tore before, and there is pain, tightening or labour. Call for senior help now, and follow your local guidance for such a womb.
 remark-womb-cut-not-known-in-labour = The womb was operated on, how it was cut is not recorded, and there are tightenings or labour. Call for help now, find the operation note, and follow your local guidance as for a cut that is not low and across until it is found.
 remark-caesarean-without-a-birth = A caesarean is recorded, and no birth before this one. Ask again about earlier births, and correct whichever is not so.
@@ -1245,7 +1249,7 @@ remark-waters-broken-before-term = The waters have broken, { $weeks ->
    *[other] and the weeks are not known
  }. Get help and follow your local guidance for waters broken before term now; make no vaginal examination unless it says so.
 remark-water-not-clear = The water that has come is: { $signs }. Listen to the heart, get help and follow your local guidance for it now.
-remark-waters-broken-strep = The waters have broken, and group B strep was found in this pregnancy. Ask today for what your local guidance offers then, without waiting for labour; if the head rises, or a cord is seen or felt, call for help at once.
+remark-waters-broken-strep = The waters have broken, and group B strep was found in this pregnancy. Ask today for what your local guidance offers in this case, without waiting for labour; if the head rises, or a cord is seen or felt, call for help at once.
 remark-waters-broken-long = The waters have been broken for { $hours } hours. Take her temperature and pulse, listen to the heart, and talk with her today about what your local guidance offers after 24 hours.
 remark-water-little = There seems to be little water, by hand. Ask about waters leaking and movements, and follow your local guidance on a scan for it.
 remark-heart-not-heard-scan-today = The heart was not heard by Doppler, and 16 weeks have passed. Arrange a scan today by your local guidance; do not send her home to wait.
@@ -1268,7 +1272,7 @@ remark-twin-first-not-head-down = The first baby is not head down, and 32 weeks 
 remark-twins-still-pregnant = Two babies with { $placentas ->
     [one] one placenta, and 36 weeks
    *[other] two placentas, and 37 weeks
- } have passed. Ask today whether her birth is planned, and follow your local guidance.
+ } have passed. See today that a plan for the birth is made, by your local guidance.
 remark-twins-placentas-not-known = Two babies, and whether they have one placenta or two is not recorded. Ask or look it up in her early scan: by your local guidance it decides when they are to be born.
 remark-after-41-weeks = 41 weeks have passed. Ask whether the offer to start labour has been talked over with her, by your local guidance.
 remark-after-42-weeks = 42 weeks have passed. Look again today at what was agreed with her, and ask whether a tracing of the heart twice a week and a scan for the water are arranged, by your local guidance.

@@ -930,6 +930,7 @@ remark-hard-tender-womb = El útero está duro o tenso, y doloroso al tacto. Pid
 remark-scar-pain = Hay dolor, espontáneo o al tacto, en la cicatriz, y el útero ha sido operado. Pida ayuda y siga ahora su protocolo local para el dolor de la cicatriz.
 remark-scar-pain-operations-not-known = Hay dolor, espontáneo o al tacto, en una cicatriz, y no está anotado si el útero ha sido operado. Pregunte ahora; si lo ha sido, o si nadie lo sabe, pida ayuda y siga ahora su protocolo local para el dolor de la cicatriz.
 remark-crosswise-in-labour = El bebé está atravesado o inclinado, y ella está de parto o tiene contracciones regulares. Pida ayuda ya y siga su protocolo local para un parto así; piense primero en el prolapso de cordón.
+remark-unstable-lie-in-labour = La situación cambia una y otra vez, y ella está de parto o ha roto aguas. Palpe ya cómo está el bebé, pida ayuda y siga su protocolo local para una situación inestable; piense primero en el prolapso de cordón.
 remark-waters-broken-not-head-down = Se ha roto la bolsa y el bebé no está con la cabeza abajo. Pida ayuda ya y siga su protocolo local para bolsa rota con un bebé que no está con la cabeza abajo, piense primero en el prolapso de cordón.
 remark-waters-broken-lie-not-known = Se ha roto la bolsa y no está anotado que el bebé esté con la cabeza abajo. Busque ya la cabeza con las manos y siga su protocolo local para bolsa rota, piense primero en el prolapso de cordón.
 remark-waters-broken-head-free = Se ha roto la bolsa y la cabeza está libre sobre el estrecho superior. Pida ayuda ya y siga su protocolo local para bolsa rota con la cabeza libre, piense primero en el prolapso de cordón.
@@ -1022,7 +1023,7 @@ remark-heart-over-the-other-baby = El latido del bebé { $baby } se oyó en el l
 remark-findings-fit-no-position = Ninguna posición da todo esto a la vez ({ $said }). Vuelva a palpar, uno tras otro: los polos del útero, la espalda, brazos y piernas; después vuelva a escuchar.
 remark-fifths-may-read-low = Los quintos de una cabeza colocada así pueden leerse de menos: se palpa menos de lo que queda sobre el estrecho superior. Vuelva a palpar con las dos manos, hasta el final de la cabeza, antes de llamarla encajada.
 remark-too-early-for-hands = Antes de las 24 semanas las manos rara vez saben cómo está un bebé o cuánto ha bajado su cabeza. Vuelva a palpar en visitas posteriores, y tome esto solo para hoy.
-remark-presentation-early = Hoy el bebé no está de cabeza, y no se han cumplido 36 semanas: todavía puede girar. Palpe de nuevo en cada visita.
+remark-presentation-early = Hoy el bebé no está de cabeza, y no se han cumplido 36 semanas. Palpe de nuevo en cada visita, y no dé por válido en la siguiente lo de hoy.
 remark-presentation-not-known = No está claro qué polo está abajo. Vuelva a palpar con la vejiga vacía, pida otro par de manos y organice una ecografía según su protocolo local si sigue sin aclararse: a las manos se les escapan unos 3 de cada 10 bebés que no están con la cabeza abajo.
 remark-womb-hard-or-tender = El útero está { $feel ->
     [hard] duro
@@ -1032,6 +1033,7 @@ remark-womb-hard-or-tender = El útero está { $feel ->
 remark-scar-of-unknown-operation = Hay una cicatriz en la piel, y no está anotado si el útero ha sido operado. Pregunte qué operación fue: la piel no dice cómo se cortó el útero.
 remark-not-head-down = El bebé no está con la cabeza abajo, y han pasado las 36 semanas. Haga que se confirme por ecografía y siga su protocolo local para un bebé que no está con la cabeza abajo: ella debe conocer sus opciones. En casi la mitad de estos casos las manos se equivocan.
 remark-crosswise-at-term = El bebé está atravesado o inclinado, y han pasado las 37 semanas. Haga que se confirme por ecografía y siga su protocolo local: hay que hablar de la hospitalización, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el cordón.
+remark-unstable-lie = La situación cambia una y otra vez. Siga su protocolo local para una situación inestable: hay que hablar de la hospitalización, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el cordón.
 remark-womb-operated-on = { $cut ->
     [known] El útero tuvo un corte vertical, en T o en J, o se desgarró antes. Compare lo registrado con el informe de la operación, y siga su protocolo local sobre dónde y cómo dar a luz.
    *[other] El útero ha sido operado, y no está registrado cómo se cortó. Pida el informe de la operación: la cicatriz de la piel no lo dice. Siga su protocolo local para el parto después de ello.
@@ -1053,9 +1055,10 @@ remark-movements-fewer-early = Dice que el bebé se mueve menos, o no como antes
 remark-placenta-low-with-signs = La placenta está registrada como baja, y hay: { $signs }. Pida ayuda ahora y siga su protocolo local para la placenta baja; no haga examen vaginal.
 remark-placenta-low-late = La placenta está registrada como baja, y se han cumplido 36 semanas. Si ninguna ecografía posterior lo ha aclarado, pida hoy un plan de parto a alguien de mayor experiencia según su protocolo local, y cuide de que no se haga antes un examen vaginal.
 remark-blow-or-fall = Refiere un golpe, una caída o un accidente. Pregunte qué pasó y dónde recibió el golpe, pregunte por dolor, sangrado, aguas y movimientos, escuche el latido, y siga hoy su protocolo local para ello.
-remark-d-not-known = No está registrado si es D negativo. Pregúntelo o búsquelo hoy: si lo es, la anti-D es cuestión de 72 horas, según su protocolo local.
+remark-d-not-known = No está registrado si es D negativo. Pregúntelo o búsquelo hoy: si lo es, que se valore la anti-D dentro de las 72 horas de lo ocurrido, según su protocolo local.
 remark-d-negative = Es D negativo. Haga que se valore hoy la anti-D, dentro de las 72 horas de lo ocurrido, según su protocolo local.
-remark-faint = Está mareada o se ha desmayado. Acuéstela sobre el lado izquierdo de ella, tome pulso y tensión, pregunte por sangrado y dolor, vuelva a mirarla, y siga hoy su protocolo local.
+remark-faint = Está mareada o se ha desmayado. Acuéstela sobre el lado izquierdo de ella, tome pulso y tensión, pregunte por sangrado y dolor, y vuelva a mirarla antes de que se vaya; si no se le pasa, pida ayuda. Siga hoy su protocolo local.
+remark-signs-of-urine = Refiere: { $signs }. Tome temperatura y pulso, analice la orina, pregunte por fiebre, escalofríos y contracciones, y siga hoy su protocolo local; un dolor lumbar con fiebre no puede esperar.
 remark-faint-lying-flat = Se marea al estar boca arriba. Gírela ahora sobre el lado izquierdo de ella y vuelva a mirarla; si no se le pasa, pida ayuda y siga su protocolo local.
 remark-pressure-severe = Su tensión es { $pressure }: 160 o 110, o más. Pida ayuda ahora y siga su protocolo local para la hipertensión grave en el embarazo; vuelva a tomarla, pero no espere a ello.
 remark-pressure-with-signs = Su tensión es { $pressure }, con: { $signs }. Pida ayuda y siga ahora su protocolo local para la tensión elevada con estos signos.
@@ -1083,6 +1086,7 @@ remark-womb-board-like = El útero { $feel ->
  }. Pida ayuda y siga ahora su protocolo local; no espere a palparlo de nuevo.
 remark-contraction-too-long = Una contracción duró { $seconds } segundos, más de 2 minutos. Escuche el latido, pida ayuda y siga ahora su protocolo local.
 remark-contractions-too-many = Hay registradas { $number } contracciones en diez minutos, más de 5. Escuche el latido durante las siguientes y después, pida ayuda y siga ahora su protocolo local.
+remark-contractions-five = Están registradas cinco contracciones en diez minutos. Cuente otra vez en los diez minutos siguientes, deje una mano sobre el útero entre ellas, escuche el latido después de cada una, y siga su protocolo local.
 remark-womb-cut-in-labour = El útero tuvo un corte vertical, en T o en J, o se desgarró antes, y hay dolor, contracciones o parto. Pida ayuda de mayor experiencia ahora, y siga su protocolo local para un útero así.
 remark-womb-cut-not-known-in-labour = El útero fue operado, no está registrado cómo se cortó, y hay contracciones o parto. Pida ayuda ahora, busque el informe de la operación, y hasta encontrarlo siga su protocolo local como para un corte que no es transversal bajo.
 remark-caesarean-without-a-birth = Hay registrada una cesárea, y ningún parto anterior. Vuelva a preguntar por partos anteriores, y corrija lo que no sea así.
@@ -1095,7 +1099,7 @@ remark-waters-broken-before-term = Ha roto aguas, { $weeks ->
    *[other] y no se conocen las semanas
  }. Pida ayuda y siga ahora su protocolo local para la rotura antes de término; no haga examen vaginal salvo que él lo indique.
 remark-water-not-clear = El líquido que ha salido es: { $signs }. Escuche el latido, pida ayuda y siga ahora su protocolo local para ello.
-remark-waters-broken-strep = Ha roto aguas, y en este embarazo se encontró estreptococo B. Pida hoy lo que su protocolo local ofrece entonces, sin esperar al parto; si la cabeza sube, o se ve o se palpa un cordón, pida ayuda enseguida.
+remark-waters-broken-strep = Ha roto aguas, y en este embarazo se encontró estreptococo B. Pida hoy lo que su protocolo local ofrece en este caso, sin esperar al parto; si la cabeza sube, o se ve o se palpa un cordón, pida ayuda enseguida.
 remark-waters-broken-long = Rompió aguas hace { $hours } horas. Tome temperatura y pulso, escuche el latido, y hable hoy con ella de lo que su protocolo local ofrece después de 24 horas.
 remark-water-little = A la palpación parece haber poco líquido. Pregunte por pérdida de líquido y por movimientos, y siga su protocolo local sobre una ecografía para ello.
 remark-heart-not-heard-scan-today = No se oyó el latido con Doppler, y se han cumplido 16 semanas. Pida una ecografía hoy según su protocolo local; no la mande a casa a esperar.
@@ -1118,7 +1122,7 @@ remark-twin-first-not-head-down = El primer bebé no está de cabeza, y se han c
 remark-twins-still-pregnant = Dos bebés con { $placentas ->
     [one] una placenta, y 36 semanas
    *[other] dos placentas, y 37 semanas
- } cumplidas. Pregunte hoy si el parto está planificado, y siga su protocolo local.
+ } cumplidas. Compruebe hoy que hay un plan para el parto, según su protocolo local.
 remark-twins-placentas-not-known = Dos bebés, y no está registrado si tienen una placenta o dos. Pregúntelo o búsquelo en su ecografía temprana: según su protocolo local decide cuándo deben nacer.
 remark-after-41-weeks = Se han cumplido 41 semanas. Pregunte si se ha hablado con ella de la oferta de iniciar el parto, según su protocolo local.
 remark-after-42-weeks = Se han cumplido 42 semanas. Vuelva a mirar hoy lo acordado con ella, y pregunte si un registro del corazón dos veces por semana y una ecografía del líquido están previstos, según su protocolo local.

@@ -927,6 +927,7 @@ remark-hard-tender-womb = L’utérus est dur ou tendu, et douloureux au toucher
 remark-scar-pain = Il y a une douleur, spontanée ou au toucher, de la cicatrice, et l’utérus a été opéré. Faites-vous aider et suivez maintenant votre protocole local pour une douleur de la cicatrice.
 remark-scar-pain-operations-not-known = Il y a une douleur, spontanée ou au toucher, d’une cicatrice, et il n’est pas noté si l’utérus a été opéré. Demandez maintenant ; si oui, ou si personne ne le sait, faites-vous aider et suivez maintenant votre protocole local pour une douleur de la cicatrice.
 remark-crosswise-in-labour = Le bébé est en travers ou de biais, et elle est en travail ou a des contractions régulières. Appelez de l’aide maintenant et suivez votre protocole local pour un tel travail ; pensez d’abord à la procidence du cordon.
+remark-unstable-lie-in-labour = La situation change sans cesse, et elle est en travail ou ses membranes sont rompues. Palpez maintenant la situation du bébé, appelez de l’aide et suivez votre protocole local pour une présentation instable ; pensez d’abord à la procidence du cordon.
 remark-waters-broken-not-head-down = Les membranes sont rompues et le bébé n’a pas la tête en bas. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues sans tête en bas, pensez d’abord à la procidence du cordon.
 remark-waters-broken-lie-not-known = Les membranes sont rompues et il n’est pas noté que le bébé a la tête en bas. Cherchez la tête maintenant, et suivez votre protocole local pour membranes rompues, pensez d’abord à la procidence du cordon.
 remark-waters-broken-head-free = Les membranes sont rompues et la tête est mobile au-dessus du détroit supérieur. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues avec tête mobile, pensez d’abord à la procidence du cordon.
@@ -1019,7 +1020,7 @@ remark-heart-over-the-other-baby = Le cœur du bébé { $baby } a été entendu 
 remark-findings-fit-no-position = Aucune variété de position ne donne tout cela à la fois ({ $said }). Palpez de nouveau, l’un après l’autre : les pôles de l’utérus, le dos, les membres ; puis écoutez de nouveau.
 remark-fifths-may-read-low = Les cinquièmes d’une tête ainsi placée peuvent se lire trop bas : on en palpe moins qu’il n’y en a au-dessus du détroit supérieur. Palpez de nouveau à deux mains, jusqu’au bout de la tête, avant de la dire engagée.
 remark-too-early-for-hands = Avant 24 SA, les mains disent rarement comment un bébé est placé ou à quelle hauteur est sa tête. Palpez de nouveau aux visites suivantes, et gardez ceci pour aujourd’hui seulement.
-remark-presentation-early = Le bébé n’est pas tête en bas aujourd’hui, et 36 semaines ne sont pas passées : il peut encore tourner. Palpez de nouveau à chaque visite.
+remark-presentation-early = Le bébé n’est pas tête en bas aujourd’hui, et 36 semaines ne sont pas passées. Palpez de nouveau à chaque visite, sans reprendre ce qui a été trouvé aujourd’hui.
 remark-presentation-not-known = On ne sait pas quel pôle est en bas. Palpez de nouveau, vessie vide, demandez une deuxième paire de mains, et organisez une échographie selon votre protocole local si cela reste ouvert : la palpation méconnaît environ 3 bébés sur 10 qui n’ont pas la tête en bas.
 remark-womb-hard-or-tender = L’utérus est { $feel ->
     [hard] dur
@@ -1029,6 +1030,7 @@ remark-womb-hard-or-tender = L’utérus est { $feel ->
 remark-scar-of-unknown-operation = Il y a une cicatrice sur la peau, et il n’est pas noté si l’utérus a été opéré. Demandez de quelle opération il s’agissait : la peau ne dit pas comment l’utérus a été incisé.
 remark-not-head-down = Le bébé n’a pas la tête en bas, et 36 SA sont passées. Faites-le confirmer par une échographie, et suivez votre protocole local pour un bébé qui n’a pas la tête en bas : présentez-lui les options. Les mains se trompent dans près de la moitié de ces cas.
 remark-crosswise-at-term = Le bébé est en travers ou de biais, et 37 SA sont passées. Faites-le confirmer par une échographie et suivez votre protocole local : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
+remark-unstable-lie = La situation change sans cesse. Suivez votre protocole local pour une présentation instable : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
 remark-womb-operated-on = { $cut ->
     [known] L’utérus a été incisé verticalement, en T ou en J, ou s’est déchiré auparavant. Comparez ce qui est noté au compte rendu opératoire, et suivez votre protocole local sur le lieu et la voie de naissance.
    *[other] L’utérus a été opéré, et l’incision n’est pas notée. Demandez le compte rendu opératoire : la cicatrice de la peau ne le dit pas. Suivez votre protocole local pour la naissance ensuite.
@@ -1050,9 +1052,10 @@ remark-movements-fewer-early = Elle dit que le bébé bouge moins, ou autrement 
 remark-placenta-low-with-signs = Le placenta est noté bas, et il y a : { $signs }. Faites-vous aider maintenant et suivez votre protocole local pour un placenta bas ; ne faites pas de toucher vaginal.
 remark-placenta-low-late = Le placenta est noté bas, et 36 semaines sont passées. Si aucune échographie ultérieure ne l’a tranché, demandez aujourd’hui un plan de naissance à un senior selon votre protocole local, et veillez à ce qu’aucun toucher vaginal ne soit fait avant.
 remark-blow-or-fall = Elle signale un coup, une chute ou un accident. Demandez ce qui s’est passé et où elle a été touchée, interrogez sur la douleur, le saignement, les eaux et les mouvements, écoutez le cœur, et suivez aujourd’hui votre protocole local.
-remark-d-not-known = Il n’est pas noté si elle est D négatif. Demandez ou cherchez-le aujourd’hui : si oui, l’anti-D se joue en 72 heures, selon votre protocole local.
+remark-d-not-known = Il n’est pas noté si elle est D négatif. Demandez ou cherchez-le aujourd’hui : si oui, faites envisager l’anti-D dans les 72 heures, selon votre protocole local.
 remark-d-negative = Elle est D négatif. Faites examiner aujourd’hui la question de l’anti-D, dans les 72 heures qui suivent, selon votre protocole local.
-remark-faint = Elle a un malaise. Couchez-la sur le côté gauche de la mère, prenez le pouls et la tension, interrogez sur le saignement et la douleur, regardez-la de nouveau, et suivez aujourd’hui votre protocole local.
+remark-faint = Elle a un malaise. Couchez-la sur le côté gauche de la mère, prenez le pouls et la tension, interrogez sur le saignement et la douleur, et regardez-la de nouveau avant son départ ; si cela ne passe pas, appelez de l’aide. Suivez aujourd’hui votre protocole local.
+remark-signs-of-urine = Elle signale : { $signs }. Prenez température et pouls, analysez les urines, interrogez sur la fièvre, les frissons et les contractions, et suivez votre protocole local aujourd’hui ; une douleur lombaire avec fièvre ne peut pas attendre.
 remark-faint-lying-flat = Elle a un malaise couchée à plat. Tournez-la maintenant sur le côté gauche de la mère et regardez-la de nouveau ; si cela ne passe pas, faites-vous aider et suivez votre protocole local.
 remark-pressure-severe = Sa tension est de { $pressure } : 160 ou 110, ou plus. Faites-vous aider maintenant et suivez votre protocole local pour une hypertension sévère pendant la grossesse ; reprenez-la, mais sans attendre pour appeler.
 remark-pressure-with-signs = Sa tension est de { $pressure }, avec : { $signs }. Faites-vous aider et suivez maintenant votre protocole local pour une tension élevée avec de tels signes.
@@ -1080,6 +1083,7 @@ remark-womb-board-like = L’utérus { $feel ->
  }. Faites-vous aider et suivez maintenant votre protocole local ; n’attendez pas de le palper de nouveau.
 remark-contraction-too-long = Une contraction a duré { $seconds } secondes, plus de 2 minutes. Écoutez le cœur, faites-vous aider et suivez maintenant votre protocole local.
 remark-contractions-too-many = { $number } contractions en dix minutes sont notées, plus de 5. Écoutez le cœur pendant les suivantes et après, faites-vous aider et suivez maintenant votre protocole local.
+remark-contractions-five = Cinq contractions en dix minutes sont notées. Comptez encore pendant les dix minutes suivantes, gardez une main sur l’utérus entre elles, écoutez le cœur après chacune, et suivez votre protocole local.
 remark-womb-cut-in-labour = L’utérus a été incisé verticalement, en T ou en J, ou s’est déchiré auparavant, et il y a douleur, contractions ou travail. Appelez un senior maintenant, et suivez votre protocole local pour un tel utérus.
 remark-womb-cut-not-known-in-labour = L’utérus a été opéré, l’incision n’est pas notée, et il y a des contractions ou un travail. Appelez à l’aide maintenant, cherchez le compte rendu opératoire, et d’ici là suivez votre protocole local comme pour une incision qui n’est pas basse et transversale.
 remark-caesarean-without-a-birth = Une césarienne est notée, et aucune naissance avant celle-ci. Interrogez de nouveau sur les naissances antérieures, et corrigez ce qui n’est pas juste.
@@ -1092,7 +1096,7 @@ remark-waters-broken-before-term = La poche des eaux est rompue, { $weeks ->
    *[other] et le terme n’est pas connu
  }. Faites-vous aider et suivez maintenant votre protocole local pour une rupture avant terme ; pas de toucher vaginal sauf s’il le demande.
 remark-water-not-clear = Le liquide écoulé est : { $signs }. Écoutez le cœur, faites-vous aider et suivez maintenant votre protocole local.
-remark-waters-broken-strep = La poche des eaux est rompue, et un streptocoque B a été trouvé pendant cette grossesse. Demandez aujourd’hui ce que votre protocole local propose alors, sans attendre le travail ; si la tête remonte, ou si un cordon est vu ou senti, appelez aussitôt à l’aide.
+remark-waters-broken-strep = La poche des eaux est rompue, et un streptocoque B a été trouvé pendant cette grossesse. Demandez aujourd’hui ce que votre protocole local propose dans ce cas, sans attendre le travail ; si la tête remonte, ou si un cordon est vu ou senti, appelez aussitôt à l’aide.
 remark-waters-broken-long = La poche des eaux est rompue depuis { $hours } heures. Prenez température et pouls, écoutez le cœur, et parlez aujourd’hui avec elle de ce que votre protocole local propose après 24 heures.
 remark-water-little = À la palpation il semble y avoir peu de liquide. Interrogez sur une perte de liquide et sur les mouvements, et suivez votre protocole local pour une échographie.
 remark-heart-not-heard-scan-today = Le cœur n’a pas été entendu au Doppler, et 16 semaines sont passées. Demandez une échographie aujourd’hui selon votre protocole local ; ne la renvoyez pas attendre chez elle.
@@ -1115,7 +1119,7 @@ remark-twin-first-not-head-down = Le premier bébé n’est pas tête en bas, et
 remark-twins-still-pregnant = Deux bébés avec { $placentas ->
     [one] un placenta, et 36 semaines
    *[other] deux placentas, et 37 semaines
- } passées. Demandez aujourd’hui si la naissance est planifiée, et suivez votre protocole local.
+ } passées. Vérifiez aujourd’hui qu’un plan de naissance est fait, selon votre protocole local.
 remark-twins-placentas-not-known = Deux bébés, et il n’est pas noté s’ils ont un placenta ou deux. Demandez ou cherchez-le dans son échographie précoce : selon votre protocole local, cela décide du moment de la naissance.
 remark-after-41-weeks = 41 semaines sont passées. Demandez si la proposition de déclencher le travail a été discutée avec elle, selon votre protocole local.
 remark-after-42-weeks = 42 semaines sont passées. Revoyez aujourd’hui ce qui a été convenu avec elle, et demandez si un enregistrement du cœur deux fois par semaine et une échographie du liquide sont prévus, selon votre protocole local.

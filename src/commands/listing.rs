@@ -3,7 +3,7 @@
 use crate::exam::keys::{KEYS, Key, Scope};
 use crate::exam::say::Canonical;
 use crate::exam::shorthand::lexicon;
-use crate::exam::words::{KnownWord, PLACE_ABBREVIATIONS, Row, StateWord, Vocabulary};
+use crate::exam::words::{KnownWord, PLACE_ABBREVIATIONS, Row, StateWord, Vocabulary, is_listed};
 use crate::exam::{Across, Place};
 
 /// The whole list as text.
@@ -68,7 +68,12 @@ pub fn abbreviations() -> String {
         let heading = if region == "all" { "Everywhere".to_owned() } else { region.replace(' ', ", ") };
         text.push_str(&format!("\n{heading}\n"));
         for row in rows.iter().filter(|row| row.region == region) {
-            let says: Vec<&str> = row.says.iter().map(|says| says.trim_start_matches('^')).collect();
+            let says: Vec<&str> = row
+                .says
+                .iter()
+                .map(|says| says.trim_start_matches('^'))
+                .filter(|says| is_listed(says))
+                .collect();
             text.push_str(&format!("  {}\n    {}\n", says.join(" | "), row.means));
         }
     }
@@ -92,5 +97,6 @@ fn entry(key: &Key) -> String {
 }
 
 fn also(row: &Row) -> String {
-    if row.also.is_empty() { String::new() } else { format!("  = {}", row.also.join(", ")) }
+    let also: Vec<&str> = row.also.iter().copied().filter(|word| is_listed(word)).collect();
+    if also.is_empty() { String::new() } else { format!("  = {}", also.join(", ")) }
 }

@@ -7,6 +7,8 @@
 mod measures;
 mod phrases;
 mod reach;
+mod spelling;
+mod vagina;
 
 use super::model::Report;
 use phrases::PHRASES;
@@ -65,12 +67,18 @@ struct Token<'t> {
 
 /// Every mention in `text`, in its order.
 pub fn mentions(text: &str) -> Vec<Mention> {
+    placed(text).into_iter().map(|(_, mention)| mention).collect()
+}
+
+/// Every mention in `text` with the byte where its words begin.
+pub fn placed(text: &str) -> Vec<(usize, Mention)> {
     let tokens = tokens(text);
-    let lower: Vec<String> = tokens.iter().map(|token| token.text.to_lowercase()).collect();
+    let lower: Vec<String> = tokens.iter().map(|token| spelling::usual(token.text)).collect();
     let mut found: Vec<(usize, Mention)> = measures::mentions(text);
     let mut at = 0;
     while at < tokens.len() {
-        let Some((length, about)) = longest(&tokens, &lower, text, at) else {
+        let by_vagina = || vagina::part(text, &tokens, &lower, at).then_some((1, About::ByVagina));
+        let Some((length, about)) = longest(&tokens, &lower, text, at).or_else(by_vagina) else {
             at += 1;
             continue;
         };
@@ -81,13 +89,13 @@ pub fn mentions(text: &str) -> Vec<Mention> {
         at += length;
     }
     found.sort_by_key(|(start, _)| *start);
-    found.into_iter().map(|(_, mention)| mention).collect()
+    found
 }
 
 /// Whether `text` speaks of violence or of harming herself, denied or not: for whoever examined alone.
 pub fn is_private(text: &str) -> bool {
     let tokens = tokens(text);
-    let lower: Vec<String> = tokens.iter().map(|token| token.text.to_lowercase()).collect();
+    let lower: Vec<String> = tokens.iter().map(|token| spelling::usual(token.text)).collect();
     (0..tokens.len()).any(|at| {
         longest(&tokens, &lower, text, at)
             .is_some_and(|(_, about)| matches!(about, About::Report(Report::Violence | Report::SelfHarm)))
@@ -106,7 +114,7 @@ fn longest(tokens: &[Token<'_>], lower: &[String], text: &str, at: usize) -> Opt
                 let here = at + length;
                 let same = tokens.get(here).is_some_and(|token| {
                     let joined = length == 0 || close(&text[tokens[here - 1].end..token.start]);
-                    joined && if capitals { token.text == word } else { lower[here] == *word }
+                    joined && if capitals { token.text == word } else { spelling::same(&lower[here], word) }
                 });
                 length += 1;
                 same
@@ -166,6 +174,14 @@ mod tests {
             ("cord ?felt on VE", &["cord ?felt"]),
             ("VE ?cord", &["cord"]),
             ("VE ?bag ?cord below, stop", &["cord below"]),
+            ("VE foot at os", &["foot"]),
+            ("Kord felt VE", &["Kord felt"]),
+            ("VE 3 cm, ? chord", &["chord"]),
+            ("hand in vagina", &["hand"]),
+            ("sholder on VE", &["sholder"]),
+            ("PV bleding since noon", &["PV bleding"]),
+            ("fit at home", &["fit"]),
+            ("uterus not relaxing between contractions", &["not relaxing"]),
             ("fell on the stairs", &["fell"]),
             ("headache since Tuesday, ankles puffy", &["headache"]),
             ("BP 148/96 sitting", &["148/96"]),
@@ -194,6 +210,12 @@ mod tests {
     fn what_is_denied_or_past_or_advice_is_quiet() {
         for text in [
             "Fit and well",
+            "VE: 4 cm, vertex, no cord felt",
+            "VE cord not felt",
+            "VE OP, face to pubes",
+            "swollen feet",
+            "held her hand",
+            "feels fit",
             "Bloods taken",
             "Cord insertion central",
             "fell pregnant on the pill",

@@ -17,7 +17,11 @@ const LONGEST_PHRASE: usize = 7;
 /// The longest run of tokens from `at` that is a word of `T`, and how many tokens it takes.
 fn phrase<T: Vocabulary>(tokens: &[Piece<'_>], at: usize) -> Option<(T, usize)> {
     let most = LONGEST_PHRASE.min(tokens.len() - at);
-    (1..=most).rev().find_map(|count| {
+    // An article begins a phrase and never ends one: the A of `left A` is a turn that is not read, and no word to pass over.
+    let ends = |count: &usize| {
+        *count == 1 || !["a", "an"].contains(&tokens[at + count - 1].text.to_lowercase().as_str())
+    };
+    (1..=most).rev().filter(ends).find_map(|count| {
         let words: Vec<&str> = tokens[at..at + count].iter().map(|token| token.text).collect();
         T::find(&words.join(" ")).map(|value| (value, count))
     })

@@ -55,6 +55,14 @@ pub struct Row {
 /// Words that carry no meaning here and may be left out or put in.
 pub(super) const SMALL_WORDS: [&str; 6] = ["the", "her", "a", "an", "mother's", "side"];
 
+/// Names of makers that people say for the thing: read, and never listed.
+pub const UNLISTED: [&str; 2] = ["sonicaid", "sonic aid"];
+
+/// Whether a spelling may stand in a list of words.
+pub fn is_listed(spelling: &str) -> bool {
+    !UNLISTED.iter().any(|maker| spelling.to_lowercase().contains(maker))
+}
+
 /// Text for comparing: lower case, hyphens as spaces, single spaces, small words left out.
 pub fn fold(text: &str) -> String {
     let lower = text.to_lowercase().replace(['-', '_', '\u{2010}', '\u{2011}'], " ").replace('\u{2019}', "'");

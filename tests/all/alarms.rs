@@ -31,7 +31,7 @@ fn file(text: &str) -> String {
         let (place, key) = match key.split_once('.') {
             Some(("b", key)) => (&mut babies[0], key),
             Some(("b2", key)) => (&mut babies[1], key),
-            _ if ["weeks", "note"].contains(&key) => (&mut top, key),
+            _ if ["weeks", "note", "last-period", "scan", "visit"].contains(&key) => (&mut top, key),
             _ => (&mut mother, key),
         };
         place.push_str(&format!("{key} = {value}\n"));
@@ -80,25 +80,22 @@ fn every_visit_has_the_remarks_it_must_and_none_it_must_not() {
     assert!(visits >= 150 && quiet >= 50, "{visits} visits, {quiet} of them quiet");
 }
 
-/// Every rule that cannot wait is met by a visit of the list, or by a test that is named here.
+/// Every rule that makes a remark is met by a visit of the list, and missed by another from the other side of its limit.
 #[test]
-fn every_rule_that_cannot_wait_is_met_by_a_visit() {
-    let met: Vec<String> = rows("alarms.csv")
-        .iter()
-        .flat_map(|row| row[2].split_whitespace().map(str::to_owned).collect::<Vec<_>>())
-        .collect();
-    // check::what_cannot_wait has the first four, growth the fifth, private the last.
-    let elsewhere = [
-        "movements-changed",
-        "movements-not-felt-yet",
-        "scar-pain-operations-not-known",
-        "waters-broken-lie-not-known",
-        "heart-heard-before",
-        "thoughts-of-self-harm",
-    ];
-    for rule in RULES.iter().filter(|rule| rule.grade == Some(Grade::ActNow)) {
-        let there = met.iter().any(|id| id == rule.id);
-        assert!(there != elsewhere.contains(&rule.id), "{}: met by a visit, or named here", rule.id);
+fn every_rule_is_met_and_missed_by_a_visit() {
+    let ids = |column: usize| -> Vec<String> {
+        let cell = |row: &Vec<String>| row[column].split_whitespace().map(str::to_owned).collect::<Vec<_>>();
+        rows("alarms.csv").iter().flat_map(cell).collect()
+    };
+    let (met, missed) = (ids(2), ids(3));
+    // These need several visits: here, and growth::a_lie_that_changes_is_spoken_of_from_37_weeks and its neighbours.
+    let course = ["heart-heard-before", "lie-changing", "visits-differ-in-babies"];
+    // Whatever is found, some position agrees with most of it: agreement::the_smallest_sets_are_named plants what does not.
+    let planted = ["findings-fit-no-position"];
+    for rule in RULES.iter().filter(|rule| rule.grade.is_some() && !course.contains(&rule.id)) {
+        let there = |list: &[String]| list.iter().any(|id| id == rule.id);
+        assert!(there(&met) || planted.contains(&rule.id), "{}: no visit meets it", rule.id);
+        assert!(there(&missed), "{}: no visit misses it", rule.id);
     }
 }
 

@@ -138,7 +138,7 @@ fn papers(words: &Words, fonts: &Fonts) -> Vec<(&'static str, f32, f32, bool)> {
     out
 }
 
-fn options(view: View, labels: Labels, mm_per_cm: f32, type_pt: f32) -> FigureOptions {
+pub fn options(view: View, labels: Labels, mm_per_cm: f32, type_pt: f32) -> FigureOptions {
     FigureOptions {
         style: Style::Soft,
         palette: Palette::Neutral,

@@ -60,6 +60,7 @@ mod stand_in;
 mod suggestions;
 mod tidy;
 mod touch;
+mod true_pages;
 mod true_words;
 mod unroll;
 mod words;

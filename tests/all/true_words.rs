@@ -9,7 +9,7 @@ use handspan::reckon::reckon;
 use handspan::words::{LANGUAGES, Words};
 
 /// Every third finding of a random exam stays: most visits leave most things out.
-fn visit(dice: &mut Dice) -> Exam {
+pub fn visit(dice: &mut Dice) -> Exam {
     let exam = random_exam(dice);
     let keep = 1 + dice.below(4);
     let lines: Vec<String> = write(&exam)
@@ -31,7 +31,7 @@ fn visit(dice: &mut Dice) -> Exam {
     read(&text)
 }
 
-fn has(exam: &Exam, baby: usize, names: &[&str]) -> bool {
+pub fn has(exam: &Exam, baby: usize, names: &[&str]) -> bool {
     names.iter().any(|name| {
         let key = if name.starts_with("mother.") {
             (*name).to_owned()

@@ -14,6 +14,8 @@ const AFTER: &[&str] = &["nil", "none", "neg", "negative", "no", "denied", "nega
 /// Idioms: a word, and what after it makes it another thing.
 const IDIOMS: &[(&str, &[&str])] = &[
     ("fell", &["pregnant", "asleep", "behind", "out"]),
+    ("fit", &["and", "well", "for", "in", "to", "with", "as", "healthy"]),
+    ("fallen", &["pregnant", "asleep", "behind", "out"]),
     ("green", &["notes", "note", "book", "folder", "top", "pathway", "card", "light"]),
 ];
 /// What may stand between a denial and its word.
@@ -121,6 +123,12 @@ pub fn is_quiet(
     about: About,
 ) -> bool {
     let next = lower.get(at + length).map_or("", String::as_str);
+    // `keeping fit`: well.
+    let before = at.checked_sub(1).map_or("", |before| lower[before].as_str());
+    if lower[at] == "fit" && ["feels", "keeping", "keeps", "feeling", "is", "very", "fully"].contains(&before)
+    {
+        return true;
+    }
     if IDIOMS.iter().any(|(word, after)| lower[at] == *word && after.contains(&next)) {
         return true;
     }

@@ -152,11 +152,41 @@ impl Scan<'_> {
     }
 
     fn skip(&mut self, end: usize) {
+        if self.turn_of_back(end) {
+            return;
+        }
         if self.low(self.at) == "," || self.low(self.at) == "/" {
             self.heart &= self.low(self.at) != "/";
         }
         self.mark(self.at, end, State::Skipped);
         self.at = end;
+    }
+
+    /// An `a` that stands behind the side of a back may be its turn: it is asked, never passed over.
+    fn turn_of_back(&mut self, end: usize) -> bool {
+        let at = self.at;
+        if self.low(at) != "a" || !(self.ends(end) || self.choose(end).is_some()) {
+            return false;
+        }
+        let Some(back) = self.said.last().filter(|said| said.key.name == "back") else { return false };
+        let (from, here) = (back.at(), self.span(at, end));
+        let between = self.line.get(from.end..here.start);
+        if !between.is_some_and(|text| text.chars().all(|c| matches!(c, ' ' | ',' | '-' | '/'))) {
+            return false;
+        }
+        let side = back.values[0].text.trim_end_matches('?').to_owned();
+        let message = format!(
+            "{} behind the back's side: is it turned to her front (anterior)",
+            quoted(&self.line[here.clone()])
+        );
+        let ways = [
+            Way::new("to her front", format!("back {side} front")),
+            Way::new("only the side is known", format!("back {side}")),
+        ];
+        self.mark(at, end, State::Used);
+        self.questions.push(super::ask::question(self.line, from.start..here.end, message, &ways));
+        self.at = end;
+        true
     }
 
     /// A row that says whole findings: `heart=heard; heart-rhythm=regular`, with `#1` for its first number.

@@ -49,6 +49,9 @@ fn finding(name: &str, value: &str) -> String {
         "urine-protein" => format!("{lead} {}", words.replace('+', " plus")),
         "heart-rate" | "contractions-in-ten" => format!("{lead} {}", words.replace('-', " to ")),
         "position" => format!("position {}", position_in_full(words)),
+        "labour" if words.ends_with("labour") => words.to_owned(),
+        "heart-with" => format!("heard with {words}"),
+        "found-by-vagina" => format!("found in the vagina, {}", words.replace("; ", " and ")),
         "scan" | "earlier-tapes" | "visit" | "due" | "last-period" => format!("{lead} {words}"),
         _ => format!("{lead} {}", words.replace("; ", " and ")),
     };

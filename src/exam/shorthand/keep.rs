@@ -6,6 +6,7 @@ use super::lexicon::known;
 use super::said::{Said, Value};
 use super::scan::{Items, Last, Scan, State};
 use super::tokens::Kind;
+use crate::exam::alarm;
 use crate::exam::keys::{KEYS, Key, Scope};
 use crate::exam::read::{accepts, canonical, printable};
 use crate::exam::suggest::{Suggestion, suggest};
@@ -487,12 +488,41 @@ impl Scan<'_> {
             notes.push(text);
         }
         notes.append(&mut self.notes);
+        self.whole_alarms(&mut notes);
         Items {
             said: self.said,
             babies: self.babies,
             notes,
             questions: self.questions,
             problems: self.problems,
+        }
+    }
+
+    /// An alarm of the line that would be lost among kept words, because some of its words were read, or are asked, or stand far
+    /// from those that make it one, stands in the note as one.
+    fn whole_alarms(&self, notes: &mut Vec<String>) {
+        for (start, mention) in alarm::placed(self.line) {
+            let end = start + mention.words.len();
+            let says = |text: &str| alarm::mentions(text).iter().any(|said| said.words == mention.words);
+            let state = |state: State| {
+                let inside =
+                    |at: &usize| self.tokens[*at].at.start >= start && self.tokens[*at].at.end <= end;
+                (0..self.tokens.len()).filter(inside).any(|at| self.states[at] == state)
+            };
+            // What she reports is read, whatever else is said beside it.
+            let read = state(State::Used) && matches!(mention.about, alarm::About::Report(_));
+            // Until a question is answered, an alarm in its words stands.
+            let asked = self.questions.iter().any(|of| of.at.start <= start && end <= of.at.end);
+            if !(asked || state(State::Kept) && !read) || says(&notes.join("\n")) {
+                continue;
+            }
+            let part = |marks: &[char]| {
+                let from = self.line[..start].rfind(marks).map_or(0, |at| at + 1);
+                let to = self.line[end..].find(marks).map_or(self.line.len(), |at| end + at);
+                self.line[from..to].trim().to_owned()
+            };
+            let texts = [mention.words.clone(), part(&[',', ';', '\n']), part(&[';', '\n'])];
+            notes.extend(texts.iter().find(|text| says(text)).map(|text| printable(text)));
         }
     }
 

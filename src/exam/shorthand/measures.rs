@@ -135,14 +135,16 @@ impl Scan<'_> {
     }
 
     /// `lasting 45 s`, `strong`, after contractions.
-    fn long_and_strong(&mut self) {
+    pub(super) fn long_and_strong(&mut self) {
         loop {
             let at = self.at;
             let next = if self.low(at) == "," { at + 1 } else { at };
-            let lead = usize::from(matches!(self.low(next), "lasting" | "x" | "for" | "@"));
+            let lead =
+                usize::from(matches!(self.low(next), "lasting" | "lasts" | "last" | "x" | "for" | "@"));
             let number = next + lead;
-            let unit = matches!(self.low(number + 1), "s" | "sec" | "secs" | "seconds");
-            let text = format!("{} s", self.text(number));
+            let minutes = matches!(self.low(number + 1), "min" | "mins" | "minute" | "minutes");
+            let unit = minutes || matches!(self.low(number + 1), "s" | "sec" | "secs" | "seconds");
+            let text = format!("{} {}", self.text(number), if minutes { "min" } else { "s" });
             if self.kind(number) == Some(Kind::Number)
                 && unit
                 && accepts(known("contraction-length"), &text)

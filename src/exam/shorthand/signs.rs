@@ -73,6 +73,9 @@ impl Scan<'_> {
             self.mark(end, next, State::Used);
             self.at = next;
         } else {
+            if word.contains("tightenings") && matches!(self.low(self.at), "lasting" | "lasts" | "last") {
+                self.long_and_strong();
+            }
             self.belongings();
         }
     }

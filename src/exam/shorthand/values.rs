@@ -161,7 +161,8 @@ impl Scan<'_> {
 
     /// A value that stands without a lead, such as `LOA`.
     pub(super) fn bare(&self, at: usize) -> Option<(&'static Key, usize, Vec<Value>)> {
-        if self.kind(at) != Some(Kind::Word) {
+        // An article is no part of a value: behind a back's side it may be its turn.
+        if self.kind(at) != Some(Kind::Word) || self.low(at) == "a" {
             return None;
         }
         let found = BARE.iter().filter_map(|name| {

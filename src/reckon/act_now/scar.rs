@@ -1,10 +1,10 @@
 //! An earlier operation, cut or rupture of the womb. In: an exam. Out: remarks on it, pressing with pain, tightenings or labour.
 
 use super::remark;
-use crate::exam::{Exam, Finding, Operation, Report, ScarFeel, WombCut};
+use crate::exam::{Exam, Finding, Operation, Report, ScarFeel, WombCut, WombFeel};
 use crate::reckon::Remark;
 use crate::reckon::ledger::rule;
-use crate::reckon::told::{has, known_cut, labour_keys, labouring, operated};
+use crate::reckon::told::{feels, has, known_cut, labour_keys, labouring, operated};
 
 pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) {
     let mother = &exam.mother;
@@ -15,8 +15,12 @@ pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) {
         ruptured || matches!(known_cut(exam), Some(WombCut::Vertical | WombCut::TShaped | WombCut::JShaped));
     let unknown_cut = operated && known_cut(exam).is_none();
     let pain = has(exam, Report::ConstantPain) || has(exam, Report::ScarPain);
-    let pressing = labouring(exam) || has(exam, Report::Tightenings) || pain;
+    // A womb that tightens under the hand, unless it is said to be practice.
+    let felt = feels(exam, WombFeel::Tightening) && !has(exam, Report::PracticeTightenings);
+    let tightens = labouring(exam) || has(exam, Report::Tightenings) || felt;
+    let pressing = tightens || pain;
     let mut keys: Vec<&str> = labour_keys(exam);
+    keys.extend(felt.then_some("mother.womb"));
     keys.push("mother.reports");
     keys.extend(ruptured.then_some("mother.rupture-before"));
     keys.extend(mother.womb_cut.value().map(|_| "mother.womb-cut"));
@@ -25,7 +29,7 @@ pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) {
     keys.dedup();
     if weak && pressing {
         remarks.push(remark(const { rule("womb-cut-in-labour") }, &keys));
-    } else if unknown_cut && (labouring(exam) || has(exam, Report::Tightenings)) {
+    } else if unknown_cut && tightens {
         remarks.push(remark(const { rule("womb-cut-not-known-in-labour") }, &keys));
     }
     let tender_scar = mother.scar_feel.value().is_some_and(|feel| feel.contains(&ScarFeel::Tender));

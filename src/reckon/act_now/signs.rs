@@ -5,7 +5,7 @@ use crate::exam::words::Vocabulary;
 use crate::exam::{Exam, Report};
 use crate::reckon::Remark;
 use crate::reckon::ledger::rule;
-use crate::reckon::told::{has, reports};
+use crate::reckon::told::{fever, has, reports};
 
 pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) {
     if has(exam, Report::ConstantPain) {
@@ -20,6 +20,16 @@ pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) {
         remarks.push(
             remark(const { rule("urgent-signs") }, &["mother.reports"]).with("signs", urgent.join(", ")),
         );
+    }
+    // With fever a pain in the loin is one of its signs; burning urine has no other rule.
+    let urinary: Vec<&str> = [Report::LoinPain, Report::BurningUrine]
+        .into_iter()
+        .filter(|report| has(exam, *report) && !(*report == Report::LoinPain && fever(exam)))
+        .filter_map(Vocabulary::word)
+        .collect();
+    if !urinary.is_empty() {
+        let rule = const { rule("signs-of-urine") };
+        remarks.push(remark(rule, &["mother.reports"]).with("signs", urinary.join(", ")));
     }
     if has(exam, Report::Faint) {
         remarks.push(remark(const { rule("faint") }, &["mother.reports"]));

@@ -40,6 +40,8 @@ pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) {
     if let Some(tally) = mother.contractions_in_ten.value().filter(|tally| tally.high > MOST) {
         let rule = const { rule("contractions-too-many") };
         remarks.push(remark(rule, &["mother.contractions-in-ten"]).with("number", tally.high.to_string()));
+    } else if mother.contractions_in_ten.value().is_some_and(|tally| tally.high == MOST) {
+        remarks.push(remark(const { rule("contractions-five") }, &["mother.contractions-in-ten"]));
     }
     if mother.water.value() == Some(&Water::Little) {
         remarks.push(remark(const { rule("water-little") }, &["mother.water"]));

@@ -154,6 +154,12 @@ pub(super) const RULES: &[Rule] = &[
     ),
     // The waters.
     act_now("crosswise-in-labour", "a crosswise or slanting lie, and she is in labour", "at any week", CORD),
+    act_now(
+        "unstable-lie-in-labour",
+        "a lie that keeps changing, and she is in labour or her waters have broken",
+        "at any week; lying across today, the rules of that",
+        CORD,
+    ),
     act_now("waters-broken-not-head-down", "waters broken, and the baby is not head down", "", CORD),
     act_now("waters-broken-lie-not-known", "waters broken, and the lie is not known", "", CORD),
     act_now(

@@ -65,6 +65,14 @@ pub(super) const RULES: &[Rule] = &[
     ),
     of("crosswise-at-term", GUIDE, "a crosswise or slanting lie", "from 37+0", CORD, Trust::Seen),
     of(
+        "unstable-lie",
+        GUIDE,
+        "a lie that keeps changing",
+        "from 37+0 or weeks not known; lying across today, `crosswise-at-term`",
+        CORD,
+        Trust::Seen,
+    ),
+    of(
         "womb-operated-on",
         GUIDE,
         "a womb cut up and down, in a T or a J, torn before, or operated on and the cut not known",

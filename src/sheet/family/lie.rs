@@ -82,9 +82,9 @@ fn lie_message(c: &Conclusion, probably: bool, told: &Told<'_>) -> String {
         Some(Way::Slanting) => "family-lie-slanting",
         None => {
             let id = match told.known {
-                // Nobody tried.
-                Known::Nothing => "family-lie-not-felt",
-                Known::Hands | Known::HandsAndScan | Known::Scan | Known::Written => "family-lie-not-told",
+                // No hands tried.
+                Known::Nothing | Known::Scan | Known::Written => "family-lie-not-felt",
+                Known::Hands | Known::HandsAndScan => "family-lie-not-told",
             };
             return if told.several { format!("{id}-number") } else { id.to_owned() };
         }
