@@ -217,8 +217,8 @@ pub struct Tongue {
 /// Where a document goes.
 #[derive(Args)]
 pub struct Target {
-    /// File to write: .svg, .png or .pdf, and of the family page .html; `-` is standard output and needs --as. For several
-    /// exams a directory, a file for each: one that is there, or a name that ends in `/`
+    /// File to write: .svg, .png or .pdf, of the family page .html, of draw .glb or .stl; `-` is standard output and needs --as.
+    /// For several exams a directory, a file for each: one that is there, or a name that ends in `/`
     #[arg(short, long, value_name = "FILE")]
     pub output: PathBuf,
     /// Kind of file, when its name does not say it
@@ -437,6 +437,9 @@ pub struct Plate {
     /// `turning`: how many pictures, both ends among them
     #[arg(long, value_name = "NUMBER", default_value = "6", value_parser = clap::value_parser!(u8).range(3..=12))]
     pub frames: u8,
+    /// `below`: how far the cervix is open, cm, 2 to 10
+    #[arg(long, value_name = "CM", default_value = "8", value_parser = clap::value_parser!(u8).range(2..=10))]
+    pub cervix: u8,
     /// List the sets
     #[arg(long, exclusive = true)]
     pub list: bool,
@@ -525,6 +528,7 @@ pub enum Set {
     Turning,
     Wall,
     Twins,
+    Below,
     Palettes,
 }
 

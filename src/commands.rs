@@ -11,6 +11,7 @@ mod languages;
 mod layouts;
 mod listing;
 mod load;
+mod model;
 mod note;
 mod outline;
 mod page;
@@ -35,6 +36,7 @@ pub use growth::Growth;
 pub use handout::{Handout, Paper};
 pub use languages::Draft;
 pub use layouts::Chosen;
+pub use model::{Model, Space};
 pub use note::{Form, Note};
 pub use plate::{Plate, Set, Size, Way, What};
 pub use review::Review;
@@ -92,6 +94,8 @@ pub enum Command {
     Check(Check),
     /// The picture.
     Draw(Draw),
+    /// The baby in space.
+    Model(Model),
     /// The family page.
     Handout(Handout),
     /// The guide for drawing on skin.
@@ -217,6 +221,7 @@ pub fn run(request: &Request) -> Outcome {
     match &request.command {
         Command::Check(options) => check::run(options, request.look),
         Command::Draw(options) => draw::run(options, request.look),
+        Command::Model(options) => model::run(options, request.look),
         Command::Handout(options) => handout::run(options, request.look),
         Command::SkinGuide(options) => skin_guide::run(options, request.look),
         Command::Note(options) => note::run(options, request.look),

@@ -7,8 +7,8 @@ use crate::cli;
 use crate::files::{self, Given, Target, load};
 use crate::manual;
 use handspan::commands::{
-    Cases, Check, Chosen, Command, Draft, Draw, Form, Format, Growth, Handout, Labels, Level, Note, Palette,
-    Paper, Plate, Request, Review, Set, Size, SkinGuide, Source, Style, View, Way, What,
+    Cases, Check, Chosen, Command, Draft, Draw, Form, Format, Growth, Handout, Labels, Level, Model, Note,
+    Palette, Paper, Plate, Request, Review, Set, Size, SkinGuide, Source, Space, Style, View, Way, What,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -65,6 +65,9 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
             let exams = given(&draw.given.exams, &draw.given.say)?;
             if exams.len() > 1 && !files::is_directory(&draw.target.output) {
                 return Err(one_file(exams.len(), &draw.target));
+            }
+            if let Some(space) = space_of(&draw.target) {
+                return model(&draw, space, &exams);
             }
             let format = format(&draw.target, Format::Svg)?;
             width_fits(draw.width, format)?;
@@ -159,6 +162,22 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
         cli::Command::Plate(asked) if asked.list => said(Command::PlateList),
         cli::Command::Plate(asked) => plate(asked),
     }
+}
+
+/// The kind of file of a body in space, when the name of the file says so.
+fn space_of(target: &cli::Target) -> Option<Space> {
+    Space::from_ending(target.output.extension()?.to_str()?)
+}
+
+/// A body in space: one exam, one file, and nothing of what a picture is told.
+fn model(draw: &cli::Draw, space: Space, exams: &[Given]) -> Result<Work, String> {
+    if draw.target.kind.is_some() || draw.width.is_some() || draw.palette.is_some() {
+        return Err("a body in space has no --as, no --width and no --palette; leave them out".to_owned());
+    }
+    let [exam] = exams else { return Err(one_file(exams.len(), &draw.target)) };
+    let file = Target::look(&draw.target.output, draw.target.force)?;
+    let command = Command::Model(Model { exam: exam.load(false), space });
+    Ok(Work::One(Box::new(Request { command, look: look(true) }), Some(file)))
 }
 
 fn note(asked: cli::Note) -> Result<Work, String> {
@@ -291,6 +310,7 @@ fn plate(plate: cli::Plate) -> Result<Work, String> {
         style: style(plate.style),
         palette: plate.palette.map_or(Palette::Neutral, palette),
         labels: labels(plate.labels),
+        open_cm: plate.cervix,
         size: paper,
         singly,
         lang: plate.tongue.lang,
@@ -518,6 +538,7 @@ fn set(set: cli::Set) -> Set {
         cli::Set::Turning => Set::Turning,
         cli::Set::Wall => Set::Wall,
         cli::Set::Twins => Set::Twins,
+        cli::Set::Below => Set::Below,
         cli::Set::Palettes => Set::Palettes,
     }
 }

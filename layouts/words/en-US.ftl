@@ -158,8 +158,12 @@ case-her-sides-story = You stand at the foot of the couch, facing her. In the se
         [front] well forward toward the midline
        *[lateral] square in the flank
     }; your other hand meets small parts that move.
-case-limbs-both-sides-answer = They do. Small parts on both her sides and a dip at the navel say that the back lies toward her spine: the baby's front, with its arms and legs, is turned to you, and the dip lies between them. Whether it lies straight behind or a little to one side, these findings do not say.
+case-limbs-both-sides-answer = They do. A back that is met on neither side, small parts on both her sides and a dip at the navel say that the back most likely lies toward her spine: the baby's front, with its arms and legs, is turned to you, and the dip lies between them. Whether it lies straight behind or to one side, these findings do not say.
 case-fibroid-lesson = Some tapes are not fit to be read. Write the number if you must, never a percentile, and say why.
+below-small-fontanelle = small fontanel
+below-large-fontanelle = large fontanel
+case-face-leads-story = She is in labor. The examination from below met a chin, a mouth and a nose.
+case-brow-leads-story = She is in labor. The examination from below met the large fontanel, the brow ridges and the root of the nose; no mouth, no chin.
 case-one-grip-answer = They do, but they do not make it { $code }: only the side of the back is known: it may lie to her { $side } front, square to her { $side }, or to her { $side } toward her spine. Feel how far from the midline the back begins, where the limbs are, on which side the head stands out in the fourth grip, and listen.
 desk-use = A record, drawing and teaching aid for trained people: from the hands, not a scan. It does not diagnose and does not replace local guidance, a clinician's judgment or a scan.
 desk-came-tape = Expected about { $value } cm; this is percentile { $number }

@@ -47,6 +47,23 @@ label-fundus-level = top of the womb
 label-fifths = { $fifths } palpable above the brim
 label-brim = brim
 label-pubic-bone = pubic bone
+below-small-fontanelle = small fontanelle
+below-large-fontanelle = large fontanelle
+below-frontal-suture = frontal suture
+below-brow-ridges = brow ridges
+below-sagittal-suture = sagittal suture
+below-occiput = occiput
+below-chin = chin
+below-mouth = mouth
+below-nose = nose
+below-baby-sacrum = sacrum of the baby
+below-cleft = cleft
+below-anus = anus
+below-thigh = thigh
+below-coccyx = coccyx
+below-cervix = cervix
+below-straight = { $position }, head held straight
+below-how = Seen from below, from her feet, as she lies on her back: her front is at the top, her left at the right of the picture. A picture for teaching from published measures, drawn larger than the others.
 label-axis = axis of the pelvis
 label-spine = spine
 label-sacrum = sacrum
@@ -98,6 +115,7 @@ plate-set-listening = Where to listen
 plate-set-turning = From { $from } to { $to }
 plate-set-wall = The abdomen by hand, step by step
 plate-set-twins = Two babies
+plate-set-below = From below: what leads, and how it is turned
 plate-set-palettes = The palettes
 plate-own = Side by side
 # One of several sheets.
@@ -1692,6 +1710,20 @@ case-choice-none = No position fits: at least one finding has to be felt or hear
 case-choice-cannot-tell = The hands cannot tell.
 case-draw = Draw the baby as you think it lies. You stand facing her: her left is at your right.
 case-questions = Questions
+case-question = { $number }. { $question } ({ $marks ->
+        [1] 1 mark
+       *[other] { $marks } marks
+    })
+case-heard = What was then heard
+case-marks = Marks, { $marks } in all. Half a mark for what is nearly right; none for a side that is not hers.
+case-marks-lie = { $number }: { $marks }: the lie, what leads, and the position, or that several or none fit.
+case-marks-listen = { $number }: { $marks }: the place, and why there.
+case-marks-lesson = { $number }: { $marks }: the answer, the finding it rests on, and what to do about it.
+case-marks-engaged = { $number }: { $marks }: the answer, and what tells it.
+case-marks-tape = { $number }: { $marks }: one for each rule.
+case-marks-sure = { $number }: { $marks }: the positions that fit, and how far hands can be trusted.
+case-marks-tell = { $number }: { $marks }: in her own words and sides, and that hands can be wrong.
+case-marks-next = { $number }: { $marks }: what cannot wait first, then the rest, then what is charted.
 case-answers = Answers
 case-reasoning = Finding by finding
 case-sums = Working
@@ -1817,7 +1849,7 @@ case-short-count-lesson = The shorter the count, the coarser the rate: 6 seconds
 
 case-limbs-both-sides-story = Second grip: nothing broad and firm is met on either side.
 case-limbs-both-sides-ask = { case-ask-together }
-case-limbs-both-sides-answer = They do. Small parts on both her sides and a dip at the navel say that the back lies towards her spine: the baby's front, with its arms and legs, is turned to you, and the dip lies between them. Whether it lies straight behind or a little to one side, these findings do not say.
+case-limbs-both-sides-answer = They do. A back that is met on neither side, small parts on both her sides and a dip at the navel say that the back most likely lies towards her spine: the baby's front, with its arms and legs, is turned to you, and the dip lies between them. Whether it lies straight behind or to one side, these findings do not say.
 case-limbs-both-sides-lesson = A back that is not found is a finding. Feel far out in both flanks, and think of a baby that lies back to back with her.
 case-deep-head-story = Third grip: above the pubic bone hardly anything is felt.
 case-deep-head-ask = Which end is down? Which grips settle it?
@@ -1844,7 +1876,7 @@ case-tape-edge-answer = It began at the wrong edge: the tape begins at the upper
 case-tape-edge-lesson = A tape is worth as much as its two ends. Say both when you chart it: top of the womb, upper border of the pubic bone.
 case-whose-heart-story = At the start of the visit her pulse was felt at the wrist: { $pulse } a minute. Later the Doppler gave a clear, regular beat, which was counted twice, as charted.
 case-whose-heart-ask = What can be charted about the baby's heart, and why?
-case-whose-heart-answer = Not yet that it was heard: whose heart was counted cannot be told, since the two rates lie too close together. Feel her pulse while you listen, find a rate that differs from it, and treat the baby's heart as not yet heard until you have.
+case-whose-heart-answer = Not yet that it was heard: whose heart was counted cannot be told, since the two rates lie too close together. Feel her pulse while you listen, find a rate that differs from it, and treat the baby's heart as not yet heard until you have. A pulse of { $pulse } at rest is fast for itself: feel it again, with her temperature, ask how she is, and go by local guidance.
 case-whose-heart-lesson = Always feel her pulse while you listen. A Doppler plays back any vessel it meets.
 case-fewer-movements-story = While you listen she says: "It has been quieter in there since yesterday."
 case-fewer-movements-ask = What do you make of the heart, and of what she says?
@@ -1853,6 +1885,26 @@ case-fewer-movements-lesson = A Doppler does not answer fewer movements. What sh
 
 case-one-grip-story = A student charts: { $code }.
 case-one-grip-ask = { case-ask-together }
+case-bottom-down-ask = What follows from how this baby lies at these weeks?
+case-bottom-down-answer = It lies bottom down at { $weeks }. Few turn by themselves from here on, and hands can be wrong: ask for a scan, and by local guidance talk with her in good time about turning the baby from outside and about the ways of birth. Engaged and fifths are words for a head.
+case-bottom-down-lesson = Bottom down near term is told while there is time to act on it. Which end is up decides: feel the top of the womb first.
+case-early-weeks-ask = What do you make of how this baby lies at these weeks?
+case-early-weeks-answer = { $lie ->
+        [across] Across
+       *[bottom-down] Bottom down
+    } at { $weeks } is how it lies today and no more: there is room, and most babies turn head down by 36 weeks. Chart it as of today, and feel again at each visit.
+case-early-weeks-lesson = Before 36 weeks a lie is a note of the day, not a finding to act on by itself.
+case-face-leads-story = She is in labour. The examination from below met a chin, a mouth and a nose.
+case-face-leads-ask = What names the position here, and on which of her sides is it? What does the fourth grip tell?
+case-face-leads-answer = The chin, which lies opposite to the back: the back was felt on her { $side }, so it is { $position }. The head stands out on the side of the back, for it is bent right back; the heart is heard through the chest, on the side of the limbs. A chin that turns to the front can be born; one that stays behind cannot: call for help early, by local guidance.
+case-face-leads-lesson = A face is named by its chin. Back and chin lie on opposite sides, and so does the heart.
+case-brow-leads-story = She is in labour. The examination from below met the large fontanelle, the brow ridges and the root of the nose; no mouth, no chin.
+case-brow-leads-ask = What leads here, and what names the position? What does the fourth grip tell?
+case-brow-leads-answer = The brow, which lies opposite to the back: the back was felt on her { $side }, so it is { $position }. The head stands out on the side of the back. It presents with its longest diameter and cannot be born so unless it bends or stretches further: call for help now, by local guidance.
+case-brow-leads-lesson = A head that stays high and stands out on the side of the back asks for an examination from below.
+case-heart-too-low-ask = { case-ask-together }
+case-heart-too-low-answer = The height of the heart: of a baby that lies bottom down it is heard at the navel or above, as a rule; here it was heard below. Feel both ends again, and listen again above the navel on her { $side }.
+case-heart-too-low-lesson = A heart below the navel asks for a second look at which end is down. A bottom deep in the pelvis can bring it down, too.
 case-one-grip-answer = They do, but they do not make it { $code }: only the side of the back is known: it may lie to her { $side } front, square to her { $side }, or to her { $side } towards her spine. Feel how far from the midline the back begins, where the limbs are, on which side the head stands out in the fourth grip, and listen.
 case-one-grip-lesson = One grip names a side, not a position. Write what you felt, and no more.
 case-limbs-against-ask = { case-ask-together }

@@ -23,6 +23,8 @@ pub mod plan;
 pub mod pose;
 pub mod posed;
 pub mod shape;
+pub mod skull;
+pub mod solid;
 pub mod touch;
 pub mod turning;
 pub mod twins;

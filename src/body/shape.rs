@@ -136,6 +136,13 @@ impl Shape {
         form.features.on(&form.rest, &self.points, head, self.mirrored)
     }
 
+    /// Every point, every quad with its part, and whether quads wind the other way round.
+    pub(super) fn surface(&self) -> (&[[f32; 3]], impl Iterator<Item = ([u16; 4], Part)> + '_, bool) {
+        let form = shared();
+        let parts = form.parts(self.mirrored).iter().copied();
+        (&self.points, form.rest.quads.iter().copied().zip(parts), self.mirrored)
+    }
+
     /// The quads that count, with their parts.
     fn quads(&self) -> impl Iterator<Item = ([u16; 4], Part)> + '_ {
         let form = shared();

@@ -262,10 +262,12 @@ const LOWEST: f64 = 3.0;
 const BESIDE: f64 = 2.0;
 /// And at least this far out in the flank, as a share of the half width: there a back is heard that lies behind.
 const FLANK: f64 = 0.62;
-/// A back turned to her front by at least this (cosine) is heard before the flank, within this share of the half width:
-/// half way between the places drawn for a side and for a flank.
-const IN_FRONT: f32 = 0.3;
+/// A back that is not turned to her spine by at least this (cosine) is heard before the flank, within this share of the half
+/// width: half way between the places drawn for a side and for a flank; a back that lies in front nearer to the midline than
+/// one that lies square to the side, by this share at most. Common practice, after the rows of heart-location.csv.
+const BEHIND: f32 = -0.35;
 const BEFORE_FLANK: f64 = 0.54;
+const NEARER_IN_FRONT: f64 = 0.17;
 
 /// How far this baby reaches to her right and to her left of the midline, cm.
 fn beside(baby: &PosedBaby) -> [f64; 2] {
@@ -290,7 +292,12 @@ fn listening(mother: &MotherShape, number: usize, baby: &PosedBaby) -> Listening
         let y = y.clamp(low, high);
         let out = |far: f64| {
             let far = (far + BESIDE) / mother.half_width(y);
-            if source.outward.z > IN_FRONT { far.min(BEFORE_FLANK) } else { far.clamp(FLANK, 0.95) }
+            let in_front = f64::from(source.outward.z.max(0.0));
+            if source.outward.z > BEHIND {
+                far.min(BEFORE_FLANK - NEARER_IN_FRONT * in_front)
+            } else {
+                far.clamp(FLANK, 0.95)
+            }
         };
         let across = across.clamp(-out(breadth[0]), out(breadth[1]));
         let cost = cost(point(across, y));

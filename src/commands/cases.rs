@@ -67,7 +67,9 @@ impl Ready {
         let reckoning = reckon(&case.exam, &Thresholds::default());
         let pose = pose::from_exam(&case.exam, &reckoning.conclusions);
         let empty = case.blank()?;
-        let blank = pose::from_exam(&empty, &crate::reckon::conclusions(&empty));
+        let mut blank = pose::from_exam(&empty, &crate::reckon::conclusions(&empty));
+        // How the womb stands would tell how the baby lies.
+        blank.womb.clear();
         Ok(Ready { case, reckoning, blank, pose })
     }
 }

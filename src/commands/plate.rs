@@ -18,8 +18,10 @@ use super::picture::{self, Maker};
 use super::{Format, Outcome, Source, exit};
 use crate::body::lateral::lateral;
 use crate::body::pose::{self, Pose, cell_for};
+use crate::body::skull::Leads;
 use crate::chart::said;
 use crate::exam::{Conclusion, Exam, spoken};
+use crate::figure::below::Below;
 use crate::figure::scene::Scene;
 use crate::figure::shown::Shown;
 use crate::figure::{self, FigureOptions, Labels, Palette, Style, View};
@@ -54,6 +56,8 @@ pub struct Plate {
     pub labels: Labels,
     /// The size of the sheets.
     pub size: Size,
+    /// How far the cervix is open where it is seen, cm.
+    pub open_cm: u8,
     /// Each figure as a file of its own, in a directory.
     pub singly: bool,
     /// Language tag; two with a comma between stand side by side.
@@ -239,6 +243,7 @@ struct Ready {
     /// What is to be said of the drawing itself.
     notes: Vec<String>,
     shown: Vec<Shown>,
+    below: Option<Below>,
     cut: bool,
     palette: Palette,
     needs_labels: bool,
@@ -266,10 +271,22 @@ impl Ready {
             | Lesson::Listening
             | Lesson::Tape
             | Lesson::Babies => picture::pose(exam, &loaded),
+            // No baby is posed: a skull has seams, the form has none.
+            Lesson::Below(..) => {
+                let alone = Exam { babies: vec![], ..exam.clone() };
+                pose::from_exam(&alone, &[])
+            }
+        };
+        let below = match figure.lesson {
+            Lesson::Below(leads, eighths) => Some(Below { leads, eighths, open_cm: options.open_cm }),
+            _ => None,
         };
         let mut caption = capital(&caption(figure, &loaded, words).map_err(|e| told(&e))?);
         if figure.lesson == Lesson::Diameter {
             caption = format!("{caption}. {}", lesson::diameter_told(&pose, words).map_err(|e| told(&e))?);
+        }
+        if let Some(Below { leads: Leads::StraightHead, .. }) = below {
+            caption = words.say("below-straight", &[("position", &caption)]).map_err(|e| told(&e))?;
         }
         let shown = lesson::shown(&figure.lesson, &pose, words).map_err(|e| told(&e))?;
         let mut about = vec![format!("{caption}.")];
@@ -277,6 +294,9 @@ impl Ready {
             for conclusion in conclusions {
                 about.push(said::lie_and_back(conclusion, words).map_err(|e| told(&e))?);
             }
+        }
+        if below.is_some() {
+            about.push(words.say("below-how", &[]).map_err(|e| told(&e))?);
         }
         if figure.cut {
             about.push(words.say("plate-cut", &[]).map_err(|e| told(&e))?);
@@ -287,9 +307,13 @@ impl Ready {
             What::Exams(_) => None,
         };
         Ok(Ready {
-            notes: picture::notes(&pose, words).map_err(|e| told(&e))?,
+            notes: match below {
+                Some(_) => vec![words.say("below-how", &[]).map_err(|e| told(&e))?],
+                None => picture::notes(&pose, words).map_err(|e| told(&e))?,
+            },
             pose,
             title: caption.clone(),
+            below,
             caption,
             about: about.join(" "),
             shown,
@@ -317,6 +341,7 @@ impl Ready {
             caption: about.trim_end_matches('.').to_owned(),
             about,
             shown: vec![],
+            below: None,
             cut: false,
             palette: options.palette,
             needs_labels: false,
@@ -348,7 +373,10 @@ impl Ready {
             captions,
         };
         let (pose, words, fonts) = (&self.pose, maker.words, maker.fonts);
-        let mut scene = if self.cut {
+        let mut scene = if let Some(below) = self.below {
+            let colours = figure::colours_from_below(pose, &wanted);
+            figure::below::figure(below, (&colours.0, colours.1), &wanted, words, fonts)
+        } else if self.cut {
             let cut = lateral(pose);
             let cast = cut.cast(cell_for(mm_per_cm));
             figure::side::figure(pose, &cut, cast.as_ref(), &wanted, words, fonts)

@@ -1,9 +1,11 @@
 //! A posed baby and its mother become a figure. In: `Pose`, its cast, how it is wanted. Out: `Scene`, in cm.
 
 mod baby;
+pub mod below;
 pub mod coarse;
 pub mod difference;
 mod edge;
+mod engrave;
 mod fit;
 mod grid;
 pub mod growth;
@@ -103,6 +105,12 @@ impl fmt::Display for FigureError {
 }
 
 impl std::error::Error for FigureError {}
+
+/// The colours of her and of what leads, for a view from below.
+pub fn colours_from_below(pose: &Pose, options: &FigureOptions) -> (MotherLook, BabyColours) {
+    let (look, baby, _) = colours(pose, options);
+    (look, baby)
+}
 
 /// The colours of a style and palette: the mother's look, the baby's colours, those of marks and words.
 fn colours(pose: &Pose, options: &FigureOptions) -> (MotherLook, BabyColours, marks::MarkColours) {

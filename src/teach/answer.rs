@@ -3,7 +3,7 @@
 //!
 //! Nothing is answered that the reckoning of the exam file does not give.
 
-use super::ask::{foot, of_lesson, questions, title};
+use super::ask::{foot, marks, numbered, of_lesson, questions, title};
 use super::case::Case;
 use super::truth::exam_of;
 use crate::body::touch::Through;
@@ -44,12 +44,18 @@ pub fn key_content(
         ],
     );
     let mut answers = vec![Block::new(Kind::Heading, words.say("case-answers", &[])?)];
+    let (mut all_marks, mut scheme) = (0, vec![]);
     for (number, (name, question)) in questions(case, words)?.into_iter().enumerate() {
-        answers.push(Block::new(Kind::Question, format!("{}. {question}", number + 1)));
+        answers.push(Block::new(Kind::Question, numbered(number + 1, name, &question, words)?));
         for said in answer(name, case, reckoning, sums, words)? {
             answers.push(Block::new(Kind::Answer, said));
         }
+        let earned = [("number", (number + 1).to_string()), ("marks", marks(name).to_string())];
+        let earned: Vec<(&str, &str)> = earned.iter().map(|(name, value)| (*name, value.as_str())).collect();
+        scheme.push(words.say(&format!("case-marks-{name}"), &earned)?);
+        all_marks += u16::from(marks(name));
     }
+    scheme.insert(0, words.say("case-marks", &[("marks", &all_marks.to_string())])?);
     put("case-answers", answers);
     let mut steps = vec![Block::new(Kind::Heading, words.say("case-reasoning", &[])?)];
     steps.extend(reasoning(case, words)?.into_iter().map(|step| Block::new(Kind::Item, step)));
@@ -57,6 +63,7 @@ pub fn key_content(
     let mut summed = vec![Block::new(Kind::Heading, words.say("case-sums", &[])?)];
     summed.extend(sums.iter().map(|(heading, said)| Block::new(Kind::Item, format!("{heading}. {said}"))));
     summed.push(Block::new(Kind::Text, words.say("case-sources", &[])?));
+    summed.push(Block::new(Kind::Text, scheme.join(" ")));
     put("case-sums", summed);
     put("case-foot", vec![Block::new(Kind::Text, foot(words)?)]);
     Ok(content)
@@ -72,7 +79,7 @@ fn answer(
     let Some(conclusion) = reckoning.conclusions.first() else { return Ok(vec![]) };
     Ok(match question {
         "lesson" => vec![of_lesson(case, "answer", words)?],
-        "lie" => vec![lie(case, conclusion, words)?],
+        "lie" => vec![lie(case, &settled(conclusion, reckoning), words)?],
         "engaged" => vec![engaged(case, conclusion, words)?],
         "listen" => vec![listen(case, conclusion, reckoning, words)?],
         "tape" => {
@@ -83,6 +90,12 @@ fn answer(
         "tell" => vec![tell(conclusion, case.planted.is_some(), words)?],
         _ => next(reckoning, words)?,
     })
+}
+
+/// What the findings settle: of several positions that fit, none.
+fn settled(conclusion: &Conclusion, reckoning: &Reckoning) -> Conclusion {
+    let several = reckoning.agreement.first().is_some_and(|agreement| agreement.fits.len() > 1);
+    Conclusion { position: conclusion.position.filter(|_| !several), ..conclusion.clone() }
 }
 
 /// Lie, what leads, position; held back while a finding speaks against the others.
@@ -119,6 +132,10 @@ fn listen(case: &Case, conclusion: &Conclusion, reckoning: &Reckoning, words: &W
     let back = conclusion.back.filter(|_| conclusion.lie.is_some());
     let several = reckoning.agreement.first().is_some_and(|agreement| agreement.fits.len() > 1);
     match (case.truth.listening(), case.truth.heart(), back) {
+        // Which end is down is known, and that the back was met on neither side.
+        (_, _, None) if several && conclusion.presentation == Some(Presentation::Cephalic) => {
+            words.say("case-answer-listen-side", &[("side", "none")])
+        }
         (_, _, Some(back)) if several => words.say("case-answer-listen-side", &[("side", side(back.side))]),
         (Some(listening), Some(place), Some(_)) => {
             let through = match (listening.through, listening.faint) {

@@ -3,31 +3,40 @@
 use super::case::Case;
 use super::lesson::{Lesson, Level};
 use crate::chart::said::{self, Stands};
-use crate::exam::shorthand;
+use crate::exam::{Exam, shorthand};
 use crate::reckon::curves;
 use crate::sheet::{Block, Content, Kind};
 use crate::words::{Words, WordsError};
 
-/// The questions that every case asks, after that of its lesson; message ids are `case-ask-NAME`.
-pub(super) const QUESTIONS: [&str; 7] = ["lie", "engaged", "listen", "tape", "sure", "tell", "next"];
+/// The questions that every case asks on its second side, after that of its lesson; message ids are `case-ask-NAME`.
+const QUESTIONS: [&str; 5] = ["engaged", "tape", "sure", "tell", "next"];
+/// Those asked of the hands alone, on the first side of a sheet: what was heard is told on the second.
+const FIRST: [&str; 2] = ["lie", "listen"];
 
 /// Lines to write the answer on.
 fn lines(question: &str) -> usize {
     match question {
-        "engaged" | "listen" => 2,
-        "sure" => 3,
+        "engaged" | "listen" | "sure" => 2,
         "next" => 6,
         _ => 4,
     }
 }
 
-/// Questions on the first side of a sheet; the others stand on the second.
-const ON_FIRST_SIDE: usize = 2;
+/// Marks for the answer to a question.
+pub(super) fn marks(question: &str) -> u8 {
+    match question {
+        "lesson" | "lie" | "next" => 3,
+        _ => 2,
+    }
+}
 
-/// The questions of a case, its lesson's first: names, and the questions in words. What its lesson asks in other words is not asked
-/// again.
+/// The questions of a case: names, and the questions in words. What its lesson asks in other words is not asked again.
 pub(super) fn questions(case: &Case, words: &Words) -> Result<Vec<(&'static str, String)>, WordsError> {
-    let mut all = vec![("lesson", of_lesson(case, "ask", words)?)];
+    let mut all = vec![];
+    for name in FIRST {
+        all.push((name, words.say(&format!("case-ask-{name}"), &[])?));
+    }
+    all.push(("lesson", of_lesson(case, "ask", words)?));
     for name in QUESTIONS {
         let asked = matches!((case.lesson, name), (Lesson::Fifths, "engaged") | (Lesson::Fibroid, "tape"));
         if !asked && (name != "tape" || case.exam.mother.fundal_height.value().is_some()) {
@@ -35,6 +44,17 @@ pub(super) fn questions(case: &Case, words: &Words) -> Result<Vec<(&'static str,
         }
     }
     Ok(all)
+}
+
+/// A question with its number and its marks.
+pub(super) fn numbered(
+    number: usize,
+    name: &str,
+    question: &str,
+    words: &Words,
+) -> Result<String, WordsError> {
+    let marks = marks(name).to_string();
+    words.say("case-question", &[("number", &number.to_string()), ("question", question), ("marks", &marks)])
 }
 
 /// A sentence of the case's lesson, filled with its values.
@@ -70,12 +90,13 @@ pub fn case_content(case: &Case, words: &Words) -> Result<Content, WordsError> {
             Block::new(Kind::Blank, words.say("case-name", &[])?),
         ],
     );
-    put("case-found", found(case, words)?);
+    put("case-found", found(case, &case.hands, words)?);
     put("case-draw", vec![Block::new(Kind::Text, words.say("case-draw", &[])?)]);
-    let mut asked = vec![vec![Block::new(Kind::Heading, words.say("case-questions", &[])?)], vec![]];
+    let mut asked =
+        vec![vec![Block::new(Kind::Heading, words.say("case-questions", &[])?)], heard(case, words)?];
     for (number, (name, question)) in questions(case, words)?.into_iter().enumerate() {
-        let side = &mut asked[usize::from(number >= ON_FIRST_SIDE)];
-        side.push(Block::new(Kind::Text, format!("{}. {question}", number + 1)));
+        let side = &mut asked[usize::from(!FIRST.contains(&name))];
+        side.push(Block::new(Kind::Text, numbered(number + 1, name, &question, words)?));
         side.extend((0..lines(name)).map(|_| Block::new(Kind::Blank, "")));
     }
     for (name, blocks) in ["case-questions", "case-questions-more"].into_iter().zip(asked) {
@@ -114,7 +135,7 @@ fn curve(case: &Case, words: &Words) -> Result<Option<Block>, WordsError> {
 const TENTH: f64 = 1.281_552;
 
 /// What is told: the story, the findings in sentences or as a chart has them, and the curve of the tape.
-pub(super) fn found(case: &Case, words: &Words) -> Result<Vec<Block>, WordsError> {
+pub(super) fn found(case: &Case, shown: &Exam, words: &Words) -> Result<Vec<Block>, WordsError> {
     let weeks = case.exam.weeks.map(|weeks| weeks.to_string()).unwrap_or_default();
     let mut blocks = vec![Block::new(Kind::Heading, words.say("case-found", &[("weeks", &weeks)])?)];
     let story = format!("case-{}-story", case.lesson.name());
@@ -123,17 +144,36 @@ pub(super) fn found(case: &Case, words: &Words) -> Result<Vec<Block>, WordsError
     }
     if case.level != Level::Easy {
         blocks.push(Block::new(Kind::Text, words.say("case-charted", &[])?));
-        blocks.push(Block::new(Kind::Strong, shorthand::line(&case.shown)));
-        blocks.extend(curve(case, words)?);
-        return Ok(blocks);
     }
-    for told in said::told(&case.shown, Stands::UnderHeading, words)? {
+    blocks.extend(findings(case, shown, words)?);
+    blocks.extend(curve(case, words)?);
+    Ok(blocks)
+}
+
+/// What was heard, on the second side: after the question where to listen.
+fn heard(case: &Case, words: &Words) -> Result<Vec<Block>, WordsError> {
+    let Some(ear) = &case.ear else { return Ok(vec![]) };
+    let mut blocks = vec![Block::new(Kind::Heading, words.say("case-heard", &[])?)];
+    blocks.extend(findings(case, ear, words)?);
+    Ok(blocks)
+}
+
+/// Findings in sentences, or as a chart has them.
+fn findings(case: &Case, shown: &Exam, words: &Words) -> Result<Vec<Block>, WordsError> {
+    if case.level != Level::Easy {
+        let line = shorthand::line(shown);
+        // What was heard is told below the weeks.
+        let of_ear = case.ear.as_ref() == Some(shown);
+        let line = line.split_once("; ").filter(|_| of_ear).map_or(line.as_str(), |(_, rest)| rest);
+        return Ok(vec![Block::new(Kind::Strong, line)]);
+    }
+    let mut blocks = vec![];
+    for told in said::told(shown, Stands::UnderHeading, words)? {
         let heading = words.say(told.heading, &[])?;
         let mut said = vec![];
         for (key, sentence) in &told.sentences {
             // What the counts make of the rate is for the student to work out.
-            let counts =
-                case.shown.read.iter().find(|(read, _)| read == key && key.ends_with(".heart-counts"));
+            let counts = shown.read.iter().find(|(read, _)| read == key && key.ends_with(".heart-counts"));
             said.push(match counts {
                 Some((_, counts)) => words.say("case-counted", &[("value", counts)])?,
                 None => sentence.clone(),
@@ -141,6 +181,5 @@ pub(super) fn found(case: &Case, words: &Words) -> Result<Vec<Block>, WordsError
         }
         blocks.push(Block::new(Kind::Item, format!("{heading}. {}", said.join(" "))));
     }
-    blocks.extend(curve(case, words)?);
     Ok(blocks)
 }

@@ -6,6 +6,9 @@ use super::truth::{Truth, exam_of};
 use super::visit::Visit;
 use crate::exam::{Exam, Position};
 
+/// What an ear finds.
+const HEARD: [&str; 3] = ["heart", "heart-with", "heart-counts"];
+
 /// An invented visit to work on.
 pub struct Case {
     /// The seed it is of.
@@ -20,6 +23,10 @@ pub struct Case {
     pub exam: Exam,
     /// What was found, without what the story tells in other words.
     pub shown: Exam,
+    /// The same without what was heard: a student says where to listen before it is told.
+    pub hands: Exam,
+    /// What was heard; `None` when nobody listened.
+    pub ear: Option<Exam>,
     /// The finding that does not go with the others.
     pub planted: Option<&'static str>,
     pub(super) truth: Truth,
@@ -41,6 +48,11 @@ impl Case {
         let mut seen = visit.clone();
         seen.without(&told.hidden);
         let shown = exam_of(&seen.text(""))?;
+        let mut ear = seen.clone();
+        ear.only_heart();
+        seen.without(&HEARD);
+        let hands = exam_of(&seen.text(""))?;
+        let ear = ear.of_baby().next().is_some().then(|| exam_of(&ear.text(""))).transpose()?;
         Ok(Case {
             seed,
             number,
@@ -48,6 +60,8 @@ impl Case {
             lesson,
             exam,
             shown,
+            hands,
+            ear,
             planted: told.planted,
             truth,
             visit,

@@ -35,11 +35,23 @@ impl Level {
         use Lesson::*;
         match self {
             Level::Easy => &[HerSides, HeadOrBottom, Fifths, LieOrPosition, ShortCount],
-            Level::Fair => {
-                &[DeepHead, LowTape, FullBladder, HeadStraight, Fibroid, TapeEdge, WhoseHeart, FewerMovements]
-            }
+            Level::Fair => &[
+                DeepHead,
+                LowTape,
+                BottomDown,
+                FullBladder,
+                HeadStraight,
+                FaceLeads,
+                Fibroid,
+                EarlyWeeks,
+                TapeEdge,
+                WhoseHeart,
+                BrowLeads,
+                FewerMovements,
+            ],
             Level::Hard => &[
                 OneGrip,
+                HeartTooLow,
                 LimbsBothSides,
                 LimbsAgainst,
                 HeartAgainst,
@@ -83,6 +95,16 @@ pub enum Lesson {
     WhoseHeart,
     /// Fewer movements, soothed by a Doppler.
     FewerMovements,
+    /// Bottom down near term.
+    BottomDown,
+    /// Bottom down or across while there is room to turn.
+    EarlyWeeks,
+    /// A head bent right back.
+    FaceLeads,
+    /// A head bent back half way.
+    BrowLeads,
+    /// A heart below the navel of a baby that is bottom down.
+    HeartTooLow,
     /// A position from one grip.
     OneGrip,
     /// Limbs on the side of the back.
@@ -151,6 +173,11 @@ impl Lesson {
             Lesson::TapeEdge => "tape-edge",
             Lesson::WhoseHeart => "whose-heart",
             Lesson::FewerMovements => "fewer-movements",
+            Lesson::BottomDown => "bottom-down",
+            Lesson::EarlyWeeks => "early-weeks",
+            Lesson::FaceLeads => "face-leads",
+            Lesson::BrowLeads => "brow-leads",
+            Lesson::HeartTooLow => "heart-too-low",
             Lesson::OneGrip => "one-grip",
             Lesson::LimbsAgainst => "limbs-against",
             Lesson::HeartAgainst => "heart-against",
@@ -178,10 +205,16 @@ impl Lesson {
             Lesson::TapeEdge => tape_edge(dice),
             Lesson::WhoseHeart => whose_heart(dice),
             Lesson::FewerMovements => fewer_movements(dice),
+            Lesson::BottomDown => bottom_down(dice),
+            Lesson::EarlyWeeks => early_weeks(dice),
+            Lesson::FaceLeads => bent_back(Denominator::Mentum, dice),
+            Lesson::BrowLeads => bent_back(Denominator::Frontum, dice),
             Lesson::OneGrip => one_grip(dice),
-            Lesson::LimbsAgainst | Lesson::HeartAgainst | Lesson::HeartTooHigh | Lesson::DipAgainst => {
-                against(self, dice)
-            }
+            Lesson::LimbsAgainst
+            | Lesson::HeartAgainst
+            | Lesson::HeartTooHigh
+            | Lesson::HeartTooLow
+            | Lesson::DipAgainst => against(self, dice),
             Lesson::EngagedAcross => engaged_across(dice),
             Lesson::CannotTell => cannot_tell(dice),
         }
@@ -371,9 +404,12 @@ fn limbs_both_sides(dice: &mut Dice) -> Result<Made, String> {
     let truth = Truth::new(position, weeks, Some(fifths), Tape::Usual, dice)?;
     let mut visit = visit(&truth, dice);
     visit.without(&["prominence"]);
+    // That no back is found is a finding; that it lies behind is for the student to say.
+    visit.baby("back", quoted("not felt"));
+    let level = dice.pick(&["at navel", "below navel"]);
+    visit.baby("limbs", list(&["right", "left"].map(|side| format!("{side}, {level}"))));
     visit.baby("dip-at-navel", quoted("yes"));
-    // That no back is found is told; that it lies behind is for the student to say.
-    Ok((truth, visit, Told::default().hiding(&["back"])))
+    Ok((truth, visit, Told::default()))
 }
 
 fn deep_head(dice: &mut Dice) -> Result<Made, String> {
@@ -435,7 +471,7 @@ fn tape_edge(dice: &mut Dice) -> Result<Made, String> {
 
 fn whose_heart(dice: &mut Dice) -> Result<Made, String> {
     let mut truth = head_down(&HEAD_DOWN_ALL, dice)?;
-    truth.pulse = dice.from(104, 118);
+    truth.pulse = dice.from(112, 119);
     truth.rate = truth.pulse as f64;
     let mut visit = visit(&truth, dice);
     visit.mother("pulse", truth.pulse.to_string());
@@ -452,13 +488,62 @@ fn fewer_movements(dice: &mut Dice) -> Result<Made, String> {
     Ok((truth, visit, Told::default().hiding(&["movements"])))
 }
 
-fn one_grip(dice: &mut Dice) -> Result<Made, String> {
-    let truth = head_down(&[1, 2, 3, 5, 6, 7], dice)?;
+/// A baby that lies bottom down between these weeks.
+fn breech(low: u64, high: u64, dice: &mut Dice) -> Result<Truth, String> {
+    let (weeks, back) = (weeks(low, high, dice), dice.pick(&HEAD_DOWN));
+    Truth::new(lengthwise(Denominator::Sacrum, back), weeks, None, Tape::Usual, dice)
+}
+
+fn bottom_down(dice: &mut Dice) -> Result<Made, String> {
+    let truth = breech(36, 38, dice)?;
+    let visit = visit(&truth, dice);
+    let told = Told::default().with("weeks", truth.weeks);
+    Ok((truth, visit, told))
+}
+
+fn early_weeks(dice: &mut Dice) -> Result<Made, String> {
+    let truth = if dice.from(0, 2) == 0 {
+        let head = dice.pick(&[MotherSide::Left, MotherSide::Right]);
+        let position = Position::Crosswise { head, back_in_front: dice.from(0, 1) == 1 };
+        Truth::new(position, weeks(28, 30, dice), None, Tape::Usual, dice)?
+    } else {
+        breech(28, 31, dice)?
+    };
+    let visit = visit(&truth, dice);
+    let lie = if matches!(truth.position, Position::Crosswise { .. }) { "across" } else { "bottom-down" };
+    let told = Told::default().with("weeks", truth.weeks).with("lie", lie);
+    Ok((truth, visit, told))
+}
+
+/// A head that is not bent forward, told by an examination from below.
+fn bent_back(part: Denominator, dice: &mut Dice) -> Result<Made, String> {
+    // Named by the chin or the brow, which lies opposite to the back.
+    let (weeks, leads, fifths) = (weeks(38, 39, dice), dice.pick(&[2, 3, 5, 6]), dice.pick(&[3, 4]));
+    let position = lengthwise(part, leads);
+    let truth = Truth::new(position, weeks, Some(fifths), Tape::Usual, dice)?;
     let mut visit = visit(&truth, dice);
-    visit.without(&["breech", "limbs", "prominence", "heart", "heart-with", "heart-counts"]);
+    let attitude = if part == Denominator::Mentum { "face" } else { "brow" };
+    visit.baby("attitude", quoted(&format!("{attitude} (vaginal examination)")));
+    visit.baby("prominence", quoted("back side"));
+    let her = back_of(position).and_then(|back| back.side).ok_or("a back without a side")?;
+    let told = Told::default()
+        .with("side", side(her))
+        .with("position", position.words())
+        // The story tells what was met.
+        .hiding(&["attitude"]);
+    Ok((truth, visit, told))
+}
+
+fn one_grip(dice: &mut Dice) -> Result<Made, String> {
+    let down = dice.from(0, 3) > 0;
+    let truth = if down { head_down(&[1, 2, 3, 5, 6, 7], dice)? } else { breech(29, 38, dice)? };
+    let mut visit = visit(&truth, dice);
+    let taken = if down { "breech" } else { "head" };
+    visit.without(&[taken, "limbs", "prominence", "heart", "heart-with", "heart-counts"]);
     let her = back_of(truth.position).and_then(|back| back.side).ok_or("a back without a side")?;
     visit.baby("back", quoted(side(her)));
-    let code = format!("{}OA", if her == MotherSide::Left { "L" } else { "R" });
+    let part = if down { "O" } else { "S" };
+    let code = format!("{}{part}A", if her == MotherSide::Left { "L" } else { "R" });
     Ok((truth, visit, Told::default().with("code", code).with("side", side(her))))
 }
 
@@ -466,17 +551,26 @@ fn one_grip(dice: &mut Dice) -> Result<Made, String> {
 fn against(lesson: Lesson, dice: &mut Dice) -> Result<Made, String> {
     // Only over a back that lies well in front is a dip out of place.
     let backs: &[u8] = if lesson == Lesson::DipAgainst { &[1, 7] } else { &HEAD_DOWN };
-    let truth = head_down(backs, dice)?;
+    let bottom_down = match lesson {
+        Lesson::HeartTooLow => true,
+        Lesson::LimbsAgainst | Lesson::HeartAgainst => dice.from(0, 2) == 0,
+        _ => false,
+    };
+    // Before, a womb reaches so little above the navel that every heart is heard below it.
+    let truth = if bottom_down { breech(34, 38, dice)? } else { head_down(backs, dice)? };
     let mut visit = visit(&truth, dice);
     let her = back_of(truth.position).and_then(|back| back.side).ok_or("a back without a side")?;
+    let other = side(her.opposite());
     let (key, value) = match lesson {
         Lesson::LimbsAgainst => {
             let level = dice.pick(&["above navel", "at navel", "below navel"]);
             ("limbs", list(&[format!("{}, {level}", side(her))]))
         }
         Lesson::HeartTooHigh => ("heart", quoted(&format!("{}, above navel", side(her)))),
+        Lesson::HeartTooLow => ("heart", quoted(&format!("{}, below navel", side(her)))),
         Lesson::DipAgainst => ("dip-at-navel", quoted("yes")),
-        _ => ("heart", quoted(&format!("{}, below navel", side(her.opposite())))),
+        _ if bottom_down => ("heart", quoted(&format!("{other}, above navel"))),
+        _ => ("heart", quoted(&format!("{other}, below navel"))),
     };
     visit.baby(key, value);
     Ok((truth, visit, Told::default().with("side", side(her)).planting(key)))

@@ -140,7 +140,7 @@ fn item(shown: &Shown<'_>, name: &str, words: &Words) -> Result<Element, WordsEr
         choices.push(says("simpleChoice", &[("identifier", identifier)], &words.say(message, &[])?));
     }
     let mut body = vec![says("p", &[], &words.say("case-about", &[])?)];
-    let (mut points, mut told) = (vec![], found(case, words)?);
+    let (mut points, mut told) = (vec![], found(case, &case.shown, words)?);
     let heading = told.remove(0);
     body.push(says("h2", &[], &heading.text));
     for block in told {

@@ -29,6 +29,12 @@ impl Visit {
         self.baby.retain(|(key, _)| !keys.contains(key));
     }
 
+    /// Weeks and what was heard, and nothing else.
+    pub fn only_heart(&mut self) {
+        self.mother.clear();
+        self.baby.retain(|(key, _)| key.starts_with("heart"));
+    }
+
     /// The keys of the baby, in their order.
     pub fn of_baby(&self) -> impl Iterator<Item = &'static str> {
         self.baby.iter().map(|(key, _)| *key)

@@ -97,6 +97,7 @@ const STARTS: &[(&str, Part)] = &[
     ("label-axis", Part::Plates),
     ("label-spine", Part::Plates),
     ("label-sacrum", Part::Plates),
+    ("below-", Part::Plates),
     ("label-wall", Part::Plates),
     ("check-", Part::Check),
     ("box-", Part::Check),

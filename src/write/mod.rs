@@ -1,18 +1,22 @@
-//! Files. In: a finished `Sheet`, or several for a PDF; panels of words for HTML. Out: the bytes of an SVG, a PNG, a PDF or a page
-//! of HTML; the same sheet gives the same bytes.
+//! Files. In: a finished `Sheet`, or several for a PDF; panels of words for HTML; a body as a solid. Out: the bytes of an SVG, a PNG,
+//! a PDF or a page of HTML, of a glTF or an STL; the same sheet gives the same bytes.
 
+mod glb;
 mod html;
 mod outline;
 mod package;
 mod pdf;
 mod png;
+mod stl;
 mod svg;
 mod tags;
 
+pub use glb::glb;
 pub use html::{Page, dial, html};
 pub use package::package;
 pub use pdf::{pdf, pdf_pages};
 pub use png::png;
+pub use stl::stl;
 pub use svg::{TextAs, svg};
 
 use crate::fonts::FontError;

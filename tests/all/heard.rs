@@ -5,7 +5,7 @@ use super::shared::read;
 use handspan::body::heard::Source;
 use handspan::body::pose::{self, Mark, Pose};
 use handspan::body::touch::palpation;
-use handspan::exam::{Across, conclude};
+use handspan::exam::{Across, Denominator, Octant, Position, conclude};
 use handspan::units::{MotherPoint, MotherSide, Vec3};
 
 fn posed(text: &str) -> Pose {
@@ -114,5 +114,102 @@ fn a_back_in_front_is_not_heard_in_the_flank() {
         let far = |p: MotherPoint| (p.0 - map.hearts[0].at.0).length();
         let nearest = named.min_by(|a, b| far(a.at).total_cmp(&far(b.at))).expect("places");
         assert_eq!(nearest.place.across, Some(Across::Side(side)), "{position}: {:?}", map.hearts[0]);
+    }
+}
+
+/// Where to listen for a baby in this position: the place on her skin, its column as an exam names it, and the pose.
+fn listened(position: Position) -> (MotherPoint, Across, Pose) {
+    let text =
+        format!("weeks = \"38+0\"\n[baby]\nposition = \"{}\"\nlegs = \"complete\"\n", position.words());
+    let pose = posed(&text);
+    let map = palpation(&pose);
+    let at = map.hearts[0].at;
+    let far = |p: MotherPoint| (p.0 - at.0).length();
+    let named = map.touches.iter().filter(|touch| {
+        touch.place.height.is_some()
+            && matches!(touch.place.across, Some(Across::Side(_) | Across::Flank(_) | Across::Middle))
+    });
+    let nearest = named.min_by(|a, b| far(a.at).total_cmp(&far(b.at))).expect("places");
+    (at, nearest.place.across.expect("a column"), pose)
+}
+
+/// Eighths from her front by way of her left of the side through which it is heard: its back, of a face its chest.
+fn heard_through(position: Position) -> u8 {
+    match position {
+        Position::Lengthwise { denominator: Denominator::Mentum, octant } => octant.get(),
+        _ => position.back_octant().expect("a back").get(),
+    }
+}
+
+/// Handbooks: over the back (of a face, the chest), below the navel of a head that is down and at or above it of a bottom, on
+/// the side on which it lies, nearer to the midline when it lies in front than when it lies square to the side, in the flank
+/// only when it lies behind; and mirrored positions are heard at mirrored places.
+#[test]
+fn the_place_to_listen_is_that_of_handbooks_from_both_ends() {
+    let lengthwise = Position::all().filter(|p| matches!(p, Position::Lengthwise { .. }));
+    let mut shares = std::collections::BTreeMap::new();
+    let mut seen = 0;
+    for position in lengthwise {
+        let Position::Lengthwise { denominator, octant } = position else { continue };
+        let about = position.words();
+        let (at, column, pose) = listened(position);
+        let through = heard_through(position);
+        let (x, y) = (f64::from(at.0.x), f64::from(at.0.y));
+        let (_, baby) = pose.posed().next().expect("a baby");
+        let source = Source::of(baby);
+        assert!((y - source.height()).abs() < 1.6, "{about}: {y} against {}", source.height());
+        if denominator == Denominator::Sacrum {
+            // At the navel, which is within 2 cm of it, or above.
+            assert!(y > pose.mother.navel_y - 2.0, "{about}: {y} below the navel at {}", pose.mother.navel_y);
+        } else {
+            assert!(y < pose.mother.navel_y, "{about}: {y} above the navel at {}", pose.mother.navel_y);
+        }
+        let side = match through {
+            1..=3 => 1.0,
+            5..=7 => -1.0,
+            _ => 0.0,
+        };
+        if side != 0.0 {
+            assert!(x * side > 1.0, "{about}: x {x}");
+            let own = if side > 0.0 { MotherSide::Left } else { MotherSide::Right };
+            let behind = matches!(through, 3 | 5);
+            assert!(
+                column == Across::Side(own) || (behind && column == Across::Flank(own)),
+                "{about}: {column:?}"
+            );
+        }
+        if through == 0 {
+            // Over one of its two shoulder blades; a bottom that is down lies aslant under the ribs.
+            let most = if denominator == Denominator::Sacrum { 7.0 } else { 5.0 };
+            assert!(x.abs() < most, "{about}: x {x}");
+        }
+        // Over the baby, where what carries the sound is not turned away; at her side the skin bends back round it.
+        if !matches!(through, 3..=5) {
+            let near = baby.shape.vertices().into_iter().map(|v| libm::hypotf(v.x - at.0.x, v.y - at.0.y));
+            let near = near.fold(f32::MAX, f32::min);
+            let most = if matches!(through, 2 | 6) { 3.8 } else { 1.0 };
+            assert!(near < most, "{about}: {near} cm beside the baby");
+        }
+        shares.insert(
+            (denominator.presentation() as u8, denominator as u8, through),
+            x.abs() / pose.mother.half_width(y),
+        );
+        let mirrored = Position::Lengthwise { denominator, octant: Octant::new((8 - octant.get()) % 8) };
+        if mirrored != position {
+            let (other, ..) = listened(mirrored);
+            let off = (at.0 - Vec3::new(-other.0.x, other.0.y, other.0.z)).length();
+            assert!(off < 1e-3, "{about}: {at:?} and {other:?}");
+        }
+        seen += 1;
+    }
+    assert_eq!(seen, 32);
+    for ((presentation, denominator, through), share) in &shares {
+        let lateral = match through {
+            1 => 2,
+            7 => 6,
+            _ => continue,
+        };
+        let beside = shares[&(*presentation, *denominator, lateral)];
+        assert!(*share < beside - 0.03, "eighth {through}: {share}, square to the side {beside}");
     }
 }

@@ -19,6 +19,7 @@ fn asked(what: What, style: Style, labels: Labels, size: Size) -> Plate {
         style,
         palette: Palette::Neutral,
         labels,
+        open_cm: 8,
         size,
         singly: false,
         lang: "en".to_owned(),

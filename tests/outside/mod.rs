@@ -4,6 +4,7 @@
 mod examples;
 mod fhir;
 mod form;
+mod model;
 mod numbers;
 mod package;
 mod pages;

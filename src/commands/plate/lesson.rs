@@ -39,7 +39,7 @@ pub fn foot(maker: &Maker<'_>) -> Result<String, WordsError> {
 /// What a figure shows beside the baby.
 pub fn shown(lesson: &Lesson, pose: &Pose, words: &Words) -> Result<Vec<Shown>, WordsError> {
     match lesson {
-        Lesson::None | Lesson::Way(..) => Ok(vec![]),
+        Lesson::None | Lesson::Way(..) | Lesson::Below(..) => Ok(vec![]),
         Lesson::Diameter => diameters(pose, words),
         Lesson::Babies => pose
             .posed()

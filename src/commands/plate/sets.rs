@@ -3,6 +3,7 @@
 //!
 //! A figure is made from an exam like any other picture; what it shows is what the program concludes from that.
 
+use crate::body::skull::Leads;
 use crate::exam::suggest::{SIDE_NEVER_GUESSED, Suggestion, suggest};
 use crate::exam::words::Vocabulary;
 use crate::exam::{Denominator, Position};
@@ -42,6 +43,8 @@ pub enum Set {
     Wall,
     /// Two babies.
     Twins,
+    /// What leads, from below.
+    Below,
     /// One picture in every palette.
     Palettes,
 }
@@ -82,6 +85,8 @@ pub enum Lesson {
     Babies,
     /// Hundredths of the way to the position of another exam.
     Way(u8, String),
+    /// What leads, from below: what it is, and where what names it lies, in eighths from her front by way of her left.
+    Below(Leads, u8),
 }
 
 /// One figure.
@@ -138,7 +143,7 @@ impl Way {
 
 impl Set {
     /// Every set.
-    pub const ALL: [Set; 15] = [
+    pub const ALL: [Set; 16] = [
         Set::Occiput,
         Set::Sacrum,
         Set::Chin,
@@ -153,6 +158,7 @@ impl Set {
         Set::Turning,
         Set::Wall,
         Set::Twins,
+        Set::Below,
         Set::Palettes,
     ];
 
@@ -175,6 +181,7 @@ impl Set {
             Set::Turning => ("turning", "one position on its way to another, step by step"),
             Set::Wall => ("wall", "the examination in order, one page of A3 for a wall"),
             Set::Twins => ("twins", "two babies, head down, bottom down and across"),
+            Set::Below => ("below", "head, brow, face and bottom from below, in eight positions each"),
             Set::Palettes => ("palettes", "one picture in every palette"),
         }
     }
@@ -253,6 +260,7 @@ impl Set {
             Set::Turning => single(turning(way)),
             Set::Wall => single(wall()),
             Set::Twins => single(twins()),
+            Set::Below => single(Leads::ALL.into_iter().flat_map(from_below).collect()),
             Set::Palettes => single(
                 Palette::all()
                     .map(|palette| Figure {
@@ -293,6 +301,28 @@ fn eight(part: Denominator) -> Vec<Figure> {
     Position::all()
         .filter(|p| matches!(p, Position::Lengthwise { denominator, .. } if *denominator == part))
         .map(|p| one(Caption::Position, &format!("position = \"{}\"\nlegs = \"complete\"\n", p.words())))
+        .collect()
+}
+
+/// The eight positions of what leads, from below.
+fn from_below(leads: Leads) -> Vec<Figure> {
+    let (part, more) = match leads {
+        Leads::BentHead => (Denominator::Occiput, "attitude = \"flexed\"\n"),
+        Leads::StraightHead => (Denominator::Occiput, "attitude = \"deflexed\"\n"),
+        Leads::Brow => (Denominator::Frontum, ""),
+        Leads::Face => (Denominator::Mentum, ""),
+        Leads::Bottom => (Denominator::Sacrum, "legs = \"frank\"\n"),
+    };
+    let turned = |position: Position| match position {
+        Position::Lengthwise { denominator, octant } if denominator == part => Some((position, octant.get())),
+        Position::Lengthwise { .. } | Position::Crosswise { .. } => None,
+    };
+    Position::all()
+        .filter_map(turned)
+        .map(|(position, eighths)| Figure {
+            lesson: Lesson::Below(leads, eighths),
+            ..one(Caption::Position, &format!("position = \"{}\"\n{more}", position.words()))
+        })
         .collect()
 }
 
