@@ -8,7 +8,7 @@
 
 use handspan::body::{pose, touch};
 use handspan::commands::{
-    self, Command, Draw, Format, Handout, Labels, Palette, Request, Source, Style, View,
+    self, Command, Draw, Format, Handout, Labels, MotherAs, Palette, Request, Source, Style, View,
 };
 use handspan::exam;
 use handspan::figure::{self, FigureOptions};
@@ -67,6 +67,8 @@ fn main() {
     let options = FigureOptions {
         style: Style::Soft,
         palette: Palette::Neutral,
+        mother: MotherAs::Outline,
+        hands: None,
         view: View::Facing,
         labels: Labels::Few,
         mm_per_cm,
@@ -121,6 +123,8 @@ fn main() {
         format: Format::Svg,
         style: Style::Soft,
         palette: Palette::Neutral,
+        mother: MotherAs::Outline,
+        hands: None,
         view: View::Facing,
         labels: Labels::Few,
         lang: "en".to_owned(),
@@ -134,6 +138,8 @@ fn main() {
         lang: "en".to_owned(),
         draft: handspan::commands::Draft::Refused,
         paper: None,
+        palette: Palette::Neutral,
+        mother: MotherAs::Body,
         clinic: Some(Source::new(CLINIC.0, CLINIC.1)),
         layout: None,
         despite: vec![],

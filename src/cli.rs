@@ -244,6 +244,12 @@ pub struct Draw {
     /// Colours of skin in the style soft: neutral, or lightest, lighter, light, deep, deeper, deepest
     #[arg(long, value_name = "SKIN")]
     pub palette: Option<Palette>,
+    /// How much of the mother: her torso as an outline with its bones, or her body with arms and clothes
+    #[arg(long, default_value = "outline", value_name = "HOW")]
+    pub mother: MotherAs,
+    /// The hands of whoever palpates, as lines: at the top of the womb, at its sides, one above the pubic bone, both into the pelvis
+    #[arg(long, value_name = "PALPATION")]
+    pub hands: Option<Palpation>,
     /// From where it is seen: by someone facing her, or by her looking down
     #[arg(long, default_value = "facing")]
     pub view: View,
@@ -279,6 +285,12 @@ pub struct Handout {
     /// Paper
     #[arg(long, ignore_case = true)]
     pub paper: Option<Paper>,
+    /// Colours of skin: neutral, or lightest, lighter, light, deep, deeper, deepest
+    #[arg(long, value_name = "SKIN")]
+    pub palette: Option<Palette>,
+    /// How much of the mother: her body with arms and clothes, or her torso as an outline with its bones
+    #[arg(long, default_value = "body", value_name = "HOW")]
+    pub mother: MotherAs,
     /// The same words in large type, on several sides; short for --layout large-print
     #[arg(long, conflicts_with = "layout")]
     pub large_print: bool,
@@ -578,6 +590,24 @@ pub enum Palette {
     Skin5,
     #[value(name = "deepest", alias = "6")]
     Skin6,
+}
+
+/// How much of the mother.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum MotherAs {
+    Body,
+    Outline,
+}
+
+/// What is felt.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum Palpation {
+    Fundal,
+    Lateral,
+    PelvicOne,
+    PelvicTwo,
 }
 
 /// Views.

@@ -27,7 +27,7 @@ mod tidy;
 mod vocabulary;
 
 pub use crate::exam::edit::Edit;
-pub use crate::figure::{Labels, Palette, Style, View};
+pub use crate::figure::{Labels, MotherAs, Palette, Palpation, Style, View};
 pub use crate::teach::Level;
 pub use cases::Cases;
 pub use check::Check;

@@ -7,8 +7,7 @@ use crate::cli;
 use crate::files::{self, Given, Target, load};
 use crate::manual;
 use handspan::commands::{
-    Cases, Check, Chosen, Command, Draft, Draw, Form, Format, Growth, Handout, Labels, Level, Model, Note,
-    Palette, Paper, Plate, Request, Review, Set, Size, SkinGuide, Source, Space, Style, View, Way, What,
+    Cases, Check, Chosen, Command, Draft, Draw, Form, Format, Growth, Handout, Labels, Level, Model, MotherAs, Note, Palette, Palpation, Paper, Plate, Request, Review, Set, Size, SkinGuide, Source, Space, Style, View, Way, What,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -78,6 +77,8 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                     format,
                     style: style(draw.style),
                     palette: draw.palette.map_or(Palette::Neutral, palette),
+                    mother: mother(draw.mother),
+                    hands: draw.hands.map(palpation),
                     view: view(draw.view),
                     labels: labels(draw.labels),
                     lang: draw.tongue.lang.clone(),
@@ -108,6 +109,8 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                     lang: page.tongue.lang.clone(),
                     draft: Draft::asked(page.tongue.draft),
                     paper: page.paper.map(paper),
+                    palette: page.palette.map_or(Palette::Neutral, palette),
+                    mother: mother(page.mother),
                     clinic: clinic.clone(),
                     layout: layout.clone(),
                     despite: page.despite.clone(),
@@ -549,6 +552,9 @@ fn goes_together(draw: &cli::Draw) -> Result<(), String> {
     if plain && draw.palette.is_some() {
         return Err("--palette colours the style soft; leave it out, or leave --style out".to_owned());
     }
+    if matches!(draw.style, cli::Style::Sketch) && draw.hands.is_some() {
+        return Err("a sketch is too small for hands: leave --hands out, or give another --style".to_owned());
+    }
     if matches!(draw.style, cli::Style::Sketch)
         && matches!(draw.labels, cli::Labels::All | cli::Labels::Numbered)
     {
@@ -569,6 +575,22 @@ fn palette(palette: cli::Palette) -> Palette {
         cli::Palette::Skin4 => Palette::Skin(4),
         cli::Palette::Skin5 => Palette::Skin(5),
         cli::Palette::Skin6 => Palette::Skin(6),
+    }
+}
+
+fn palpation(palpation: cli::Palpation) -> Palpation {
+    match palpation {
+        cli::Palpation::Fundal => Palpation::Fundal,
+        cli::Palpation::Lateral => Palpation::Lateral,
+        cli::Palpation::PelvicOne => Palpation::PelvicOne,
+        cli::Palpation::PelvicTwo => Palpation::PelvicTwo,
+    }
+}
+
+fn mother(mother: cli::MotherAs) -> MotherAs {
+    match mother {
+        cli::MotherAs::Body => MotherAs::Body,
+        cli::MotherAs::Outline => MotherAs::Outline,
     }
 }
 

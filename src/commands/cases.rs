@@ -2,7 +2,7 @@
 
 use super::check::{Check, numbers};
 use super::picture::{self, Maker, Wanted};
-use super::{Format, Labels, Outcome, Palette, Paper, Style, View, exit, load};
+use super::{Format, Labels, MotherAs, Outcome, Palette, Paper, Style, View, exit, load};
 use crate::body::pose::{self, Pose};
 use crate::chart::said;
 use crate::clinic::Thresholds;
@@ -103,6 +103,8 @@ fn wanted(labels: Labels) -> Wanted {
     Wanted {
         style: Style::Line,
         palette: Palette::Neutral,
+        mother: MotherAs::Outline,
+        hands: None,
         view: View::Facing,
         labels,
         type_pt: TYPE_PT,

@@ -6,7 +6,7 @@ use super::picture::{self, Maker, Wanted};
 use super::{Outcome, Source, exit};
 use crate::chart::said;
 use crate::exam::Exam;
-use crate::figure::{Labels, Palette, Style, View};
+use crate::figure::{Labels, MotherAs, Palette, Palpation, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::{Content, PICTURE, SKETCH};
@@ -59,6 +59,10 @@ pub struct Draw {
     pub style: Style,
     /// The colours of skin.
     pub palette: Palette,
+    /// How much of the mother is drawn.
+    pub mother: MotherAs,
+    /// The hands of whoever palpates.
+    pub hands: Option<Palpation>,
     /// The view.
     pub view: View,
     /// The labels.
@@ -124,6 +128,8 @@ pub(super) fn pictures(
         let wanted = Wanted {
             style: options.style,
             palette: options.palette,
+            mother: options.mother,
+            hands: options.hands,
             view: options.view,
             labels: options.labels,
             type_pt: if sketch { SKETCH_TYPE_PT } else { TYPE_PT },

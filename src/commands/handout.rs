@@ -11,7 +11,7 @@ use super::picture::{self, Maker, Wanted};
 use super::{Format, Outcome, Source, exit};
 use crate::clinic::{self, Clinic};
 use crate::exam::Exam;
-use crate::figure::{self, Labels, Palette, Style, View};
+use crate::figure::{self, Labels, MotherAs, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::family::{self, Asked, Invitation};
@@ -63,6 +63,10 @@ pub struct Handout {
     pub draft: Draft,
     /// Paper; `None` for the layout's own.
     pub paper: Option<Paper>,
+    /// The colours of skin.
+    pub palette: Palette,
+    /// How much of the mother is drawn.
+    pub mother: MotherAs,
     /// The clinic's file.
     pub clinic: Option<Source>,
     /// Which layout; `None` for the family page.
@@ -197,7 +201,7 @@ impl Job<'_> {
             let (_, content) = own.ok_or("a language has no words")?;
             // A picture without a page still says how far it is to be trusted.
             let captions = if layout.is_without_words() { content.texts("family-about") } else { vec![] };
-            let wanted = wanted(captions);
+            let wanted = wanted(self.options, captions);
             maker.sheets(&pose, &wanted, &layout, content)
         })?;
         let words = languages.first().ok_or("no language is named")?;
@@ -238,7 +242,7 @@ impl Job<'_> {
                 }
             }
             let maker = Maker::new(words, fonts);
-            let mut sheets = maker.sheets(&pose, &wanted(vec![]), &picture_layout, &content)?;
+            let mut sheets = maker.sheets(&pose, &wanted(self.options, vec![]), &picture_layout, &content)?;
             let picture = sheets.pop().ok_or("no picture is drawn")?;
             let draft = match words.is_signed() {
                 true => None,
@@ -273,10 +277,12 @@ impl Job<'_> {
 }
 
 /// How the family's picture is wanted, with these sentences at its foot.
-fn wanted(captions: Vec<String>) -> Wanted {
+fn wanted(options: &Handout, captions: Vec<String>) -> Wanted {
     Wanted {
         style: Style::Soft,
-        palette: Palette::Neutral,
+        palette: options.palette,
+        mother: options.mother,
+        hands: None,
         view: View::Facing,
         labels: Labels::Family,
         type_pt: TYPE_PT,

@@ -7,7 +7,7 @@ use super::languages::{self, Draft};
 use super::layouts::{self, Chosen};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
-use super::{Format, Labels, Outcome, Palette, Source, Style, View, exit};
+use super::{Format, Labels, MotherAs, Outcome, Palette, Source, Style, View, exit};
 use crate::chart::fhir::{self, Picture, Seed, Use};
 use crate::chart::{Entry, handover, note, private, share, slip};
 use crate::exam::Exam;
@@ -191,6 +191,8 @@ fn pictures(
         format: Format::Svg,
         style: Style::Line,
         palette: Palette::Neutral,
+        mother: MotherAs::Outline,
+        hands: None,
         view: View::Facing,
         labels: Labels::Few,
         lang: options.lang.clone(),
@@ -229,6 +231,8 @@ fn slip_sheets(
     let wanted = Wanted {
         style: Style::Sketch,
         palette: Palette::Neutral,
+        mother: MotherAs::Outline,
+        hands: None,
         view: View::Facing,
         labels: Labels::Few,
         type_pt: TYPE_PT,

@@ -5,7 +5,7 @@
 
 use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
-use super::{Format, Labels, Outcome, Palette, Source, Style, View, exit};
+use super::{Format, Labels, MotherAs, Outcome, Palette, Source, Style, View, exit};
 use crate::body::touch;
 use crate::exam::say::Canonical;
 use crate::exam::{Across, Baby, Exam, Height, Mother, Reading, spoken};
@@ -74,6 +74,8 @@ fn outline(source: &Source, words: &Words) -> Result<(String, Vec<u8>), String> 
     let wanted = Wanted {
         style: Style::Soft,
         palette: Palette::Neutral,
+        mother: MotherAs::Outline,
+        hands: None,
         view: View::Facing,
         labels: Labels::None,
         type_pt: TYPE_PT,

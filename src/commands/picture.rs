@@ -6,7 +6,7 @@ use super::load::{self, Loaded};
 use crate::body::pose::{self, DrawingNote, Pose};
 use crate::exam::Exam;
 use crate::figure::scene::Frame;
-use crate::figure::{self, FigureOptions, Labels, Palette, Style, View};
+use crate::figure::{self, FigureOptions, Labels, MotherAs, Palette, Palpation, Style, View};
 use crate::fonts::Fonts;
 use crate::sheet::{Content, Layout, PictureLook, Sheet, compose_all};
 use crate::words::{Words, WordsError};
@@ -21,6 +21,10 @@ pub struct Wanted {
     pub style: Style,
     /// The colours of skin.
     pub palette: Palette,
+    /// How much of the mother is drawn.
+    pub mother: MotherAs,
+    /// The hands of whoever palpates.
+    pub hands: Option<Palpation>,
     /// From where it is seen.
     pub view: View,
     /// What is named.
@@ -67,6 +71,8 @@ impl<'a> Maker<'a> {
             let options = FigureOptions {
                 style: style(look),
                 palette: wanted.palette,
+                mother: wanted.mother,
+                hands: wanted.hands,
                 view: wanted.view,
                 labels: look.labels.unwrap_or(wanted.labels),
                 mm_per_cm,

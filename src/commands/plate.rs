@@ -24,7 +24,7 @@ use crate::exam::{Conclusion, Exam, spoken};
 use crate::figure::below::Below;
 use crate::figure::scene::Scene;
 use crate::figure::shown::Shown;
-use crate::figure::{self, FigureOptions, Labels, Palette, Style, View};
+use crate::figure::{self, FigureOptions, Labels, MotherAs, Palette, Palpation, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::{Content, PICTURE, Sheet, compose};
@@ -247,6 +247,7 @@ struct Ready {
     cut: bool,
     palette: Palette,
     needs_labels: bool,
+    hands: Option<Palpation>,
 }
 
 impl Ready {
@@ -320,6 +321,10 @@ impl Ready {
             cut: figure.cut,
             palette: figure.palette.unwrap_or(options.palette),
             needs_labels: set.is_some_and(Set::needs_labels),
+            hands: match figure.lesson {
+                Lesson::Grip(number) => Palpation::ALL.get(usize::from(number).wrapping_sub(1)).copied(),
+                _ => None,
+            },
         })
     }
 
@@ -345,6 +350,7 @@ impl Ready {
             cut: false,
             palette: options.palette,
             needs_labels: false,
+            hands: None,
         })
     }
 
@@ -359,6 +365,8 @@ impl Ready {
         let wanted = FigureOptions {
             style: options.style,
             palette: self.palette,
+            mother: MotherAs::Outline,
+            hands: self.hands,
             view: View::Facing,
             // Without its scale the lesson of some sets is not seen.
             labels: if self.needs_labels && options.labels == Labels::None {

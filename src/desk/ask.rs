@@ -4,8 +4,8 @@
 //! Commands and options are named as on the command line; an unknown one is refused.
 
 use crate::commands::{
-    self, Check, Chosen, Command, Draft, Draw, Edit, Form, Format, Growth, Handout, Labels, Note, Outcome,
-    Palette, Paper, Request, SkinGuide, Source, Style, View, exit,
+    self, Check, Chosen, Command, Draft, Draw, Edit, Form, Format, Growth, Handout, Labels, MotherAs, Note,
+    Outcome, Palette, Paper, Request, SkinGuide, Source, Style, View, exit,
 };
 use crate::report::Look;
 use crate::write::TextAs;
@@ -190,6 +190,8 @@ fn request(ask: Ask) -> Result<Request, String> {
                         Palette::skin(number).ok_or_else(|| format!("there is no palette {number}"))?
                     }
                 },
+                mother: MotherAs::Outline,
+                hands: None,
                 view: optional(view, &VIEWS, View::Facing)?,
                 labels: optional(labels, &LABELS, Labels::Few)?,
                 lang: lang(tag),
@@ -205,6 +207,8 @@ fn request(ask: Ask) -> Result<Request, String> {
                 lang: lang(tag),
                 draft: Draft::asked(draft),
                 paper: paper.map(|paper| one_of(&paper, &PAPERS)).transpose()?,
+                palette: Palette::Neutral,
+                mother: MotherAs::Body,
                 clinic: clinic(of),
                 layout: layout.map(Chosen::Named),
                 despite,

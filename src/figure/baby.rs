@@ -23,18 +23,41 @@ type Marks = Vec<Item<FigurePoint>>;
 
 /// Marks of the babies in `cast`. `tonal`: with skin and shade; otherwise a plain fill under the ink.
 pub fn draw(babies: &[&PosedBaby], cast: &Cast, colours: &BabyColours, tonal: bool) -> Marks {
+    drawn(babies, cast, colours, tonal, Hand { firm: firmer(cast), even: 1.0 })
+}
+
+/// Marks of a limb that is no baby's.
+pub fn limb(cast: &Cast, colours: &BabyColours, tonal: bool, hand: Hand) -> Marks {
+    drawn(&[], cast, colours, tonal, hand)
+}
+
+/// The lines alone of a limb that is no baby's.
+pub fn limb_lines(cast: &Cast, colours: &BabyColours, hand: Hand) -> Marks {
+    ink(cast, &[], colours, hand)
+}
+
+/// How lines are drawn beside the baby's: how many times as wide, and over how many times the length they are smoothed.
+#[derive(Clone, Copy)]
+pub struct Hand {
+    /// Times as wide.
+    pub firm: f32,
+    /// Times as smooth.
+    pub even: f32,
+}
+
+fn drawn(babies: &[&PosedBaby], cast: &Cast, colours: &BabyColours, tonal: bool, hand: Hand) -> Marks {
     let mut out = vec![];
     let Some(whole) = Window::round(cast, &cast.depth, |z| is_met(*z)) else { return out };
     let inside = |i: usize| if cast.hit(i) { 0.5 } else { -0.5 };
     let mut tracer = Tracer::default();
     let contours = tracer.contours(cast, whole, inside);
-    let mut skin = vec![fill(outline(cast, &contours, 0.1), colours.skin)];
+    let mut skin = vec![fill(outline(cast, &contours, 0.1, hand.even), colours.skin)];
     if tonal {
         let faces: Vec<_> = babies.iter().map(|b| (b.face(), b.posture.measures.head)).collect();
-        skin.extend(tonal_marks(&mut tracer, cast, whole, &tone::tones(cast, &faces), colours));
+        skin.extend(tonal_marks(&mut tracer, cast, whole, &tone::tones(cast, &faces), colours, hand.even));
     }
     out.push(group("skin", "skin and shade", skin));
-    out.extend(ink(cast, babies, colours));
+    out.extend(ink(cast, babies, colours, hand));
     out
 }
 
@@ -47,10 +70,10 @@ fn fill(path: Path<FigurePoint>, colour: Colour) -> Item<FigurePoint> {
 }
 
 /// The fitted lines through `contours`; pieces under `least` cm2 are left out.
-fn outline(cast: &Cast, contours: &[Line], least: f32) -> Path<FigurePoint> {
+fn outline(cast: &Cast, contours: &[Line], least: f32, even: f32) -> Path<FigurePoint> {
     let mut path = vec![];
     for line in contours {
-        let smooth = grid::smooth(line, true, 0.2 / cast.cell);
+        let smooth = grid::smooth(line, true, 0.2 * even / cast.cell);
         if grid::area(&smooth).abs() >= least {
             fit::closed(&spaced(&smooth, 0.17), TONE_TOLERANCE, &mut path);
         }
@@ -78,8 +101,9 @@ fn tonal_marks(
     whole: Window,
     tones: &tone::Tones,
     c: &BabyColours,
+    even: f32,
 ) -> Marks {
-    let mut bands = Bands { tracer, cast, marks: vec![] };
+    let mut bands = Bands { tracer, cast, even, marks: vec![] };
     let mut steps = c.tones();
     if cast.cell > 1.2 * CELL {
         // In a small picture bands are narrow: every third tone is enough, with the skin's own.
@@ -147,6 +171,7 @@ fn tonal_marks(
 struct Bands<'a> {
     tracer: &'a mut Tracer,
     cast: &'a Cast,
+    even: f32,
     marks: Marks,
 }
 
@@ -168,7 +193,7 @@ impl Bands<'_> {
         let cast = self.cast;
         let within = |i: usize| if cast.hit(i) { field(i) } else { -1.0 };
         let contours = self.tracer.contours_knowing(cast, window, even, within);
-        let path = outline(cast, &contours, least);
+        let path = outline(cast, &contours, least, self.even);
         if !path.is_empty() {
             self.marks.push(fill(path, colour));
         }
@@ -190,11 +215,11 @@ fn full_width(kind: Kind) -> f32 {
 }
 
 /// All ink: the traced lines grouped by region, and the fine curves grouped by what they show.
-fn ink(cast: &Cast, babies: &[&PosedBaby], c: &BabyColours) -> Marks {
+fn ink(cast: &Cast, babies: &[&PosedBaby], c: &BabyColours, hand: Hand) -> Marks {
     let mut by_region: BTreeMap<Region, Path<FigurePoint>> = BTreeMap::new();
     let chains = lines::trace(cast);
-    let smooth = joins::joined(&chains, cast.cell);
-    let runs: Vec<Run> = (0..chains.len()).flat_map(|k| runs(cast, &chains, &smooth, k)).collect();
+    let smooth = joins::joined(&chains, cast.cell, hand.even);
+    let runs: Vec<Run> = (0..chains.len()).flat_map(|k| runs(cast, &chains, &smooth, k, hand.firm)).collect();
     let doubles = joins::doubles(&runs.iter().map(|run| run.points).collect::<Vec<_>>());
     for (run, double) in runs.iter().zip(doubles) {
         if !double {
@@ -257,14 +282,14 @@ fn ink(cast: &Cast, babies: &[&PosedBaby], c: &BabyColours) -> Marks {
 /// A line fainter than this is not drawn.
 const FADED: f32 = 0.14;
 
-/// Width of a chain where its weight is full, cm; `None` for a chain that is not drawn.
-fn base_width(cast: &Cast, chain: &Chain, line: &Smooth) -> Option<f32> {
+/// Width of a chain where its weight is full, `firm` times that of its kind, cm; `None` for a chain that is not drawn.
+fn base_width(chain: &Chain, line: &Smooth, firm: f32) -> Option<f32> {
     let around: f32 = line.points.windows(2).map(|w| distance(w[0], w[1])).sum();
     if chain.points.len() < 5 || (chain.closed && around < 2.0) {
         return None;
     }
     let small = if chain.closed { (0.35 + around / 8.0).min(1.0) } else { 1.0 };
-    Some(full_width(chain.kind) * firmer(cast) * small)
+    Some(full_width(chain.kind) * firm * small)
 }
 
 /// Width of a line at one of its points, cm, when its full width is `base`.
@@ -273,14 +298,20 @@ fn width_at(cast: &Cast, line: &Smooth, closed: bool, base: f32, i: usize) -> f3
 }
 
 /// The drawn parts of one line: it is cut where it fades out.
-fn runs<'a>(cast: &Cast, chains: &'a [Chain], smooth: &'a [Smooth], number: usize) -> Vec<Run<'a>> {
+fn runs<'a>(
+    cast: &Cast,
+    chains: &'a [Chain],
+    smooth: &'a [Smooth],
+    number: usize,
+    firm: f32,
+) -> Vec<Run<'a>> {
     let (chain, line) = (&chains[number], &smooth[number]);
     let mut out = vec![];
-    let Some(base) = base_width(cast, chain, line) else { return out };
+    let Some(base) = base_width(chain, line, firm) else { return out };
     // The width of the line that is met at an end, if it is drawn there.
     let met = line.meets.map(|met| {
         let (k, at) = met?;
-        let base = base_width(cast, &chains[k], &smooth[k]).filter(|_| smooth[k].weights[at] > FADED)?;
+        let base = base_width(&chains[k], &smooth[k], firm).filter(|_| smooth[k].weights[at] > FADED)?;
         Some(width_at(cast, &smooth[k], chains[k].closed, base, at))
     });
     let n = line.points.len();

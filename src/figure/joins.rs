@@ -24,12 +24,13 @@ pub struct Smooth {
     pub meets: [Option<(usize, usize)>; 2],
 }
 
-/// The smooth lines of `chains`, in the same order; `cell` is the size of a cell, cm.
-pub fn joined(chains: &[Chain], cell: f32) -> Vec<Smooth> {
+/// The smooth lines of `chains`, in the same order; `cell` is the size of a cell, cm; smoothed over `even`
+/// times the usual length.
+pub fn joined(chains: &[Chain], cell: f32, even: f32) -> Vec<Smooth> {
     let mut lines: Vec<Smooth> = chains
         .iter()
         .map(|chain| Smooth {
-            points: grid::smooth(&chain.points, chain.closed, SMOOTH.0 / cell),
+            points: grid::smooth(&chain.points, chain.closed, SMOOTH.0 * even / cell),
             weights: grid::smooth_weights(&chain.weights, chain.closed, SMOOTH.1 / cell),
             meets: chain.meets,
         })

@@ -9,6 +9,9 @@ mod engrave;
 mod fit;
 mod grid;
 pub mod growth;
+mod hands;
+mod her_body;
+pub mod her_clothes;
 mod joins;
 pub mod labels;
 mod lines;
@@ -40,9 +43,11 @@ mod tone;
 mod turn;
 mod wanted;
 
-pub use options::{FigureOptions, Labels, Palette, Style, View};
+pub use crate::body::hands::Palpation;
+pub use options::{FigureOptions, Labels, MotherAs, Palette, Style, View};
 
 use crate::body::cast::Cast;
+use crate::body::hands as palpating;
 use crate::body::pose::{DrawingNote, Pose, Rounds};
 use crate::fonts::{FontError, Fonts};
 use crate::units::FigurePoint;
@@ -229,7 +234,7 @@ pub fn figure_showing(
 ) -> Result<Scene, FigureError> {
     let (look, colours, mark_colours) = colours(pose, options);
     let front = in_front(pose, cast, options, &look);
-    let plan = plan_with(pose, cast, options, (&front, shown), words, fonts)?;
+    let mut plan = plan_with(pose, cast, options, (&front, shown), words, fonts)?;
     let sketch = options.style == Style::Sketch;
     let mut scene = Scene {
         frame: frame(options.style),
@@ -242,6 +247,10 @@ pub fn figure_showing(
         scene.items = sketch::draw(pose, &pen::pen(pose), options, colours.ink);
     } else {
         scene.items = painted(pose, cast, options, &look, &colours, front);
+        if options.mother == MotherAs::Body {
+            // Arms and clothes reach to the edges: every word there has its rim.
+            plan.placed.iter_mut().filter(|p| p.area.bottom > scene.frame.bottom).for_each(|p| p.rim = true);
+        }
         if let Some(scale) = marks::Scale::of(pose, cast)
             && matches!(options.labels, Labels::Few | Labels::All | Labels::Numbered)
         {
@@ -250,6 +259,9 @@ pub fn figure_showing(
         if matches!(options.labels, Labels::All | Labels::Numbered) {
             scene.items.extend(marks::limbs(pose, &mark_colours));
         }
+    }
+    if let Some(palpation) = options.hands.filter(|_| !sketch) {
+        scene.items.push(hands::draw(&palpating::casts(&pose.mother, palpation), &look));
     }
     scene.items.extend(shown.iter().enumerate().map(|(i, shown)| shown.draw(i + 1, &mark_colours)));
     if options.view == View::Hers {
@@ -278,12 +290,21 @@ fn painted(
 ) -> Vec<Item<FigurePoint>> {
     let tonal = options.style == Style::Soft;
     let [linea_nigra, striae, rash] = pose.skin;
-    let mut items = mother::behind(&pose.mother, &pose.womb, &SkinMarks { linea_nigra, striae, rash }, look);
-    for (number, rounds) in pose.rounds() {
-        items.push(rounds::draw(number, rounds, colours, tonal));
-    }
-    // A family is shown no bone across its baby.
+    let skin = SkinMarks { linea_nigra, striae, rash };
+    let rounds = pose.rounds().map(|(number, rounds)| rounds::draw(number, rounds, colours, tonal));
+    let body = options.mother == MotherAs::Body;
+    // The wall of the womb lies before the baby, but behind her hands.
+    let is_wall = |item: &Item<FigurePoint>| matches!(item, Item::Group { name, .. } if name == "womb-wall");
+    let (wall, marks): (Vec<_>, Vec<_>) = front.items.into_iter().partition(|item| body && is_wall(item));
+    let mut items = if body {
+        her_body::draw(pose, cast, &skin, look, wall)
+    } else {
+        mother::behind(&pose.mother, &pose.womb, &skin, look)
+    };
+    items.extend(rounds);
+    // A family is shown no bone across its baby; on her body none is drawn.
     let (under, over) = match options.labels {
+        _ if body => (vec![], vec![]),
         Labels::Family => (front.bones, vec![]),
         Labels::None | Labels::Few | Labels::All | Labels::Numbered => (vec![], front.bones),
     };
@@ -297,7 +318,7 @@ fn painted(
         });
     }
     items.extend(over);
-    items.extend(front.items);
+    items.extend(marks);
     items
 }
 

@@ -142,34 +142,40 @@ pub fn behind(
         group("mother-body", "", mother_body::draw(shape, skin, look)),
         group("mother-pelvis", "", mother_bones::whole(look, covered)),
     ];
-    if womb.len() >= 3 {
-        let p = &look.palette;
-        let path = closed(womb);
-        let mut inside = Vec::new();
-        if look.style == MotherStyle::Soft {
-            inside.push(fill(path, p.womb_shade[2]));
-            // A small womb has a narrow wall.
-            let broad =
-                womb.iter().fold(f32::MIN, |m, q| m.max(q.x)) - womb.iter().fold(f32::MAX, |m, q| m.min(q.x));
-            let size = (broad / 17.0).min(1.0);
-            let few: Vec<FigurePoint> = womb.iter().step_by(2).copied().collect();
-            for (near, far, colour) in
-                [(0.3, 0.8, p.womb_shade[1]), (0.65, 1.7, p.womb_shade[0]), (1.1, 2.8, p.womb)]
-            {
-                inside.push(fill(closed(&inset(&few, near * size, far * size)), colour));
-            }
-        } else {
-            inside.push(fill(path, p.womb));
-        }
-        if covered {
-            inside.extend(mother_bones::veiled(look));
-        }
-        items.push(group("womb", "", inside));
-    }
+    items.extend(room(womb, covered, look));
     if skin.linea_nigra {
         items.push(group("linea-nigra", "", vec![mother_body::linea_nigra(shape, look)]));
     }
     items
+}
+
+/// The inside of the womb; `veiled`: with the sacrum faintly behind it.
+pub(super) fn room(womb: &[FigurePoint], veiled: bool, look: &MotherLook) -> Option<Item<FigurePoint>> {
+    if womb.len() < 3 {
+        return None;
+    }
+    let p = &look.palette;
+    let path = closed(womb);
+    let mut inside = Vec::new();
+    if look.style == MotherStyle::Soft {
+        inside.push(fill(path, p.womb_shade[2]));
+        // A small womb has a narrow wall.
+        let broad =
+            womb.iter().fold(f32::MIN, |m, q| m.max(q.x)) - womb.iter().fold(f32::MAX, |m, q| m.min(q.x));
+        let size = (broad / 17.0).min(1.0);
+        let few: Vec<FigurePoint> = womb.iter().step_by(2).copied().collect();
+        for (near, far, colour) in
+            [(0.3, 0.8, p.womb_shade[1]), (0.65, 1.7, p.womb_shade[0]), (1.1, 2.8, p.womb)]
+        {
+            inside.push(fill(closed(&inset(&few, near * size, far * size)), colour));
+        }
+    } else {
+        inside.push(fill(path, p.womb));
+    }
+    if veiled {
+        inside.extend(mother_bones::veiled(look));
+    }
+    Some(group("womb", "", inside))
 }
 
 /// What is painted after the baby: the wall of the womb, the front of the pelvis, and the marks. `baby_at` tells

@@ -17,7 +17,7 @@ const BREAST: [(f32, f32); 7] =
 const GROIN: [(f32, f32); 4] = [(15.6, 0.2), (11.2, -5.5), (6.3, -10.2), (1.6, -13.2)];
 
 /// The flank's outline on her left, moved inwards by up to `inset` cm: most where the belly is round.
-fn flank(shape: &MotherShape, inset: f32) -> Vec<FigurePoint> {
+pub(super) fn flank(shape: &MotherShape, inset: f32) -> Vec<FigurePoint> {
     LEVELS
         .map(|y| {
             let round = 1.0 - ((y - 12.0) / 34.0) * ((y - 12.0) / 34.0);
@@ -51,11 +51,11 @@ pub fn draw(shape: &MotherShape, skin: &SkinMarks, look: &MotherLook) -> Vec<Ite
     items.push(brushes(&both_sides(&points(&GROIN)), 0.07, p.soft_ink));
     let ribs = [MotherSide::Left, MotherSide::Right].map(|side| flat(&shape.rib_margin(side)));
     items.push(fine_lines(&ribs, if soft { 0.05 } else { 0.035 }, p.faint));
-    skin_marks(shape, skin, look, &mut items);
+    skin_marks(shape, skin, 0.0, look, &mut items);
     items
 }
 
-fn body_tones(shape: &MotherShape, look: &MotherLook, items: &mut Vec<Item<FigurePoint>>) {
+pub(super) fn body_tones(shape: &MotherShape, look: &MotherLook, items: &mut Vec<Item<FigurePoint>>) {
     let p = &look.palette;
     for (right, left, colour) in
         [(0.0, 0.0, p.shade[2]), (0.3, 0.9, p.shade[1]), (0.8, 2.1, p.shade[0]), (1.7, 4.0, p.skin)]
@@ -129,7 +129,14 @@ pub fn linea_nigra(shape: &MotherShape, look: &MotherLook) -> Item<FigurePoint> 
     }
 }
 
-fn skin_marks(shape: &MotherShape, skin: &SkinMarks, look: &MotherLook, items: &mut Vec<Item<FigurePoint>>) {
+/// Stretch marks, `lift` cm higher than they lie on her bare, and a rash.
+pub(super) fn skin_marks(
+    shape: &MotherShape,
+    skin: &SkinMarks,
+    lift: f64,
+    look: &MotherLook,
+    items: &mut Vec<Item<FigurePoint>>,
+) {
     let p = &look.palette;
     if skin.striae {
         // Short curved strokes low on both flanks.
@@ -141,6 +148,7 @@ fn skin_marks(shape: &MotherShape, skin: &SkinMarks, look: &MotherLook, items: &
             (0.76, 4.6, 1.8),
             (0.86, 4.0, 1.7),
         ] {
+            let y = y + lift;
             let wide = shape.half_width(y) as f32;
             let (x, y) = (x as f32 * wide, y as f32);
             let line = points(&[(x + 0.45, y + long * 0.5), (x, y), (x - 0.7, y - long * 0.5)]);

@@ -1,5 +1,7 @@
 //! How a figure is wanted. In: choices. Out: the same, as types.
 
+use crate::body::hands::Palpation;
+
 /// How it is painted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Style {
@@ -35,6 +37,16 @@ pub enum Labels {
     Family,
 }
 
+/// How much of the mother is drawn.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum MotherAs {
+    /// Her torso as an outline, with her bones: for those who examine and teach.
+    #[default]
+    Outline,
+    /// With arms and clothes, both hands under her belly, and no bone: for those who take the picture home.
+    Body,
+}
+
 /// The colours of skin, of mother and baby alike.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Palette {
@@ -67,6 +79,10 @@ pub struct FigureOptions {
     pub style: Style,
     /// The colours of skin in the style `soft`; the others are black on white.
     pub palette: Palette,
+    /// How much of the mother is drawn in the styles `soft` and `line`.
+    pub mother: MotherAs,
+    /// The hands of whoever palpates, in the styles `soft` and `line`.
+    pub hands: Option<Palpation>,
     /// From where it is seen.
     pub view: View,
     /// What is named.

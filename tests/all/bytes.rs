@@ -25,6 +25,8 @@ fn svg(position: Position) -> Vec<u8> {
         format: Format::Svg,
         style: Style::Soft,
         palette: Palette::Neutral,
+        mother: handspan::commands::MotherAs::Outline,
+        hands: None,
         view: View::Facing,
         labels: Labels::None,
         lang: "en".to_owned(),

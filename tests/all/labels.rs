@@ -10,7 +10,7 @@ use handspan::exam;
 use handspan::figure::labels::{Placed, Plan};
 use handspan::figure::scene::{Frame, Role};
 use handspan::figure::terrain::{Round, Segment, cross};
-use handspan::figure::{self, FRAME, FigureOptions, Labels, Palette, Style, View};
+use handspan::figure::{self, FRAME, FigureOptions, Labels, MotherAs, Palette, Style, View};
 use handspan::fonts::Fonts;
 use handspan::sheet::{Content, FAMILY_PAGE, PICTURE};
 use handspan::words::{LANGUAGES, Part, Words};
@@ -142,6 +142,8 @@ pub fn options(view: View, labels: Labels, mm_per_cm: f32, type_pt: f32) -> Figu
     FigureOptions {
         style: Style::Soft,
         palette: Palette::Neutral,
+        mother: MotherAs::Outline,
+        hands: None,
         view,
         labels,
         mm_per_cm,

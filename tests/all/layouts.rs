@@ -7,7 +7,7 @@ use handspan::body::pose;
 use handspan::clinic::Clinic;
 use handspan::exam::{self, Exam};
 use handspan::figure::scene::{Align, Item, Role, Step};
-use handspan::figure::{self, FigureOptions, Labels, Palette, Style, View};
+use handspan::figure::{self, FigureOptions, Labels, MotherAs, Palette, Style, View};
 use handspan::fonts::Fonts;
 use handspan::reckon::{Reckoning, reckon};
 use handspan::sheet::family::{self, Asked};
@@ -69,6 +69,8 @@ pub fn sides(
         let options = FigureOptions {
             style: look.style.unwrap_or(Style::Soft),
             palette: Palette::Neutral,
+            mother: MotherAs::Outline,
+            hands: None,
             view: View::Facing,
             labels: look.labels.unwrap_or(Labels::Family),
             mm_per_cm,

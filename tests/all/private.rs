@@ -79,6 +79,8 @@ fn what_is_private_is_on_no_page() {
         lang: "en".to_owned(),
         draft: Draft::Refused,
         paper: None,
+        palette: handspan::commands::Palette::Neutral,
+        mother: handspan::commands::MotherAs::Body,
         clinic: None,
         layout: None,
         despite: despite.clone(),

@@ -33,6 +33,8 @@ fn drawn_with(text: &str, view: View, labels: Labels) -> Tree {
             format: Format::Svg,
             style: Style::Soft,
             palette: Palette::Neutral,
+            mother: handspan::commands::MotherAs::Outline,
+            hands: None,
             view,
             labels,
             lang: "en".to_owned(),

@@ -4,7 +4,7 @@ use crate::shared::{path, read, run, run_in, said};
 use handspan::body::pose;
 use handspan::exam;
 use handspan::figure::scene::{Colour, Item, Role, Text};
-use handspan::figure::{self, FigureOptions, Labels, Palette, Style, View};
+use handspan::figure::{self, FigureOptions, Labels, MotherAs, Palette, Style, View};
 use handspan::fonts::Fonts;
 use handspan::sheet::{Content, SKETCH};
 use handspan::units::FigurePoint;
@@ -28,6 +28,8 @@ fn scene(text: &str, view: View) -> (figure::scene::Scene, f32) {
     let options = FigureOptions {
         style: Style::Sketch,
         palette: Palette::Neutral,
+        mother: MotherAs::Outline,
+        hands: None,
         view,
         labels: Labels::Few,
         mm_per_cm: mm,

@@ -283,6 +283,8 @@ fn bytes_without_fonts(name: &str, exam: &[u8], style: Style) -> usize {
             format: Format::Svg,
             style,
             palette: Palette::Neutral,
+            mother: handspan::commands::MotherAs::Outline,
+            hands: None,
             view: View::Facing,
             labels: Labels::Few,
             lang: "en".to_owned(),

@@ -114,6 +114,8 @@ fn drawing(lay: &Lay<'_>, scale: f32) -> Vec<Item<FigurePoint>> {
     let options = FigureOptions {
         style: Style::Sketch,
         palette: Palette::Neutral,
+        mother: crate::figure::MotherAs::Outline,
+        hands: None,
         view: View::Facing,
         labels: Labels::Few,
         mm_per_cm: (10.0 * scale).max(LINES_AS_AT),

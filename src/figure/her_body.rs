@@ -1,0 +1,87 @@
+//! The mother with arms and clothes, for pictures that go home. In: a pose, its cast, the look, what was noted of her skin.
+//! Out: what is painted before the baby: torso, top and skirt, womb, and both hands under the belly.
+//!
+//! Nothing of her covers the baby: it is painted over her hands, which give way to it besides.
+
+use super::baby::{self, Hand};
+use super::her_clothes;
+use super::mother::{self, MotherLook, MotherStyle, SkinMarks};
+use super::mother_body;
+use super::mother_ink::{fine_lines, group};
+use super::mother_palette::MotherPalette;
+use super::palette::BabyColours;
+use super::rounds;
+use super::scene::Item;
+use super::smooth::both_sides;
+use crate::body::cast::Cast;
+use crate::body::her_arms::{self, Reach};
+use crate::body::pose::Pose;
+use crate::units::FigurePoint;
+
+/// How far above their usual place stretch marks are drawn, cm: there her hands would hide them.
+const OVER_HANDS: f64 = 7.0;
+/// Her lines beside the baby's: finer, and over a coarser cast.
+const HAND: Hand = Hand { firm: 0.85, even: 1.9 };
+
+/// Her body, and the womb with its `wall`.
+pub fn draw(
+    pose: &Pose,
+    cast: Option<&Cast>,
+    skin: &SkinMarks,
+    look: &MotherLook,
+    wall: Vec<Item<FigurePoint>>,
+) -> Vec<Item<FigurePoint>> {
+    let shape = &pose.mother;
+    let soft = look.style == MotherStyle::Soft;
+    let taken = |p: FigurePoint| {
+        cast.is_some_and(|c| c.covers(p.x, p.y)) || pose.rounds().any(|(_, r)| rounds::covers(r, p))
+    };
+    let reach = Reach::of(shape, &taken);
+    let mut torso = vec![];
+    if soft {
+        mother_body::body_tones(shape, look, &mut torso);
+    }
+    let width = if soft { 0.085 } else { 0.075 };
+    torso.push(fine_lines(&both_sides(&mother_body::flank(shape, 0.0)), width, look.palette.ink));
+    mother_body::skin_marks(shape, skin, OVER_HANDS, look, &mut torso);
+    let mut items = vec![
+        group("mother-body", "", torso),
+        group("mother-skirt", "", her_clothes::skirt(shape, look)),
+        group("mother-top", "", her_clothes::top(shape, look)),
+    ];
+    items.extend(mother::room(&pose.womb, false, look));
+    if skin.linea_nigra {
+        items.push(group("linea-nigra", "", vec![mother_body::linea_nigra(shape, look)]));
+    }
+    items.extend(wall);
+    let colours = skin_colours(&look.palette);
+    for (name, arm) in ["mother-arm-left", "mother-arm-right"].iter().zip(her_arms::casts(shape, &reach)) {
+        let mut marks = vec![];
+        flatten(baby::limb(&arm, &colours, soft, HAND), &mut marks);
+        items.push(group(name, "", marks));
+    }
+    items.push(group("mother-sleeves", "", her_clothes::sleeves(&reach, look)));
+    items
+}
+
+/// Her skin as the colours that tones are laid in.
+fn skin_colours(p: &MotherPalette) -> BabyColours {
+    BabyColours {
+        skin: p.skin,
+        light: p.light,
+        shade: [p.shade[0], p.shade[1], p.shade[2]],
+        hair: p.ink,
+        blush: p.shade[2],
+        ink: p.ink,
+    }
+}
+
+/// The marks of all groups, without the groups: names of a baby's parts are not hers.
+fn flatten(items: Vec<Item<FigurePoint>>, out: &mut Vec<Item<FigurePoint>>) {
+    for item in items {
+        match item {
+            Item::Group { items, .. } => flatten(items, out),
+            mark => out.push(mark),
+        }
+    }
+}

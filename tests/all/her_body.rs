@@ -1,0 +1,192 @@
+//! The mother with arms and clothes: what she may not move, hide or cross, and that her two sides answer each other.
+
+use super::shared::path;
+use handspan::body::cast::Cast;
+use handspan::body::her_arms::{Reach, casts};
+use handspan::body::mother::MotherShape;
+use handspan::body::pose::{self, Pose};
+use handspan::commands::{self, Command, Draft, Draw, Format, Handout, Labels, MotherAs, Palette, Request};
+use handspan::commands::{Source, Style, View};
+use handspan::exam::{self, Scar};
+use handspan::figure::her_clothes;
+use handspan::report::Look;
+use handspan::units::{FigurePoint, MotherSide};
+use handspan::write::TextAs;
+
+const SCARRED: &str = "weeks = \"37+0\"\n[mother]\nfundal-height = \"35 cm\"\n\
+    scars = [\"low transverse\"]\nskin = [\"striae\", \"linea nigra\"]\n\
+    [baby]\nposition = \"LOA\"\nhead-above-brim = \"2/5\"\nheart = \"left, below navel\"\n";
+
+fn drawn(text: &str, mother: MotherAs, style: Style, palette: Palette) -> String {
+    let draw = Draw {
+        exam: Source::new("exam.toml", text),
+        format: Format::Svg,
+        style,
+        palette,
+        mother,
+        hands: None,
+        view: View::Facing,
+        labels: Labels::Few,
+        lang: "en".to_owned(),
+        draft: Draft::Refused,
+        width: None,
+        text_as: TextAs::Outlines,
+    };
+    let outcome = commands::run(&Request { command: Command::Draw(draw), look: Look::Plain });
+    let [page] = &outcome.pages[..] else { panic!("{text}\n{}", outcome.notes) };
+    String::from_utf8(page.clone()).expect("text")
+}
+
+/// The marks of a group, as they are written.
+fn group<'a>(svg: &'a str, id: &str) -> Option<&'a str> {
+    let from = svg.find(&format!("<g id=\"{id}\""))?;
+    let mut depth = 0;
+    for (at, _) in svg[from..].match_indices('<') {
+        let tag = &svg[from + at..];
+        if tag.starts_with("<g ") || tag.starts_with("<g>") {
+            depth += 1;
+        } else if tag.starts_with("</g>") {
+            depth -= 1;
+            if depth == 0 {
+                return Some(&svg[from..from + at]);
+            }
+        }
+    }
+    None
+}
+
+fn posed(text: &str) -> Pose {
+    let reading = exam::read("exam.toml", text.as_bytes());
+    let exam = reading.exam.unwrap_or_else(|| panic!("{text}"));
+    let conclusions: Vec<_> = (0..exam.babies.len()).map(|i| exam::conclude(&exam, i)).collect();
+    pose::from_exam(&exam, &conclusions)
+}
+
+#[test]
+fn her_body_moves_no_mark_no_womb_and_no_baby() {
+    for style in [Style::Soft, Style::Line] {
+        let (outline, body) = (
+            drawn(SCARRED, MotherAs::Outline, style, Palette::Neutral),
+            drawn(SCARRED, MotherAs::Body, style, Palette::Neutral),
+        );
+        for id in ["baby", "womb-wall", "scar-1", "navel", "heart-1", "linea-nigra", "brim", "fundus-line"] {
+            let (one, other) = (group(&outline, id), group(&body, id));
+            assert!(one.is_some(), "{style:?}: {id} is drawn");
+            assert_eq!(one, other, "{style:?}: {id}");
+        }
+    }
+}
+
+#[test]
+fn her_hands_lie_before_the_wall_of_the_womb_and_behind_the_baby_and_no_bone_is_drawn() {
+    let svg = drawn(SCARRED, MotherAs::Body, Style::Soft, Palette::Neutral);
+    let at = |id: &str| svg.find(&format!("<g id=\"{id}\"")).unwrap_or_else(|| panic!("{id} is drawn"));
+    let order = ["mother-body", "mother-skirt", "womb", "womb-wall", "mother-arm-left", "mother-arm-right"];
+    for pair in order.iter().chain(&["baby", "scar-1", "navel"]).collect::<Vec<_>>().windows(2) {
+        assert!(at(pair[0]) < at(pair[1]), "{} before {}", pair[0], pair[1]);
+    }
+    assert!(!svg.contains("pelvis"), "no bone");
+    for forbidden in ["Gradient", "filter", "opacity"] {
+        assert!(!svg.contains(forbidden), "{forbidden}");
+    }
+}
+
+#[test]
+fn the_picture_stays_small() {
+    let mut deepest = 0;
+    for palette in [Palette::Neutral, Palette::Skin(Palette::DEEPEST)] {
+        deepest = deepest.max(drawn(SCARRED, MotherAs::Body, Style::Soft, palette).len());
+    }
+    assert!(deepest <= 220 * 1024, "{deepest} bytes");
+    let arm = std::fs::metadata(path("src/body/her_arms/arm.bin")).expect("the baked arm").len();
+    assert!(arm <= 32 * 1024, "{arm} bytes");
+}
+
+#[test]
+fn pages_that_go_home_show_her_body_and_pictures_for_clinicians_her_outline() {
+    let page = Handout {
+        exam: Source::new("exam.toml", SCARRED),
+        format: Format::Svg,
+        lang: "en".to_owned(),
+        draft: Draft::Refused,
+        paper: None,
+        palette: Palette::Neutral,
+        mother: MotherAs::Body,
+        clinic: None,
+        layout: None,
+        despite: vec![],
+        emergency: None,
+        invite_listening: false,
+        numbers: false,
+    };
+    let outcome = commands::run(&Request { command: Command::Handout(page), look: Look::Plain });
+    let front = String::from_utf8(outcome.pages.first().expect("a page").clone()).expect("text");
+    assert!(front.contains("mother-arm-left") && !front.contains("pelvis-front"));
+    let exam = path("examples/head-down-left.toml");
+    let exam = exam.to_str().expect("a name");
+    let picture = super::shared::run(&["draw", exam, "-o", "-", "--as", "svg"]);
+    let picture = String::from_utf8_lossy(&picture.stdout).into_owned();
+    assert!(picture.contains("pelvis-front") && !picture.contains("mother-arm-left"));
+    let page = super::shared::run(&["family-page", exam, "-o", "-", "--as", "svg", "--sides", "1"]);
+    let page = String::from_utf8_lossy(&page.stdout).into_owned();
+    assert!(page.contains("mother-arm-left") && !page.contains("pelvis-front"));
+}
+
+#[test]
+fn a_mirrored_exam_moves_the_other_hand_just_as_far_and_both_arms_mirror_each_other() {
+    let text = |position: &str| format!("weeks = \"38+0\"\n[baby]\nposition = \"{position}\"\n");
+    let (mut moved, mut uneven) = (0, 0);
+    for (left, right) in [("LOA", "ROA"), ("LOT", "ROT"), ("LSA", "RSA")] {
+        let reach = |position: &str| {
+            let pose = posed(&text(position));
+            let cast = pose.cast();
+            let taken = |p: FigurePoint| cast.as_ref().is_some_and(|c| c.covers(p.x, p.y));
+            (pose.mother, Reach::of(&pose.mother, &taken))
+        };
+        let ((shape, a), (_, b)) = (reach(left), reach(right));
+        for y in [0.0, 4.0, 12.0, 20.0, 33.0] {
+            assert_eq!(a.at(MotherSide::Left, y), b.at(MotherSide::Right, y), "{left}, {right} at {y}");
+            assert_eq!(a.at(MotherSide::Right, y), b.at(MotherSide::Left, y), "{left}, {right} at {y}");
+        }
+        moved += usize::from(a.at(MotherSide::Left, 3.0).abs() > 0.1);
+        uneven += usize::from(a.at(MotherSide::Left, 3.0) != a.at(MotherSide::Right, 3.0));
+        let ([a_left, a_right], [b_left, b_right]) = (casts(&shape, &a), casts(&shape, &b));
+        assert!(is_mirrored(&a_left, &b_right) && is_mirrored(&a_right, &b_left), "{left}, {right}");
+    }
+    assert!(moved > 0 && uneven > 0, "hands give way in some of them: {moved}, {uneven}");
+}
+
+fn is_mirrored(a: &Cast, b: &Cast) -> bool {
+    let same = (a.width, a.height) == (b.width, b.height) && a.depth.len() == b.depth.len();
+    let row = |j: usize| (0..a.width).all(|i| a.depth[j * a.width + i] == b.depth[(j + 1) * a.width - 1 - i]);
+    same && (0..a.height).all(row) && a.depth.iter().any(|z| *z > -1e5)
+}
+
+#[test]
+fn her_fingers_keep_off_a_head_in_the_pelvis() {
+    for position in ["LOA", "ROA", "LOT", "OA", "OP", "ROP"] {
+        let pose = posed(&format!("weeks = \"38+0\"\n[baby]\nposition = \"{position}\"\n"));
+        let baby = pose.cast().expect("a baby");
+        let reach = Reach::of(&pose.mother, &|p| baby.covers(p.x, p.y));
+        for arm in casts(&pose.mother, &reach) {
+            let over = arm.hits().filter(|(x, y, _)| baby.covers(*x, *y)).count();
+            assert_eq!(over, 0, "{position}: cells of a hand under the baby");
+        }
+    }
+}
+
+#[test]
+fn no_cloth_hides_a_scar_or_the_navel() {
+    let shapes = [12.0, 20.0, 28.0, 34.0, 38.0, 42.0].into_iter().flat_map(|weeks| {
+        [(None, None), (Some(30.0), Some(85.0)), (Some(42.0), Some(130.0))]
+            .map(|(tape, girth)| MotherShape::new(weeks, tape, None, girth))
+    });
+    for shape in shapes {
+        let lowest = her_clothes::hem(&shape).iter().fold(f32::MAX, |low, p| low.min(p.y));
+        let scars = [Scar::LowTransverse, Scar::Midline, Scar::RightLower, Scar::Keyhole];
+        let marks = scars.iter().flat_map(|scar| shape.scar(*scar)).flatten().map(|p| (p.0.x, p.0.y));
+        for (x, y) in marks.chain([(0.0, shape.navel_y as f32)]) {
+            assert!(y > her_clothes::waist_y(x) + 0.4 && y < lowest - 0.4, "{x}, {y}: {shape:?}");
+        }
+    }
+}
