@@ -7,7 +7,9 @@ use crate::cli;
 use crate::files::{self, Given, Target, load};
 use crate::manual;
 use handspan::commands::{
-    Cases, Check, Chosen, Command, Draft, Draw, Form, Format, Growth, Handout, Labels, Level, Model, MotherAs, Note, Palette, Palpation, Paper, Plate, Request, Review, Set, Size, SkinGuide, Source, Space, Style, View, Way, What,
+    Cases, Check, Chosen, Command, Draft, Draw, Form, Format, Growth, Handout, Labels, Level, Model,
+    MotherAs, Note, Palette, Palpation, Paper, Plate, Request, Review, Set, Size, SkinGuide, Source, Space,
+    Style, View, Way, What,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;

@@ -138,6 +138,10 @@ fn findings(exam: &Exam, index: usize, baby: &Baby, supposed: &[Supposed]) -> Ve
         "head" head, "breech" breech, "back" back, "head-above-brim" head_above_brim, "descent" descent,
         "lie" lie, "presentation" presentation, "position" position
     );
+    // How the head is held, where it decides what leads.
+    if matches!(baby.attitude.value(), Some(Attitude::Brow | Attitude::Face)) {
+        direct!("attitude" attitude);
+    }
     if let Some(limbs) = baby.limbs.value() {
         push("limbs", About::Limbs, !baby.limbs.is_unsure(), &|supposed| {
             !beside_back(limbs, supposed.back())

@@ -564,6 +564,10 @@ fn against(lesson: Lesson, dice: &mut Dice) -> Result<Made, String> {
     let (key, value) = match lesson {
         Lesson::LimbsAgainst => {
             let level = dice.pick(&["above navel", "at navel", "below navel"]);
+            if bottom_down {
+                // Only one finding is out of place.
+                visit.baby("heart", quoted(&format!("{}, at navel", side(her))));
+            }
             ("limbs", list(&[format!("{}, {level}", side(her))]))
         }
         Lesson::HeartTooHigh => ("heart", quoted(&format!("{}, above navel", side(her)))),

@@ -24,6 +24,8 @@ fn drawn(leads: Leads, eighths: u8, open_cm: u8, labels: Labels, style: Style) -
         title: String::new(),
         description: String::new(),
         captions: vec![],
+        mother: handspan::commands::MotherAs::Outline,
+        hands: None,
     };
     let (look, baby) = colours_from_below(&pose, &options);
     let (words, fonts) = (Words::load("en").expect("the words"), Fonts::load().expect("the faces"));

@@ -66,15 +66,15 @@ fn sides_are_hers_in_both_files() {
     let across = middle("32+0 head right flank breech left flank back front");
     let other = middle("32+0 head left flank breech right flank back front");
     assert!((across + other).abs() < 0.5, "{across} {other}");
-    let loa = triangles(&drawn("38+0 LOA", "lie.stl"));
-    let roa = triangles(&drawn("38+0 ROA", "lie.stl"));
+    let loa = triangles(&drawn("38+0 LOA 1/5 palp", "lie.stl"));
+    let roa = triangles(&drawn("38+0 ROA 1/5 palp", "lie.stl"));
     let spread = |all: &[[[f32; 3]; 3]], sign: f32| {
         let mut xs: Vec<i64> = all.iter().flatten().map(|p| (p[0] * sign * 100.0).round() as i64).collect();
         xs.sort_unstable();
         xs
     };
     assert_eq!(spread(&loa, 1.0), spread(&roa, -1.0));
-    // The most of a back to her left front lies at her left and in front: y runs to her back.
+    // A deep head stands below the upper border of her pubic bone.
     let feet = |all: &[[[f32; 3]; 3]]| all.iter().flatten().map(|p| p[2]).fold(f32::MAX, f32::min);
     assert!(feet(&loa) < 0.0, "the head stands in the pelvis, below its brim");
 }

@@ -103,6 +103,8 @@ fn page(lang: &str, draft: bool, clinic: &str) -> Outcome {
         emergency: None,
         invite_listening: false,
         numbers: false,
+        palette: handspan::commands::Palette::Neutral,
+        mother: handspan::commands::MotherAs::Body,
     };
     commands::run(&Request { command: Command::Handout(handout), look: Look::Plain })
 }

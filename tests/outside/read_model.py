@@ -17,7 +17,7 @@ if not stl.is_watertight:
     faults.append("the STL is not watertight")
 if not stl.is_winding_consistent:
     faults.append("triangles wind in two ways")
-if not 1.8e6 < stl.volume < 4.5e6:
+if not 1.3e6 < stl.volume < 4.5e6:
     faults.append(f"{stl.volume} cubic mm")
 whole = trimesh.util.concatenate(list(glb.dump()))
 whole.merge_vertices(merge_norm=True)

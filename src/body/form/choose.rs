@@ -121,7 +121,7 @@ fn held(p: &mut Posture, head: Head) {
 /// Hands on the chest, one above the other. House values, by eye.
 const ON_CHEST: [Arm; 2] = [
     on_chest(Vec3::new(2.4, -3.6, 7.0), Vec3::new(-0.5, 0.8, 0.1)),
-    on_chest(Vec3::new(1.9, -6.8, 7.8), Vec3::new(-0.9, 0.5, 0.4)),
+    on_chest(Vec3::new(1.9, -6.86, 7.55), Vec3::new(-1.23, 0.72, 0.63)),
 ];
 
 const fn on_chest(wrist: Vec3, hand: Vec3) -> Arm {

@@ -182,9 +182,9 @@ fn wanted(named: &[Named], below: Below, labels: Labels, words: &Words) -> Resul
             all.push(("below-coccyx", at(0.0, -6.9), false));
             if below.open_cm < FULLY_OPEN {
                 // On the side on which the position is not named.
-                let side = if below.eighths % 8 < 4 { -0.7071 } else { 0.7071 };
+                let side = if below.eighths % 8 < 4 { -0.8 } else { 0.8 };
                 let far = 0.5 * f32::from(below.open_cm) + 0.25;
-                all.push(("below-cervix", at(side * far, -0.7071 * far), false));
+                all.push(("below-cervix", at(side * far, -0.6 * far), false));
             }
         }
     }
