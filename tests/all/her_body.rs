@@ -1,6 +1,6 @@
 //! The mother with arms and clothes: what she may not move, hide or cross, and that her two sides answer each other.
 
-use super::shared::path;
+use super::shared::{family_page, path};
 use handspan::body::cast::Cast;
 use handspan::body::her_arms::{Reach, casts};
 use handspan::body::mother::MotherShape;
@@ -104,21 +104,7 @@ fn the_picture_stays_small() {
 
 #[test]
 fn pages_that_go_home_show_her_body_and_pictures_for_clinicians_her_outline() {
-    let page = Handout {
-        exam: Source::new("exam.toml", SCARRED),
-        format: Format::Svg,
-        lang: "en".to_owned(),
-        draft: Draft::Refused,
-        paper: None,
-        palette: Palette::Neutral,
-        mother: MotherAs::Body,
-        clinic: None,
-        layout: None,
-        despite: vec![],
-        emergency: None,
-        invite_listening: false,
-        numbers: false,
-    };
+    let page = Handout { format: Format::Svg, ..family_page(Source::new("exam.toml", SCARRED), "en") };
     let outcome = commands::run(&Request { command: Command::Handout(page), look: Look::Plain });
     let front = String::from_utf8(outcome.pages.first().expect("a page").clone()).expect("text");
     assert!(front.contains("mother-arm-left") && !front.contains("pelvis-front"));

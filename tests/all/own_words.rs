@@ -1,7 +1,7 @@
 //! Languages as a clinic says them: its corrections stand in place of ours, never against a warning, a side or a value; a language
 //! that it has signed is no draft until a sentence changes; and the book in which one is read
 
-use crate::shared::path;
+use crate::shared::{family_page, path};
 use handspan::clinic::{self, Clinic};
 use handspan::commands::{self, Command, Draft, Format, Handout, Outcome, Request, Review, Source, exit};
 use handspan::report::Look;
@@ -92,19 +92,9 @@ fn faults_in_the_clinics_words_are_told_by_their_line() {
 fn page(lang: &str, draft: bool, clinic: &str) -> Outcome {
     let exam = std::fs::read(path("examples/large-build.toml")).unwrap();
     let handout = Handout {
-        exam: Source::new("exam.toml", exam),
-        format: Format::Html,
-        lang: lang.to_owned(),
         draft: Draft::asked(draft),
-        paper: None,
         clinic: Some(Source::new("ours.toml", format!("{NUMBERS}{clinic}"))),
-        layout: None,
-        despite: vec![],
-        emergency: None,
-        invite_listening: false,
-        numbers: false,
-        palette: handspan::commands::Palette::Neutral,
-        mother: handspan::commands::MotherAs::Body,
+        ..family_page(Source::new("exam.toml", exam), lang)
     };
     commands::run(&Request { command: Command::Handout(handout), look: Look::Plain })
 }

@@ -3,10 +3,10 @@
 
 use crate::layouts::{examples, sides};
 use crate::pages::{texts, words};
-use crate::shared::path;
+use crate::shared::{family_page, path};
 use base64::Engine;
 use handspan::clinic;
-use handspan::commands::{self, Chosen, Command, Draft, Format, Handout, Outcome, Request, Source, exit};
+use handspan::commands::{self, Chosen, Command, Handout, Outcome, Request, Source, exit};
 use handspan::figure::scene::Role;
 use handspan::fonts::Fonts;
 use handspan::report::Look;
@@ -28,21 +28,7 @@ fn clinic_file() -> Source {
 }
 
 fn asked(exam: Source, lang: &str) -> Handout {
-    Handout {
-        exam,
-        format: Format::Html,
-        lang: lang.to_owned(),
-        draft: Draft::asked(lang == "es" || lang == "fr"),
-        paper: None,
-        clinic: Some(clinic_file()),
-        layout: None,
-        despite: vec![],
-        emergency: None,
-        invite_listening: false,
-        numbers: false,
-        palette: handspan::commands::Palette::Neutral,
-        mother: handspan::commands::MotherAs::Body,
-    }
+    Handout { clinic: Some(clinic_file()), ..family_page(exam, lang) }
 }
 
 fn example(name: &str) -> Source {

@@ -1,5 +1,6 @@
 //! Helpers for the tests: texts to exams, published rows, the program.
 
+use handspan::commands::{Draft, Format, Handout, MotherAs, Palette, Source};
 use handspan::exam::{self, Exam};
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output, Stdio};
@@ -21,6 +22,25 @@ pub fn rust_files(at: &Path) -> Vec<(String, String)> {
         files.extend(entries.iter().flat_map(|entry| rust_files(entry)));
     }
     files
+}
+
+/// The family page of an exam for a telephone, in a language, without a clinic; drafts of unsigned languages are wanted.
+pub fn family_page(exam: Source, lang: &str) -> Handout {
+    Handout {
+        exam,
+        format: Format::Html,
+        lang: lang.to_owned(),
+        draft: Draft::asked(lang == "es" || lang == "fr"),
+        paper: None,
+        clinic: None,
+        layout: None,
+        despite: vec![],
+        emergency: None,
+        invite_listening: false,
+        numbers: false,
+        palette: Palette::Neutral,
+        mother: MotherAs::Body,
+    }
 }
 
 /// The exam in `text`, which must be free of errors.

@@ -3,6 +3,7 @@
 
 use super::{difference, file, run};
 use crate::growth::example_sheet;
+use crate::shared::family_page;
 use handspan::commands::{
     self, Command, Draw, Format, Handout, Labels, Palette, Request, Source, Style, View,
 };
@@ -70,21 +71,8 @@ fn every_example_is_a_sound_pdf_with_its_words() {
     for (name, text) in examples() {
         let picture =
             file(&format!("{name}.pdf"), &draw(&name, &text, Format::Pdf, Style::Soft, Labels::All));
-        let page = Handout {
-            exam: Source::new(name.as_str(), text.as_str()),
-            format: Format::Pdf,
-            lang: "en".to_owned(),
-            draft: handspan::commands::Draft::Refused,
-            paper: None,
-            palette: handspan::commands::Palette::Neutral,
-            mother: handspan::commands::MotherAs::Body,
-            clinic: None,
-            layout: None,
-            despite: vec![],
-            emergency: None,
-            invite_listening: false,
-            numbers: false,
-        };
+        let page =
+            Handout { format: Format::Pdf, ..family_page(Source::new(name.as_str(), text.as_str()), "en") };
         let outcome = commands::run(&Request { command: Command::Handout(page), look: Look::Plain });
         let mut files = vec![(picture, "Her left")];
         if let [page] = &outcome.pages[..] {
