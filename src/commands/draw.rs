@@ -84,15 +84,10 @@ pub fn run(options: &Draw, look: Look) -> Outcome {
         Err(fault) => return load::wordless(&fault),
     };
     let loaded = load::exam(&options.exam, None);
-    let exam = match loaded.exam(look) {
-        Ok(exam) => exam,
+    let (exam, mut notes) = match loaded.exam_and_told(tongues.english(), look) {
+        Ok(both) => both,
         Err(outcome) => return *outcome,
     };
-    let mut notes = loaded.problems(look);
-    match load::pressing(&loaded, tongues.english()) {
-        Ok(told) => notes.push_str(&told),
-        Err(fault) => return load::wordless(&fault),
-    }
     match pictures(exam, &loaded, options, &[options.format], tongues.pages()) {
         Ok(pages) => Outcome { notes, pages, made: "the picture", code: loaded.code(), ..Outcome::default() },
         Err(why) => {

@@ -56,6 +56,13 @@ impl Loaded<'_> {
             })
         })
     }
+    /// The exam, and what a document of it tells first: the problems of its file, then what is pressing. Else the outcome
+    /// that ends it.
+    pub fn exam_and_told(&self, words: &Words, look: Look) -> Result<(&Exam, String), Box<Outcome>> {
+        let exam = self.exam(look)?;
+        let pressing = pressing(self, words).map_err(|fault| Box::new(wordless(&fault)))?;
+        Ok((exam, self.problems(look) + &pressing))
+    }
     /// The first error in its file, with its line.
     fn first_error(&self) -> String {
         let errors = || self.reading.problems.iter().filter(|p| p.severity == Severity::Error);

@@ -47,15 +47,10 @@ pub fn run(options: &Model, look: Look) -> Outcome {
         Err(fault) => return load::wordless(&fault),
     };
     let loaded = load::exam(&options.exam, None);
-    let exam = match loaded.exam(look) {
-        Ok(exam) => exam,
+    let (exam, mut notes) = match loaded.exam_and_told(&words, look) {
+        Ok(both) => both,
         Err(outcome) => return *outcome,
     };
-    let mut notes = loaded.problems(look);
-    match load::pressing(&loaded, &words) {
-        Ok(told) => notes.push_str(&told),
-        Err(fault) => return load::wordless(&fault),
-    }
     let pose = picture::pose(exam, &loaded);
     let babies: Vec<(usize, Solid)> =
         lateral(&pose).babies.iter().map(|(number, baby)| (*number, Solid::of_cut(baby))).collect();

@@ -93,13 +93,9 @@ pub fn run(options: &Plate, look: Look) -> Outcome {
     let mut notes = String::new();
     let mut code = exit::DONE;
     for loaded in &own {
-        if let Err(outcome) = loaded.exam(look) {
-            return *outcome;
-        }
-        notes.push_str(&loaded.problems(look));
-        match load::pressing(loaded, tongues.english()) {
-            Ok(told) => notes.push_str(&told),
-            Err(fault) => return load::wordless(&fault),
+        match loaded.exam_and_told(tongues.english(), look) {
+            Ok((_, told)) => notes.push_str(&told),
+            Err(outcome) => return *outcome,
         }
         code = code.max(loaded.code());
     }
