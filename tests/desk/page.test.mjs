@@ -287,7 +287,9 @@ test('a panic inside keeps what was entered, and the page goes on', async () => 
         if (made.instance) return made;
         const exports = { ...made.exports };
         exports.handspan_run = (at, length) => {
-          if (!window.breakNext) return made.exports.handspan_run(at, length);
+          // The small pictures of the start are drawn whenever the page has nothing else to do: they are not what is broken.
+          const asked = new TextDecoder().decode(new Uint8Array(made.exports.memory.buffer, at, length));
+          if (!window.breakNext || !asked.includes('movements')) return made.exports.handspan_run(at, length);
           window.breakNext = false;
           // A length that no memory has: the library traps.
           return made.exports.handspan_run(0xfffffff0, 0x7fffffff);
