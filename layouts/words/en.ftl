@@ -1379,8 +1379,8 @@ trace-title = Tracing sheet, at true size
 trace-about = The lines of the drawing, at true size, unrolled along the curve of the abdomen. { $lie }
 trace-sheet = Sheet { $number } of { $count }: row { $row }, column { $column }.
 trace-one-sheet = One sheet.
-trace-join = Join on the crosses, cut along the broken frame.
-trace-use = Cut round it. Cut each slit and close it, the broken line on the cut. Prick the lines. Print outward, the thick mark on the bone, the long line on her midline: dot the pen through.
+trace-join = Join letter on letter, cut along the broken frame.
+trace-use = Cut round it. Cut each slit and close it, the broken line on the cut. Print outward: so that you can read it. Thick mark on the bone, long line on her midline. Prick the lines and dot the pen through.
 # With several babies.
 trace-numbers = Numbers: baby, then step.
 trace-bar = 5 cm. If it is not, print at 100 %.
@@ -1388,8 +1388,10 @@ trace-pubic = upper edge of the pubic bone
 trace-navel = navel, { $cm } cm up
 trace-navel-expected = navel: not measured
 trace-fundus = top of the womb, { $cm } cm
-trace-left = her left, your right
-trace-right = her right, your left
+trace-left = HER LEFT, your right
+trace-right = HER RIGHT, your left
+trace-up = this way up, to her head
+trace-none = There is no tracing sheet: one at true size would be wrong on her. Draw by hand after this guide; your hands on her give place and size.
 
 ## The family page
 # Plain words, short sentences (20 words at most), Flesch-Kincaid grade 6 or below. "Your left" is the mother's left.

@@ -1220,16 +1220,18 @@ trace-title = Hoja para calcar, a tamaño real
 trace-about = Las líneas del dibujo, a tamaño real, desplegadas a lo largo de la curva del abdomen. { $lie }
 trace-sheet = Hoja { $number } de { $count }: fila { $row }, columna { $column }.
 trace-one-sheet = Una hoja.
-trace-join = Una por las cruces, corte por el marco discontinuo.
-trace-use = Recórtela. Corte las ranuras y ciérrelas, la línea discontinua sobre el corte. Perfore las líneas. Lo impreso hacia fuera, la marca gruesa en el hueso, la línea larga en la línea media de ella: marque los puntos con el rotulador.
+trace-join = Una letra con letra, corte por el marco discontinuo.
+trace-use = Recórtela. Corte las ranuras y ciérrelas, la línea discontinua sobre el corte. Lo impreso hacia fuera: si puede leerla, está bien puesta. La marca gruesa en el hueso, la línea larga en la línea media de ella. Perfore las líneas y marque los puntos.
 trace-numbers = Números: bebé, luego paso.
 trace-bar = 5 cm. Si no lo son, imprima al 100 %.
 trace-pubic = borde superior del pubis
 trace-navel = ombligo, { $cm } cm arriba
 trace-navel-expected = ombligo: sin medir
 trace-fundus = fondo uterino, { $cm } cm
-trace-left = izquierda de ella, derecha de usted
-trace-right = derecha de ella, izquierda de usted
+trace-left = IZQUIERDA DE ELLA, derecha de usted
+trace-right = DERECHA DE ELLA, izquierda de usted
+trace-up = hacia la cabeza de ella
+trace-none = No hay hoja para calcar: una a tamaño real sería falsa sobre ella. Dibuje a mano con esta guía; las manos de usted sobre ella dan el sitio y el tamaño.
 
 ## The family page
 

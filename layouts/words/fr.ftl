@@ -1217,16 +1217,18 @@ trace-title = Feuille à tracer, grandeur réelle
 trace-about = Les traits du dessin, en grandeur réelle, déroulés selon la courbe de l’abdomen. { $lie }
 trace-sheet = Feuille { $number } sur { $count } : rang { $row }, colonne { $column }.
 trace-one-sheet = Une seule feuille.
-trace-join = Assemblez sur les croix, coupez le long du cadre.
-trace-use = Découpez. Fendez et fermez chaque entaille, le trait interrompu sur la coupe. Piquez les traits. Face imprimée dehors, la marque épaisse sur l’os, le long trait sur sa ligne médiane : pointez au feutre à travers.
+trace-join = Assemblez lettre sur lettre, coupez le long du cadre.
+trace-use = Découpez. Fendez et fermez chaque entaille, le trait interrompu sur la coupe. Face imprimée dehors : si vous pouvez la lire, elle est bien posée. La marque épaisse sur l’os, le long trait sur sa ligne médiane. Piquez les traits, pointez à travers.
 trace-numbers = Numéros : bébé, puis étape.
 trace-bar = 5 cm. Sinon, imprimez à 100 %.
 trace-pubic = bord supérieur du pubis
 trace-navel = ombilic, { $cm } cm en haut
 trace-navel-expected = ombilic : non mesuré
 trace-fundus = haut de l’utérus, { $cm } cm
-trace-left = sa gauche, votre droite
-trace-right = sa droite, votre gauche
+trace-left = SA GAUCHE, votre droite
+trace-right = SA DROITE, votre gauche
+trace-up = ce côté vers sa tête
+trace-none = Il n’y a pas de feuille à tracer : en grandeur réelle, elle serait fausse sur elle. Dessinez à la main d’après ce guide ; vos mains sur elle donnent la place et la taille.
 
 ## The family page
 

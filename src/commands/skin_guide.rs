@@ -64,8 +64,11 @@ pub fn run(options: &SkinGuide, look: Look) -> Outcome {
         let why = "the clinic's file has a fault".to_owned();
         return Outcome { notes, why, code: loaded.code().max(exit::FAILED), ..Outcome::default() };
     }
-    match files(exam, &loaded.reckoning.conclusions, options, tongues.pages()) {
-        Ok(pages) => {
+    match files(exam, &loaded.reckoning.conclusions, options, &tongues) {
+        Ok((pages, left_out)) => {
+            if let Some(why) = left_out {
+                notes.push_str(&format!("{}: {why}\n", loaded.name));
+            }
             Outcome { notes, pages, made: "the skin guide", code: loaded.code(), ..Outcome::default() }
         }
         Err(why) => {
@@ -76,14 +79,15 @@ pub fn run(options: &SkinGuide, look: Look) -> Outcome {
 }
 
 /// The finished files: one PDF, or a file a page. Pages of two languages stand side by side; tracing sheets are of true size and
-/// follow one another.
+/// follow one another. Beside them why there is no tracing sheet, where there is none.
 fn files(
     exam: &Exam,
     conclusions: &[Conclusion],
     options: &SkinGuide,
-    languages: &[Words],
-) -> Result<Vec<Vec<u8>>, String> {
+    tongues: &Tongues,
+) -> Result<(Vec<Vec<u8>>, Option<String>), String> {
     let fonts = Fonts::load().map_err(|e| e.to_string())?;
+    let languages = tongues.pages();
     let words = languages.first().ok_or("no language is named")?;
     let drawn = Drawn::of(exam, conclusions, words)?;
     let mut sheets = languages::sheets(languages, &fonts, |words, draft| {
@@ -94,10 +98,24 @@ fn files(
         languages::mark(&mut tracing, words, &fonts)?;
         sheets.extend(tracing);
     }
-    Maker::new(words, &fonts).files(&sheets, options.format, TextAs::Text, None)
+    let left_out = not_traced(&drawn.pose, tongues.english()).map_err(|e| e.to_string())?;
+    let files = Maker::new(words, &fonts).files(&sheets, options.format, TextAs::Text, None)?;
+    Ok((files, left_out))
 }
 
-/// The sheets: a page for each baby, then the tracing sheet; or why there is none.
+/// Why nothing is traced: a baby whose size was made to fit is not as large on her as it is drawn. `None` where it is traced.
+fn not_traced(pose: &Pose, words: &Words) -> Result<Option<String>, WordsError> {
+    let fitted = pose.notes.iter().find_map(|note| match note {
+        DrawingNote::Smaller(number) => Some((*number, "drawing-smaller")),
+        DrawingNote::DoesNotFit(number) => Some((*number, "drawing-does-not-fit")),
+        _ => None,
+    });
+    let Some((number, why)) = fitted else { return Ok(None) };
+    let why = load::of_baby(words.say(why, &[])?, number - 1, pose.baby_count, words)?;
+    Ok(Some(format!("{why} {}", words.say("trace-none", &[])?)))
+}
+
+/// The sheets: a page for each baby, then the tracing sheet where there is one; or why there are none.
 pub fn skin_sheets(
     exam: &Exam,
     conclusions: &[Conclusion],
@@ -244,8 +262,11 @@ impl Guide<'_> {
         Ok((frame, least(&scales(&frame)?)))
     }
 
-    /// The tracing sheet of all babies.
+    /// The tracing sheet of all babies; none where a baby's size was made to fit.
     fn tracing(&self) -> Result<Vec<Sheet>, String> {
+        if not_traced(self.pose, self.words).map_err(|e| e.to_string())?.is_some() {
+            return Ok(vec![]);
+        }
         let numbers = self.pose.babies.iter().map(|(number, _)| *number);
         let grounds: Vec<(usize, Grounds)> = numbers
             .map(|number| (number, Grounds::of(&self.exam.babies[number - 1], self.pose, number)))
@@ -299,6 +320,9 @@ impl Guide<'_> {
                 _ => continue,
             };
             out.push(self.words.say(id, &[])?);
+        }
+        if not_traced(self.pose, self.words)?.is_some() {
+            out.push(self.words.say("trace-none", &[])?);
         }
         Ok(out)
     }

@@ -637,3 +637,59 @@ fn a_pdf_holds_all_pages_and_pictures_are_a_file_a_page() {
     }
     assert!(!here.path().join(format!("guide-{}.svg", pages + 1)).exists());
 }
+
+/// A womb far lower than the weeks: the baby is drawn with the sizes of fewer weeks.
+const FITTED: &str = "weeks = \"38+0\"\n[mother]\nfundal-height = \"28 cm\"\n[baby]\nbreech = \"fundus\"\n\
+    back = \"left front\"\nhead = \"above pubic bone\"\nhead-above-brim = \"5/5\"\n";
+
+#[test]
+fn a_baby_made_to_fit_is_not_traced_and_it_is_said_why_and_what_to_do() {
+    let here = tempfile::tempdir().expect("a directory");
+    for (text, traced) in [(FITTED.to_owned(), false), (mirrored(FITTED), false), (LOA.to_owned(), true)] {
+        let output = run_in(here.path(), &["skin-guide", "-", "-o", "g.pdf", "--force"], text.as_bytes());
+        assert_eq!(output.status.code(), Some(0));
+        let said = said(&output);
+        assert_eq!(said.contains("There is no tracing sheet"), !traced, "{said}");
+        assert_eq!(said.contains("drawn smaller") && said.contains("Draw by hand"), !traced, "{said}");
+        let all: String = made(&text, Paper::A4)
+            .iter()
+            .flat_map(texts)
+            .map(|t| t.text.trim_end().to_owned() + " ")
+            .collect();
+        assert_eq!(all.contains("Tracing sheet, at true size"), traced, "{all}");
+        assert_eq!(all.contains("There is no tracing sheet"), !traced, "{all}");
+    }
+}
+
+#[test]
+fn each_sheet_of_a_tracing_names_her_sides_and_letters_join_its_own_neighbours_alone() {
+    for (text, paper) in [(LOA, Paper::A4), (BREECH, Paper::Letter), (LOA, Paper::A3)] {
+        let sheets = made(text, paper);
+        let mut letters: BTreeMap<String, Vec<(usize, f64, f64)>> = BTreeMap::new();
+        for (number, sheet) in sheets[1..].iter().enumerate() {
+            let words = texts(sheet);
+            let at = |what: &str| {
+                let side = words.iter().find(|t| t.text.starts_with(what) && t.at.y < 15.0);
+                side.unwrap_or_else(|| panic!("{what} on sheet {number}")).at.x
+            };
+            assert!(at("HER RIGHT, your left") < 15.0 && at("HER LEFT, your right") > 0.5 * sheet.width_mm);
+            assert!(at("this way up") > 0.3 * sheet.width_mm);
+            let (drawn, _) = paths(sheet);
+            let (x, y) = origin(&drawn);
+            let is_letter = |t: &str| t.len() <= 2 && t.starts_with(|c: char| c.is_ascii_uppercase());
+            for t in words.iter().filter(|t| is_letter(&t.text)) {
+                let place = (number, f64::from(t.at.x) - x, f64::from(t.at.y) - y);
+                letters.entry(t.text.clone()).or_default().push(place);
+            }
+        }
+        let joins = sheets.len() - 2;
+        assert!(letters.len() >= 2 * joins, "{} letters on {joins} joins", letters.len());
+        for (letter, places) in letters {
+            assert!(places.len() >= 2, "{letter} stands on one sheet alone");
+            for place in &places[1..] {
+                let apart = libm::hypot(place.1 - places[0].1, place.2 - places[0].2);
+                assert!(place.0 != places[0].0 && apart < 0.3, "{letter} is {apart} mm apart");
+            }
+        }
+    }
+}

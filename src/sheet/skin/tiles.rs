@@ -1,9 +1,10 @@
 //! One large drawing over several sheets of paper. In: marks in mm, paper. Out: sheets: each shows its part through a
-//! window, overlaps its neighbours by 1 cm, and carries crosses to join by, a bar of 5 cm, and a map of the whole.
+//! window, overlaps its neighbours by 1 cm, and carries lettered crosses to join by, her sides and which way is up, a bar of
+//! 5 cm, and a map of the whole.
 
 use super::tracing::{INK, Marks, PAPER, QUIET, bounds, label};
-use crate::figure::scene::{Align, FillRule, Item, Step, Text};
-use crate::fonts::Fonts;
+use crate::figure::scene::{Align, FillRule, Item, Role, Step, Text};
+use crate::fonts::{Face, Fonts};
 use crate::sheet::compose::rectangle;
 use crate::sheet::content::{Block, Kind};
 use crate::sheet::set::{SetError, Setter};
@@ -28,6 +29,12 @@ const SMALLEST_PT: f32 = 10.0;
 const MM_PER_PT: f32 = 25.4 / 72.0;
 /// Arm of a cross, mm.
 const CROSS_MM: f32 = 3.0;
+/// Where along an overlap a cross may stand, as shares of the window: from both ends inwards.
+const CROSS_SHARES: [[f32; 5]; 2] = [[0.2, 0.14, 0.26, 0.32, 0.38], [0.8, 0.86, 0.74, 0.68, 0.62]];
+/// Height of the line over the drawing that names her sides, mm.
+const HEAD_MM: f32 = 7.0;
+/// Where a window begins on its page, mm from above.
+const TOP_MM: f32 = MARGIN_MM + HEAD_MM;
 
 /// How a drawing is parted.
 #[derive(Clone, Debug, PartialEq)]
@@ -49,7 +56,7 @@ impl Tiles {
     pub fn over(marks: &Marks, paper: (f32, f32)) -> Self {
         let [left, top, right, bottom] = bounds(marks);
         let tiled = |(width, height): (f32, f32)| {
-            let window = (width - 2.0 * MARGIN_MM, height - 2.0 * MARGIN_MM - strip_mm(width));
+            let window = (width - 2.0 * MARGIN_MM, height - MARGIN_MM - TOP_MM - strip_mm(width));
             let count = |length: f32, window: f32| {
                 libm::ceilf(((length - OVERLAP_MM) / (window - OVERLAP_MM)).max(1.0)) as usize
             };
@@ -85,22 +92,43 @@ impl Tiles {
         (0..self.rows).flat_map(|row| (0..self.columns).map(move |column| (row, column)))
     }
 
-    /// Where crosses stand in the drawing: on the middle of every overlap.
-    fn crosses(&self) -> Vec<PagePoint> {
-        let mut out = vec![];
+    /// Where crosses stand in the drawing: on the middle of every overlap, two on each, off the words and off the lines where
+    /// they can be. Each has its own letter, the same on both sheets: letters that differ are never laid on one another.
+    fn crosses(&self, marks: &Marks, texts: &[(Text<PagePoint>, f32)]) -> Vec<(PagePoint, String)> {
+        let on_words = |p: PagePoint| {
+            texts.iter().any(|(text, width)| {
+                p.x > text.at.x - 6.0
+                    && p.x < text.at.x + width + 6.0
+                    && p.y > text.at.y - text.size - 6.0
+                    && p.y < text.at.y + 6.0
+            })
+        };
+        let on_lines = |p: PagePoint| marks.points.iter().any(|q| libm::hypotf(p.x - q.x, p.y - q.y) < 6.0);
+        let free = |places: [PagePoint; 5]| {
+            let clear = places.iter().find(|p| !on_words(**p) && !on_lines(**p));
+            *clear.or_else(|| places.iter().find(|p| !on_words(**p))).unwrap_or(&places[0])
+        };
+        let mut places = vec![];
         for (row, column) in self.all() {
             let (x, y) = self.corner(row, column);
-            for share in [0.2, 0.8] {
+            let half = 0.5 * OVERLAP_MM;
+            for shares in CROSS_SHARES {
                 if column > 0 {
-                    out.push(PagePoint::new(x + 0.5 * OVERLAP_MM, y + share * self.window.1));
+                    places.push(free(shares.map(|s| PagePoint::new(x + half, y + s * self.window.1))));
                 }
                 if row > 0 {
-                    out.push(PagePoint::new(x + share * self.window.0, y + 0.5 * OVERLAP_MM));
+                    places.push(free(shares.map(|s| PagePoint::new(x + s * self.window.0, y + half))));
                 }
             }
         }
-        out
+        places.into_iter().enumerate().map(|(i, at)| (at, letter(i))).collect()
     }
+}
+
+/// A, B ... Z, A2, B2 ...
+fn letter(index: usize) -> String {
+    let letter = char::from(b'A' + (index % 26) as u8);
+    if index < 26 { letter.to_string() } else { format!("{letter}{}", index / 26 + 1) }
 }
 
 /// Height of the strip on a page of this width, mm.
@@ -132,9 +160,10 @@ pub(super) fn sheets(
         let about = words.say("trace-about", &[("lie", lie)])?;
         let drawing = Element {
             tag: Tag::Figure { alt: format!("{which} {about}") },
-            items: vec![window(tiles, (row, column), marks, &texts)],
+            items: vec![window(tiles, (row, column), marks, &texts, words.lang())],
         };
         let mut elements = strip.words(&title, &which)?;
+        elements.push(strip.head()?);
         elements.push(drawing);
         elements.push(strip.bar()?);
         elements.push(strip.map());
@@ -181,10 +210,11 @@ fn window(
     (row, column): (usize, usize),
     marks: &Marks,
     texts: &[(Text<PagePoint>, f32)],
+    lang: &str,
 ) -> Item<PagePoint> {
     let (x, y) = tiles.corner(row, column);
     let (w, h) = tiles.window;
-    let shift = |p: PagePoint| PagePoint::new(p.x - x + MARGIN_MM, p.y - y + MARGIN_MM);
+    let shift = |p: PagePoint| PagePoint::new(p.x - x + MARGIN_MM, p.y - y + TOP_MM);
     let mut items: Vec<Item<PagePoint>> = marks.items.iter().map(|item| item.map(&shift, 1.0)).collect();
     let line = |a: (f32, f32), b: (f32, f32), width, dash| Item::Stroke {
         path: vec![Step::Move(PagePoint::new(a.0, a.1)), Step::Line(PagePoint::new(b.0, b.1))],
@@ -192,18 +222,30 @@ fn window(
         width,
         dash,
     };
-    for at in tiles.crosses().into_iter().map(shift) {
+    let mut letters = vec![];
+    for (at, name) in tiles.crosses(marks, texts) {
+        let at = shift(at);
         items.push(line((at.x - CROSS_MM, at.y), (at.x + CROSS_MM, at.y), 0.3, None));
         items.push(line((at.x, at.y - CROSS_MM), (at.x, at.y + CROSS_MM), 0.3, None));
+        let corner = PagePoint::new(at.x + 0.8, at.y - 0.8);
+        let is_here = (MARGIN_MM..MARGIN_MM + w).contains(&at.x) && (TOP_MM..TOP_MM + h).contains(&at.y);
+        if is_here {
+            let mut text = label(name, corner, Align::Start, TYPE_PT * MM_PER_PT, lang);
+            text.face = Face::SemiBold;
+            letters.push(Item::Text(text));
+        }
     }
     // This sheet is cut where it lies on its neighbour.
-    let cut = MARGIN_MM + 0.5 * OVERLAP_MM;
+    let half = 0.5 * OVERLAP_MM;
     if column > 0 {
-        items.push(line((cut, MARGIN_MM), (cut, MARGIN_MM + h), 0.25, Some((2.0, 2.0))));
+        let cut = MARGIN_MM + half;
+        items.push(line((cut, TOP_MM), (cut, TOP_MM + h), 0.25, Some((2.0, 2.0))));
     }
     if row > 0 {
+        let cut = TOP_MM + half;
         items.push(line((MARGIN_MM, cut), (MARGIN_MM + w, cut), 0.25, Some((2.0, 2.0))));
     }
+    items.extend(letters);
     let whole = |text: &Text<PagePoint>, width: f32| {
         text.at.x >= x
             && text.at.x + width <= x + w
@@ -213,7 +255,7 @@ fn window(
     for (text, _) in texts.iter().filter(|(text, width)| whole(text, *width)) {
         items.push(Item::Text(text.clone()).map(&shift, 1.0));
     }
-    Item::Clip { path: rectangle(MARGIN_MM, MARGIN_MM, w, h), items }
+    Item::Clip { path: rectangle(MARGIN_MM, TOP_MM, w, h), items }
 }
 
 /// The strip at the foot of a sheet.
@@ -238,6 +280,53 @@ impl Strip<'_> {
 
     fn high(&self) -> f32 {
         strip_mm(self.tiles.width)
+    }
+
+    /// Over the drawing: which way her sides lie, and which way is up; arrows, so that it is true on every sheet of the whole.
+    fn head(&self) -> Result<Element, SheetError> {
+        let size = TYPE_PT * MM_PER_PT;
+        let base = MARGIN_MM + 0.5 * (HEAD_MM + 0.66 * size) - 0.6;
+        let middle = base - 0.33 * size;
+        let (left, right) = (MARGIN_MM, self.tiles.width - MARGIN_MM);
+        let arrow = |tip: (f32, f32), out: (f32, f32)| {
+            let at = |along: f32, across: f32| {
+                PagePoint::new(tip.0 - out.0 * along - out.1 * across, tip.1 - out.1 * along + out.0 * across)
+            };
+            let path = vec![
+                Step::Move(at(0.0, 0.0)),
+                Step::Line(at(3.6, 1.7)),
+                Step::Line(at(3.6, -1.7)),
+                Step::Close,
+            ];
+            Item::Fill { path, colour: INK, rule: FillRule::NonZero }
+        };
+        let say = |id: &str, at: f32, face: Face| -> Result<(Text<PagePoint>, f32), SheetError> {
+            let text = self.words.say(id, &[])?;
+            let width = self.fonts.measure(face, &text, size)?;
+            let mut text = label(text, PagePoint::new(at, base), Align::Start, size, self.words.lang());
+            text.face = face;
+            Ok((text, width))
+        };
+        let (mut hers_right, right_wide) = say("trace-right", left + 4.8, Face::SemiBold)?;
+        let (mut hers_left, left_wide) = say("trace-left", right - 4.8, Face::SemiBold)?;
+        let (mut up, up_wide) = say("trace-up", 0.0, Face::Regular)?;
+        hers_left.at.x -= left_wide;
+        (hers_right.role, hers_left.role) = (Role::Side, Role::Side);
+        let (from, to) = (hers_right.at.x + right_wide + 2.0, hers_left.at.x - 2.0);
+        if up_wide + 5.0 > to - from {
+            return Err(self.too_much(format!("`{}` has no room over the drawing", up.text)));
+        }
+        up.at.x = 0.5 * (from + to - up_wide + 5.0);
+        let tip = (up.at.x - 3.0, middle - 1.8);
+        let items = vec![
+            arrow((left, middle), (-1.0, 0.0)),
+            Item::Text(hers_right),
+            arrow(tip, (0.0, -1.0)),
+            Item::Text(up),
+            Item::Text(hers_left),
+            arrow((right, middle), (1.0, 0.0)),
+        ];
+        Ok(Element { tag: Tag::P, items })
     }
 
     /// What this sheet is, and how it is used.

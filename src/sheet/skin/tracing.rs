@@ -23,8 +23,8 @@ pub(super) const QUIET: Colour = Colour::hex(0x7D746D);
 const GAP: Colour = Colour::hex(0xEFEAE6);
 pub(super) const PAPER: Colour = Colour::hex(0xFFFFFF);
 /// Widths, mm.
-const LINE_MM: f32 = 1.0;
-const FINE_MM: f32 = 0.55;
+const LINE_MM: f32 = 1.5;
+const FINE_MM: f32 = 0.9;
 const THIN_MM: f32 = 0.35;
 /// Dash and gap of a line that was not found, mm.
 const BROKEN_MM: (f32, f32) = (3.0, 2.6);
