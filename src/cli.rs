@@ -303,7 +303,7 @@ pub struct Handout {
     /// A shipped layout, by its name (handspan layouts lists them), or a file of one's own, ending in .toml
     #[arg(long, value_name = "NAME|FILE")]
     pub layout: Option<PathBuf>,
-    /// Make the page despite this act-now remark, named by its id; once for each
+    /// Make the page despite this act-now remark, named by its id; once for each; never while the heart has not been heard
     #[arg(long, value_name = "ID")]
     pub despite: Vec<String>,
     /// The emergency number to print, such as 999 or 112; else the one of the clinic's file
@@ -338,7 +338,7 @@ pub struct SkinGuide {
     /// The clinic's own file, for its thresholds
     #[arg(long, value_name = "FILE")]
     pub clinic: Option<PathBuf>,
-    /// Make the guide despite this act-now remark, named by its id; once for each
+    /// Make the guide despite this act-now remark, named by its id; once for each; never while the heart has not been heard
     #[arg(long, value_name = "ID")]
     pub despite: Vec<String>,
     /// How many guides are made at the same time, 1 to 256; as a rule one for each processor

@@ -2285,6 +2285,7 @@ desk-no-sides = No side is recorded.
 desk-it-is-so = The sides are correct: go on
 desk-in-hand = This is in hand; make the page all the same.
 desk-no-page = No family page is made while findings cannot both be right. Feel again, and change what was wrong.
+desk-no-page-unheard = No page for the family is made while the heart has not been heard. Follow your local guidance for a heart not heard first; when it has been heard, record where and with what.
 desk-new-title = A new visit?
 desk-new-hint = Everything found on this woman is cleared from the page. What you have not saved is gone.
 desk-new-so = Clear and begin

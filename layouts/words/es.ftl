@@ -1794,6 +1794,7 @@ desk-no-sides = No hay ningún lado anotado.
 desk-it-is-so = Los lados son correctos: seguir
 desk-in-hand = Esto ya se está atendiendo; haga la hoja de todos modos.
 desk-no-page = No se hace ninguna hoja para la familia mientras los hallazgos no puedan ser ciertos a la vez. Vuelva a palpar y cambie lo que estaba mal.
+desk-no-page-unheard = No se hace ninguna hoja para la familia mientras no se haya oído el corazón. Siga antes su protocolo local para un corazón que no se oye; cuando se haya oído, anote dónde y con qué.
 desk-new-title = ¿Una nueva visita?
 desk-new-hint = Todo lo encontrado en esta mujer se borra de la página. Lo que no haya guardado se pierde.
 desk-new-so = Borrar y empezar

@@ -1792,6 +1792,7 @@ desk-no-sides = Aucun côté n’est noté.
 desk-it-is-so = Les côtés sont justes : continuer
 desk-in-hand = C’est pris en charge ; faire quand même la page.
 desk-no-page = Pas de page de famille tant que des constatations se contredisent. Repalpez, et changez ce qui était faux.
+desk-no-page-unheard = Aucune page pour la famille tant que le cœur n’a pas été entendu. Suivez d’abord votre protocole local pour un cœur non entendu ; quand il aura été entendu, notez où et avec quoi.
 desk-new-title = Une nouvelle visite ?
 desk-new-hint = Tout ce qui a été trouvé chez cette femme est effacé de la page. Ce que vous n’avez pas enregistré est perdu.
 desk-new-so = Effacer et commencer

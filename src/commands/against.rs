@@ -1,5 +1,7 @@
 //! What stands against a document that could comfort. In: a read exam, the document, the remarks named with `--despite`.
 //! Out: what is to be said and the document is made all the same; or an outcome that says why it is not.
+//!
+//! A heart that was not heard stands against it whatever is named.
 
 use super::load::{self, Loaded};
 use super::{Outcome, exit};
@@ -25,7 +27,7 @@ pub fn look(
     let mut notes = loaded.problems(look);
     if let Some(wrong) = named_wrongly(loaded, asked) {
         notes.push_str(&wrong);
-        let why = "--despite names a remark that does not stand".to_owned();
+        let why = "--despite names a remark that does not stand, or that nothing is made despite".to_owned();
         return Err(Box::new(Outcome {
             notes,
             why,
@@ -60,7 +62,9 @@ fn refusal(loaded: &Loaded<'_>, asked: &Asked<'_>, words: &Words) -> Result<Opti
         let text = load::sentence(remark, loaded.reckoning.conclusions.len(), words)?;
         reason.push_str(&format!("  {grade} [{}]: {text}\n", remark.id));
     }
-    if stands.iter().all(|remark| remark.grade == Grade::ActNow) {
+    if stands.iter().any(|remark| remark.heart_unheard()) {
+        reason.push_str(UNHEARD);
+    } else if stands.iter().all(|remark| remark.grade == Grade::ActNow) {
         reason.push_str(
             "If this is in hand and she is to have the page all the same, name each of these with --despite.\n",
         );
@@ -68,9 +72,14 @@ fn refusal(loaded: &Loaded<'_>, asked: &Asked<'_>, words: &Words) -> Result<Opti
     Ok(Some(reason))
 }
 
+/// There is no way past a heart that was not heard; what to do.
+const UNHEARD: &str = "While the heart has not been heard, nothing that goes home is made. Follow your local guidance for a heart \
+                       not heard first; when it has been heard, record where and with what.\n";
+
 /// The remarks that stand against a document.
 fn standing<'a>(loaded: &'a Loaded<'_>, asked: &Asked<'_>) -> Vec<&'a Remark> {
     let against = |remark: &&Remark| match remark.grade {
+        _ if remark.heart_unheard() => true,
         Grade::ActNow => !asked.despite.iter().any(|id| id == remark.id),
         Grade::CannotBoth => true,
         Grade::LookAgain | Grade::FollowGuidance => false,
@@ -88,8 +97,21 @@ fn despite(loaded: &Loaded<'_>, words: &Words) -> Result<String, WordsError> {
     Ok(told)
 }
 
-/// Names after `--despite` that name nothing that stands.
+/// Names after `--despite` that name nothing that stands, or what nothing is made despite.
 fn named_wrongly(loaded: &Loaded<'_>, asked: &Asked<'_>) -> Option<String> {
+    let unheard: Vec<&str> = loaded
+        .reckoning
+        .remarks
+        .iter()
+        .filter(|remark| remark.heart_unheard())
+        .map(|remark| remark.id)
+        .collect();
+    if let Some(id) = asked.despite.iter().find(|id| unheard.contains(&id.as_str())) {
+        return Some(format!(
+            "handspan: --despite {id}: no {} is made despite a heart that was not heard\n{UNHEARD}",
+            asked.document
+        ));
+    }
     let stands: Vec<&str> = loaded.graded(Grade::ActNow).map(|remark| remark.id).collect();
     let wrong = asked.despite.iter().find(|id| !stands.contains(&id.as_str()))?;
     let known = if stands.is_empty() {

@@ -1,7 +1,8 @@
 //! `family-page`. In: an exam and options. Out: the family page; or the reason why none is made.
 //!
 //! While anything stands that cannot wait, no page is made that could comfort. Someone who must have the page all the
-//! same names each such remark (`--despite bleeding`); the exit code still tells of it.
+//! same names each such remark (`--despite bleeding`); the exit code still tells of it. While the heart has not been heard there is
+//! no way round.
 
 use super::against;
 use super::languages::{self, Draft, Tongues};

@@ -102,6 +102,19 @@ impl Remark {
             source: if rule.trust == ledger::Trust::Logic { "" } else { rule.ground() },
         }
     }
+    /// Whether it tells of a heart that was not heard, or only in words of the note, or not told from her pulse. Then no
+    /// page that a family keeps may be made, whatever else is in hand.
+    pub fn heart_unheard(&self) -> bool {
+        const IDS: [&str; 6] = [
+            "heart-not-heard",
+            "twin-heart-not-heard",
+            "heart-heard-before",
+            "heart-is-her-pulse",
+            "heart-not-heard-scan-today",
+            "heart-not-heard-try-doppler",
+        ];
+        IDS.contains(&self.id) || self.values.contains(&("heart", "yes".to_owned()))
+    }
     /// With the keys of the findings it rests on.
     pub fn on(mut self, findings: &[&str]) -> Self {
         self.findings.extend(findings.iter().map(|key| (*key).to_owned()));

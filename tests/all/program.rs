@@ -171,8 +171,9 @@ fn no_family_page_while_something_stands_against_it() {
         let said = said(&output);
         assert_eq!(code(&output), expected, "{said}");
         assert!(said.contains("no family page is made") && said.contains(words), "{said}");
-        // The way past is told only where there is one: not while findings contradict one another.
-        assert_eq!(said.contains("--despite"), !words.contains("one place"), "{said}");
+        // The way past is told only where there is one: not while findings contradict one another, nor, since no page of any
+        // form goes home then, while a heart has not been heard.
+        assert_eq!(said.contains("--despite"), words.contains("[bleeding]"), "{said}");
         assert_eq!(names(here.path()), Vec::<String>::new(), "something was written");
     }
     // Naming one remark does not name another.
@@ -183,6 +184,63 @@ fn no_family_page_while_something_stands_against_it() {
     );
     assert_eq!(code(&output), 3);
     assert!(said(&output).contains("[movements-fewer]") && names(here.path()).is_empty());
+}
+
+/// No page of any form is made while the heart has not been heard, whatever is named; once it is heard, it is as ever.
+#[test]
+fn nothing_goes_home_while_the_heart_has_not_been_heard() {
+    let here = directory();
+    let forms: [&[&str]; 6] = [
+        &["family-page", "-", "-o", "page.pdf"],
+        &["family-page", "-", "-o", "page.html", "--emergency", "999"],
+        &["family-page", "-", "-o", "page.pdf", "--layout", "large-print"],
+        &["family-page", "-", "-o", "page.pdf", "--layout", "colouring"],
+        &["family-page", "-", "-o", "page.pdf", "--lang", "es", "--draft"],
+        &["skin-guide", "-", "-o", "page.pdf"],
+    ];
+    let visit =
+        |weeks: &str, heart: &str| format!("weeks = \"{weeks}\"\n[mother]\nmovements = \"usual\"\n{heart}");
+    let lying = "[baby]\nhead = \"above pubic bone\"\nback = \"left front\"\n";
+    let deaf = [
+        ("heart-not-heard", visit("39+1", &format!("{lying}heart = \"not heard\"\n"))),
+        (
+            "heart-not-heard-try-doppler",
+            visit("22+0", &format!("{lying}heart = \"not heard\"\nheart-with = \"Pinard horn\"\n")),
+        ),
+        ("heart-is-her-pulse", visit("39+1", &format!("{lying}heart-and-pulse = \"same\"\n"))),
+        ("note-mentions", format!("note = \"no FH heard\"\n{}", visit("39+1", lying))),
+        (
+            "twin-heart-not-heard",
+            visit("15+0", "[[baby]]\nheart = \"heard\"\n[[baby]]\nheart = \"not heard\"\n"),
+        ),
+    ];
+    for (id, text) in &deaf {
+        for form in forms {
+            let output = run_in(here.path(), form, text.as_bytes());
+            let told = said(&output);
+            assert!(
+                told.contains(&format!("[{id}]")) && told.contains("heart has not been heard"),
+                "{form:?}: {told}"
+            );
+            assert!(!told.contains("--despite"), "{told}");
+            let named = run_in(here.path(), &[form, &["--despite", id]].concat(), text.as_bytes());
+            assert_ne!(code(&named), 0);
+            let told = said(&named);
+            assert!(
+                told.contains(&format!("--despite {id}: no ")) && told.contains("local guidance"),
+                "{told}"
+            );
+            assert_eq!(names(here.path()), Vec::<String>::new(), "{form:?}: something was written");
+        }
+    }
+    // From the other side: heard, and before anything is made of a heart that was not.
+    let heard = visit("39+1", &format!("{lying}heart = \"left, below navel\"\n")).replace("usual", "fewer");
+    let output =
+        run_in(here.path(), &[forms[0], &["--despite", "movements-fewer"]].concat(), heard.as_bytes());
+    assert_eq!((code(&output), names(here.path())), (3, vec!["page.pdf".to_owned()]), "{}", said(&output));
+    let early = visit("15+6", "[baby]\nheart = \"not heard\"\n");
+    let output = run_in(here.path(), &["family-page", "-", "-o", "early.pdf"], early.as_bytes());
+    assert_eq!((code(&output), names(here.path()).len()), (0, 2), "{}", said(&output));
 }
 
 #[test]

@@ -183,6 +183,9 @@ struct Said {
     #[serde(skip_serializing_if = "str::is_empty")]
     source: &'static str,
     findings: Vec<String>,
+    /// True where no page that goes home is made, whatever is in hand; else left out.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    no_page: bool,
 }
 
 struct Values(Vec<(&'static str, String)>);
@@ -335,5 +338,6 @@ fn told(remark: &Remark, words: &Words, languages: &[Words]) -> Result<Said, Wor
         english: beside.map(|english| remark.text(english)).transpose()?,
         source: remark.source,
         findings: remark.findings.clone(),
+        no_page: remark.heart_unheard(),
     })
 }

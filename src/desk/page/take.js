@@ -120,18 +120,20 @@ function begin(kind) {
 
 function readBack(kind) {
   wanted = kind;
-  const family = ['print', 'page', 'guide', 'send'].includes(kind);
+  const family = ['print', 'page', 'phone', 'guide', 'send'].includes(kind);
   const sides = (lang) => ask({ command: 'read-back', exam: asText(), lang }).text.split('\n').filter(Boolean);
   const lines = sides(lang());
   const english = isDraft() ? sides('en') : [];
   const weeks = exam.gestation ? say('desk-at-weeks', { value: exam.gestation.text }) : say('desk-no-weeks');
   const pressing = exam.remarks.filter((remark) => remark.grade === 'act-now');
-  const never = family && exam.remarks.some((remark) => remark.grade === 'cannot-both');
+  const unheard = family && exam.remarks.some((remark) => remark.no_page);
+  const never = unheard || (family && exam.remarks.some((remark) => remark.grade === 'cannot-both'));
   at('read-back-lines').replaceChildren(...(lines.length ? lines : [say('desk-no-sides')]).map((line, at) => el('li', {}, ...beside(line, english[at]))));
   at('read-back-said').replaceChildren(el('p', {}, weeks), ...conclusion().map(({ text, english }) => el('p', {}, ...beside(text, english))));
   at('read-back-pressing').replaceChildren(
     ...(never ? exam.remarks.filter((remark) => remark.grade === 'cannot-both') : []).map((remark) => remarkOf(remark)),
-    ...(never ? [el('p', {}, say('desk-no-page'))] : []),
+    ...(unheard ? exam.remarks.filter((remark) => remark.no_page && remark.grade !== 'act-now') : []).map((remark) => remarkOf(remark)),
+    ...(never ? [el('p', {}, say(unheard ? 'desk-no-page-unheard' : 'desk-no-page'))] : []),
     ...pressing.map((remark) =>
       family && !never
         ? el('label', { class: 'remark act-now' }, el('input', { type: 'checkbox', value: remark.id, onchange: ready }), el('span', {}, ...beside(`${say('grade-act-now')}: ${remark.text}`, englishOf(remark)), ` ${say('desk-in-hand')}`))

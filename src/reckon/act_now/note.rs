@@ -11,8 +11,10 @@ use crate::reckon::told::{heard, not_heard};
 pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) {
     let Some(note) = &exam.note else { return };
     let mut open: Vec<String> = vec![];
+    let mut heart = false;
     for mention in alarm::mentions(note) {
         if !answered(exam, mention.about) && !open.contains(&mention.words) {
+            heart |= mention.about == About::Heart;
             open.push(mention.words);
         }
     }
@@ -22,7 +24,8 @@ pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) {
     let said: Vec<String> = open.iter().map(|words| format!("\u{2018}{words}\u{2019}")).collect();
     let device = open.iter().any(|words| words == "IUD");
     let said = remark(const { rule("note-mentions") }, &["note"]).with("quoted", said.join(", "));
-    remarks.push(said.with("iud", if device { "yes" } else { "no" }.to_owned()));
+    let yes = |so: bool| if so { "yes" } else { "no" };
+    remarks.push(said.with("iud", yes(device)).with("heart", yes(heart)));
 }
 
 /// Whether what the words are about is recorded, or said not to be so.
