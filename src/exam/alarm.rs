@@ -5,6 +5,7 @@
 //! denial reaches over `/`, `or`, `nor`; a comma ends it, but not after `denies`. What may be read in two ways is mentioned.
 
 mod measures;
+mod pain;
 mod phrases;
 mod reach;
 mod spelling;
@@ -78,7 +79,12 @@ pub fn placed(text: &str) -> Vec<(usize, Mention)> {
     let mut at = 0;
     while at < tokens.len() {
         let by_vagina = || vagina::part(text, &tokens, &lower, at).then_some((1, About::ByVagina));
-        let Some((length, about)) = longest(&tokens, &lower, text, at).or_else(by_vagina) else {
+        let pain = || {
+            let severe = pain::severe(text, &tokens, &lower, at);
+            severe.map(|length| (length, About::Report(Report::ConstantPain)))
+        };
+        let Some((length, about)) = longest(&tokens, &lower, text, at).or_else(pain).or_else(by_vagina)
+        else {
             at += 1;
             continue;
         };
@@ -187,6 +193,9 @@ mod tests {
             ("BP 148/96 sitting", &["148/96"]),
             ("bp 162/88", &["162/88"]),
             ("T 38.4", &["38.4"]),
+            ("abdo pain ++", &["pain"]),
+            ("abdo pain 9/10", &["pain 9/10"]),
+            ("severe lower abdo pain", &["severe lower abdo pain"]),
             ("temp 38,2", &["38,2"]),
             ("no FH heard with Pinard", &["no FH heard"]),
             ("inverted T 2019", &["inverted T"]),
@@ -234,6 +243,10 @@ mod tests {
             "BP 118/72",
             "3/5 palpable",
             "T 37.1",
+            "pain 3/10",
+            "period type pain",
+            "no severe pain",
+            "head 3/5, pain-free",
             "seen at 38+0",
             "discussed reduced movements",
             "sin sangrado",

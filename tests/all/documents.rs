@@ -379,7 +379,7 @@ fn the_documents_stay_short() {
 
 #[test]
 fn every_test_that_is_named_is_there() {
-    let text = read("DEVELOPERS.md");
+    let text = read("DEVELOPERS.md") + &read("docs/hazards.md");
     let mut count = 0;
     for name in text.split('`').filter(|piece| piece.contains("::") && !piece.contains(char::is_whitespace)) {
         let (module, test) = name.rsplit_once("::").expect("a module and a test");
@@ -392,7 +392,7 @@ fn every_test_that_is_named_is_there() {
         assert!(source.contains(&format!("#[test]\nfn {test}()")), "there is no test {name}");
         count += 1;
     }
-    assert!(count >= 12);
+    assert!(count >= 60, "{count} tests");
 }
 
 #[test]
@@ -457,6 +457,23 @@ fn held_by(id: &str, is_remark: bool) -> String {
     held.extend(named.into_iter().take(2));
     assert!(!is_remark || !held.is_empty(), "nothing holds {id}");
     held.join(", ")
+}
+
+/// Each rule that makes a remark stands in one row of the hazards, beside at least one test.
+#[test]
+fn every_rule_stands_against_a_hazard() {
+    let text = read("docs/hazards.md");
+    let (_, table) = text.split_once("| hazard | rules | control | held by |").expect("the table of rules");
+    let mut named: Vec<&str> = vec![];
+    for row in table.lines().skip(2).filter(|line| line.starts_with('|')) {
+        let [_, _, rules, control, held, _] = row.split('|').collect::<Vec<_>>()[..] else { panic!("{row}") };
+        assert!(!control.trim().is_empty() && held.contains("::"), "{row}");
+        named.extend(rules.split('`').skip(1).step_by(2));
+    }
+    named.sort_unstable();
+    let mut all: Vec<&str> = RULES.iter().filter(|rule| rule.grade.is_some()).map(|rule| rule.id).collect();
+    all.sort_unstable();
+    assert_eq!(named, all, "docs/hazards.md");
 }
 
 #[test]

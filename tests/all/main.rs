@@ -38,6 +38,7 @@ mod model;
 mod mother;
 mod mother_drawn;
 mod note;
+mod notes;
 mod numbers;
 mod order;
 #[path = "../outside/mod.rs"]

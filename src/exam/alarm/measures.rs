@@ -13,7 +13,7 @@ pub fn mentions(text: &str) -> Vec<(usize, Mention)> {
     let mut found = vec![];
     for (start, end) in numbers(text) {
         let number = &text[start..end];
-        let about = if pressure(number) {
+        let about = if pressure(number) || pressure_in_cm(number) && said_pressure(text, start) {
             About::Pressure
         } else if hot(number) && said_hot(text, start, end) {
             About::Temperature
@@ -50,6 +50,22 @@ fn pressure(number: &str) -> bool {
     let (Ok(upper), Ok(lower)) = (upper.parse::<u16>(), lower.parse::<u16>()) else { return false };
     let is_one = (70..=280).contains(&upper) && (40..=180).contains(&lower) && upper > lower;
     is_one && (upper >= PRESSURE.0 || lower >= PRESSURE.1)
+}
+
+/// The same in centimetres of mercury, as it is said where French and Spanish are spoken: 15/9.
+fn pressure_in_cm(number: &str) -> bool {
+    let part = |text: &str| text.replace(',', ".").parse::<f64>().ok();
+    let Some((upper, lower)) = number.split_once('/') else { return false };
+    let (Some(upper), Some(lower)) = (part(upper), part(lower)) else { return false };
+    let is_one = (7.0..=28.0).contains(&upper) && (4.0..=18.0).contains(&lower) && upper > lower;
+    is_one && (upper * 10.0 >= f64::from(PRESSURE.0) || lower * 10.0 >= f64::from(PRESSURE.1))
+}
+
+/// Whether the word before the number says that it is a pressure.
+fn said_pressure(text: &str, start: usize) -> bool {
+    let before = text[..start].trim_end_matches([' ', ':', '=', '-']).to_lowercase();
+    let word = before.rsplit(|c: char| !c.is_alphabetic()).next().unwrap_or_default();
+    ["bp", "ta", "tension", "tensión", "artérielle", "arterial", "pa"].contains(&word)
 }
 
 fn hot(number: &str) -> bool {

@@ -4,19 +4,58 @@ use super::{About, Token};
 
 /// A denial of the word that follows, carried on by a stroke, `or` and `nor`.
 const NO: &[&str] = &[
-    "no", "nil", "neg", "negative", "not", "without", "never", "non", "sin", "niega", "ninguna", "ningún",
-    "pas", "aucun", "aucune", "ni", "sans",
+    "no", "nil", "neg", "negative", "not", "without", "never", "non", "sin", "ninguna", "ningún", "ningun",
+    "nunca", "tampoco", "ausencia", "pas", "aucun", "aucune", "ni", "sans", "jamais", "absence",
 ];
 /// A denial of a whole list, to the end of the sentence.
-const DENIES: &[&str] = &["denies", "denied", "denying", "nie", "réfute"];
+const DENIES: &[&str] = &["denies", "denied", "denying", "niega", "negaba", "nie", "réfute", "dénie"];
 /// After the word: it is denied.
-const AFTER: &[&str] = &["nil", "none", "neg", "negative", "no", "denied", "negativo", "négatif"];
+const AFTER: &[&str] = &[
+    "nil",
+    "none",
+    "neg",
+    "negative",
+    "no",
+    "denied",
+    "negativo",
+    "negativa",
+    "ausente",
+    "ausentes",
+    "négatif",
+    "négative",
+    "négatifs",
+    "négatives",
+    "absent",
+    "absente",
+    "absents",
+    "absentes",
+    "0",
+];
 /// Idioms: a word, and what after it makes it another thing.
 const IDIOMS: &[(&str, &[&str])] = &[
     ("fell", &["pregnant", "asleep", "behind", "out"]),
     ("fit", &["and", "well", "for", "in", "to", "with", "as", "healthy"]),
     ("fallen", &["pregnant", "asleep", "behind", "out"]),
     ("green", &["notes", "note", "book", "folder", "top", "pathway", "card", "light"]),
+];
+/// What is earlier in Spanish, before `previa`.
+const BEFORE_PREVIA: &[&str] = &[
+    "cesárea",
+    "cesarea",
+    "gestación",
+    "gestacion",
+    "cirugía",
+    "cirugia",
+    "cicatriz",
+    "incisión",
+    "visita",
+    "consulta",
+    "cita",
+    "ecografía",
+    "analítica",
+    "medicación",
+    "pérdida",
+    "historia",
 ];
 /// What may stand between a denial and its word.
 const BETWEEN: &[&str] = &[
@@ -45,37 +84,121 @@ const BETWEEN: &[&str] = &[
     "has",
     "had",
     "been",
+    "ha",
+    "tenido",
+    "presenta",
+    "tiene",
+    "nuevo",
+    "nueva",
+    "a",
+    "eu",
+    "signe",
+    "signes",
+    "signo",
+    "signos",
+    "nouveau",
+    "nouvelle",
 ];
 /// What carries a denial on.
 const CARRIES: &[&str] = &["or", "nor", "ni", "o", "ou"];
 /// What ends a denial of a list.
-const ENDS: &[&str] = &["but", "reports", "reporting", "except", "however", "pero", "mais", "then", "now"];
+const ENDS: &[&str] = &[
+    "but",
+    "reports",
+    "reporting",
+    "except",
+    "however",
+    "then",
+    "now",
+    "pero",
+    "salvo",
+    "excepto",
+    "ahora",
+    "sí",
+    "mais",
+    "sauf",
+    "maintenant",
+    "par contre",
+];
+/// What says that it is so today, in the same part of the sentence: no denial, history or advice reaches it over a comma.
+const TODAY: &[&str] = &[
+    "today",
+    "tonight",
+    "now",
+    "currently",
+    "since",
+    "yesterday",
+    "morning",
+    "afternoon",
+    "evening",
+    "has",
+    "reports",
+    "noticed",
+    "hoy",
+    "ahora",
+    "ayer",
+    "desde",
+    "anoche",
+    "esta",
+    "refiere",
+    "presenta",
+    "actualmente",
+    "aujourd'hui",
+    "aujourd\u{2019}hui",
+    "hier",
+    "depuis",
+    "matin",
+    "soir",
+    "ce",
+    "cette",
+    "actuellement",
+    "maintenant",
+    "signale",
+];
 /// An earlier time, or somebody else: before the word, in the same part of the sentence.
 const PAST: &[&str] = &[
     "prev",
     "previous",
     "previously",
-    "past",
     "hx",
     "history",
     "fhx",
-    "family",
     "pmh",
     "pmhx",
     "poh",
     "obhx",
-    "h/o",
-    "last",
     "mother's",
     "sister's",
     "antecedente",
     "antecedentes",
     "previo",
+    "previos",
     "previa",
+    "previas",
     "anterior",
+    "anteriores",
+    "hermana",
     "antécédent",
     "antécédents",
+    "atcd",
+    "atcds",
+    "précédent",
+    "précédente",
+    "sœur",
 ];
+/// Words that tell of an earlier time only before these: `last night` is today's.
+const PAST_BEFORE: &[(&str, &[&str])] = &[
+    ("last", &["pregnancy", "preg", "baby", "time", "birth", "delivery", "labour", "labor", "one"]),
+    ("past", &["history", "hx", "pregnancy", "obstetric", "medical"]),
+    ("family", &["history", "hx", "h"]),
+    ("h", &["o"]),
+];
+/// Words of an earlier time that belong to the name of something: `placenta previa`.
+const NOT_PAST_AFTER: &[&str] = &["placenta", "vasa", "plac"];
+/// Before four figures: they are a time of the day or a beginning, no year long gone.
+const FROM: &[&str] = &["at", "since", "from", "till", "until", "by", "desde", "las", "depuis", "à", "vers"];
+/// After four figures: they are a time of the day.
+const OF_DAY: &[&str] = &["h", "hr", "hrs", "hours", "hs"];
 /// Advice, plans and talk: before the word, in the same sentence.
 const ADVICE: &[&str] = &[
     "advised",
@@ -102,16 +225,33 @@ const ADVICE: &[&str] = &[
     "asked",
     "when",
     "should",
-    "report",
     "safety",
     "si",
     "aconsejado",
     "aconsejada",
+    "aconseja",
     "explicado",
+    "explicados",
+    "explicada",
+    "explica",
+    "explican",
+    "informada",
+    "informa",
+    "advertida",
+    "avisar",
+    "acudir",
+    "acuda",
     "conseils",
     "conseillé",
+    "conseillée",
     "expliqué",
-    "en cas",
+    "expliqués",
+    "informée",
+    "prévenue",
+    "consulter",
+    "reconsulter",
+    "revenir",
+    "cas",
 ];
 
 pub fn is_quiet(
@@ -129,6 +269,10 @@ pub fn is_quiet(
     {
         return true;
     }
+    // `cesárea previa`: an earlier one, no placenta.
+    if lower[at] == "previa" && length == 1 && BEFORE_PREVIA.contains(&before) {
+        return true;
+    }
     if IDIOMS.iter().any(|(word, after)| lower[at] == *word && after.contains(&next)) {
         return true;
     }
@@ -138,26 +282,50 @@ pub fn is_quiet(
     }
     // History never silences a cut or a rupture of the womb; what a death or a device is, is asked whenever it was.
     let timeless = about == About::WombCut || tokens[at].text == "IUD";
-    let advised = (sentence..at).any(|i| ADVICE.contains(&lower[i].as_str()));
-    if advised && about != About::WombCut {
+    let part = start_of(text, tokens, at, &['.', ';', '\n', '!', '?', ',']);
+    let so_today = is_so_today(text, tokens, lower, at, length, part);
+    // What says that it is so today, or a `but`, ends what was said before it.
+    let reach = |from: usize| (from..at).rev().find(|i| ENDS.contains(&lower[*i].as_str())).unwrap_or(from);
+    let advised = |i: usize| ADVICE.contains(&lower[i].as_str()) && !(so_today && i < part);
+    if about != About::WombCut && (reach(sentence)..at).any(advised) {
         return true;
     }
     if timeless {
         return false;
     }
-    let part = start_of(text, tokens, at, &['.', ';', '\n', '!', '?', ',']);
-    let past = (part..at).any(|i| {
-        PAST.contains(&lower[i].as_str())
-            || (lower[i] == "h" && lower.get(i + 1).is_some_and(|next| next == "o"))
-    });
-    let year = (part..tokens.len().min(at + length + 2))
+    let past = |i: usize| {
+        let after = lower.get(i + 1).map_or("", String::as_str);
+        let before = i.checked_sub(1).map_or("", |before| lower[before].as_str());
+        PAST.contains(&lower[i].as_str()) && !NOT_PAST_AFTER.contains(&before)
+            || PAST_BEFORE.iter().any(|(word, then)| lower[i] == *word && then.contains(&after))
+    };
+    let year = |i: usize| {
+        let before = i.checked_sub(1).map_or("", |before| lower[before].as_str());
+        let after = lower.get(i + 1).map_or("", String::as_str);
+        lower[i].len() == 4
+            && (lower[i].starts_with("19") || lower[i].starts_with("20"))
+            && lower[i].parse::<u16>().is_ok()
+            && !FROM.contains(&before)
+            && !OF_DAY.contains(&after)
+    };
+    (reach(part)..at).any(past)
+        || (reach(part)..tokens.len().min(at + length + 2))
+            .take_while(|i| *i < at || near(text, tokens, at + length - 1, *i))
+            .any(year)
+}
+
+/// Whether the part of the sentence in which the words stand says that it is so today.
+fn is_so_today(
+    text: &str,
+    tokens: &[Token<'_>],
+    lower: &[String],
+    at: usize,
+    length: usize,
+    part: usize,
+) -> bool {
+    (part..tokens.len())
         .take_while(|i| *i < at || near(text, tokens, at + length - 1, *i))
-        .any(|i| {
-            lower[i].len() == 4
-                && (lower[i].starts_with("19") || lower[i].starts_with("20"))
-                && lower[i].parse::<u16>().is_ok()
-        });
-    past || year
+        .any(|i| TODAY.contains(&lower[i].as_str()))
 }
 
 /// Whether word `i` stands in the same part of the sentence as word `from`.
@@ -207,11 +375,23 @@ fn denied(
     }) {
         return true;
     }
-    // `denies A, B, C`.
+    // `ne saigne pas`.
+    let word_before = at.checked_sub(1).map_or("", |before| lower[before].as_str());
+    if ["ne", "n"].contains(&word_before)
+        && lower
+            .get(next)
+            .is_some_and(|word| ["pas", "plus", "jamais", "aucun", "aucune"].contains(&word.as_str()))
+    {
+        return true;
+    }
+    // `denies A, B, C`: over a comma not what is so today.
     let plus = |from: usize| text[tokens[from].end..tokens[at].start].contains('+');
+    let part = start_of(text, tokens, at, &['.', ';', '\n', '!', '?', ',']);
+    let so_today = is_so_today(text, tokens, lower, at, length, part);
     if let Some(denies) = (sentence..at).rev().find(|i| DENIES.contains(&lower[*i].as_str()))
         && !(denies..at).any(|i| ENDS.contains(&lower[i].as_str()))
         && !plus(denies)
+        && !(so_today && denies < part)
     {
         return true;
     }

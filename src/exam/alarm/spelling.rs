@@ -13,10 +13,15 @@ const SLIPS: &[(&str, &str)] = &[
 /// Words of so many letters are the same with one slip in them: a letter too many, too few, another, or two exchanged.
 const LONG: usize = 7;
 
-/// In small letters, known slips mended.
+/// What French writes before a vowel, in one word with what follows.
+const ELIDED: &[&str] = &["l", "d", "n", "s", "j", "c", "qu", "m", "t"];
+
+/// In small letters, known slips mended, without what French writes before a vowel.
 pub(super) fn usual(word: &str) -> String {
-    let lower = word.to_lowercase();
-    SLIPS.iter().find(|(slip, _)| *slip == lower).map_or(lower, |(_, usual)| (*usual).to_owned())
+    let lower = word.to_lowercase().replace('\u{2019}', "'");
+    let whole = lower.split_once('\'').filter(|(before, rest)| ELIDED.contains(before) && !rest.is_empty());
+    let lower = whole.map_or(lower.as_str(), |(_, rest)| rest);
+    SLIPS.iter().find(|(slip, _)| *slip == lower).map_or(lower, |(_, usual)| usual).to_owned()
 }
 
 /// Whether `said` is `word`, or, of a long word, is it with one slip.

@@ -5,12 +5,23 @@ use super::Token;
 /// What should not lead, or lie before what leads.
 const PARTS: &[&str] = &[
     "cord", "foot", "feet", "toes", "hand", "hands", "arm", "elbow", "knee", "shoulder", "brow", "face",
-    "limb", "limbs", "footling", "cordón", "mano", "pie", "brazo", "hombro", "cordon", "main", "pied",
-    "bras", "épaule",
+    "limb", "limbs", "footling", "cordón", "mano", "pie", "pies", "brazo", "hombro", "codo", "rodilla",
+    "frente", "cara", "cordon", "main", "pied", "bras", "épaule", "pieds", "coude", "genou", "front",
 ];
 /// Words of the examination, anywhere in the sentence.
-const EXAMINED: &[&str] =
-    &["ve", "sve", "vagina", "vaginal", "vaginally", "introitus", "vulva", "tv", "toucher"];
+const EXAMINED: &[&str] = &[
+    "ve",
+    "sve",
+    "vagina",
+    "vaginal",
+    "vaginally",
+    "introitus",
+    "vulva",
+    "tv",
+    "toucher",
+    "tacto",
+    "vaginalmente",
+];
 /// Words of it between the same commas.
 const NEAR: &[&str] = &["pv", "os", "cx", "cervix"];
 /// After the part: it is not there, or it is another thing.

@@ -512,7 +512,7 @@ impl Scan<'_> {
             // What she reports is read, whatever else is said beside it.
             let read = state(State::Used) && matches!(mention.about, alarm::About::Report(_));
             // Until a question is answered, an alarm in its words stands.
-            let asked = self.questions.iter().any(|of| of.at.start <= start && end <= of.at.end);
+            let asked = self.questions.iter().any(|of| of.at.start < end && start < of.at.end);
             if !(asked || state(State::Kept) && !read) || says(&notes.join("\n")) {
                 continue;
             }

@@ -362,14 +362,25 @@ impl Scan<'_> {
             while matches!(self.low(to), "+" | "++") {
                 to += 1;
             }
-            let message =
-                format!("{} does not say whether it stays or comes and goes", quoted(self.words(at, to)));
+            let words = quoted(self.words(at, to));
             self.notes.push(self.words(at, to).to_owned());
-            let ways = [
-                Way::new("it stays", "reports constant pain"),
-                Way::new("it comes and goes", "reports tightenings"),
-            ];
-            self.ask(to, message, &ways);
+            if matches!(self.low(at), "pain" | "pains") {
+                let ways = [
+                    Way::new("in the belly, and it stays", "reports constant pain"),
+                    Way::new("in the belly, and it comes and goes", "reports tightenings"),
+                    Way::new("under the ribs", "reports pain under ribs"),
+                    Way::new("at a scar", "reports scar pain"),
+                    Way::new("in the loin", "reports loin pain"),
+                    Way::new("in the chest", "reports chest pain"),
+                ];
+                self.ask(to, format!("{words} does not say where it is, or whether it stays"), &ways);
+            } else {
+                let ways = [
+                    Way::new("it stays", "reports constant pain"),
+                    Way::new("it comes and goes", "reports tightenings"),
+                ];
+                self.ask(to, format!("{words} does not say whether it stays or comes and goes"), &ways);
+            }
             self.last = Last::Complaint;
         }
     }

@@ -1,7 +1,10 @@
 //! Words of the note that could be an alarm. In: an exam. Out: a remark that stands until each is recorded, or said not to be so.
 
 use super::remark;
-use crate::exam::Report::{self, Headache, SevereHeadache};
+use crate::exam::Report::{
+    self, ChestPain, ConstantPain, Headache, LoinPain, PainUnderRibs, RegularTightenings, ScarPain,
+    SevereHeadache,
+};
 use crate::exam::alarm::{self, About};
 use crate::exam::{Exam, Finding};
 use crate::reckon::Remark;
@@ -34,8 +37,15 @@ fn answered(exam: &Exam, about: About) -> bool {
     match about {
         About::Report(report) => {
             let lists = [mother.reports.value(), mother.denies.value()];
-            // A headache that is recorded has been asked about, whichever kind it is.
-            let same = |said: &Report| *said == report || report == SevereHeadache && *said == Headache;
+            // A headache that is recorded has been asked about, whichever kind it is; so has a pain whose place is.
+            let same = |said: &Report| match report {
+                SevereHeadache => matches!(said, SevereHeadache | Headache),
+                ConstantPain => matches!(
+                    said,
+                    ConstantPain | RegularTightenings | ScarPain | PainUnderRibs | LoinPain | ChestPain
+                ),
+                report => *said == report,
+            };
             lists.into_iter().flatten().any(|all| all.iter().any(same))
         }
         About::Movements => mother.movements.value().is_some(),
