@@ -1536,6 +1536,11 @@ family-artist = Face, arms and legs are the artist’s guess.
 family-artist-limbs-felt = Face, hands and feet are the artist’s guess.
 # Where it is not known how the baby lies.
 family-none-drawn = No baby is drawn, as it is not known how your baby lies.
+# Where the womb is lower than a baby of the weeks would take.
+family-drawn-smaller = Your baby is drawn smaller, to make room. The picture does not measure your baby.
+family-drawn-smaller-number = Baby { $number } is drawn smaller, to make room. The picture does not measure the baby.
+family-drawn-rounds = Head and bottom are drawn as two rounds. The picture does not measure your baby.
+family-drawn-rounds-number = Head and bottom of baby { $number } are drawn as two rounds. The picture does not measure the baby.
 
 # The mark on the picture.
 # Source: RCM-DOP

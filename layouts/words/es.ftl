@@ -1346,6 +1346,10 @@ family-turn = Guarde esta hoja, pero no se fíe de ella: los bebés giran. Muest
 family-artist = La cara, los brazos y las piernas son idea del dibujante.
 family-artist-limbs-felt = La cara, las manos y los pies son idea del dibujante.
 family-none-drawn = No se dibuja al bebé, porque no se sabe cómo está.
+family-drawn-smaller = Su bebé está dibujado más pequeño, por falta de sitio. El dibujo no mide a su bebé.
+family-drawn-smaller-number = El bebé { $number } está dibujado más pequeño, por falta de sitio. El dibujo no mide al bebé.
+family-drawn-rounds = La cabeza y las nalgas están dibujadas como dos círculos. El dibujo no mide a su bebé.
+family-drawn-rounds-number = La cabeza y las nalgas del bebé { $number } están dibujadas como dos círculos. El dibujo no mide al bebé.
 
 family-heart = El círculo pequeño muestra dónde, en su vientre, se oyó el latido. No es el corazón. Si cambian los movimientos, llame; no escuche antes.
 family-listen = Alguien puede poner ahí la oreja y escuchar.

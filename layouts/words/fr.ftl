@@ -1343,6 +1343,10 @@ family-turn = Gardez cette page, mais ne vous y fiez pas : les bébés tournent.
 family-artist = Visage, bras et jambes : l’idée du dessinateur.
 family-artist-limbs-felt = Visage, mains et pieds : l’idée du dessinateur.
 family-none-drawn = Aucun bébé n’est dessiné, car on ne sait pas comment il est placé.
+family-drawn-smaller = Votre bébé est dessiné plus petit, faute de place. Le dessin ne mesure pas votre bébé.
+family-drawn-smaller-number = Le bébé { $number } est dessiné plus petit, faute de place. Le dessin ne mesure pas le bébé.
+family-drawn-rounds = La tête et les fesses sont dessinées comme deux ronds. Le dessin ne mesure pas votre bébé.
+family-drawn-rounds-number = La tête et les fesses du bébé { $number } sont dessinées comme deux ronds. Le dessin ne mesure pas le bébé.
 
 family-heart = Le petit rond montre où, sur votre ventre, on a entendu le cœur battre. Ce n’est pas le cœur. Si les mouvements changent, appelez ; n’écoutez pas d’abord.
 family-listen = Quelqu’un peut poser l’oreille à cet endroit et écouter.

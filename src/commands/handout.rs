@@ -10,6 +10,7 @@ use super::layouts::{self, Chosen};
 use super::load::{self, Loaded};
 use super::picture::{self, Maker, Wanted};
 use super::{Format, Outcome, Source, exit};
+use crate::body::pose::Pose;
 use crate::clinic::{self, Clinic};
 use crate::exam::Exam;
 use crate::figure::{self, Labels, MotherAs, Palette, Style, View};
@@ -169,8 +170,11 @@ impl Job<'_> {
     fn files(&self, layout: Layout, languages: &[Words]) -> Result<(Vec<Vec<u8>>, String), String> {
         let told = |fault: &dyn std::fmt::Display| fault.to_string();
         let fonts = Fonts::load().map_err(|e| told(&e))?;
-        let contents =
-            languages.iter().map(|words| self.content(words, languages)).collect::<Result<Vec<_>, _>>();
+        let pose = picture::pose(self.exam, self.loaded);
+        let contents = languages
+            .iter()
+            .map(|words| self.content(&pose, words, languages))
+            .collect::<Result<Vec<_>, _>>();
         let contents = contents.map_err(|e| told(&e))?;
         let (mut layout, mut notes) = (layout, String::new());
         // A shipped page that is too full gives way to the same with more sides.
@@ -192,10 +196,9 @@ impl Job<'_> {
             next = longer.longer();
         }
         if self.options.format == Format::Html {
-            let page = self.phone(&layout, languages, contents, &fonts)?;
+            let page = self.phone(&layout, &pose, languages, contents, &fonts)?;
             return Ok((vec![page.into_bytes()], notes));
         }
-        let pose = picture::pose(self.exam, self.loaded);
         let sides = languages::sheets(languages, &fonts, |words, _| {
             let maker = Maker::new(words, &fonts);
             let own = languages.iter().zip(&contents).find(|(other, _)| other.lang() == words.lang());
@@ -214,6 +217,7 @@ impl Job<'_> {
     fn phone(
         &self,
         layout: &Layout,
+        pose: &Pose,
         languages: &[Words],
         contents: Vec<Content>,
         fonts: &Fonts,
@@ -222,7 +226,6 @@ impl Job<'_> {
         let own = || format!("{}: a page for a telephone", layout.file());
         let grid =
             layout.grid().ok_or_else(|| format!("{} is made of words; this layout has none", own()))?;
-        let pose = picture::pose(self.exam, self.loaded);
         let picture_layout = PHONE_PICTURE.read().map_err(|e| told(&e))?;
         let mut made = vec![];
         for (words, mut content) in languages.iter().zip(contents) {
@@ -243,7 +246,7 @@ impl Job<'_> {
                 }
             }
             let maker = Maker::new(words, fonts);
-            let mut sheets = maker.sheets(&pose, &wanted(self.options, vec![]), &picture_layout, &content)?;
+            let mut sheets = maker.sheets(pose, &wanted(self.options, vec![]), &picture_layout, &content)?;
             let picture = sheets.pop().ok_or("no picture is drawn")?;
             let draft = match words.is_signed() {
                 true => None,
@@ -265,8 +268,9 @@ impl Job<'_> {
     }
 
     /// The words of the page in one language; a draft, and the page beside it, say so.
-    fn content(&self, words: &Words, languages: &[Words]) -> Result<Content, WordsError> {
+    fn content(&self, pose: &Pose, words: &Words, languages: &[Words]) -> Result<Content, WordsError> {
         let mut content = family::content(self.exam, &self.loaded.reckoning, self.clinic, self.asked, words)?;
+        family::say_of_drawing(&mut content, &pose.notes, self.exam.babies.len(), words)?;
         let Some(said) = languages::said_of_draft(words, languages)? else { return Ok(content) };
         content
             .blocks

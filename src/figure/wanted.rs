@@ -9,7 +9,7 @@ use super::options::Labels;
 use crate::body::baby::PosedBaby;
 use crate::body::cast::Cast;
 use crate::body::mother::FundusKnown;
-use crate::body::pose::{Doubt, Mark, Pose};
+use crate::body::pose::{Doubt, DrawingNote, Mark, Pose};
 use crate::units::{FigurePoint, Vec3};
 use crate::words::{Words, WordsError};
 
@@ -75,7 +75,10 @@ impl Source<'_> {
             };
             out.push(self.at(pole("label-head", rounds.felt[0])?, flat(head), -lean));
             out.push(self.at(pole("label-bottom", rounds.felt[1])?, flat(bottom), lean));
-            out.push(self.at(self.said("label-back-not-felt", n)?, flat(head.lerp(bottom, 0.5)), lean));
+            // Of a baby that does not fit the back is known; it is not drawn.
+            if !self.pose.notes.contains(&DrawingNote::DoesNotFit(n)) {
+                out.push(self.at(self.said("label-back-not-felt", n)?, flat(head.lerp(bottom, 0.5)), lean));
+            }
         }
         if all || set == Labels::Family {
             for (n, baby) in self.pose.posed() {

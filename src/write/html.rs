@@ -40,8 +40,12 @@ pub struct Page<'a> {
 pub fn html(pages: &[Page<'_>], grid: &Grid, fonts: &Fonts) -> Result<String, WriteError> {
     let first = pages.first().ok_or_else(|| refused("it has no words"))?;
     let (mut print, mut body) = (String::new(), String::new());
-    for (number, page) in pages.iter().enumerate() {
-        Writer { page, number, fonts, panels: 0, body: &mut body, print: &mut print }.article()?;
+    let prefixes: Vec<String> = (1..=pages.len()).map(|number| format!("p{number}-")).collect();
+    let mut drawn = svg::Drawn::new();
+    for (number, (page, prefix)) in pages.iter().zip(&prefixes).enumerate() {
+        let picture = svg::inline(page.picture, prefix, fonts, &mut drawn)?;
+        Writer { page, picture: &picture, number, fonts, panels: 0, body: &mut body, print: &mut print }
+            .article()?;
     }
     let style = format!("{}{}", STYLE, printed(grid, &print));
     let hash = base64::engine::general_purpose::STANDARD.encode(Sha256::digest(style.as_bytes()));
@@ -72,6 +76,8 @@ fn printed(grid: &Grid, panels: &str) -> String {
 
 struct Writer<'a> {
     page: &'a Page<'a>,
+    /// Its picture as SVG.
+    picture: &'a str,
     /// Which of the pages it is, from 0.
     number: usize,
     fonts: &'a Fonts,
@@ -85,7 +91,7 @@ impl Writer<'_> {
     fn article(&mut self) -> Result<(), WriteError> {
         let _ = writeln!(self.body, "<article lang=\"{}\">", escaped(self.page.words.lang()));
         self.bar();
-        let mut picture = Some(self.page.picture);
+        let mut picture = Some(self.picture);
         for (at, side) in self.page.sides.iter().enumerate() {
             let has_picture = picture.is_some() && side.iter().any(|panel| panel.is_picture);
             let class = if has_picture { "side with-picture" } else { "side" };
@@ -101,13 +107,9 @@ impl Writer<'_> {
             while let Some((panel, after)) = rest.split_first() {
                 rest = after;
                 if panel.is_picture {
-                    if let Some(sheet) = picture.take() {
+                    if let Some(picture) = picture.take() {
                         self.open(panel, None, "picture");
-                        self.body.push_str(&svg::inline(
-                            sheet,
-                            &format!("p{}-", self.number + 1),
-                            self.fonts,
-                        )?);
+                        self.body.push_str(picture);
                         self.body.push_str("\n</section>\n");
                     }
                 } else if panel.blocks.is_empty() {

@@ -5,6 +5,7 @@ mod glb;
 mod html;
 mod outline;
 mod package;
+mod path_data;
 mod pdf;
 mod png;
 mod stl;

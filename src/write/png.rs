@@ -1,7 +1,8 @@
 //! PNG. In: a sheet and a width in pixels. Out: its picture on white paper, drawn from the outlined SVG,
 //! with the resolution at which it has the size of the sheet.
 
-use super::svg::{Curves, document};
+use super::path_data::Curves;
+use super::svg::document;
 use super::{TextAs, WriteError};
 use crate::fonts::Fonts;
 use crate::sheet::Sheet;

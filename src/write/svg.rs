@@ -1,7 +1,8 @@
-//! SVG. In: a sheet. Out: one self-contained document in whole units of 1/32 mm, with title, description and
+//! SVG. In: a sheet. Out: one self-contained document in whole units, with title, description and
 //! language, its groups named by part.
 
 use super::WriteError;
+use super::path_data::{Curves, Grain, decimals, path_data};
 use crate::figure::scene::{Align, Colour, FillRule, Item, Path, Step, Text};
 use crate::fonts::{Face, Fonts, OutlineStep, web_subset};
 use crate::sheet::{Sheet, Tag};
@@ -14,9 +15,6 @@ use svg::Node;
 use svg::node::Text as Chars;
 use svg::node::element::Element;
 
-/// Whole units in a mm: a unit is 0.01 cm of the body as `draw` prints it.
-const UNITS_PER_MM: f32 = 32.0;
-
 /// How words are written.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum TextAs {
@@ -24,16 +22,6 @@ pub enum TextAs {
     Text,
     /// As shapes, each named by its words: it needs no font anywhere.
     Outlines,
-}
-
-/// How curves are written.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Curves {
-    /// As they are.
-    Cubic,
-    /// For who paints them: those of strokes, and those that leave the sheet, as four arcs of a parabola each. To stroke a cubic
-    /// curve or to cut it off, arc cosines are taken of it, which are not the same bits on every machine.
-    Quadratic,
 }
 
 /// The sheet as an SVG document.
@@ -49,11 +37,24 @@ pub(super) fn document(
     fonts: &Fonts,
 ) -> Result<String, WriteError> {
     let (ids, used) = (BTreeMap::new(), BTreeMap::new());
-    let (width, height) = (units(sheet.width_mm), units(sheet.height_mm));
+    let grain = Grain::FINE;
+    let (width, height) = (grain.units(sheet.width_mm), grain.units(sheet.height_mm));
     let inside = (1..width, 1..height);
     let lang = &sheet.lang;
-    let mut writer =
-        Writer { fonts, text_as, curves, inside, lang, prefix: "", shrinks: false, ids, clips: 0, used };
+    let mut writer = Writer {
+        fonts,
+        grain,
+        text_as,
+        curves,
+        inside,
+        lang,
+        prefix: "",
+        shrinks: false,
+        ids,
+        clips: 0,
+        used,
+        drawn: None,
+    };
     let title_id = writer.id("sheet-title");
     let about_id = writer.id("sheet-description");
     let mut body = new("g");
@@ -102,14 +103,24 @@ pub(super) fn document(
     Ok(format!("{root}\n"))
 }
 
+/// What is drawn in a document already: marks, and the name of the group that holds them.
+pub(super) type Drawn<'a> = Vec<(&'a [Item<PagePoint>], String)>;
+
 /// The pictures of a sheet as one image to stand in a page of HTML, its words in the page's own faces. `prefix` keeps its names
-/// apart from others of the page.
-pub(super) fn inline(sheet: &Sheet, prefix: &str, fonts: &Fonts) -> Result<String, WriteError> {
-    let (width, height) = (units(sheet.width_mm), units(sheet.height_mm));
+/// apart from others of the page. What is `drawn` there already is not written again.
+pub(super) fn inline<'a>(
+    sheet: &'a Sheet,
+    prefix: &'a str,
+    fonts: &'a Fonts,
+    drawn: &mut Drawn<'a>,
+) -> Result<String, WriteError> {
+    let grain = Grain::SMALL;
+    let (width, height) = (grain.units(sheet.width_mm), grain.units(sheet.height_mm));
     let mut writer = Writer {
         fonts,
+        grain,
         text_as: TextAs::Text,
-        curves: Curves::Cubic,
+        curves: Curves::Short,
         inside: (1..width, 1..height),
         lang: &sheet.lang,
         prefix,
@@ -117,6 +128,7 @@ pub(super) fn inline(sheet: &Sheet, prefix: &str, fonts: &Fonts) -> Result<Strin
         ids: BTreeMap::new(),
         clips: 0,
         used: BTreeMap::new(),
+        drawn: Some(std::mem::take(drawn)),
     };
     let (title, about) = (writer.id("picture-title"), writer.id("picture-description"));
     let mut root = image(width, height);
@@ -126,6 +138,7 @@ pub(super) fn inline(sheet: &Sheet, prefix: &str, fonts: &Fonts) -> Result<Strin
     for element in &sheet.elements {
         writer.items(&element.items, &mut root)?;
     }
+    *drawn = writer.drawn.unwrap_or_default();
     Ok(root.to_string())
 }
 
@@ -136,11 +149,13 @@ pub(super) fn sign(
     alt: &str,
     fonts: &Fonts,
 ) -> Result<String, WriteError> {
-    let side = units(side_mm);
+    let grain = Grain::SMALL;
+    let side = grain.units(side_mm);
     let mut writer = Writer {
         fonts,
+        grain,
         text_as: TextAs::Outlines,
-        curves: Curves::Cubic,
+        curves: Curves::Short,
         inside: (1..side, 1..side),
         lang: "",
         prefix: "",
@@ -148,6 +163,7 @@ pub(super) fn sign(
         ids: BTreeMap::new(),
         clips: 0,
         used: BTreeMap::new(),
+        drawn: None,
     };
     let mut root = image(side, side);
     root.assign("class", "sign");
@@ -171,6 +187,7 @@ fn image(width: i32, height: i32) -> Element {
 
 struct Writer<'a> {
     fonts: &'a Fonts,
+    grain: Grain,
     text_as: TextAs,
     curves: Curves,
     /// The sheet without its edge, in units.
@@ -186,16 +203,19 @@ struct Writer<'a> {
     clips: usize,
     /// Glyphs used, by face.
     used: BTreeMap<Face, BTreeSet<u16>>,
+    /// Groups without words that the document holds already, where what is drawn alike is written once.
+    drawn: Option<Drawn<'a>>,
 }
 
-impl Writer<'_> {
+impl<'a> Writer<'a> {
     /// Path data, of a stroke or a fill.
     fn data(&self, path: &Path<PagePoint>, stroked: bool) -> String {
         let leaves = |curve: &[(i32, i32); 4]| {
             let (across, down) = &self.inside;
             curve.iter().any(|(x, y)| !across.contains(x) || !down.contains(y))
         };
-        data(path, |curve| self.curves == Curves::Quadratic && (stroked || leaves(curve)))
+        let halved = |curve: &[(i32, i32); 4]| stroked || leaves(curve);
+        path_data(path, self.grain, self.curves, halved)
     }
 
     /// `name`, made unique in the document.
@@ -206,20 +226,34 @@ impl Writer<'_> {
         if *times == 1 { name } else { format!("{name}--{times}") }
     }
 
-    fn items(&mut self, items: &[Item<PagePoint>], parent: &mut Element) -> Result<(), WriteError> {
+    fn items(&mut self, items: &'a [Item<PagePoint>], parent: &mut Element) -> Result<(), WriteError> {
         for item in items {
             match item {
                 Item::Group { name, about, items } => {
                     let mut group = new("g");
-                    if !name.is_empty() {
-                        group.assign("id", self.id(name));
+                    let id = if name.is_empty() { String::new() } else { self.id(name) };
+                    if !id.is_empty() {
+                        group.assign("id", id.as_str());
                     }
                     if !about.is_empty() {
                         let mut desc = new("desc");
                         desc.append(Chars::new(about.as_str()));
                         group.append(desc);
                     }
-                    self.items(items, &mut group)?;
+                    let before = self.drawn.iter().flatten().find(|(before, _)| are_alike(before, items));
+                    match before {
+                        Some((_, before)) => {
+                            let mut again = new("use");
+                            again.assign("href", format!("#{before}"));
+                            group.append(again);
+                        }
+                        None => {
+                            if let (Some(drawn), false) = (&mut self.drawn, id.is_empty()) {
+                                drawn.push((items, id));
+                            }
+                            self.items(items, &mut group)?;
+                        }
+                    }
                     parent.append(group);
                 }
                 Item::Fill { path, colour, rule } => {
@@ -237,9 +271,9 @@ impl Writer<'_> {
                     element.assign("d", self.data(path, true));
                     element.assign("fill", "none");
                     element.assign("stroke", hex(*colour));
-                    element.assign("stroke-width", decimals(width * UNITS_PER_MM, 1));
+                    element.assign("stroke-width", self.grain.length(*width));
                     if let Some((on, off)) = dash {
-                        let of = |mm: f32| decimals(mm * UNITS_PER_MM, 1);
+                        let of = |mm: f32| self.grain.length(mm);
                         element.assign("stroke-dasharray", format!("{} {}", of(*on), of(*off)));
                     }
                     parent.append(element);
@@ -274,13 +308,13 @@ impl Writer<'_> {
         used.extend(self.fonts.shape(text.face, words)?.iter().map(|g| g.id));
         let width = self.fonts.measure(text.face, words, text.size)?;
         let mut element = new("text");
-        element.assign("x", units(text.at.x));
-        element.assign("y", units(text.at.y));
+        element.assign("x", self.grain.units(text.at.x));
+        element.assign("y", self.grain.units(text.at.y));
         element.assign("class", class(text.face));
-        element.assign("font-size", decimals(text.size * UNITS_PER_MM, 1));
+        element.assign("font-size", self.grain.length(text.size));
         element.assign("fill", hex(text.colour));
         // Where the font is not taken from this file, the words still keep their width.
-        element.assign("textLength", units(width));
+        element.assign("textLength", self.grain.units(width));
         if self.shrinks {
             element.assign("lengthAdjust", "spacingAndGlyphs");
         }
@@ -358,6 +392,21 @@ pub(super) fn outline(text: &Text<PagePoint>, fonts: &Fonts) -> Result<Path<Page
         .collect())
 }
 
+/// Whether two groups show the same, without a word; what is said of their parts may be in another language.
+fn are_alike(one: &[Item<PagePoint>], other: &[Item<PagePoint>]) -> bool {
+    one.len() == other.len()
+        && one.iter().zip(other).all(|pair| match pair {
+            (Item::Group { items: one, .. }, Item::Group { items: other, .. }) => are_alike(one, other),
+            (Item::Clip { path, items }, Item::Clip { path: window, items: others }) => {
+                path == window && are_alike(items, others)
+            }
+            (Item::Fill { .. }, Item::Fill { .. }) | (Item::Stroke { .. }, Item::Stroke { .. }) => {
+                pair.0 == pair.1
+            }
+            _ => false,
+        })
+}
+
 fn weight_and_style(face: Face) -> (u16, &'static str) {
     match face {
         Face::Regular => (400, "normal"),
@@ -385,133 +434,6 @@ fn named(name: &str, id: &str, words: &str) -> Element {
     element
 }
 
-fn units(mm: f32) -> i32 {
-    libm::roundf(mm * UNITS_PER_MM) as i32
-}
-
-/// A number with at most so many decimals, without zeros at its end.
-fn decimals(value: f32, places: usize) -> String {
-    let text = format!("{value:.places$}");
-    match text.contains('.') {
-        true => text.trim_end_matches('0').trim_end_matches('.').to_owned(),
-        false => text,
-    }
-}
-
 fn hex(colour: Colour) -> String {
     format!("#{:02x}{:02x}{:02x}", colour.r, colour.g, colour.b)
-}
-
-/// Path data: relative commands between points rounded to whole units, so that no error adds up.
-fn data(path: &Path<PagePoint>, as_parabolas: impl Fn(&[(i32, i32); 4]) -> bool) -> String {
-    let mut out = String::with_capacity(path.len() * 20);
-    let (mut here, mut start) = ((0, 0), (0, 0));
-    let mut last = ' ';
-    let round = |p: PagePoint| (units(p.x), units(p.y));
-    for step in path {
-        match *step {
-            Step::Move(p) => {
-                let p = round(p);
-                command(&mut out, &mut last, 'm', here, &[p]);
-                (here, start) = (p, p);
-                // Numbers after a move are lines.
-                last = 'l';
-            }
-            Step::Line(p) => {
-                let p = round(p);
-                command(&mut out, &mut last, 'l', here, &[p]);
-                here = p;
-            }
-            Step::Curve(a, b, p) => {
-                let p = round(p);
-                let curve = [here, round(a), round(b), p];
-                if as_parabolas(&curve) {
-                    parabolas(&mut out, curve);
-                    last = 'Q';
-                } else {
-                    command(&mut out, &mut last, 'c', here, &curve[1..]);
-                }
-                here = p;
-            }
-            Step::Close => {
-                out.push('z');
-                last = 'z';
-                here = start;
-            }
-        }
-    }
-    out
-}
-
-/// A cubic curve as four arcs of a parabola, to a hundredth of a unit.
-fn parabolas(out: &mut String, curve: [(i32, i32); 4]) {
-    let mut rest = curve.map(|(x, y)| (x as f32, y as f32));
-    for left in [4.0, 3.0, 2.0, 1.0_f32] {
-        let between =
-            |(ax, ay): (f32, f32), (bx, by): (f32, f32)| (ax + (bx - ax) / left, ay + (by - ay) / left);
-        let [p, a, b, q] = rest;
-        let (pa, ab, bq) = (between(p, a), between(a, b), between(b, q));
-        let (pab, abq) = (between(pa, ab), between(ab, bq));
-        let end = if left == 1.0 { q } else { between(pab, abq) };
-        let middle = |p: f32, a: f32, b: f32, q: f32| (3.0 * (a + b) - p - q) / 4.0;
-        let control = (middle(p.0, pa.0, pab.0, end.0), middle(p.1, pa.1, pab.1, end.1));
-        let of = |value: f32| decimals(value, 2);
-        let _ = write!(out, "Q{} {} {} {}", of(control.0), of(control.1), of(end.0), of(end.1));
-        rest = [end, abq, bq, q];
-    }
-}
-
-/// One command; its letter is left out when it repeats the last one.
-fn command(out: &mut String, last: &mut char, letter: char, from: (i32, i32), points: &[(i32, i32)]) {
-    let mut bare = *last == letter && letter != 'm';
-    if !bare {
-        out.push(letter);
-        *last = letter;
-    }
-    for (x, y) in points {
-        for number in [x - from.0, y - from.1] {
-            if bare && number >= 0 {
-                out.push(' ');
-            }
-            bare = true;
-            let _ = write!(out, "{number}");
-        }
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn parabolas_follow_the_curve() {
-        let curve = [(0, 0), (40, 160), (-120, 80), (200, 10)];
-        let mut data = String::new();
-        parabolas(&mut data, curve);
-        let arcs: Vec<Vec<f32>> = data
-            .split('Q')
-            .skip(1)
-            .map(|arc| arc.split(' ').map(|number| number.parse().expect("a number")).collect())
-            .collect();
-        assert_eq!(arcs.len(), 4);
-        assert_eq!(arcs[3][2..], [200.0, 10.0], "the end is exact");
-        let mut from = (0.0, 0.0);
-        for (piece, arc) in arcs.iter().enumerate() {
-            for step in 0..=8 {
-                let s = step as f32 / 8.0;
-                let t = (piece as f32 + s) / 4.0;
-                let on_arc =
-                    |p: f32, a: f32, q: f32| p * (1.0 - s) * (1.0 - s) + 2.0 * a * s * (1.0 - s) + q * s * s;
-                let on_curve = |of: fn(&(i32, i32)) -> i32| {
-                    let [p, a, b, q] = [0, 1, 2, 3].map(|at: usize| of(&curve[at]) as f32);
-                    let u = 1.0 - t;
-                    p * u * u * u + 3.0 * a * u * u * t + 3.0 * b * u * t * t + q * t * t * t
-                };
-                let (x, y) = (on_arc(from.0, arc[0], arc[2]), on_arc(from.1, arc[1], arc[3]));
-                assert!((x - on_curve(|p| p.0)).abs() < 0.6, "{piece} {step}: {x}");
-                assert!((y - on_curve(|p| p.1)).abs() < 0.6, "{piece} {step}: {y}");
-            }
-            from = (arc[2], arc[3]);
-        }
-    }
 }

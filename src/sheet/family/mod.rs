@@ -3,6 +3,7 @@
 
 mod call;
 mod depth;
+mod drawing;
 mod heart;
 mod kind;
 mod known;
@@ -12,6 +13,7 @@ mod notice;
 mod numbers;
 mod signs;
 
+pub use drawing::say_of_drawing;
 pub use heart::Invitation;
 
 use super::content::{Block, Content, Kind};
