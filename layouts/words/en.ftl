@@ -1215,6 +1215,9 @@ remark-itching = She reports itching. Ask where, and whether it is worse at nigh
 remark-note-mentions = Your note mentions { $quoted }, and no finding says whether it is so. Record it as a finding, or say that it is not so; until that is settled, act on it by your local guidance.{ $iud ->
     [yes] {" "}‘IUD’ may be a baby that has died in the womb, or a device against pregnancy: write which.
    *[no] {""}
+ }{ $cord ->
+    [yes] {" "}If it is the cord, call for help now, outside a hospital the emergency number; bring her knees to her chest, or lay her on her left side with her hips raised; keep the part that leads off the cord, and do not handle the cord or put it back.
+   *[no] {""}
  }
 remark-cord-felt = The cord was felt or seen. Call for help now: outside a hospital, the emergency number. Bring her knees to her chest, or lay her on her left side with her hips raised; keep the part that leads off the cord, and do not handle the cord or put it back. Follow your local guidance for the cord.
 remark-part-by-vagina-in-labour = Found by the vagina: { $signs }, and she is in labour or her waters have broken. Call for senior help now, and follow your local guidance for it.

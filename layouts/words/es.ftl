@@ -1065,6 +1065,9 @@ remark-itching = Ella refiere picazón. Pregunte dónde, y si empeora por la noc
 remark-note-mentions = Su nota menciona { $quoted }, y ningún hallazgo dice si es así. Regístrelo como hallazgo, o indique que no es así; mientras no esté aclarado, actúe según su protocolo local.{ $iud ->
     [yes] {" "}«IUD» puede ser un bebé que ha muerto en el útero o un dispositivo anticonceptivo: escriba cuál.
    *[no] {""}
+ }{ $cord ->
+    [yes] {" "}Si es el cordón, pida ayuda ahora, fuera de un hospital el número de emergencias; póngala de rodillas con el pecho abajo, o acostada sobre el lado izquierdo de ella con la cadera elevada; mantenga la parte que se presenta apartada del cordón, y no toque ni reponga el cordón.
+   *[no] {""}
  }
 remark-cord-felt = Se palpó o se vio el cordón. Pida ayuda ahora: fuera de un hospital, el número de emergencias. Póngala de rodillas con el pecho abajo, o acostada sobre el lado izquierdo de ella con la cadera elevada; mantenga la parte que se presenta apartada del cordón, y no toque ni reponga el cordón. Siga su protocolo local para el cordón.
 remark-part-by-vagina-in-labour = Encontrado por la vagina: { $signs }, y está de parto o ha roto aguas. Pida ayuda de mayor experiencia ahora, y siga su protocolo local para ello.

@@ -1062,6 +1062,9 @@ remark-itching = Elle signale des démangeaisons. Demandez où, et si c’est pi
 remark-note-mentions = Votre note mentionne { $quoted }, et aucune constatation ne dit si c’est le cas. Notez-le comme constatation, ou dites que ce n’est pas le cas ; tant que ce n’est pas réglé, agissez selon votre protocole local.{ $iud ->
     [yes] {" "}« IUD » peut être un bébé mort dans l’utérus ou un dispositif contraceptif : écrivez lequel.
    *[no] {""}
+ }{ $cord ->
+    [yes] {" "}Si c’est le cordon, appelez à l’aide maintenant, hors de l’hôpital le numéro d’urgence ; mettez-la genoux contre la poitrine, ou couchée sur le côté gauche de la mère, hanches relevées ; écartez du cordon la partie qui se présente, ne touchez pas le cordon et ne le remettez pas en place.
+   *[no] {""}
  }
 remark-cord-felt = Le cordon a été senti ou vu. Appelez à l’aide maintenant : hors de l’hôpital, le numéro d’urgence. Mettez-la genoux contre la poitrine, ou couchée sur le côté gauche de la mère, hanches relevées ; écartez du cordon la partie qui se présente, ne touchez pas le cordon et ne le remettez pas en place. Suivez votre protocole local pour le cordon.
 remark-part-by-vagina-in-labour = Trouvé par voie vaginale : { $signs }, et elle est en travail ou la poche des eaux est rompue. Appelez un senior maintenant, et suivez votre protocole local.

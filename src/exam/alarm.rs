@@ -23,6 +23,8 @@ pub enum About {
     Movements,
     /// Whether the heart was heard.
     Heart,
+    /// A heart that was heard at an earlier time.
+    HeartBefore,
     /// Falls of the heart.
     HeartSlows,
     /// What was found by the vagina.
@@ -33,6 +35,8 @@ pub enum About {
     Temperature,
     /// Colour or smell of the water.
     WaterColour,
+    /// Labour before its time, or in doubt.
+    Labour,
     /// Where the placenta lies.
     Placenta,
     /// An earlier cut or rupture of the womb.
@@ -98,6 +102,17 @@ pub fn placed(text: &str) -> Vec<(usize, Mention)> {
     found
 }
 
+/// Every pain that `text` names, whatever kind of pain it is.
+pub fn pains(text: &str) -> Vec<Mention> {
+    let tokens = tokens(text);
+    let lower: Vec<String> = tokens.iter().map(|token| spelling::usual(token.text)).collect();
+    let about = About::Report(Report::ConstantPain);
+    let named =
+        |at: &usize| pain::is_pain(&lower[*at]) && !reach::is_quiet(text, &tokens, &lower, *at, 1, about);
+    let word = |at: usize| Mention { words: tokens[at].text.to_owned(), about };
+    (0..tokens.len()).filter(named).map(word).collect()
+}
+
 /// Whether `text` speaks of violence or of harming herself, denied or not: for whoever examined alone.
 pub fn is_private(text: &str) -> bool {
     let tokens = tokens(text);
@@ -130,11 +145,12 @@ fn longest(tokens: &[Token<'_>], lower: &[String], text: &str, at: usize) -> Opt
             }
         }
     }
-    // A cord in doubt is asked about, whatever else is said of it.
-    let doubted = text[..tokens.get(at).map_or(0, |token| token.start)].ends_with('?');
-    best.or_else(|| {
-        (doubted && matches!(lower[at].as_str(), "cord" | "cordón" | "cordon"))
-            .then_some((1, About::ByVagina))
+    // A cord or a labour in doubt is asked about, whatever else is said of it.
+    let doubted = text[..tokens.get(at).map_or(0, |token| token.start)].trim_end().ends_with('?');
+    best.or_else(|| match lower[at].as_str() {
+        "cord" | "cordón" | "cordon" if doubted => Some((1, About::ByVagina)),
+        "labour" | "labor" if doubted => Some((1, About::Labour)),
+        _ => None,
     })
 }
 

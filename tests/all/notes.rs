@@ -21,6 +21,12 @@ const FOUND: &[(&str, &[&str])] = &[
     ("discussed IOL, PV bleed this morning", &["PV bleed"]),
     ("denies headache, bleeding since yesterday", &["bleeding"]),
     ("denies headache but has blurred vision", &["blurred vision"]),
+    ("FH could not be found", &["FH could not be found"]),
+    ("FHR 140 decelerating with contractions", &["decelerating"]),
+    ("FHR dips to 90", &["FHR dips"]),
+    ("?labour", &["labour"]),
+    ("abdomen hard and tender", &["hard and tender"]),
+    ("low placenta on scan", &["low placenta"]),
     ("chest tightness", &["chest tightness"]),
     // Spanish.
     ("sangrado vaginal desde anoche", &["sangrado"]),
@@ -110,6 +116,10 @@ const QUIET: &[&str] = &[
     "denies headache, bleeding, swollen face",
     "advised re PV bleed, RFM and SROM",
     "no swollen face",
+    "in labour",
+    "low placenta resolved",
+    "placenta praevia excluded",
+    "no decelerations",
     // Spanish.
     "sin sangrado ni pérdida de líquido",
     "no refiere sangrado ni cefalea",

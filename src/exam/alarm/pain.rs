@@ -26,10 +26,15 @@ const OF_TEN: u8 = 7;
 /// Words after the pain among which its strength is looked for.
 const NEAR: usize = 3;
 
+/// Whether a word is of pain.
+pub(super) fn is_pain(word: &str) -> bool {
+    PAIN.contains(&word)
+}
+
 /// Whether the words from `at` on are of a severe pain, and how many.
 pub(super) fn severe(text: &str, tokens: &[Token<'_>], lower: &[String], at: usize) -> Option<usize> {
     let joined = |i: usize| tokens.get(i).is_some_and(|token| close(&text[tokens[i - 1].end..token.start]));
-    let pain = |i: usize| lower.get(i).is_some_and(|word| PAIN.contains(&word.as_str()));
+    let pain = |i: usize| lower.get(i).is_some_and(|word| is_pain(word));
     if SEVERE.contains(&lower[at].as_str()) {
         let reach = (at + 1..=at + NEAR).take_while(|i| joined(*i)).find(|i| pain(*i));
         return reach.map(|i| i + 1 - at);

@@ -38,6 +38,8 @@ const IDIOMS: &[(&str, &[&str])] = &[
     ("fallen", &["pregnant", "asleep", "behind", "out"]),
     ("green", &["notes", "note", "book", "folder", "top", "pathway", "card", "light"]),
 ];
+/// After a low placenta: it is low no longer.
+const NO_LONGER: &[&str] = &["resolved", "excluded", "cleared", "resuelta", "descartada", "exclu", "exclue"];
 /// What is earlier in Spanish, before `previa`.
 const BEFORE_PREVIA: &[&str] = &[
     "cesárea",
@@ -274,6 +276,9 @@ pub fn is_quiet(
         return true;
     }
     if IDIOMS.iter().any(|(word, after)| lower[at] == *word && after.contains(&next)) {
+        return true;
+    }
+    if about == About::Placenta && NO_LONGER.contains(&next) {
         return true;
     }
     let sentence = start_of(text, tokens, at, &['.', ';', '\n', '!', '?']);

@@ -5,19 +5,32 @@ use crate::exam::Report::{
     self, ChestPain, ConstantPain, Headache, LoinPain, PainUnderRibs, RegularTightenings, ScarPain,
     SevereHeadache,
 };
-use crate::exam::alarm::{self, About};
-use crate::exam::{Exam, Finding};
+use crate::exam::alarm::{self, About, Mention};
+use crate::exam::{Exam, Finding, WombCut};
 use crate::reckon::Remark;
 use crate::reckon::ledger::rule;
-use crate::reckon::told::{heard, not_heard};
+use crate::reckon::told::{heard, known_cut, labouring, not_heard, operated, weeks};
+use crate::units::Gestation;
+
+/// From here on labour is in time.
+const TERM: Gestation = weeks(37, 0);
 
 pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) {
     let Some(note) = &exam.note else { return };
     let mut open: Vec<String> = vec![];
-    let mut heart = false;
-    for mention in alarm::mentions(note) {
+    let (mut heart, mut cord) = (false, false);
+    let mut mentions = alarm::mentions(note);
+    // Any pain could be of a cut that gives way.
+    if could_give_way(exam) {
+        let said =
+            |pain: &Mention, mentions: &[Mention]| mentions.iter().any(|one| one.words.contains(&pain.words));
+        let pains = alarm::pains(note).into_iter().filter(|pain| !said(pain, &mentions)).collect::<Vec<_>>();
+        mentions.extend(pains);
+    }
+    for mention in mentions {
         if !answered(exam, mention.about) && !open.contains(&mention.words) {
-            heart |= mention.about == About::Heart;
+            heart |= matches!(mention.about, About::Heart | About::HeartBefore);
+            cord |= mention.about == About::ByVagina && is_cord(&mention.words);
             open.push(mention.words);
         }
     }
@@ -28,7 +41,21 @@ pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) {
     let device = open.iter().any(|words| words == "IUD");
     let said = remark(const { rule("note-mentions") }, &["note"]).with("quoted", said.join(", "));
     let yes = |so: bool| if so { "yes" } else { "no" };
-    remarks.push(said.with("iud", yes(device)).with("heart", yes(heart)));
+    remarks.push(said.with("iud", yes(device)).with("heart", yes(heart)).with("cord", yes(cord)));
+}
+
+/// Whether the words name the cord.
+fn is_cord(words: &str) -> bool {
+    let words = words.to_lowercase();
+    ["cord", "kord", "chord", "proc\u{fa}bito", "procidence", "pulsating"]
+        .iter()
+        .any(|word| words.contains(word))
+}
+
+/// Whether the womb was cut other than low and across, or no one knows how, or it tore.
+fn could_give_way(exam: &Exam) -> bool {
+    let low = matches!(known_cut(exam), Some(WombCut::LowTransverse));
+    exam.mother.rupture_before.value() == Some(&true) || (operated(exam) || known_cut(exam).is_some()) && !low
 }
 
 /// Whether what the words are about is recorded, or said not to be so.
@@ -50,6 +77,13 @@ fn answered(exam: &Exam, about: About) -> bool {
         }
         About::Movements => mother.movements.value().is_some(),
         About::Heart => exam.babies.iter().any(|baby| heard(baby) || not_heard(baby)),
+        About::HeartBefore => exam.babies.iter().any(heard),
+        // From 37+0 it is what is waited for.
+        About::Labour => {
+            mother.labour.value().is_some()
+                || labouring(exam)
+                || exam.weeks.is_some_and(|weeks| weeks >= TERM)
+        }
         About::HeartSlows => exam.babies.iter().any(|baby| baby.heart_slows != Finding::NotExamined),
         About::ByVagina => exam.babies.iter().any(|baby| baby.by_vagina.value().is_some()),
         About::Pressure => mother.blood_pressure.value().is_some(),
