@@ -63,7 +63,7 @@ pub enum Command {
     Tidy(Tidy),
     /// Print the exam language as a JSON Schema, for editors
     Schema,
-    /// List the rules of the reckoning, with their sources
+    /// List the rules, with their sources
     Rules(Rules),
     /// Print a chapter of the manual; without a name, the commands and the chapters
     Help(Help),

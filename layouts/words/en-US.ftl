@@ -81,9 +81,9 @@ fhir-labour = Whether she is in labor
 fhir-hours-since-broken = Hours since the water broke
 fhir-water-colour = Color and smell of the water that has come
 growth-standard = z { $z }, percentile { $centile }
-remark-waters-broken-not-head-down = The water has broken and the baby is not head down. Call for help now and follow your local guidance for ruptured membranes with a baby that is not head down, the risk to the cord first.
-remark-waters-broken-lie-not-known = The water has broken and it is not recorded that the baby is head down. Feel for the head now, and follow your local guidance for ruptured membranes, the risk to the cord first.
-remark-waters-broken-head-free = The water has broken and the head is free above the brim. Call for help now and follow your local guidance for ruptured membranes with a free head, the risk to the cord first.
+remark-waters-broken-not-head-down = The water has broken and the baby is not head down. Call for help now and follow your local guidance for ruptured membranes with a baby that is not head down; think first of cord prolapse.
+remark-waters-broken-lie-not-known = The water has broken and it is not recorded that the baby is head down. Feel for the head now, and follow your local guidance for ruptured membranes; think first of cord prolapse.
+remark-waters-broken-head-free = The water has broken and the head is free above the brim. Call for help now and follow your local guidance for ruptured membranes with a free head; think first of cord prolapse.
 remark-tape-below-p10 = The tape is { $cm } cm at { $weeks }: percentile { $centile }, below the tenth. Measure again with the bladder empty and the blank side of the tape up, compare earlier tapes, and follow your local guidance on a scan for growth.{ $head ->
     [low] {" "}{ tape-low-head }
    *[other] {""}
@@ -101,9 +101,9 @@ remark-heart-outside-usual = The rate is { $rate } beats a minute, { $direction 
    *[other] over 160
  }. Listen again for a full minute with a hand on her pulse; if it is still so, or there is fever, bleeding, ruptured membranes, fewer movements or labor, it cannot wait. Follow your local guidance.
 remark-dip-with-a-back-in-front = A dip at the navel goes with a back toward her spine, and the back was found to the front ({ $said }). Feel both flanks for the back again.
-remark-crosswise-at-term = The baby is in a transverse or oblique lie, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labor starts or the water breaks, because of the risk to the cord.
-remark-unstable-lie-in-labour = The lie keeps changing, and she is in labor or her water has broken. Feel now how the baby lies, call for help, and follow your local guidance for an unstable lie, the risk to the cord first.
-remark-unstable-lie = The lie keeps changing. Follow your local guidance for an unstable lie: admission should be talked over, and she is to come in at once if labor starts or the water breaks, because of the risk to the cord.
+remark-crosswise-at-term = The baby is in a transverse or oblique lie, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labor starts or the water breaks, because of the risk of cord prolapse.
+remark-unstable-lie-in-labour = The lie keeps changing, and she is in labor or her water has broken. Feel now how the baby lies, call for help, and follow your local guidance for an unstable lie; think first of cord prolapse.
+remark-unstable-lie = The lie keeps changing. Follow your local guidance for an unstable lie: admission should be talked over, and she is to come in at once if labor starts or the water breaks, because of the risk of cord prolapse.
 remark-waters-broken = The water has broken. Ask how many hours ago, the color and smell, the movements, and whether group B strep was found; listen to the heart, take her temperature, and follow your local guidance today. If the head rises, or a cord is seen or felt, call for help at once.
 remark-part-by-vagina-in-labour = Found by the vagina: { $signs }, and she is in labor or her water has broken. Call for senior help now, and follow your local guidance for it.
 remark-part-by-vagina = Found by the vagina: { $signs }. Ask for a senior review today by your local guidance; if labor starts or the water breaks, it cannot wait.
@@ -127,20 +127,20 @@ remark-waters-broken-strep = The water has broken, and group B strep was found i
 remark-waters-broken-long = The water has been broken for { $hours } hours. Take her temperature and pulse, listen to the heart, and talk with her today about what your local guidance offers after 24 hours.
 remark-water-little = There seems to be little water, by hand. Ask about leaking fluid and movements, and follow your local guidance on a scan for it.
 remark-after-41-weeks = 41 weeks have passed. Ask whether the offer to start labor has been talked over with her, by your local guidance.
-remark-lie-changing = The baby lay { $before ->
-    [across] across
-    [slanting] slantwise
-    [bottom-down] bottom down
-    [head-down] head down
-   *[lengthwise] lengthwise
- } at { $first } and { $after ->
-    [across] across
-    [slanting] slantwise
-    [bottom-down] bottom down
-    [head-down] head down
-   *[lengthwise] lengthwise
- } at { $second }. Feel again at each visit, have the lie of the day confirmed by a scan, and follow your local guidance for a lie that changes from 37 weeks on: admission should be talked over, and she is to come in at once if labor starts or the water breaks, because of the risk to the cord.
-remark-crosswise-in-labour = The baby is in a transverse or oblique lie, and she is in labor or has regular tightenings. Call for help now and follow your local guidance for labor with such a lie, the risk to the cord first.
+remark-lie-changing = The baby was recorded as { $before ->
+    [across] transverse
+    [slanting] oblique
+    [bottom-down] breech
+    [head-down] cephalic
+   *[lengthwise] longitudinal
+ } at { $first } and as { $after ->
+    [across] transverse
+    [slanting] oblique
+    [bottom-down] breech
+    [head-down] cephalic
+   *[lengthwise] longitudinal
+ } at { $second }. Feel again at each visit, have the lie of the day confirmed by a scan, and follow your local guidance for a lie that changes from 37 weeks on: admission should be talked over, and she is to come in at once if labor starts or the water breaks, because of the risk of cord prolapse.
+remark-crosswise-in-labour = The baby is in a transverse or oblique lie, and she is in labor or has regular tightenings. Call for help now and follow your local guidance for labor with such a lie; think first of cord prolapse.
 skin-back-behind = It lies toward her spine, behind the baby: no back to draw.
 case-curve = For any tape at { $weeks } weeks: the curve has a mean of { $mean } cm, a standard deviation of { $sd } cm, its 10th percentile at { $low } cm, its 90th at { $high } cm (INTERGROWTH-21st, BMJ 2016).
 case-foot = Practice material for trained people and those in training. From the hands, not a scan. It does not replace local guidance, a clinician's judgment or a scan. handspan { $version }, rules of { $ledger }.

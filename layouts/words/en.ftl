@@ -1093,17 +1093,17 @@ remark-bleeding = She reports bleeding. Get help and follow your local guidance 
  }
 remark-constant-pain = She reports pain that stays. Get help and follow your local guidance for constant pain in pregnancy now.
 remark-urgent-signs = Recorded: { $signs }. Get help and follow your local guidance for it now.
-remark-hard-tender-womb = The womb is hard or tense, and tender. Get help and follow your local guidance now; do not wait for a softer moment to feel again.
+remark-hard-tender-womb = The womb is hard or tense, and tender. Get help and follow your local guidance now; do not wait to feel it again.
 remark-scar-pain = There is pain or tenderness at the scar, and the womb has been operated on. Get help and follow your local guidance for scar pain now.
 remark-scar-pain-operations-not-known = There is pain or tenderness at a scar, and whether the womb has been operated on is not recorded. Ask now; if it has, or if nobody knows, get help and follow your local guidance for scar pain now.
-remark-crosswise-in-labour = The baby is in a transverse or oblique lie, and she is in labour or has regular tightenings. Call for help now and follow your local guidance for labour with such a lie, the risk to the cord first.
-remark-unstable-lie-in-labour = The lie keeps changing, and she is in labour or her waters have broken. Feel now how the baby lies, call for help, and follow your local guidance for an unstable lie, the risk to the cord first.
-remark-waters-broken-not-head-down = The waters have broken and the baby is not head down. Call for help now and follow your local guidance for waters broken with a baby that is not head down, the risk to the cord first.
-remark-waters-broken-lie-not-known = The waters have broken and it is not recorded that the baby is head down. Feel for the head now, and follow your local guidance for broken waters, the risk to the cord first.
-remark-waters-broken-head-free = The waters have broken and the head is free above the brim. Call for help now and follow your local guidance for broken waters with a free head, the risk to the cord first.
+remark-crosswise-in-labour = The baby is in a transverse or oblique lie, and she is in labour or has regular tightenings. Call for help now and follow your local guidance for labour with such a lie; think first of cord prolapse.
+remark-unstable-lie-in-labour = The lie keeps changing, and she is in labour or her waters have broken. Feel now how the baby lies, call for help, and follow your local guidance for an unstable lie; think first of cord prolapse.
+remark-waters-broken-not-head-down = The waters have broken and the baby is not head down. Call for help now and follow your local guidance for waters broken with a baby that is not head down; think first of cord prolapse.
+remark-waters-broken-lie-not-known = The waters have broken and it is not recorded that the baby is head down. Feel for the head now, and follow your local guidance for broken waters; think first of cord prolapse.
+remark-waters-broken-head-free = The waters have broken and the head is free above the brim. Call for help now and follow your local guidance for broken waters with a free head; think first of cord prolapse.
 remark-heart-not-heard = The heart was not heard. Ask a second person and another instrument to listen now, and arrange a scan by your local guidance for a heart not heard; do not send her home to wait.
 remark-heart-rate-low = The heart rate is recorded as { $rate } beats a minute, under { $low }. Feel her pulse while you listen again for a full minute, get help, and follow your local guidance now.
-remark-heart-rate-high = The heart rate is recorded as { $rate } beats a minute, over { $high }. Listen again for a full minute, get help, and follow your local guidance now.
+remark-heart-rate-high = The heart rate is recorded as { $rate } beats a minute, over { $high }. Feel her pulse while you listen again for a full minute, get help, and follow your local guidance now.
 remark-pulse-near-heart = Her pulse is { $pulse } and the rate heard is { $rate }: it may be her own pulse that was heard. Feel her pulse while you listen again now; if they run together, the heart has not been heard: ask a second person and another instrument, and arrange a scan by your local guidance for a heart not heard.
 
 remark-head-and-bottom-in-one-place = Head and bottom cannot be in one place ({ $said }). Feel both ends of the womb again.
@@ -1123,7 +1123,7 @@ remark-reported-and-denied = The same thing is reported and denied ({ $said }). 
 remark-limbs-on-the-side-of-the-back = The limbs were felt on the side of the back. Feel both sides again: which is broad and firm, which has small parts?
 remark-heart-far-from-the-back = The heart was heard on the other side than the back. Feel the back again and listen over it; where a heart is heard supports a position and never proves it.
 remark-heart-height-against-the-end-that-is-down = The height at which the heart was heard is not where handbooks look for it with this end down. Feel again which end is down, and listen above and below the navel.
-remark-prominence-on-the-side-of-the-back = The head stands out on the side of the back, as it may when it is bent back. Feel with the fourth grip again, and follow your local guidance on a scan.
+remark-prominence-on-the-side-of-the-back = The head stands out on the side of the back, as it may when it is bent back. Feel again with two hands above the brim, and follow your local guidance on a scan.
 
 # A low head, after what a tape calls for. Values $head: `low`, or empty.
 tape-low-head = A low head can lower the tape; that does not rule out a small baby.
@@ -1200,10 +1200,10 @@ remark-womb-hard-or-tender = The womb is { $feel ->
  }. Keep a hand on it: does it soften again, and how soon? Ask about pain and bleeding; if it stays so, get help and follow your local guidance.
 remark-scar-of-unknown-operation = There is a scar on the skin, and whether the womb has been operated on is not recorded. Ask which operation it was: the skin does not tell how the womb was cut.
 remark-not-head-down = The baby is not head down, and 36 weeks have passed. Have it confirmed by a scan, and follow your local guidance for a baby that is not head down: she is to be told of her choices. Hands are wrong about this in nearly half of such cases.
-remark-crosswise-at-term = The baby is in a transverse or oblique lie, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk to the cord.
-remark-unstable-lie = The lie keeps changing. Follow your local guidance for an unstable lie: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk to the cord.
+remark-crosswise-at-term = The baby is in a transverse or oblique lie, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk of cord prolapse.
+remark-unstable-lie = The lie keeps changing. Follow your local guidance for an unstable lie: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk of cord prolapse.
 remark-womb-operated-on = { $cut ->
-    [known] The womb was cut up and down, in a T or a J, or tore before. Hold what is recorded against the operation note, and follow your local guidance for where and how she gives birth.
+    [known] The womb was cut up and down, in a T or a J, or tore before. Check what is recorded against the operation note, and follow your local guidance for where and how she gives birth.
    *[other] The womb has been operated on. Find the operation note for how the womb was cut: the scar on the skin does not tell. Follow your local guidance for her birth after it.
  }
 remark-head-free-at-term = The head is free above the brim, and 37 weeks have passed. Feel again with the bladder empty, look up where the placenta lies, and follow your local guidance on a scan for a head that is free at term.
@@ -1297,24 +1297,24 @@ remark-twins-still-pregnant = Two babies with { $placentas ->
 remark-twins-placentas-not-known = Two babies, and whether they have one placenta or two is not recorded. Ask or look it up in her early scan: by your local guidance it decides when they are to be born.
 remark-after-41-weeks = 41 weeks have passed. Ask whether the offer to start labour has been talked over with her, by your local guidance.
 remark-after-42-weeks = 42 weeks have passed. Look again today at what was agreed with her, and ask whether a tracing of the heart twice a week and a scan for the water are arranged, by your local guidance.
-remark-after-43-weeks = 43 weeks have passed. Ask for a senior review today, hold the dates against her early scan again, and follow your local guidance.
+remark-after-43-weeks = 43 weeks have passed. Ask for a senior review today, check the dates against her early scan again, and follow your local guidance.
 remark-tape-through-centiles = Three tapes, each lower against the curve than the last: { $earlier }, and { $cm } cm at { $weeks }, { $fall } lower in z in all. Have a scan for growth arranged by your local guidance; a tape that is still between the tenth and the ninetieth does not settle it.
 remark-tape-lower-in-z = The tape is lower against the curve than before: { $earlier }, and { $cm } cm at { $weeks }, { $fall } lower in z. Measure again with the bladder empty and the blank side of the tape up, and compare at the next visit by your local guidance.
 
 # Over several visits. $before and $after: how the baby lay, at $first and at $second.
-remark-lie-changing = The baby lay { $before ->
-    [across] across
-    [slanting] slantwise
-    [bottom-down] bottom down
-    [head-down] head down
-   *[lengthwise] lengthwise
- } at { $first } and { $after ->
-    [across] across
-    [slanting] slantwise
-    [bottom-down] bottom down
-    [head-down] head down
-   *[lengthwise] lengthwise
- } at { $second }. Feel again at each visit, have the lie of the day confirmed by a scan, and follow your local guidance for a lie that changes from 37 weeks on: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk to the cord.
+remark-lie-changing = The baby was recorded as { $before ->
+    [across] transverse
+    [slanting] oblique
+    [bottom-down] breech
+    [head-down] cephalic
+   *[lengthwise] longitudinal
+ } at { $first } and as { $after ->
+    [across] transverse
+    [slanting] oblique
+    [bottom-down] breech
+    [head-down] cephalic
+   *[lengthwise] longitudinal
+ } at { $second }. Feel again at each visit, have the lie of the day confirmed by a scan, and follow your local guidance for a lie that changes from 37 weeks on: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk of cord prolapse.
 remark-visits-differ-in-babies = The visits tell of different numbers of babies: { $one } at { $first }, { $two } at { $second }. Look whether all of them are of this pregnancy, and have the number confirmed by a scan; until then none of their tapes is read against weeks or a curve.
 
 ## The guide for drawing on skin
@@ -1703,7 +1703,7 @@ case-which = { $level }, set number { $seed }
 case-level-easy = easy
 case-level-fair = medium
 case-level-hard = hard
-case-description = A practice case, number { $number }, { $level }, seed { $seed }: her abdomen, empty, to draw on; what was found; questions with lines for the answers.
+case-description = A practice case, number { $number }, { $level }, set number { $seed }: her abdomen, empty, to draw on; what was found; questions with lines for the answers.
 case-about = An invented case. No real woman, no real baby. Sides are always HER left and right.
 case-key-about = An invented case. Sides are always HER left and right. The picture follows the findings of the exam file.
 case-name = Worked by
@@ -1737,14 +1737,14 @@ case-marks-next = { $number }: { $marks }: what cannot wait first, then the rest
 case-answers = Answers
 case-reasoning = Finding by finding
 case-sums = Working
-case-sources = Sums and remarks are those of handspan check for the exam file of this case; handspan rules prints their sources.
+case-sources = Calculations and remarks are those of handspan check for the visit file of this case; handspan rules prints their sources.
 case-lesson = What this case teaches
 case-foot = Practice material for trained people and those in training. From the hands, not a scan. It does not replace local guidance, a clinician's judgement or a scan. handspan { $version }, rules of { $ledger }.
 
 case-ask-lie = How does the baby lie? Give the lie, what leads, and the position.
 case-ask-engaged = Is the head engaged? What tells you?
 case-ask-listen = Where would you listen first, and why there?
-case-ask-tape = What does the tape say at these weeks, by the weeks rule and by the curve?
+case-ask-tape = What does the tape say at these weeks, by centimetres as weeks and by the curve?
 case-ask-sure = Which positions fit everything that was found? How sure can you be?
 case-ask-tell = What do you tell her about how her baby lies?
 case-ask-next = What do you do next?
@@ -2288,7 +2288,7 @@ desk-saved-english = Saved, in English: { $file }
 desk-copy = Copy
 desk-copied = Copied.
 
-desk-read-back = Look at her once more
+desk-read-back = Before it leaves this page: check the sides on her
 desk-no-sides = No side is recorded.
 desk-it-is-so = The sides are correct: go on
 desk-in-hand = This is in hand; make the page all the same.
@@ -2301,10 +2301,10 @@ desk-blank = The page was left for 20 minutes
 desk-blank-hint = What was on it is covered. Is this still the same woman?
 desk-same-visit = Same woman, go on
 desk-mend = This file cannot be used as it is
-desk-mend-text = Its text, to be mended
+desk-mend-text = The text of the file, to correct here
 desk-mend-again = Try again
 desk-line = Line { $number }:
-desk-fault = Something in this page broke
+desk-fault = A fault in this page
 desk-fault-hint = What you entered is kept. Copy it to be safe, then go on; if it happens again, leave out what you did last.
 desk-fault-text = What you entered
 
@@ -2326,7 +2326,7 @@ desk-forget-all = Forget everything
 desk-forgotten = Everything is forgotten.
 desk-cannot-keep = This browser keeps nothing.
 
-desk-dial-turn = Turn the back
+desk-dial-turn = Turn the baby
 desk-dial-lie = Tilt the lie
 desk-dial-fifths = Head above the brim
 desk-dial-weeks = Weeks

@@ -944,7 +944,7 @@ remark-bleeding = Refiere sangrado. Pida ayuda y siga ahora su protocolo local p
  }
 remark-constant-pain = Ella refiere un dolor que no se va. Busque ayuda y siga ya su protocolo local para el dolor constante en el embarazo.
 remark-urgent-signs = Registrado: { $signs }. Pida ayuda y siga ahora su protocolo local para ello.
-remark-hard-tender-womb = El útero está duro o tenso, y doloroso al tacto. Pida ayuda y siga ahora su protocolo local; no espere un momento más blando para volver a palpar.
+remark-hard-tender-womb = El útero está duro o tenso, y doloroso al tacto. Pida ayuda y siga ahora su protocolo local; no espere para volver a palpar.
 remark-scar-pain = Hay dolor, espontáneo o al tacto, en la cicatriz, y el útero ha sido operado. Pida ayuda y siga ahora su protocolo local para el dolor de la cicatriz.
 remark-scar-pain-operations-not-known = Hay dolor, espontáneo o al tacto, en una cicatriz, y no está anotado si el útero ha sido operado. Pregunte ahora; si lo ha sido, o si nadie lo sabe, pida ayuda y siga ahora su protocolo local para el dolor de la cicatriz.
 remark-crosswise-in-labour = El bebé está atravesado o inclinado, y ella está de parto o tiene contracciones regulares. Pida ayuda ya y siga su protocolo local para un parto así; piense primero en el prolapso de cordón.
@@ -954,7 +954,7 @@ remark-waters-broken-lie-not-known = Se ha roto la bolsa y no está anotado que 
 remark-waters-broken-head-free = Se ha roto la bolsa y la cabeza está libre sobre el estrecho superior. Pida ayuda ya y siga su protocolo local para bolsa rota con la cabeza libre, piense primero en el prolapso de cordón.
 remark-heart-not-heard = No se oyó el latido. Pida ya que escuchen otra persona y con otro aparato, y organice una ecografía según su protocolo local para un latido que no se oye; no la mande a casa a esperar.
 remark-heart-rate-low = La frecuencia del latido está anotada como { $rate } por minuto, por debajo de { $low }. Tome el pulso de ella mientras vuelve a escuchar un minuto entero, busque ayuda y siga ya su protocolo local.
-remark-heart-rate-high = La frecuencia del latido está anotada como { $rate } por minuto, por encima de { $high }. Vuelva a escuchar un minuto entero, busque ayuda y siga ya su protocolo local.
+remark-heart-rate-high = La frecuencia del latido está anotada como { $rate } por minuto, por encima de { $high }. Tómele el pulso a ella mientras vuelve a escuchar un minuto entero, busque ayuda y siga ya su protocolo local.
 remark-pulse-near-heart = El pulso de ella es { $pulse } y la frecuencia oída es { $rate }: puede que se oyera el pulso de ella. Tome el pulso de ella mientras vuelve a escuchar ya; si van juntos, no se ha oído el latido del bebé: pida que escuchen otra persona y con otro aparato, y organice una ecografía según su protocolo local para un latido que no se oye.
 
 remark-head-and-bottom-in-one-place = La cabeza y las nalgas no pueden estar en un mismo lugar ({ $said }). Vuelva a palpar los dos polos del útero.
@@ -974,7 +974,7 @@ remark-reported-and-denied = Lo mismo está referido y negado ({ $said }). Vuelv
 remark-limbs-on-the-side-of-the-back = Brazos y piernas se palparon en el lado de la espalda. Vuelva a palpar los dos lados: ¿cuál es ancho y firme, cuál tiene partes pequeñas?
 remark-heart-far-from-the-back = El latido se oyó en el lado opuesto a la espalda. Vuelva a palpar la espalda y escuche sobre ella; el lugar donde se oye el latido apoya una posición y nunca la demuestra.
 remark-heart-height-against-the-end-that-is-down = La altura a la que se oyó el latido no es donde los manuales lo buscan con este polo abajo. Vuelva a palpar qué polo está abajo, y escuche por encima y por debajo del ombligo.
-remark-prominence-on-the-side-of-the-back = La cabeza sobresale en el lado de la espalda, como puede ocurrir cuando está echada hacia atrás. Vuelva a palpar con la cuarta maniobra y siga su protocolo local sobre la ecografía.
+remark-prominence-on-the-side-of-the-back = La cabeza sobresale en el lado de la espalda, como puede ocurrir cuando está echada hacia atrás. Vuelva a palpar con las dos manos sobre el estrecho superior y siga su protocolo local sobre la ecografía.
 
 tape-low-head = Una cabeza baja puede bajar la cinta; eso no descarta un bebé pequeño.
 remark-dates-apart = Por la última regla, la fecha probable de parto es { $period }, a { $days } días de { $due }, la fecha { $by ->
@@ -1050,8 +1050,8 @@ remark-womb-hard-or-tender = El útero está { $feel ->
  }. Deje una mano encima: ¿se ablanda de nuevo, y cuándo? Pregunte por dolor y sangrado; si sigue así, pida ayuda y siga su protocolo local.
 remark-scar-of-unknown-operation = Hay una cicatriz en la piel, y no está anotado si el útero ha sido operado. Pregunte qué operación fue: la piel no dice cómo se cortó el útero.
 remark-not-head-down = El bebé no está con la cabeza abajo, y han pasado las 36 semanas. Haga que se confirme por ecografía y siga su protocolo local para un bebé que no está con la cabeza abajo: ella debe conocer sus opciones. En casi la mitad de estos casos las manos se equivocan.
-remark-crosswise-at-term = El bebé está atravesado o inclinado, y han pasado las 37 semanas. Haga que se confirme por ecografía y siga su protocolo local: hay que hablar de la hospitalización, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el cordón.
-remark-unstable-lie = La situación cambia una y otra vez. Siga su protocolo local para una situación inestable: hay que hablar de la hospitalización, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el cordón.
+remark-crosswise-at-term = El bebé está atravesado o inclinado, y han pasado las 37 semanas. Haga que se confirme por ecografía y siga su protocolo local: hay que hablar de la hospitalización, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el riesgo de prolapso de cordón.
+remark-unstable-lie = La situación cambia una y otra vez. Siga su protocolo local para una situación inestable: hay que hablar de la hospitalización, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el riesgo de prolapso de cordón.
 remark-womb-operated-on = { $cut ->
     [known] El útero tuvo un corte vertical, en T o en J, o se desgarró antes. Compare lo registrado con el informe de la operación, y siga su protocolo local sobre dónde y cómo dar a luz.
    *[other] El útero ha sido operado, y no está registrado cómo se cortó. Pida el informe de la operación: la cicatriz de la piel no lo dice. Siga su protocolo local para el parto después de ello.
@@ -1163,7 +1163,7 @@ remark-lie-changing = El bebé estaba { $before ->
     [bottom-down] con las nalgas abajo
     [head-down] con la cabeza abajo
    *[lengthwise] a lo largo
- } a las { $second }. Vuelva a palpar en cada visita, haga que la situación del día se confirme por ecografía y siga su protocolo local para una situación que cambia desde las 37 semanas: hay que hablar de la hospitalización, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el cordón.
+ } a las { $second }. Vuelva a palpar en cada visita, haga que la situación del día se confirme por ecografía y siga su protocolo local para una situación que cambia desde las 37 semanas: hay que hablar de la hospitalización, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el riesgo de prolapso de cordón.
 remark-visits-differ-in-babies = Las visitas hablan de distinto número de bebés: { $one } a las { $first }, { $two } a las { $second }. Mire si todas son de este embarazo, y haga que se confirme el número por ecografía; hasta entonces ninguna de sus cintas se lee frente a las semanas ni a una curva.
 
 ## The guide for drawing on skin
@@ -1796,7 +1796,7 @@ desk-saved-english = Guardado, en inglés: { $file }
 desk-copy = Copiar
 desk-copied = Copiado.
 
-desk-read-back = Mírela a ella una vez más
+desk-read-back = Antes de que salga de esta página: compruebe los lados en ella
 desk-no-sides = No hay ningún lado anotado.
 desk-it-is-so = Los lados son correctos: seguir
 desk-in-hand = Esto ya se está atendiendo; haga la hoja de todos modos.
@@ -1809,10 +1809,10 @@ desk-blank = La página se dejó 20 minutos
 desk-blank-hint = Lo que había en ella está tapado. ¿Sigue siendo la misma mujer?
 desk-same-visit = La misma mujer, seguir
 desk-mend = Este archivo no se puede usar como está
-desk-mend-text = Su texto, para arreglarlo
+desk-mend-text = El texto del archivo, para corregirlo aquí
 desk-mend-again = Probar otra vez
 desk-line = Línea { $number }:
-desk-fault = Algo en esta página se rompió
+desk-fault = Un fallo en esta página
 desk-fault-hint = Lo que usted anotó se conserva. Cópielo por seguridad y siga; si vuelve a ocurrir, no repita lo último que hizo.
 desk-fault-text = Lo que usted anotó
 
@@ -1834,7 +1834,7 @@ desk-forget-all = Olvidar todo
 desk-forgotten = Todo está olvidado.
 desk-cannot-keep = Este navegador no guarda nada.
 
-desk-dial-turn = Girar la espalda
+desk-dial-turn = Girar al bebé
 desk-dial-lie = Inclinar al bebé
 desk-dial-fifths = Cabeza sobre el estrecho superior
 desk-dial-weeks = Semanas

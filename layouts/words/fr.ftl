@@ -951,7 +951,7 @@ remark-waters-broken-lie-not-known = Les membranes sont rompues et il n’est pa
 remark-waters-broken-head-free = Les membranes sont rompues et la tête est mobile au-dessus du détroit supérieur. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues avec tête mobile, pensez d’abord à la procidence du cordon.
 remark-heart-not-heard = Le cœur n’a pas été entendu. Demandez maintenant à une deuxième personne d’écouter, avec un autre instrument, et organisez une échographie selon votre protocole local pour cœur non entendu ; ne la renvoyez pas attendre chez elle.
 remark-heart-rate-low = La fréquence cardiaque notée est de { $rate } battements par minute, sous { $low }. Prenez son pouls en écoutant de nouveau une minute entière, demandez de l’aide, et suivez votre protocole local maintenant.
-remark-heart-rate-high = La fréquence cardiaque notée est de { $rate } battements par minute, au-dessus de { $high }. Écoutez de nouveau une minute entière, demandez de l’aide, et suivez votre protocole local maintenant.
+remark-heart-rate-high = La fréquence cardiaque notée est de { $rate } battements par minute, au-dessus de { $high }. Prenez le pouls de la mère en écoutant de nouveau une minute entière, demandez de l’aide, et suivez votre protocole local maintenant.
 remark-pulse-near-heart = Son pouls est de { $pulse } et la fréquence entendue de { $rate } : c’est peut-être son propre pouls qui a été entendu. Prenez son pouls en écoutant de nouveau maintenant ; s’ils battent ensemble, le cœur n’a pas été entendu : appelez une deuxième personne et un autre instrument, et organisez une échographie selon votre protocole local pour cœur non entendu.
 
 remark-head-and-bottom-in-one-place = Tête et siège ne peuvent pas être au même endroit ({ $said }). Palpez de nouveau les deux pôles de l’utérus.
@@ -971,7 +971,7 @@ remark-reported-and-denied = La même chose est signalée et niée ({ $said }). 
 remark-limbs-on-the-side-of-the-back = Les membres ont été palpés du côté du dos. Palpez de nouveau les deux côtés : lequel est large et ferme, lequel a de petites parties ?
 remark-heart-far-from-the-back = Le cœur a été entendu du côté opposé au dos. Palpez de nouveau le dos et écoutez à cet endroit ; le lieu où un cœur est entendu appuie une variété de position et ne la prouve jamais.
 remark-heart-height-against-the-end-that-is-down = La hauteur où le cœur a été entendu n’est pas celle où les manuels le cherchent avec ce pôle en bas. Palpez de nouveau quel pôle est en bas, et écoutez au-dessus et au-dessous de l’ombilic.
-remark-prominence-on-the-side-of-the-back = La tête fait saillie du côté du dos, comme elle peut le faire défléchie. Palpez de nouveau par la quatrième manœuvre, et suivez votre protocole local sur l’échographie.
+remark-prominence-on-the-side-of-the-back = La tête fait saillie du côté du dos, comme elle peut le faire défléchie. Palpez de nouveau à deux mains au-dessus du détroit supérieur, et suivez votre protocole local sur l’échographie.
 
 tape-low-head = Une tête basse peut abaisser la hauteur utérine ; cela n’exclut pas un petit bébé.
 remark-dates-apart = D’après les dernières règles, le terme prévu est le { $period }, à { $days } jours du { $due }, la date { $by ->
@@ -1047,8 +1047,8 @@ remark-womb-hard-or-tender = L’utérus est { $feel ->
  }. Gardez une main dessus : se relâche-t-il de nouveau, et quand ? Interrogez sur la douleur et le saignement ; s’il reste ainsi, faites-vous aider et suivez votre protocole local.
 remark-scar-of-unknown-operation = Il y a une cicatrice sur la peau, et il n’est pas noté si l’utérus a été opéré. Demandez de quelle opération il s’agissait : la peau ne dit pas comment l’utérus a été incisé.
 remark-not-head-down = Le bébé n’a pas la tête en bas, et 36 SA sont passées. Faites-le confirmer par une échographie, et suivez votre protocole local pour un bébé qui n’a pas la tête en bas : présentez-lui les options. Les mains se trompent dans près de la moitié de ces cas.
-remark-crosswise-at-term = Le bébé est en travers ou de biais, et 37 SA sont passées. Faites-le confirmer par une échographie et suivez votre protocole local : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
-remark-unstable-lie = La situation change sans cesse. Suivez votre protocole local pour une présentation instable : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
+remark-crosswise-at-term = Le bébé est en travers ou de biais, et 37 SA sont passées. Faites-le confirmer par une échographie et suivez votre protocole local : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du risque de procidence du cordon.
+remark-unstable-lie = La situation change sans cesse. Suivez votre protocole local pour une présentation instable : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du risque de procidence du cordon.
 remark-womb-operated-on = { $cut ->
     [known] L’utérus a été incisé verticalement, en T ou en J, ou s’est déchiré auparavant. Comparez ce qui est noté au compte rendu opératoire, et suivez votre protocole local sur le lieu et la voie de naissance.
    *[other] L’utérus a été opéré, et l’incision n’est pas notée. Demandez le compte rendu opératoire : la cicatrice de la peau ne le dit pas. Suivez votre protocole local pour la naissance ensuite.
@@ -1160,7 +1160,7 @@ remark-lie-changing = Le bébé était { $before ->
     [bottom-down] siège en bas
     [head-down] tête en bas
    *[lengthwise] en longueur
- } à { $second } SA. Palpez de nouveau à chaque visite, faites confirmer par une échographie la situation du jour, et suivez votre protocole local pour une situation qui change dès 37 SA : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du cordon.
+ } à { $second } SA. Palpez de nouveau à chaque visite, faites confirmer par une échographie la situation du jour, et suivez votre protocole local pour une situation qui change dès 37 SA : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du risque de procidence du cordon.
 remark-visits-differ-in-babies = Les visites parlent de nombres de bébés différents : { $one } à { $first } SA, { $two } à { $second } SA. Vérifiez si toutes sont de cette grossesse, et faites confirmer le nombre par une échographie ; d’ici là, aucune de leurs hauteurs n’est lue face aux semaines ou à une courbe.
 
 ## The guide for drawing on skin
@@ -1794,7 +1794,7 @@ desk-saved-english = Enregistré, en anglais : { $file }
 desk-copy = Copier
 desk-copied = Copié.
 
-desk-read-back = Regardez-la encore une fois
+desk-read-back = Avant que cela quitte cette page : vérifiez les côtés sur elle
 desk-no-sides = Aucun côté n’est noté.
 desk-it-is-so = Les côtés sont justes : continuer
 desk-in-hand = C’est pris en charge ; faire quand même la page.
@@ -1807,7 +1807,7 @@ desk-blank = La page est restée seule 20 minutes
 desk-blank-hint = Ce qui y était est caché. Est-ce encore la même femme ?
 desk-same-visit = Même femme, continuer
 desk-mend = Ce fichier ne peut pas servir tel quel
-desk-mend-text = Son texte, à corriger
+desk-mend-text = Le texte du fichier, à corriger ici
 desk-mend-again = Réessayer
 desk-line = Ligne { $number } :
 desk-fault = Un défaut dans cette page
@@ -1832,7 +1832,7 @@ desk-forget-all = Oublier tout
 desk-forgotten = Tout est oublié.
 desk-cannot-keep = Ce navigateur ne garde rien.
 
-desk-dial-turn = Tourner le dos
+desk-dial-turn = Tourner le bébé
 desk-dial-lie = Incliner la situation
 desk-dial-fifths = Tête au-dessus du détroit supérieur
 desk-dial-weeks = Terme, en SA

@@ -1,4 +1,4 @@
-//! `rules`. In: nothing. Out: the ledger as text or JSON, a row a rule.
+//! `rules`. In: nothing. Out: the rules as text or JSON, a row a rule.
 
 use crate::reckon::ledger::{LEDGER_VERSION, RULES};
 use serde::Serialize;
@@ -32,9 +32,7 @@ fn rows() -> Vec<Row> {
 
 /// The ledger as text: for each rule its id and grade, what it means, and where it comes from.
 pub fn text() -> String {
-    let mut text = format!(
-        "The rules of the reckoning, ledger of {LEDGER_VERSION}. \"seen\": printed in a document that was read.\n"
-    );
+    let mut text = format!("The rules of {LEDGER_VERSION}. \"seen\": printed in a document that was read.\n");
     for row in rows() {
         let formula = if row.formula.is_empty() { String::new() } else { format!(": {}", row.formula) };
         let ground = if row.source == row.trust {

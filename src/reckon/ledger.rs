@@ -128,7 +128,7 @@ pub fn find(id: &str) -> Option<&'static Rule> {
 const CHECKED: &str = "2026-11-25";
 const CHECKED_LATER: &str = "2026-11-30";
 const MOVE: &str = "NHS movement guidance; RCOG 57 (2011)";
-const SIGNS: &str = "CDC HEAR HER; WHO danger signs";
+const SIGNS: &str = "CDC, urgent maternal warning signs; WHO, danger signs in pregnancy";
 const CORD: &str = "RCOG 50 (2014)";
 const RATES: &str = "WHO MCPC (2000)";
 const SFH: &str = "INTERGROWTH-21st (Papageorghiou, BMJ 2016)";
@@ -137,7 +137,7 @@ const HADLOCK: &str = "Hadlock, Radiology 1991, as transcribed";
 const SEPSIS: &str = "NICE NG255 (2025)";
 const PULSES: &str = "NICE NG51 (2016), its rows for pregnancy as tabled";
 const CORD_FELT: &str = "RCOG 50 (2014), as quoted; the positions: common practice";
-const OVERDUE: &str = "University Hospitals Sussex, declining induction";
+const OVERDUE: &str = "University Hospitals Sussex, declining induction; NICE NG207 (2021) 1.2.7, as quoted";
 const PRESSURE_AND_SIGNS: &str = "NICE CG107 (2010), the limits; NICE NG133 pathway (2019), the signs";
 const LABOUR: &str = "WHO intermittent auscultation (2018)";
 const PRESSURE: &str = "NICE CG107 (2010)";

@@ -8,7 +8,7 @@ use crate::exam::{
 };
 use crate::units::Gestation;
 
-/// From this temperature on it is fever, tenths of a degree C. Source: family-safety table (CDC HEAR HER), seen.
+/// From this temperature on it is fever, tenths of a degree C. Source: family-safety table (CDC urgent maternal warning signs), seen.
 pub(super) const FEVER: u16 = 380;
 /// This many fifths or more above the brim: the head can be lifted out. Source: engagement-fifths table (Bettercare).
 pub(super) const FREE_FIFTHS: u8 = 4;

@@ -475,9 +475,9 @@ test('the teaching dial draws any position and leaves the visit alone', async ()
   await page.locator('#open-teach').click();
   const said = page.locator('#teach-said');
   assert.match(await said.innerText(), /LOA/);
-  await page.getByRole('button', { name: 'Turn the back: one step on' }).click();
+  await page.getByRole('button', { name: 'Turn the baby: one step on' }).click();
   assert.match(await said.innerText(), /LOT/);
-  for (let step = 0; step < 4; step++) await page.getByRole('button', { name: 'Turn the back: one step on' }).click();
+  for (let step = 0; step < 4; step++) await page.getByRole('button', { name: 'Turn the baby: one step on' }).click();
   assert.match(await said.innerText(), /ROT/);
   await page.getByRole('button', { name: 'Head high' }).click();
   assert.match(await said.innerText(), /RST/);

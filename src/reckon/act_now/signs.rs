@@ -39,7 +39,7 @@ pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) {
 }
 
 /// Signs that cannot wait by themselves, however mild they are said to be, and have no rule of their own.
-/// Source: family-safety table (CDC HEAR HER; WHO danger signs), seen.
+/// Source: family-safety table (CDC urgent maternal warning signs; WHO danger signs), seen.
 fn is_urgent(report: Report) -> bool {
     match report {
         Report::Fits

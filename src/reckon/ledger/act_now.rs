@@ -1,8 +1,8 @@
 //! What cannot wait. In: nothing. Out: rows of the ledger.
 
 use super::{
-    CORD, CORD_FELT, CUT, LABOUR, MOVE, PRESSURE, PRESSURE_AND_SIGNS, PROM, PULSES, RATES, Rule, SEPSIS,
-    SIGNS, Trust, act_now, house, of, practice,
+    CORD, CORD_FELT, CUT, LABOUR, MOVE, PRAEVIA, PRESSURE, PRESSURE_AND_SIGNS, PROM, PULSES, RATES, Rule,
+    SEPSIS, SIGNS, Trust, act_now, house, of, practice,
 };
 use crate::reckon::Grade;
 
@@ -47,11 +47,13 @@ pub(super) const RULES: &[Rule] = &[
     act_now("movements-none", "she says the baby does not move", "at any week, at any rate heard", MOVE),
     act_now("movements-not-felt-yet", "movements not felt yet", "at 24+0 or later, or weeks not known", MOVE),
     act_now("bleeding", "she reports bleeding", "no vaginal examination until the placenta is known", SIGNS),
-    practice(
+    of(
         "placenta-low-with-signs",
         ACT,
         "a low placenta with tightenings, waters broken or bleeding",
         "not for practice tightenings",
+        PRAEVIA,
+        Trust::SeenSecondHand,
     ),
     act_now("constant-pain", "she reports pain that stays", "", SIGNS),
     act_now(
@@ -153,11 +155,11 @@ pub(super) const RULES: &[Rule] = &[
         "before 37+0 or weeks not known; two or more in ten minutes are regular",
     ),
     // The waters.
-    act_now("crosswise-in-labour", "a crosswise or slanting lie, and she is in labour", "at any week", CORD),
+    act_now("crosswise-in-labour", "a transverse or oblique lie, and she is in labour", "at any week", CORD),
     act_now(
         "unstable-lie-in-labour",
         "a lie that keeps changing, and she is in labour or her waters have broken",
-        "at any week; lying across today, the rules of that",
+        "at any week; transverse or oblique today, the rules of that",
         CORD,
     ),
     act_now("waters-broken-not-head-down", "waters broken, and the baby is not head down", "", CORD),

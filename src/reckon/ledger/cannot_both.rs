@@ -11,7 +11,7 @@ pub(super) const RULES: &[Rule] = &[
     logic("position-against-findings", "the position that was written is not what follows"),
     logic("conclusions-against-one-another", "two written conclusions exclude each other"),
     logic("attitude-against-presentation", "the head held in two ways"),
-    logic("engaged-and-crosswise", "a head deep in the pelvis in a crosswise or slanting lie"),
+    logic("engaged-and-crosswise", "a head deep in the pelvis in a transverse or oblique lie"),
     logic("head-in-two-places", "fifths of a head that is felt elsewhere"),
     logic("fifths-on-a-breech", "fifths with the bottom down"),
     logic("engaged-on-a-breech", "engaged said of a bottom"),

@@ -185,7 +185,7 @@ pub(super) const RULES: &[Rule] = &[
     of(
         "tape-outside-weeks",
         LOOK,
-        "the tape is outside the weeks rule and between P10 and P90",
+        "the tape is outside centimetres as weeks and between P10 and P90",
         "24+0 to 35+6; more than 2 cm from completed weeks, or a local limit",
         "WHO antenatal care (2016)",
         Trust::Seen,
@@ -240,7 +240,7 @@ pub(super) const RULES: &[Rule] = &[
         "findings-fit-no-position",
         LOOK,
         "the smallest set of findings that agrees with no position",
-        "every position with a code, slanting, and crosswise to ribs or feet",
+        "every position with a code, oblique, and transverse with the back to ribs or feet",
         "this program's own map of what hands feel",
         Trust::Derived,
     ),
