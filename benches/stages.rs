@@ -11,6 +11,7 @@ use handspan::commands::{
     self, Command, Draw, Format, Handout, Labels, MotherAs, Palette, Request, Source, Style, View,
 };
 use handspan::exam;
+use handspan::figure::preview::Preview;
 use handspan::figure::{self, FigureOptions};
 use handspan::fonts::Fonts;
 use handspan::reckon;
@@ -104,6 +105,8 @@ fn main() {
     row("pose 32 positions for hands", 20, hands);
     row("feel 32 positions (Pose to map)", 20, || poses.iter().map(touch::palpation).collect::<Vec<_>>());
     row("cast (Pose to depths)", 40, || posed.cast());
+    let preview = Preview::of(&posed).expect("a baby to look at");
+    row("preview, 420 pixels wide", 40, || preview.seen(30.0, 420, Palette::Neutral));
     row("marks (Pose and cast to Scene)", 40, drawn);
     row("one figure: pose, cast and marks", 40, || {
         let posed = pose::from_exam(&exam, &conclusions);

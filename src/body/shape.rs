@@ -209,6 +209,17 @@ impl Shape {
         }
     }
 
+    /// The same, turned about an upright axis through x and z as seen by a viewer who goes `angle` degrees round it
+    /// towards her left.
+    pub fn turned(&self, angle: f32, (x, z): (f32, f32)) -> Shape {
+        let (sin, cos) = libm::sincosf(angle.to_radians());
+        let turn = |p: &[f32; 3]| {
+            let (dx, dz) = (p[0] - x, p[2] - z);
+            [x + dx * cos - dz * sin, p[1], z + dx * sin + dz * cos]
+        };
+        Shape { points: self.points.iter().map(turn).collect(), ..self.clone() }
+    }
+
     /// The point of the surface next to `p`, the way out there, and the part.
     fn next_to(&self, p: Vec3) -> Option<(Vec3, Vec3, Part)> {
         let mut best: Option<(f32, f32, Vec3, Vec3, Part)> = None;

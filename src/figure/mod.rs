@@ -27,6 +27,7 @@ mod options;
 pub mod palette;
 pub mod panel;
 pub mod pen;
+pub mod preview;
 mod ribbon;
 mod rounds;
 pub mod scene;

@@ -50,6 +50,7 @@ mod pen;
 mod phone;
 mod placing;
 mod plate;
+mod preview;
 mod private;
 mod program;
 mod raster;
