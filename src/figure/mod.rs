@@ -49,7 +49,7 @@ pub use options::{FigureOptions, Labels, MotherAs, Palette, Style, View};
 
 use crate::body::cast::Cast;
 use crate::body::hands as palpating;
-use crate::body::pose::{DrawingNote, Pose, Rounds};
+use crate::body::pose::{DrawingNote, Pose};
 use crate::fonts::{FontError, Fonts};
 use crate::units::FigurePoint;
 use crate::words::{Words, WordsError};
@@ -156,8 +156,6 @@ fn in_front(pose: &Pose, cast: Option<&Cast>, options: &FigureOptions, look: &Mo
         handbooks,
         fundus_line: levels,
         brim_line: levels,
-        navel_level: matches!(options.labels, Labels::All | Labels::Numbered),
-        navel_on_head: navel_on_head(pose, cast),
     };
     let covered = |p: FigurePoint| {
         cast.is_some_and(|c| c.covers(p.x, p.y)) || pose.rounds().any(|(_, r)| rounds::covers(r, p))
@@ -176,20 +174,6 @@ pub fn plan(
     let (look, ..) = colours(pose, options);
     let front = in_front(pose, cast, options, &look);
     plan_with(pose, cast, options, (&front, &[]), words, fonts)
-}
-
-/// Whether a head is seen at the navel, or so near that it would lie on it.
-fn navel_on_head(pose: &Pose, cast: Option<&Cast>) -> bool {
-    const NEAR: f32 = 1.3;
-    let y = pose.mother.navel_y as f32;
-    let on_head = |dx: f32, dy: f32| {
-        let at = cast.and_then(|c| c.index_at(dx, y + dy).filter(|i| c.hit(*i) && c.part[*i].is_head()));
-        let round = |r: &Rounds| libm::hypotf(r.head.0.0.x - dx, r.head.0.0.y - y - dy) < r.head.1;
-        at.is_some() || pose.rounds().any(|(_, r)| round(r))
-    };
-    [(0.0, 0.0), (NEAR, 0.0), (-NEAR, 0.0), (0.0, NEAR), (0.0, -NEAR)]
-        .iter()
-        .any(|(dx, dy)| on_head(*dx, *dy))
 }
 
 fn plan_with(

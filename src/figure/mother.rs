@@ -68,10 +68,6 @@ pub struct FrontMarks {
     pub fundus_line: bool,
     /// Whether the line of the brim is drawn.
     pub brim_line: bool,
-    /// Whether the level of a navel that the baby covers is marked; unnamed it would read as a stray line.
-    pub navel_level: bool,
-    /// Whether a head lies under the navel: then it is shown by its level alone, for on a face it would be taken for a mark.
-    pub navel_on_head: bool,
 }
 
 /// What a label may point at.
@@ -245,15 +241,10 @@ pub fn in_front(
     }
     let y = shape.navel_y as f32;
     if covers_navel(y, baby_at) {
-        if !marks.navel_on_head {
-            items.push(group("navel", "", navel_on_skin(y, look)));
-        }
-        if marks.navel_level || marks.navel_on_head {
-            let (right, left) = breadth_at(womb, y).unwrap_or((-12.0, 12.0));
-            items.push(group("navel-level", "", navel_level(y, right, left, look)));
-            anchors.push((MotherAnchor::NavelLevelLeft, FigurePoint::new(left + LEVEL_TO, y)));
-            anchors.push((MotherAnchor::NavelLevelRight, FigurePoint::new(right - LEVEL_TO, y)));
-        }
+        let (right, left) = breadth_at(womb, y).unwrap_or((-12.0, 12.0));
+        items.push(group("navel", "", navel_level(y, right, left, look)));
+        anchors.push((MotherAnchor::NavelLevelLeft, FigurePoint::new(left + LEVEL_TO, y)));
+        anchors.push((MotherAnchor::NavelLevelRight, FigurePoint::new(right - LEVEL_TO, y)));
     } else {
         items.push(group("navel", "", navel(y, look)));
         anchors.push((MotherAnchor::Navel, FigurePoint::new(0.0, y)));
@@ -456,28 +447,8 @@ fn navel(y: f32, look: &MotherLook) -> Vec<Item<FigurePoint>> {
     items
 }
 
-/// The navel on her skin where the baby is seen through it: two small folds on a halo of light, between dots of her
-/// midline, as scars are drawn there. Nothing of it is filled, so that it is no thing in the womb.
-fn navel_on_skin(y: f32, look: &MotherLook) -> Vec<Item<FigurePoint>> {
-    let p = &look.palette;
-    let over =
-        points(&[(-0.5, y + 0.02), (-0.3, y + 0.34), (0.0, y + 0.44), (0.3, y + 0.34), (0.5, y + 0.02)]);
-    let under = points(&[(-0.24, y - 0.16), (0.0, y - 0.24), (0.24, y - 0.16)]);
-    let dots =
-        [1.0f32, -1.0].map(|sign| open(&points(&[(0.0, y + 0.9 * sign), (0.0, y + 2.0 * sign)]))).concat();
-    let halo = [open(&over), open(&under)].concat();
-    let dotted = |width, colour| Item::Stroke { path: dots.clone(), colour, width, dash: Some((0.01, 0.36)) };
-    vec![
-        stroke(halo, 0.15, p.light),
-        dotted(0.12, p.light),
-        dotted(0.055, p.mark),
-        brush(&over, 0.065, p.mark),
-        brush(&under, 0.045, p.mark),
-    ]
-}
-
-/// The level of the navel when the baby lies there: a short level line on each side of the womb, alike on both, where its
-/// name stands clear of the baby.
+/// The level of the navel when the baby lies there: a short level line on each side of the womb, alike on both. On the
+/// baby itself anything that is drawn for her navel is taken for something of the baby.
 fn navel_level(y: f32, right: f32, left: f32, look: &MotherLook) -> Vec<Item<FigurePoint>> {
     let lines = [(left + LEVEL_FROM, left + LEVEL_TO), (right - LEVEL_FROM, right - LEVEL_TO)]
         .map(|(a, b)| points(&[(a, y), (b, y)]));

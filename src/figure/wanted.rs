@@ -93,14 +93,14 @@ impl Source<'_> {
             let text = self.words.say("label-pubic-bone", &[])?;
             out.push(self.pubic_bone(text));
         }
-        if set != Labels::Family {
-            let lean = lean(self.pose);
-            for said in mother_words::said(self.pose, self.anchors, self.words, all)? {
-                out.push(Wanted {
-                    targets: said.targets.map(Some),
-                    ..self.at(said.text, said.targets[0], lean)
-                });
-            }
+        let said = if set == Labels::Family {
+            mother_words::navel_level(self.anchors, self.words)?.into_iter().collect()
+        } else {
+            mother_words::said(self.pose, self.anchors, self.words, all)?
+        };
+        let lean = lean(self.pose);
+        for said in said {
+            out.push(Wanted { targets: said.targets.map(Some), ..self.at(said.text, said.targets[0], lean) });
         }
         Ok(out)
     }
@@ -164,7 +164,7 @@ impl Source<'_> {
                     (self.words.say("label-small-scars", &[])?, false)
                 }
                 MarkKind::Scar if all => (self.words.say("label-scar", &[])?, false),
-                MarkKind::Navel if all => (self.words.say("label-navel", &[])?, false),
+                MarkKind::Navel if all || family => (self.words.say("label-navel", &[])?, false),
                 MarkKind::Limb(_) | MarkKind::Lump | MarkKind::Scar | MarkKind::Navel => continue,
             };
             let text = match mark.kind {
