@@ -340,20 +340,33 @@ fn runs<'a>(
     out
 }
 
-/// Where a line passes from region to region: the region and the range of its points. Pieces shorter than `least`
-/// points are given to the one before.
+/// Where a line passes from region to region: the region and the range of its points. Pieces shorter than `least` points
+/// are given to the longer neighbour, the shortest first: alike from both ends of a line.
 fn pieces(regions: &[Region], least: usize) -> Vec<(Region, usize, usize)> {
     let mut out: Vec<(Region, usize, usize)> = vec![];
-    let mut start = 0;
-    while start < regions.len() {
-        let region = regions[start];
-        let end = (start..regions.len()).find(|&i| regions[i] != region).unwrap_or(regions.len());
+    for (i, &region) in regions.iter().enumerate() {
         match out.last_mut() {
-            Some(last) if last.0 == region || end - start < least => last.2 = end,
-            Some(last) if last.2 - last.1 < least => *last = (region, last.1, end),
-            _ => out.push((region, start, end)),
+            Some(last) if last.0 == region => last.2 = i + 1,
+            _ => out.push((region, i, i + 1)),
         }
-        start = end;
+    }
+    let long = |piece: &(Region, usize, usize)| piece.2 - piece.1;
+    while out.len() > 1 {
+        let short = (0..out.len()).min_by_key(|&k| (long(&out[k]), out[k].0)).unwrap_or(0);
+        if long(&out[short]) >= least {
+            break;
+        }
+        let beside = [short.checked_sub(1), Some(short + 1)];
+        let near = beside.into_iter().flatten().filter_map(|k| out.get(k));
+        let Some(heir) = near.max_by_key(|piece| (long(piece), piece.0)).map(|piece| piece.0) else { break };
+        out[short].0 = heir;
+        out.dedup_by(|next, last| {
+            let same = next.0 == last.0;
+            if same {
+                last.2 = next.2;
+            }
+            same
+        });
     }
     out
 }

@@ -72,6 +72,9 @@ fn short_of(start: FigurePoint, end: FigurePoint, gap: f32) -> FigurePoint {
 
 /// What may not be: a word over a word or a mark, pointers that cross, a pointer over a face or through a word.
 const HARD: f32 = 1000.0;
+/// What should not be: words on one side of her for what lies more than `BESIDE` cm on the other.
+const ACROSS: f32 = 60.0;
+const BESIDE: f32 = 3.0;
 /// How far words are tried above and below the height of their target, cm.
 const SHIFTS: [f32; 7] = [0.0, 2.5, -2.5, 5.0, -5.0, 9.0, -9.0];
 /// Rounds over all words; the last one changes nothing as a rule.
@@ -243,6 +246,9 @@ impl Trial<'_> {
                 cost += HARD;
                 continue;
             };
+            if pointer.to.x * spots[i].side < -BESIDE {
+                cost += ACROSS;
+            }
             let (dx, dy) = (pointer.to.x - pointer.from.x, pointer.to.y - pointer.from.y);
             cost += 0.5 * (dx * dx + dy * dy).sqrt() + dy.abs();
             cost += self.terrain.pointer_cost(pointer, ask.owner, HARD);
