@@ -16,7 +16,7 @@ pub fn content(entry: &Entry<'_>, notes: &[String]) -> Result<Content, WordsErro
     put("slip-act-now", act_now.iter().map(|line| Block::new(Kind::Strong, &line.text)).collect());
     let mut blocks: Vec<Block> =
         entry.conclusions()?.into_iter().map(|told| Block::new(Kind::Strong, told)).collect();
-    for told in [entry.findings(|_| true)?, entry.not_examined()?] {
+    for told in [entry.boxes()?, entry.findings(|_| true)?, entry.not_examined()?] {
         if !told.is_empty() {
             blocks.push(Block::new(Kind::Text, told));
         }

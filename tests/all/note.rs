@@ -3,7 +3,9 @@
 use super::shared::{Dice, path, read, run, said};
 use super::words::{mother, one_baby, weeks, write};
 use handspan::commands::{self, Command, Form, Format, Note, Outcome, Request, Source, exit};
-use handspan::exam::{Dates, Exam, say};
+use handspan::exam::keys::{KEYS, Scope};
+use handspan::exam::words::Vocabulary;
+use handspan::exam::{Dates, Exam, say, shorthand};
 use handspan::report::Look;
 
 /// What `note` makes of an exam in this text.
@@ -55,6 +57,69 @@ pub fn has_date(text: &[u8]) -> bool {
 
 fn example(name: &str) -> String {
     std::fs::read_to_string(path(&format!("examples/{name}.toml"))).expect("an example")
+}
+
+/// The boxes that every chart has stand in their order on the note, the handover and the slip, whatever was found.
+#[test]
+fn the_boxes_of_every_chart_stand_in_their_order() {
+    let order = [
+        "Lie:",
+        "Presentation:",
+        "Position:",
+        "Attitude:",
+        "Engagement (fifths):",
+        "Liquor:",
+        "Fundal height:",
+        "Fetal heart:",
+        "Movements:",
+    ];
+    for text in ["[mother]\nmovements = \"usual\"\n", &example("head-down-left"), &example("slanting")] {
+        for form in [Form::Text, Form::Handover, Form::Slip(Format::Svg)] {
+            let said = note(text, form, false).text;
+            // Without the tags of a picture and the breaks of lines.
+            let words: String = said
+                .split('<')
+                .map(|piece| piece.split_once('>').map_or(piece, |(_, words)| words))
+                .collect::<Vec<_>>()
+                .join(" ");
+            let words = words.split_whitespace().collect::<Vec<_>>().join(" ");
+            let mut from = words.find("Lie: ").expect("the boxes");
+            for name in order {
+                let at = words[from..]
+                    .find(name)
+                    .unwrap_or_else(|| panic!("{form:?}: {name} after its place\n{words}"));
+                from += at;
+            }
+        }
+    }
+}
+
+/// The line of a note, typed again, gives the visit again: for every word of every key, in every state.
+#[test]
+fn the_line_of_a_note_gives_the_visit_again() {
+    let mut tried = 0;
+    for key in KEYS.iter().filter(|key| key.scope != Scope::Top) {
+        let (own, other) = if key.scope == Scope::Baby { ("baby", "mother") } else { ("mother", "baby") };
+        let states = key.states().into_iter().filter_map(Vocabulary::word);
+        for (at, word) in (key.words)().iter().map(|row| row.word).chain(states).enumerate() {
+            // These are for whoever examined alone.
+            if ["violence", "thoughts of self-harm"].contains(&word) {
+                continue;
+            }
+            let unsure = (at == 0).then(|| format!("{word}?"));
+            for value in [word.to_owned(), format!("left {word}")].into_iter().chain(unsure) {
+                let text = format!("weeks = \"37+2\"\n[{own}]\n{} = \"{value}\"\n[{other}]\n", key.name);
+                let Some(exam) = handspan::exam::read("exam.toml", text.as_bytes()).exam else { continue };
+                let said = note(&text, Form::Text, false).text;
+                let line = said.lines().find(|line| line.starts_with("37+2")).expect("the line");
+                let back = shorthand::read("--say", line).exam.unwrap_or_else(|| panic!("{text}\n{line}"));
+                let bare = |exam: Exam| Exam { read: vec![], ..exam };
+                assert_eq!(bare(back), bare(exam), "{text}\n{line}");
+                tried += 1;
+            }
+        }
+    }
+    assert!(tried > 400, "{tried}");
 }
 
 const END: &str = "
