@@ -337,11 +337,11 @@ fn each_figure_as_a_file_of_its_own_with_a_clear_name() {
         .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
         .collect();
     names.sort();
-    let wanted = ["breeches-01-frank.svg", "breeches-02-complete.svg", "breeches-03-footling.svg"];
+    let wanted = ["breech-01-frank.svg", "breech-02-complete.svg", "breech-03-footling.svg"];
     assert_eq!(names[..3], wanted, "{output}");
     assert_eq!(names.len(), 5);
     let again = said(&run_in(here.path(), &arguments, b""));
     assert!(again.contains("--force"), "{again}");
-    let first = std::fs::read_to_string(here.path().join("out/breeches-01-frank.svg")).expect("a picture");
+    let first = std::fs::read_to_string(here.path().join("out/breech-01-frank.svg")).expect("a picture");
     assert!(words(&first).contains("Frank: both legs up along the body."), "{}", words(&first));
 }

@@ -166,11 +166,11 @@ impl Set {
     pub fn named(self) -> (&'static str, &'static str) {
         match self {
             Set::Occiput => ("occiput", "the eight positions of a head bent forward"),
-            Set::Sacrum => ("sacrum", "the eight positions of a baby that lies bottom down"),
+            Set::Sacrum => ("sacrum", "the eight positions of a breech"),
             Set::Chin => ("chin", "the eight positions of a face"),
             Set::Brow => ("brow", "the eight positions of a brow"),
-            Set::Breeches => ("breeches", "how the legs of a breech lie: frank, complete, footling"),
-            Set::Crosswise => ("crosswise", "lying across and slantwise"),
+            Set::Breeches => ("breech", "how the legs of a breech lie: frank, complete, footling"),
+            Set::Crosswise => ("crosswise", "transverse and oblique lie"),
             Set::Attitudes => {
                 ("attitudes", "how the head is held, with the diameter that presents, measured")
             }
@@ -180,7 +180,7 @@ impl Set {
             Set::Listening => ("listening", "where to listen"),
             Set::Turning => ("turning", "one position on its way to another, step by step"),
             Set::Wall => ("wall", "the examination in order, one page of A3 for a wall"),
-            Set::Twins => ("twins", "two babies, head down, bottom down and across"),
+            Set::Twins => ("twins", "two babies, cephalic, breech and transverse"),
             Set::Below => ("below", "head, brow, face and bottom from below, in eight positions each"),
             Set::Palettes => ("palettes", "one picture in every palette"),
         }
