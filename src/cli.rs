@@ -206,7 +206,7 @@ pub struct Check {
 /// The languages of a document.
 #[derive(Args)]
 pub struct Tongue {
-    /// Language of the words: en, en-US, es or fr; two with a comma between stand side by side, such as fr,en
+    /// Language of the words: en, en-US, es, fr, or pt and pl for the family page alone; two with a comma between stand side by side, such as fr,en
     #[arg(long, default_value = "en", value_name = "TAG[,TAG]")]
     pub lang: String,
     /// Print a language that no native clinician has signed, marked as a draft, with the English beside it

@@ -68,9 +68,10 @@ fn entry(language: &Language, clinic: &Clinic) -> Result<String, String> {
     };
     let lacks: Vec<&str> =
         Part::ALL.into_iter().filter(|part| !language.has(*part)).map(Part::name).collect();
-    let parts = match lacks.is_empty() {
-        true => "every part".to_owned(),
-        false => format!("all but {}", lacks.join(" and ")),
+    let parts = match lacks.len() {
+        0 => "every part".to_owned(),
+        n if n + 1 == Part::ALL.len() => format!("{} alone", Part::Family.name()),
+        _ => format!("all but {}", lacks.join(" and ")),
     };
     let own = match clinic.words.get(tag).map_or(0, BTreeMap::len) {
         0 => String::new(),

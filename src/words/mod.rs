@@ -26,11 +26,13 @@ pub struct Language {
 const ENGLISH: &str = include_str!("../../layouts/words/en.ftl");
 
 /// The languages that are shipped, the one that the others are held against first.
-pub const LANGUAGES: [Language; 4] = [
+pub const LANGUAGES: [Language; 6] = [
     Language { tag: "en", text: ENGLISH, under: None },
     Language { tag: "en-US", text: include_str!("../../layouts/words/en-US.ftl"), under: Some(ENGLISH) },
     Language { tag: "es", text: include_str!("../../layouts/words/es.ftl"), under: None },
     Language { tag: "fr", text: include_str!("../../layouts/words/fr.ftl"), under: None },
+    Language { tag: "pt", text: include_str!("../../layouts/words/pt.ftl"), under: None },
+    Language { tag: "pl", text: include_str!("../../layouts/words/pl.ftl"), under: None },
 ];
 
 impl Language {

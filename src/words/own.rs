@@ -43,7 +43,7 @@ const WARNINGS: [&str; 24] = [
 /// Messages that are no sentences: what the program knows of a language.
 const FIXED: [&str; 3] = ["language-", "draft-", "decimal-"];
 /// The words of her two sides, by language.
-const SIDES: [(&str, [&[&str]; 2]); 3] = [
+const SIDES: [(&str, [&[&str]; 2]); 5] = [
     ("en", [&["left"], &["right"]]),
     (
         "es",
@@ -53,6 +53,20 @@ const SIDES: [(&str, [&[&str]; 2]); 3] = [
         ],
     ),
     ("fr", [&["gauche", "gauches"], &["droite", "droit", "droites", "droits"]]),
+    (
+        "pl",
+        [
+            &["lewa", "lewej", "lewą", "lewy", "lewego", "lewym"],
+            &["prawa", "prawej", "prawą", "prawy", "prawego", "prawym"],
+        ],
+    ),
+    (
+        "pt",
+        [
+            &["esquerda", "esquerdo", "esquerdas", "esquerdos"],
+            &["direita", "direito", "direitas", "direitos"],
+        ],
+    ),
 ];
 /// Uses of those words that name no side.
 const NO_SIDES: [&str; 7] =

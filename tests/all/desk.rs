@@ -346,7 +346,12 @@ fn the_page_is_said_in_every_language() {
     let languages = english["languages"].as_array().expect("languages").clone();
     assert_eq!(languages.len(), handspan::words::LANGUAGES.len());
     for language in &languages {
-        assert_eq!(language["desk"], true, "{language}");
+        // A language that has the family page alone is offered for that page alone.
+        let whole = language["tag"] != "pt" && language["tag"] != "pl";
+        assert_eq!(language["desk"], whole, "{language}");
+        if !whole {
+            continue;
+        }
         let (tag, draft) = (&language["tag"], language["signed"] == false);
         let vocabulary = told(json!({"command": "vocabulary", "lang": tag}));
         assert_eq!(ids(&vocabulary), ids(&english), "{tag}");

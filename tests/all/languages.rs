@@ -56,6 +56,8 @@ fn shipped(tag: &str) -> &'static Language {
 
 /// The parts of the messages that stay English: cases to practise on, and names in records.
 const ENGLISH_ALONE: [Part; 2] = [Part::Cases, Part::Records];
+/// Languages that have begun with the family page, and have nothing else yet.
+const FAMILY_ALONE: [&str; 2] = ["pt", "pl"];
 
 #[test]
 fn every_language_has_the_messages_of_the_english_with_the_same_values() {
@@ -83,7 +85,10 @@ fn every_language_has_the_messages_of_the_english_with_the_same_values() {
             let of_part = |id: &&String| Part::of(id) == Some(part);
             let missing: Vec<&String> =
                 english.keys().filter(of_part).filter(|id| !own.contains_key(*id)).collect();
-            let wanted = !ENGLISH_ALONE.contains(&part);
+            let wanted = match FAMILY_ALONE.contains(&language.tag) {
+                true => part == Part::Family,
+                false => !ENGLISH_ALONE.contains(&part),
+            };
             assert_eq!(language.has(part), wanted, "{}: {} lacks {missing:?}", language.tag, part.name());
             assert!(wanted || !own.keys().any(|id| of_part(&id)), "{}: {}", language.tag, part.name());
         }
@@ -134,13 +139,15 @@ fn sides_are_never_swapped_in_any_language() {
         ("en-US", "left", "right"),
         ("es", "izquierda de usted", "derecha de usted"),
         ("fr", "votre gauche", "votre droite"),
+        ("pt", "esquerda da mãe", "direita da mãe"),
+        ("pl", "po pani lewej stronie", "po pani prawej stronie"),
     ] {
         let words = Words::load_for(tag, &[Part::Family]).unwrap();
         let told = |c: Conclusion| {
             let mut e = exam(Some((27, 0)));
             e.babies[0].limbs = Finding::Absent;
             let content = content_in(&e, &[c], &clinic(), Asked::default(), &words);
-            content.texts("family-found").join(" ")
+            content.texts("family-found").join(" ").to_lowercase()
         };
         let check = |text: &str, side| {
             assert_eq!(text.contains(left), side == Some(Left), "{tag}: {text}");
@@ -175,9 +182,11 @@ fn sides_are_never_swapped_in_any_language() {
             ..lying(Lie::Longitudinal, Some(Presentation::Cephalic))
         };
         let content = content_in(&e, &[c], &clinic(), Asked::default(), &words);
-        let text = content.texts("family-found").join(" ");
+        let text = content.texts("family-found").join(" ").to_lowercase();
         assert!(text.find(left).unwrap() < text.find(right).unwrap(), "{tag}: {text}");
         let label = |id: &str| words.say(id, &[]).unwrap().to_lowercase();
+        // Polish says a side otherwise after "on".
+        let (left, right) = if tag == "pl" { ("pani lewa", "pani prawa") } else { (left, right) };
         assert!(label("your-left").contains(left) && label("your-right").contains(right), "{tag}");
     }
 }
@@ -195,9 +204,12 @@ fn sides_in(text: &str, lefts: &[&str], rights: &[&str]) -> String {
 #[test]
 fn every_message_has_the_sides_of_the_english() {
     let english = messages(shipped("en").text);
-    for (tag, lefts, rights) in [
-        ("es", &["izquierda", "izquierdo"][..], &["derecha", "derecho"][..]),
-        ("fr", &["gauche", "gauches"], &["droite", "droit"]),
+    for (tag, lefts, rights, least) in [
+        ("es", &["izquierda", "izquierdo"][..], &["derecha", "derecho"][..], 100),
+        ("fr", &["gauche", "gauches"], &["droite", "droit"], 100),
+        // The family page alone.
+        ("pt", &["esquerda", "esquerdo"], &["direita", "direito"], 15),
+        ("pl", &["lewa", "lewej"], &["prawa", "prawej"], 15),
     ] {
         let own = messages(shipped(tag).text);
         let mut with_sides = 0;
@@ -221,7 +233,7 @@ fn every_message_has_the_sides_of_the_english() {
             assert_eq!(sides, wanted, "{tag}: {id}: {text}");
             with_sides += usize::from(!sides.is_empty());
         }
-        assert!(with_sides > 100, "{tag}: {with_sides}");
+        assert!(with_sides > least, "{tag}: {with_sides}");
     }
 }
 
@@ -473,6 +485,36 @@ fn no_language_has_long_sentences_codes_or_comfort() {
                 "engagé",
             ][..],
         ),
+        (
+            "pt",
+            &[
+                "saudável",
+                "normal",
+                "bem",
+                "perfeito",
+                "grande",
+                "menino",
+                "menina",
+                "peso",
+                "percentil",
+                "encaixado",
+            ][..],
+        ),
+        (
+            "pl",
+            &[
+                "zdrowe",
+                "normalne",
+                "normalny",
+                "dobrze",
+                "dobre",
+                "duże",
+                "chłopiec",
+                "dziewczynka",
+                "waga",
+                "centyl",
+            ][..],
+        ),
     ]);
     for language in &LANGUAGES {
         for (id, text) in messages(language.text).into_iter().filter(|(id, _)| id.starts_with("family-")) {
@@ -638,7 +680,7 @@ fn a_draft_is_asked_for_marked_and_stands_beside_the_english() {
         let output = run(&arguments);
         (output.status.code(), printed(&output))
     };
-    for tag in ["es", "fr"] {
+    for tag in ["es", "fr", "pt", "pl"] {
         let (code, told) = handout(&["--lang", tag]);
         assert_eq!(code, Some(2));
         assert!(told.contains("is a draft") && told.contains("--draft"), "{told}");
@@ -664,7 +706,7 @@ fn a_draft_is_asked_for_marked_and_stands_beside_the_english() {
         ("en,en", false, "name two languages, or one"),
         ("en,es,fr", true, "two languages stand side by side at most"),
         ("en", true, "is no draft"),
-        ("de", true, "is not shipped; there is en, en-US, es, fr"),
+        ("de", true, "is not shipped; there is en, en-US, es, fr, pt, pl"),
     ] {
         let mut more = vec!["--lang", lang];
         more.extend(draft.then_some("--draft"));
@@ -680,6 +722,11 @@ fn a_draft_is_asked_for_marked_and_stands_beside_the_english() {
         let told = printed(&run(&note));
         assert!(told.contains("language `es` has no words for records; here there is en, en-US"), "{told}");
     }
+    let told = printed(&run(&["check", "examples/head-down-left.toml", "--lang", "pt", "--draft"]));
+    assert!(
+        told.contains("language `pt` has no words for ") && told.contains("there is en, en-US, es, fr"),
+        "{told}"
+    );
     let told = printed(&run(&["cases", "--lang", "fr", "-o", "cases/"]));
     assert!(
         told.contains("language `fr` has no words for practice cases; here there is en, en-US"),
@@ -689,7 +736,9 @@ fn a_draft_is_asked_for_marked_and_stands_beside_the_english() {
 
 #[test]
 fn numbers_take_the_decimal_sign_of_their_language() {
-    for (tag, shown) in [("en", "33.5"), ("en-US", "33.5"), ("es", "33,5"), ("fr", "33,5")] {
+    for (tag, shown) in
+        [("en", "33.5"), ("en-US", "33.5"), ("es", "33,5"), ("fr", "33,5"), ("pt", "33,5"), ("pl", "33,5")]
+    {
         let words = Words::load_for(tag, &[Part::Family]).unwrap();
         assert_eq!(words.number(33.5, 1).unwrap(), shown);
         assert_eq!(words.number(34.0, 1).unwrap(), "34");

@@ -160,8 +160,9 @@ fn the_list_says_of_each_language_what_it_is() {
         let sum = language.family_checksum(&Own::new());
         assert!(plain.contains(&format!("{}: ", language.tag)) && plain.contains(&sum), "{plain}");
     }
-    assert_eq!(plain.matches("draft: no native clinician").count(), 2);
+    assert_eq!(plain.matches("draft: no native clinician").count(), 4);
     assert!(plain.contains("all but practice cases and records"), "{plain}");
+    assert!(plain.contains("the family page alone"), "{plain}");
     let sums: BTreeSet<String> =
         LANGUAGES.iter().map(|language| language.family_checksum(&Own::new())).collect();
     assert_eq!(sums.len(), LANGUAGES.len());

@@ -30,7 +30,7 @@ pub fn family_page(exam: Source, lang: &str) -> Handout {
         exam,
         format: Format::Html,
         lang: lang.to_owned(),
-        draft: Draft::asked(lang == "es" || lang == "fr"),
+        draft: Draft::asked(!lang.starts_with("en")),
         paper: None,
         clinic: None,
         layout: None,
