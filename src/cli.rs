@@ -332,6 +332,15 @@ pub struct SkinGuide {
     /// Its languages.
     #[command(flatten)]
     pub tongue: Tongue,
+    /// How many minutes to draw for: 1, a line each for head, back, bottom and legs, and the heart; or 10, everything
+    #[arg(long, default_value = "10", value_name = "MINUTES")]
+    pub minutes: Minutes,
+    /// Draw with the left hand: hands and pen change over on the pictures, the baby stays
+    #[arg(long)]
+    pub left_handed: bool,
+    /// Her skin, and with it the colour of the pen: neutral, or lightest, lighter, light, deep, deeper, deepest
+    #[arg(long, value_name = "SKIN")]
+    pub palette: Option<Palette>,
     /// Paper; on a3 the tracing sheet is in one piece where it can be
     #[arg(long, default_value = "a4", ignore_case = true)]
     pub paper: Paper,
@@ -590,6 +599,16 @@ pub enum Palette {
     Skin5,
     #[value(name = "deepest", alias = "6")]
     Skin6,
+}
+
+/// How long is drawn.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum Minutes {
+    #[value(name = "1")]
+    One,
+    #[value(name = "10")]
+    Ten,
 }
 
 /// How much of the mother.

@@ -27,7 +27,9 @@ mod tidy;
 mod vocabulary;
 
 pub use crate::exam::edit::Edit;
+pub use crate::figure::artist::Handed;
 pub use crate::figure::{Labels, MotherAs, Palette, Palpation, Style, View};
+pub use crate::sheet::skin::Length;
 pub use crate::teach::Level;
 pub use cases::Cases;
 pub use check::Check;
@@ -40,7 +42,7 @@ pub use model::{Model, Space};
 pub use note::{Form, Note};
 pub use plate::{Plate, Set, Size, Way, What};
 pub use review::Review;
-pub use skin_guide::{SkinGuide, skin_sheets};
+pub use skin_guide::{GuideLook, SkinGuide, skin_sheets};
 
 use crate::report::Look;
 

@@ -7,9 +7,9 @@ use crate::cli;
 use crate::files::{self, Given, Target, load};
 use crate::manual;
 use handspan::commands::{
-    Cases, Check, Chosen, Command, Draft, Draw, Form, Format, Growth, Handout, Labels, Level, Model,
-    MotherAs, Note, Palette, Palpation, Paper, Plate, Request, Review, Set, Size, SkinGuide, Source, Space,
-    Style, View, Way, What,
+    Cases, Check, Chosen, Command, Draft, Draw, Form, Format, Growth, GuideLook, Handed, Handout, Labels,
+    Length, Level, Model, MotherAs, Note, Palette, Palpation, Paper, Plate, Request, Review, Set, Size,
+    SkinGuide, Source, Space, Style, View, Way, What,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -135,7 +135,15 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                     format,
                     lang: guide.tongue.lang.clone(),
                     draft: Draft::asked(guide.tongue.draft),
-                    paper: paper(guide.paper),
+                    look: GuideLook {
+                        paper: paper(guide.paper),
+                        length: match guide.minutes {
+                            cli::Minutes::One => Length::Minute,
+                            cli::Minutes::Ten => Length::Whole,
+                        },
+                        palette: guide.palette.map_or(Palette::Neutral, palette),
+                        handed: if guide.left_handed { Handed::Left } else { Handed::Right },
+                    },
                     clinic: clinic.clone(),
                     despite: guide.despite.clone(),
                 })

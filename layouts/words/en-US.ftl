@@ -141,6 +141,8 @@ remark-lie-changing = The baby was recorded as { $before ->
    *[lengthwise] longitudinal
  } at { $second }. Feel again at each visit, have the lie of the day confirmed by a scan, and follow your local guidance for a lie that changes from 37 weeks on: admission should be talked over, and she is to come in at once if labor starts or the water breaks, because of the risk of cord prolapse.
 remark-crosswise-in-labour = The baby is in a transverse or oblique lie, and she is in labor or has regular tightenings. Call for help now and follow your local guidance for labor with such a lie; think first of cord prolapse.
+skin-pen-dark = in a dark color that shows on hers, such as dark blue, plum or deep green, and red for the heart
+skin-pen-light = in a light color that shows on hers, such as white, cream or pale yellow, and gold for the heart
 skin-back-behind = It lies toward her spine, behind the baby: no back to draw.
 case-curve = For any tape at { $weeks } weeks: the curve has a mean of { $mean } cm, a standard deviation of { $sd } cm, its 10th percentile at { $low } cm, its 90th at { $high } cm (INTERGROWTH-21st, BMJ 2016).
 case-foot = Practice material for trained people and those in training. From the hands, not a scan. It does not replace local guidance, a clinician's judgment or a scan. handspan { $version }, rules of { $ledger }.

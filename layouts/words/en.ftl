@@ -1320,10 +1320,10 @@ remark-visits-differ-in-babies = The visits tell of different numbers of babies:
 ## The guide for drawing on skin
 # For the midwife who draws. Where a stroke starts and ends is measured along the skin; what was not found is said to be so.
 
-skin-title = Drawing the baby on her skin
-skin-title-baby = Drawing baby { $number } on her skin
-skin-measure = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, “out” along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
-skin-measure-navel = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, or from the navel where that is nearer; “out” along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the arrow. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
+skin-title = Draw the baby on her skin
+skin-title-baby = Draw baby { $number } on her skin
+skin-measure = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, “out” along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the tip of the pen. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
+skin-measure-navel = You face her: her left is at your right. “Up” is along the skin from the upper edge of the pubic bone, or from the navel where that is nearer; “out” along the skin from the midline; in brackets, finger-breadths of 2 cm. From the dot to the tip of the pen. Broken lines were not found: leave them out, or tell her they are a guess. Dots lie in the pelvis.
 
 # A place: $level is one of the next five, $side one of the three after them. $cm in whole cm, $fingers in finger-breadths.
 skin-place = { $level }, { $side }
@@ -1372,8 +1372,64 @@ skin-heart-none = No place where it was heard: none to draw.
 
 # All common practice.
 skin-manners-title = With her
-skin-manners = Ask before you touch, before you draw, and before you photograph; stop as soon as she says so. Bladder empty, head of the bed a little raised, a slight tilt to her left, flat only for a short time. Warm hands. A washable pen that is safe for skin and shows on hers; one for each person. Not on broken, sore or allergic skin. It washes off in a few baths.
+skin-manners = Ask before you touch and before you draw; some do not like it. Stop as soon as she says so. A photograph only if she asks for one. Bladder empty, head of the bed a little raised, a slight tilt to her left, flat only for a short time. Warm hands. A washable pen that is safe for skin, { $pen }; one for each person. Not on broken, sore or allergic skin. It washes off with ordinary washing, in a bath or two.
 skin-foot = Not a scan; hands can be wrong. Face, fingers and toes are the artist's. handspan { $version }
+
+# The first side, which is propped beside the bed: at most 12 words a step, 120 in all. { $what } is the name of a part.
+skin-lies =
+    { $head ->
+    [head-down] Head down
+    [bottom-down] Bottom down
+    [side-l] Head to her left
+    [side-r] Head to her right
+    [across] Across
+   *[unknown] Lie not known
+ }, { $back ->
+    [left] back to her left
+    [right] back to her right
+    [front] back to the front
+    [spine] back to her spine
+    [ribs] back to her ribs
+    [feet] back to her feet
+   *[unknown] back not felt
+ }.
+skin-cm = cm
+skin-step = { $number } { $do }
+skin-key = Broken lines: not felt. Dots: in the pelvis. Ticks: hand-breadths up.
+skin-head-name = Head
+skin-back-name = Back
+skin-bottom-name = Bottom
+skin-legs-name = Legs
+skin-arms-name = Arms
+skin-belly-name = Front
+skin-heart-name = Heart
+skin-head-do = Cup the head. Draw round your hands.
+skin-head-low-do = Cup the head. Draw down to the bone.
+skin-back-do = Feel along the back. Draw one long line.
+skin-bottom-do = Hold the bottom. Draw round your hand.
+skin-legs-do = Legs: thigh, knee, then foot and toes.
+skin-arms-do = Arms: elbow, hand, five fingers.
+skin-belly-do = Front: close the shape.
+skin-heart-do = Last, a heart where you heard it.
+skin-do-not-felt = { $what }: not felt. Leave it out.
+skin-do-behind = { $what }: it lies behind. Draw none.
+skin-do-below = { $what }: in the pelvis. Draw none.
+skin-do-hidden = { $what }: hidden. Nothing to draw.
+skin-do-feel-first = { $what }: feel first, then draw.
+skin-do-unsure = { $what }: unsure. Feel again first.
+skin-do-no-heart = { $what }: no place noted. Draw none.
+skin-numbers = The numbers, for who wants them
+skin-numbers-baby = The numbers of baby { $number }, for who wants them
+skin-pen-dark = in a dark colour that shows on hers, such as dark blue, plum or deep green, and red for the heart
+skin-pen-light = in a light colour that shows on hers, such as white, cream or pale yellow, and gold for the heart
+skin-say-title = What to say while you draw
+skin-say-ask = “May I draw on your belly where your baby lies? It washes off. You can say stop.”
+skin-say-head = “This round, firm part is the head. Put your hand here, if you like.”
+skin-say-back = “This long line is the back. On the other side are the hands and feet.”
+skin-say-heart = “Here I heard the heart today.”
+skin-say-turn = “I draw what my hands felt. It is not a scan, and your baby may turn.”
+skin-trace-title = If you trace
+skin-trace = Lay the tracing sheet print outward, so that you can read it. Stencil paper for skin: go over the lines, lay its inked side on her. Or go over them on the back with a washable skin pen, held to a window. Press with a damp cloth, half a minute, lift. Wipe off what went wrong. Or prick the lines and dot the pen through.
 
 ## The tracing sheet
 # At true size: unrolled along the curve of the abdomen.

@@ -1168,10 +1168,10 @@ remark-visits-differ-in-babies = Las visitas hablan de distinto número de bebé
 
 ## The guide for drawing on skin
 
-skin-title = Dibujar al bebé sobre la piel de ella
-skin-title-baby = Dibujar al bebé { $number } sobre la piel de ella
-skin-measure = Usted está frente a ella: la izquierda de ella está a la derecha de usted. «Arriba» es a lo largo de la piel desde el borde superior del pubis; «hacia fuera», a lo largo de la piel desde la línea media; entre paréntesis, anchos de dedo de 2 cm. Del punto a la flecha. Las líneas discontinuas no se palparon: no las dibuje, o dígale que son una suposición. Los puntos quedan dentro de la pelvis.
-skin-measure-navel = Usted está frente a ella: la izquierda de ella está a la derecha de usted. «Arriba» es a lo largo de la piel desde el borde superior del pubis, o desde el ombligo si queda más cerca; «hacia fuera», a lo largo de la piel desde la línea media; entre paréntesis, anchos de dedo de 2 cm. Del punto a la flecha. Las líneas discontinuas no se palparon: no las dibuje, o dígale que son una suposición. Los puntos quedan dentro de la pelvis.
+skin-title = Dibuje al bebé sobre su piel
+skin-title-baby = Dibuje al bebé { $number } sobre su piel
+skin-measure = Usted está frente a ella: la izquierda de ella está a la derecha de usted. «Arriba» es a lo largo de la piel desde el borde superior del pubis; «hacia fuera», a lo largo de la piel desde la línea media; entre paréntesis, anchos de dedo de 2 cm. Del punto a la punta del rotulador. Las líneas discontinuas no se palparon: no las dibuje, o dígale que son una suposición. Los puntos quedan dentro de la pelvis.
+skin-measure-navel = Usted está frente a ella: la izquierda de ella está a la derecha de usted. «Arriba» es a lo largo de la piel desde el borde superior del pubis, o desde el ombligo si queda más cerca; «hacia fuera», a lo largo de la piel desde la línea media; entre paréntesis, anchos de dedo de 2 cm. Del punto a la punta del rotulador. Las líneas discontinuas no se palparon: no las dibuje, o dígale que son una suposición. Los puntos quedan dentro de la pelvis.
 
 skin-place = { $level }, { $side }
 skin-up = { $cm } cm ({ $fingers }) arriba
@@ -1214,8 +1214,63 @@ skin-heart-at = Oído { $place }. Dibújelo ahí.
 skin-heart-none = No hay lugar donde se oyó: nada que dibujar.
 
 skin-manners-title = Con ella
-skin-manners = Pida permiso antes de tocar, antes de dibujar y antes de fotografiar; pare en cuanto ella lo diga. Vejiga vacía, cabecera un poco levantada, ella un poco inclinada hacia la izquierda de ella, acostada del todo solo poco tiempo. Manos calientes. Un rotulador lavable, seguro para la piel y que se vea en la de ella; uno para cada persona. No sobre piel herida, dolorida o con alergia. Se va con unos pocos baños.
+skin-manners = Pregunte antes de tocar y antes de dibujar; a algunas no les gusta. Pare en cuanto ella lo diga. Una fotografía, solo si ella la pide. Vejiga vacía, cabecera algo elevada, ligera inclinación a la izquierda de ella, tumbada boca arriba solo un rato. Manos calientes. Un rotulador lavable y seguro para la piel, { $pen }; uno por persona. No sobre piel rota, dolorida o alérgica. Se quita con el lavado corriente, en uno o dos baños.
 skin-foot = No es una ecografía; las manos se pueden equivocar. Cara y dedos son idea del dibujante. handspan { $version }
+
+skin-lies =
+    { $head ->
+    [head-down] Cabeza abajo
+    [bottom-down] Nalgas abajo
+    [side-l] Cabeza a la izquierda de ella
+    [side-r] Cabeza a la derecha de ella
+    [across] Atravesado
+   *[unknown] Situación desconocida
+ }, { $back ->
+    [left] espalda a la izquierda de ella
+    [right] espalda a la derecha de ella
+    [front] espalda delante
+    [spine] espalda hacia la columna de ella
+    [ribs] espalda hacia las costillas de ella
+    [feet] espalda hacia los pies de ella
+   *[unknown] espalda sin palpar
+ }.
+skin-cm = cm
+skin-step = { $number } { $do }
+skin-key = Líneas rotas: sin palpar. Puntos: en la pelvis. Marcas: anchos de mano.
+skin-head-name = Cabeza
+skin-back-name = Espalda
+skin-bottom-name = Nalgas
+skin-legs-name = Piernas
+skin-arms-name = Brazos
+skin-belly-name = Delante
+skin-heart-name = Corazón
+skin-head-do = Abarque la cabeza. Dibuje alrededor de sus manos.
+skin-head-low-do = Abarque la cabeza. Dibuje hasta el hueso.
+skin-back-do = Recorra la espalda. Dibuje una línea larga.
+skin-bottom-do = Sostenga las nalgas. Dibuje alrededor de su mano.
+skin-legs-do = Piernas: muslo, rodilla, pie y dedos.
+skin-arms-do = Brazos: codo, mano, cinco dedos.
+skin-belly-do = Delante: cierre la forma.
+skin-heart-do = Al final, un corazón donde lo oyó.
+skin-do-not-felt = { $what }: sin palpar. No dibujar.
+skin-do-behind = { $what }: está detrás. No dibujar.
+skin-do-below = { $what }: en la pelvis. No dibujar.
+skin-do-hidden = { $what }: queda oculto. No dibujar.
+skin-do-feel-first = { $what }: palpe primero, luego dibuje.
+skin-do-unsure = { $what }: dudoso. Palpe antes otra vez.
+skin-do-no-heart = { $what }: sin lugar anotado. No dibujar.
+skin-numbers = Los números, para quien los quiera
+skin-numbers-baby = Los números del bebé { $number }, para quien los quiera
+skin-pen-dark = de un color oscuro que se vea en la suya, como azul oscuro, ciruela o verde oscuro, y rojo para el corazón
+skin-pen-light = de un color claro que se vea en la suya, como blanco, crema o amarillo pálido, y dorado para el corazón
+skin-say-title = Qué decir mientras dibuja
+skin-say-ask = «¿Puedo dibujar en su vientre dónde está su bebé? Se lava. Puede decir basta.»
+skin-say-head = «Esta parte redonda y firme es la cabeza. Ponga aquí la mano, si quiere.»
+skin-say-back = «Esta línea larga es la espalda. Al otro lado están las manos y los pies.»
+skin-say-heart = «Aquí he oído hoy el corazón.»
+skin-say-turn = «Dibujo lo que palparon mis manos. No es una ecografía, y su bebé puede girar.»
+skin-trace-title = Si calca
+skin-trace = Ponga la hoja con lo impreso hacia fuera, de modo que usted pueda leerla. Papel hectográfico para piel: repase las líneas y ponga el lado con tinta sobre ella. O repáselas por detrás con un rotulador lavable para piel, contra una ventana. Presione con un paño húmedo medio minuto y levante. Limpie lo que salió mal. O perfore las líneas y marque los puntos.
 
 ## The tracing sheet
 
@@ -1224,7 +1279,7 @@ trace-about = Las líneas del dibujo, a tamaño real, desplegadas a lo largo de 
 trace-sheet = Hoja { $number } de { $count }: fila { $row }, columna { $column }.
 trace-one-sheet = Una hoja.
 trace-join = Una letra con letra, corte por el marco discontinuo.
-trace-use = Recórtela. Corte las ranuras y ciérrelas, la línea discontinua sobre el corte. Lo impreso hacia fuera: si puede leerla, está bien puesta. La marca gruesa en el hueso, la línea larga en la línea media de ella. Perfore las líneas y marque los puntos.
+trace-use = Recórtela. Corte las ranuras y ciérrelas, la línea discontinua sobre el corte. Lo impreso hacia fuera, de modo que usted pueda leerla. La marca gruesa en el hueso, la línea larga en la línea media de ella. Perfore las líneas y marque los puntos.
 trace-numbers = Números: bebé, luego paso.
 trace-bar = 5 cm. Si no lo son, imprima al 100 %.
 trace-pubic = borde superior del pubis

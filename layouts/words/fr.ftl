@@ -1165,10 +1165,10 @@ remark-visits-differ-in-babies = Les visites parlent de nombres de bébés diff�
 
 ## The guide for drawing on skin
 
-skin-title = Dessiner le bébé sur la peau de la mère
-skin-title-baby = Dessiner le bébé { $number } sur la peau de la mère
-skin-measure = Face à elle, sa gauche est à votre droite. « En haut » : le long de la peau depuis le bord supérieur du pubis ; « vers l’extérieur » : le long de la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point à la flèche. Traits interrompus : non trouvés ; à omettre, ou dites-lui qu’ils sont supposés. Pointillés : dans le bassin.
-skin-measure-navel = Face à elle, sa gauche est à votre droite. « En haut » : le long de la peau depuis le bord supérieur du pubis, ou depuis l’ombilic s’il est plus près ; « vers l’extérieur » : le long de la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point à la flèche. Traits interrompus : non trouvés ; à omettre, ou dites-lui qu’ils sont supposés. Pointillés : dans le bassin.
+skin-title = Dessinez le bébé sur sa peau
+skin-title-baby = Dessinez le bébé { $number } sur sa peau
+skin-measure = Face à elle, sa gauche est à votre droite. « En haut » : le long de la peau depuis le bord supérieur du pubis ; « vers l’extérieur » : le long de la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point à la pointe du feutre. Traits interrompus : non trouvés ; à omettre, ou dites-lui qu’ils sont supposés. Pointillés : dans le bassin.
+skin-measure-navel = Face à elle, sa gauche est à votre droite. « En haut » : le long de la peau depuis le bord supérieur du pubis, ou depuis l’ombilic s’il est plus près ; « vers l’extérieur » : le long de la peau depuis la ligne médiane ; entre parenthèses, en travers de doigt de 2 cm. Du point à la pointe du feutre. Traits interrompus : non trouvés ; à omettre, ou dites-lui qu’ils sont supposés. Pointillés : dans le bassin.
 
 skin-place = { $level }, { $side }
 skin-up = { $cm } cm ({ $fingers }) en haut
@@ -1211,8 +1211,63 @@ skin-heart-at = Entendu : { $place }. Dessinez-le là.
 skin-heart-none = Aucun lieu où il a été entendu : rien à dessiner.
 
 skin-manners-title = Avec elle
-skin-manners = Demandez avant de toucher, de dessiner, de photographier ; arrêtez dès qu’elle le dit. Vessie vide, tête du lit un peu relevée, légère inclinaison vers sa gauche, à plat peu de temps. Mains chaudes. Un feutre lavable, sans danger pour la peau et visible sur la sienne ; un par personne. Pas sur une peau blessée, douloureuse ou allergique. Il part en quelques bains.
+skin-manners = Demandez avant de toucher et avant de dessiner ; certaines n’aiment pas cela. Arrêtez dès qu’elle le dit. Une photo seulement si elle la demande. Vessie vide, tête du lit un peu relevée, légère inclinaison vers sa gauche, à plat peu de temps. Mains chaudes. Un feutre lavable sans danger pour la peau, { $pen } ; un par personne. Pas sur une peau abîmée, douloureuse ou allergique. Cela part au lavage ordinaire, en un ou deux bains.
 skin-foot = Pas une échographie ; les mains peuvent se tromper. Visage et doigts : idée du dessinateur. handspan { $version }
+
+skin-lies =
+    { $head ->
+    [head-down] Tête en bas
+    [bottom-down] Siège en bas
+    [side-l] Tête à sa gauche
+    [side-r] Tête à sa droite
+    [across] En travers
+   *[unknown] Position inconnue
+ }, { $back ->
+    [left] dos à sa gauche
+    [right] dos à sa droite
+    [front] dos en avant
+    [spine] dos vers sa colonne
+    [ribs] dos vers ses côtes
+    [feet] dos vers ses pieds
+   *[unknown] dos non palpé
+ }.
+skin-cm = cm
+skin-step = { $number } { $do }
+skin-key = Traits interrompus : non palpé. Points : dans le bassin. Repères : largeurs de main.
+skin-head-name = Tête
+skin-back-name = Dos
+skin-bottom-name = Siège
+skin-legs-name = Jambes
+skin-arms-name = Bras
+skin-belly-name = Devant
+skin-heart-name = Cœur
+skin-head-do = Entourez la tête. Dessinez autour de vos mains.
+skin-head-low-do = Entourez la tête. Dessinez jusqu’à l’os.
+skin-back-do = Suivez le dos. Dessinez un long trait.
+skin-bottom-do = Tenez le siège. Dessinez autour de votre main.
+skin-legs-do = Jambes : cuisse, genou, pied et orteils.
+skin-arms-do = Bras : coude, main, cinq doigts.
+skin-belly-do = Devant : fermez la forme.
+skin-heart-do = Enfin, un cœur là où vous l’avez entendu.
+skin-do-not-felt = { $what } : non palpé. Ne pas dessiner.
+skin-do-behind = { $what } : en arrière. Ne pas dessiner.
+skin-do-below = { $what } : dans le bassin. Ne pas dessiner.
+skin-do-hidden = { $what } : caché. Ne pas dessiner.
+skin-do-feel-first = { $what } : palpez d’abord, puis dessinez.
+skin-do-unsure = { $what } : incertain. Palpez encore d’abord.
+skin-do-no-heart = { $what } : lieu non noté. Ne pas dessiner.
+skin-numbers = Les nombres, pour qui les veut
+skin-numbers-baby = Les nombres du bébé { $number }, pour qui les veut
+skin-pen-dark = d’une couleur sombre qui se voit sur la sienne, comme bleu nuit, prune ou vert foncé, et rouge pour le cœur
+skin-pen-light = d’une couleur claire qui se voit sur la sienne, comme blanc, crème ou jaune pâle, et doré pour le cœur
+skin-say-title = Que dire en dessinant
+skin-say-ask = « Puis-je dessiner sur votre ventre où est votre bébé ? Cela se lave. Vous pouvez dire stop. »
+skin-say-head = « Cette partie ronde et ferme, c’est la tête. Posez la main ici, si vous voulez. »
+skin-say-back = « Ce long trait, c’est le dos. De l’autre côté, les mains et les pieds. »
+skin-say-heart = « Ici, j’ai entendu le cœur aujourd’hui. »
+skin-say-turn = « Je dessine ce que mes mains ont senti. Ce n’est pas une échographie, et votre bébé peut tourner. »
+skin-trace-title = Si vous tracez
+skin-trace = Posez la feuille face imprimée dehors, de façon à pouvoir la lire. Papier hectographique pour la peau : repassez les traits, posez la face encrée sur elle. Ou repassez-les au dos, contre une vitre, avec un feutre lavable pour la peau. Pressez avec un linge humide une demi-minute, levez. Essuyez ce qui est mal venu. Ou piquez les traits et pointez à travers.
 
 ## The tracing sheet
 
@@ -1221,7 +1276,7 @@ trace-about = Les traits du dessin, en grandeur réelle, déroulés selon la cou
 trace-sheet = Feuille { $number } sur { $count } : rang { $row }, colonne { $column }.
 trace-one-sheet = Une seule feuille.
 trace-join = Assemblez lettre sur lettre, coupez le long du cadre.
-trace-use = Découpez. Fendez et fermez chaque entaille, le trait interrompu sur la coupe. Face imprimée dehors : si vous pouvez la lire, elle est bien posée. La marque épaisse sur l’os, le long trait sur sa ligne médiane. Piquez les traits, pointez à travers.
+trace-use = Découpez. Fendez et fermez chaque entaille, le trait interrompu sur la coupe. Face imprimée dehors, de façon à pouvoir la lire. La marque épaisse sur l’os, le long trait sur sa ligne médiane. Piquez les traits, pointez à travers.
 trace-numbers = Numéros : bébé, puis étape.
 trace-bar = 5 cm. Sinon, imprimez à 100 %.
 trace-pubic = bord supérieur du pubis

@@ -59,6 +59,11 @@ impl Palpation {
 
 /// The hands of a palpation on her, as seen from the front.
 pub fn casts(shape: &MotherShape, palpation: Palpation) -> Vec<Cast> {
+    chosen(shape, palpation, palpation.mirrored())
+}
+
+/// Hands in the pose of a palpation: each the baked left one, or where `true` its mirror image.
+pub fn chosen(shape: &MotherShape, palpation: Palpation, mirrored: &[bool]) -> Vec<Cast> {
     let (head, rest) = BYTES.split_at(10);
     assert_eq!((&head[..4], head[4]), (&b"HAND"[..], VERSION), "hands.bin is of this version");
     let u16_at = |bytes: &[u8], k: usize| u16::from_le_bytes([bytes[2 * k], bytes[2 * k + 1]]);
@@ -70,8 +75,7 @@ pub fn casts(shape: &MotherShape, palpation: Palpation) -> Vec<Cast> {
     let pose = &poses[6 * n * number..6 * n * (number + 1)];
     let coordinate = |v: usize, k: usize| f32::from(u16_at(pose, k * n + v) as i16) * UNIT;
     let (outward, up) = palpation.moved(shape);
-    palpation
-        .mirrored()
+    mirrored
         .iter()
         .map(|&mirrored| {
             let points: Vec<[f32; 3]> = (0..n)

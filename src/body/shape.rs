@@ -409,6 +409,38 @@ pub fn cast<'a>(bodies: impl Iterator<Item = &'a Shape>, cell: f32, mirrored: bo
     (!layers.is_empty()).then(|| raster(&layers, cell))
 }
 
+/// Pieces of a body, each cast alone in its own small picture, all from one subdivision; `None`: the body has no such piece.
+pub fn cast_pieces(
+    body: &Shape,
+    pieces: impl Iterator<Item = Piece>,
+    cell: f32,
+    mirrored: bool,
+) -> Vec<Option<Cast>> {
+    let whole = Shape { piece: None, ..body.clone() };
+    let (points, quads, parts) = whole.finer(&shared().finer, mirrored);
+    let mut renamed = vec![u16::MAX; points.len()];
+    pieces
+        .map(|piece| {
+            renamed.fill(u16::MAX);
+            let (mut own_points, mut own_quads, mut own_parts) = (vec![], vec![], vec![]);
+            for (quad, part) in quads.iter().zip(&parts).filter(|(_, part)| piece.holds(**part)) {
+                own_quads.push(quad.map(|v| {
+                    let name = &mut renamed[usize::from(v)];
+                    if *name == u16::MAX {
+                        *name = own_points.len() as u16;
+                        own_points.push(points[usize::from(v)]);
+                    }
+                    *name
+                }));
+                own_parts.push(*part);
+            }
+            let mirrored = body.mirrored != mirrored;
+            let layer = Layer { points: &own_points, quads: &own_quads, part: &own_parts, mirrored };
+            (!own_quads.is_empty()).then(|| raster(&[layer], cell))
+        })
+        .collect()
+}
+
 impl Shape {
     /// Subdivided: points, quads and parts of what counts.
     fn finer(&self, finer: &Subdivision, mirrored: bool) -> (Vec<[f32; 3]>, Vec<[u16; 4]>, Vec<Part>) {

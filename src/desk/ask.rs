@@ -4,8 +4,8 @@
 //! Commands and options are named as on the command line; an unknown one is refused.
 
 use crate::commands::{
-    self, Check, Chosen, Command, Draft, Draw, Edit, Form, Format, Growth, Handout, Labels, MotherAs, Note,
-    Outcome, Palette, Paper, Request, SkinGuide, Source, Style, View, exit,
+    self, Check, Chosen, Command, Draft, Draw, Edit, Form, Format, Growth, GuideLook, Handout, Labels,
+    MotherAs, Note, Outcome, Palette, Paper, Request, SkinGuide, Source, Style, View, exit,
 };
 use crate::report::Look;
 use crate::write::TextAs;
@@ -223,7 +223,7 @@ fn request(ask: Ask) -> Result<Request, String> {
                 format: one_of(&format, &FORMATS)?,
                 lang: lang(tag),
                 draft: Draft::asked(draft),
-                paper: optional(paper, &SKIN_PAPERS, Paper::A4)?,
+                look: GuideLook::on(optional(paper, &SKIN_PAPERS, Paper::A4)?),
                 clinic: clinic(of),
                 despite,
             })

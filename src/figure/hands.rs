@@ -17,17 +17,22 @@ const HAND: Hand = Hand { firm: 1.35, even: 1.9 };
 /// The marks of each hand.
 pub fn draw(hands: &[Cast], look: &MotherLook) -> Item<FigurePoint> {
     let ink = if look.style == MotherStyle::Soft { INK } else { look.palette.ink };
+    lines(hands, ink, look.palette.paper)
+}
+
+/// The same in an ink, on a paper.
+pub fn lines(hands: &[Cast], ink: Colour, paper: Colour) -> Item<FigurePoint> {
     let colours = BabyColours { ink, ..BabyColours::INK };
     let one = |(number, cast): (usize, &Cast)| {
-        let lines = flat(baby::limb_lines(cast, &colours, HAND));
-        let rims = lines.iter().filter_map(|line| match line {
+        let drawn = flat(baby::limb_lines(cast, &colours, HAND));
+        let rims = drawn.iter().filter_map(|line| match line {
             Item::Fill { path, .. } => {
-                let (colour, width) = (look.palette.paper, 2.0 * RIM);
+                let (colour, width) = (paper, 2.0 * RIM);
                 Some(Item::Stroke { path: path.clone(), colour, width, dash: None })
             }
             _ => None,
         });
-        let items = rims.chain(lines.iter().cloned()).collect();
+        let items = rims.chain(drawn.iter().cloned()).collect();
         group(&format!("hand-{}", number + 1), "", items)
     };
     group("hands", "", hands.iter().enumerate().map(one).collect())

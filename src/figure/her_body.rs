@@ -15,6 +15,7 @@ use super::scene::Item;
 use super::smooth::both_sides;
 use crate::body::cast::Cast;
 use crate::body::her_arms::{self, Reach};
+use crate::body::mother::MotherShape;
 use crate::body::pose::Pose;
 use crate::units::FigurePoint;
 
@@ -32,35 +33,62 @@ pub fn draw(
     wall: Vec<Item<FigurePoint>>,
 ) -> Vec<Item<FigurePoint>> {
     let shape = &pose.mother;
-    let soft = look.style == MotherStyle::Soft;
     let taken = |p: FigurePoint| {
         cast.is_some_and(|c| c.covers(p.x, p.y)) || pose.rounds().any(|(_, r)| rounds::covers(r, p))
     };
-    let reach = Reach::of(shape, &taken);
+    let mut items = dressed(shape, skin, look);
+    items.extend(mother::room(&pose.womb, false, look));
+    if skin.linea_nigra {
+        items.push(group("linea-nigra", "", vec![mother_body::linea_nigra(shape, look)]));
+    }
+    items.extend(wall);
+    items.extend(arms(shape, &Reach::of(shape, &taken), look));
+    items
+}
+
+/// Her body as she lies to be drawn on: the belly bare, both hands under it, giving way to what is `taken`.
+pub fn bare(
+    shape: &MotherShape,
+    taken: &dyn Fn(FigurePoint) -> bool,
+    skin: &SkinMarks,
+    look: &MotherLook,
+) -> Vec<Item<FigurePoint>> {
+    let mut items = dressed(shape, skin, look);
+    if skin.linea_nigra {
+        items.push(group("linea-nigra", "", vec![mother_body::linea_nigra(shape, look)]));
+    }
+    items.extend(arms(shape, &Reach::of(shape, taken), look));
+    items
+}
+
+/// Torso, skirt and top.
+fn dressed(shape: &MotherShape, skin: &SkinMarks, look: &MotherLook) -> Vec<Item<FigurePoint>> {
     let mut torso = vec![];
+    let soft = look.style == MotherStyle::Soft;
     if soft {
         mother_body::body_tones(shape, look, &mut torso);
     }
     let width = if soft { 0.085 } else { 0.075 };
     torso.push(fine_lines(&both_sides(&mother_body::flank(shape, 0.0)), width, look.palette.ink));
     mother_body::skin_marks(shape, skin, OVER_HANDS, look, &mut torso);
-    let mut items = vec![
+    vec![
         group("mother-body", "", torso),
         group("mother-skirt", "", her_clothes::skirt(shape, look)),
         group("mother-top", "", her_clothes::top(shape, look)),
-    ];
-    items.extend(mother::room(&pose.womb, false, look));
-    if skin.linea_nigra {
-        items.push(group("linea-nigra", "", vec![mother_body::linea_nigra(shape, look)]));
-    }
-    items.extend(wall);
+    ]
+}
+
+/// Both arms and their sleeves.
+fn arms(shape: &MotherShape, reach: &Reach, look: &MotherLook) -> Vec<Item<FigurePoint>> {
     let colours = skin_colours(&look.palette);
-    for (name, arm) in ["mother-arm-left", "mother-arm-right"].iter().zip(her_arms::casts(shape, &reach)) {
+    let soft = look.style == MotherStyle::Soft;
+    let mut items = vec![];
+    for (name, arm) in ["mother-arm-left", "mother-arm-right"].iter().zip(her_arms::casts(shape, reach)) {
         let mut marks = vec![];
         flatten(baby::limb(&arm, &colours, soft, HAND), &mut marks);
         items.push(group(name, "", marks));
     }
-    items.push(group("mother-sleeves", "", her_clothes::sleeves(&reach, look)));
+    items.push(group("mother-sleeves", "", her_clothes::sleeves(reach, look)));
     items
 }
 

@@ -1,5 +1,6 @@
 //! A posed baby and its mother become a figure. In: `Pose`, its cast, how it is wanted. Out: `Scene`, in cm.
 
+pub mod artist;
 mod baby;
 pub mod below;
 pub mod coarse;
@@ -23,6 +24,7 @@ pub mod mother_ink;
 mod mother_palette;
 mod mother_words;
 mod numbers;
+pub mod on_skin;
 mod options;
 pub mod palette;
 pub mod panel;
@@ -67,7 +69,7 @@ pub const FRAME: Frame = Frame { left: -25.5, bottom: -12.5, right: 25.5, top: 3
 /// What lies inside the picture of a style, before a band of words at its foot, cm; a stamp's height follows the womb.
 pub const fn frame(style: Style) -> Frame {
     match style {
-        Style::Soft | Style::Line => FRAME,
+        Style::Soft | Style::Line | Style::Pen => FRAME,
         Style::Sketch => sketch::FRAME,
     }
 }
@@ -125,7 +127,7 @@ fn colours(pose: &Pose, options: &FigureOptions) -> (MotherLook, BabyColours, ma
             MotherLook { style: MotherStyle::Soft, palette: MotherPalette::of(options.palette) },
             BabyColours::of(options.palette),
         ),
-        Style::Line | Style::Sketch => (MotherLook::of(MotherStyle::Line), BabyColours::INK),
+        Style::Line | Style::Pen | Style::Sketch => (MotherLook::of(MotherStyle::Line), BabyColours::INK),
     };
     let soft = options.style == Style::Soft;
     let marks = marks::MarkColours {
@@ -299,11 +301,32 @@ fn painted(
         items.push(Item::Group {
             name: "baby".to_owned(),
             about: String::new(),
-            items: baby::draw(&babies, cast, colours, tonal),
+            items: if options.style == Style::Pen {
+                penned(pose, colours.ink, look.palette.paper)
+            } else {
+                baby::draw(&babies, cast, colours, tonal)
+            },
         });
     }
     items.extend(over);
     items.extend(marks);
+    items
+}
+
+/// Babies as a pen draws them, each on paper of its own, so that nothing of her shows through.
+fn penned(pose: &Pose, ink: Colour, paper: Colour) -> Vec<Item<FigurePoint>> {
+    const LINE: f32 = 0.2;
+    const FINE: f32 = 0.14;
+    const TOLERANCE: f32 = 0.03;
+    let strokes = pen::pen(pose);
+    let mut items = vec![];
+    for (number, outline) in pen::outlines(pose) {
+        items.push(Item::Fill { path: smooth::closed(&outline), colour: paper, rule: FillRule::NonZero });
+        for stroke in strokes.iter().filter(|stroke| stroke.baby == number) {
+            let width = if stroke.kind.is_fine() { FINE } else { LINE };
+            items.push(Item::Stroke { path: stroke.path(TOLERANCE), colour: ink, width, dash: None });
+        }
+    }
     items
 }
 

@@ -9,6 +9,8 @@ pub enum Style {
     Soft,
     /// Ink on white.
     Line,
+    /// The baby as a pen draws it, on her in ink on white: to colour in.
+    Pen,
     /// A stamp for the chart: few firm lines, black on white, 4 cm wide.
     Sketch,
 }

@@ -1,12 +1,15 @@
-//! A small picture of one step of the drawing on skin. In: a pose, its strokes, which of them are new. Out: `Scene`: the
-//! womb with navel and pubic bone, what was drawn before paler, what is new in ink with its start and its end.
+//! A small picture of one step of the drawing on skin. In: a pose, its strokes, which of them are new, the artist. Out: `Scene`: her
+//! belly with the midline in hand-breadths, navel and pubic bone, what was drawn before paler, the hands that lie on her, what is new
+//! in ink with its start and the pen at its end.
 
-use super::marks::{self, MarkColours};
+use super::artist::{self, Handed};
+use super::mother_body::flank;
 use super::mother_ink::{ellipse, points, stroke};
-use super::options::View;
+use super::on_skin::{HAND_CM, HEART};
 use super::scene::{Align, Colour, FillRule, Frame, Item, Path, Role, Scene, Step as Draw, Text};
 use super::smooth;
 use super::strokes::Stroke;
+use crate::body::cast::Cast;
 use crate::body::pose::{Mark, Pose};
 use crate::fonts::{Face, FontError, Fonts};
 use crate::units::FigurePoint;
@@ -25,13 +28,13 @@ const BODY_MM: f32 = 0.3;
 const DASH_MM: (f32, f32) = (1.2, 1.5);
 /// Radius of the round where a stroke starts, mm.
 const START_MM: f32 = 1.0;
-/// Length and half breadth of the arrow where it ends, mm.
-const ARROW_MM: (f32, f32) = (2.6, 1.1);
+/// Half the length of a tick of the midline, cm.
+const TICK: f32 = 0.8;
 /// How far within its edges the sides are written, mm: other words stand beside a panel.
 const SIDES_MM: f32 = 2.0;
 /// How far beside the womb and above it a panel reaches, cm.
 const BESIDE: f32 = 1.0;
-const ABOVE: f32 = 1.0;
+const ABOVE: f32 = 3.0;
 /// How far below the bone: as deep as what lies in the pelvis, from the one to the other, cm.
 const BELOW: (f32, f32) = (1.2, 6.6);
 
@@ -71,6 +74,10 @@ pub struct PanelOptions<'a> {
     pub navel: bool,
     /// Whether the heart of this baby is drawn.
     pub heart: Option<usize>,
+    /// The hands that lie on her.
+    pub hands: Vec<Cast>,
+    /// The hand that holds the pen, where a pen is drawn.
+    pub pen: Option<Handed>,
     /// Language tag of the sides.
     pub lang: &'a str,
     /// Title.
@@ -86,7 +93,8 @@ pub fn frame(pose: &Pose, strokes: &[Stroke], type_cm: f32, half: f32) -> Frame 
         Mark::Heart(_, at) | Mark::Limb(_, at) => at.0.x.abs() + 1.5,
     });
     // As wide on one side as on the other.
-    let widest = pose.womb.iter().map(|p| p.x.abs()).chain(hearts).fold(12.0, f32::max) + BESIDE;
+    let belly = [8.0, 16.0, 24.0].map(|y| pose.mother.half_width(y) as f32);
+    let widest = belly.into_iter().chain(hearts).fold(12.0, f32::max) + BESIDE;
     let half = half.max(widest);
     let deep = strokes.iter().filter(|s| s.deep).flat_map(|s| &s.line).fold(0.0f32, |low, p| low.min(p.y));
     let below = (0.3 - deep).clamp(BELOW.0, BELOW.1);
@@ -104,30 +112,55 @@ pub fn panel(
     let type_cm = cm(options.type_pt * 25.4 / 72.0);
     let frame = options.frame;
     let mut items = vec![Item::Fill { path: frame.outline(), colour: PAPER, rule: FillRule::NonZero }];
-    items.extend(body(pose, options.navel, &cm));
+    items.extend(body(pose, options.navel, frame, &cm));
     let floor = frame.bottom + 1.35 * type_cm;
-    // New strokes over earlier ones.
-    for shown in [Shown::Earlier, Shown::New] {
-        for line in lines.iter().filter(|line| line.shown == shown) {
-            items.push(if line.stroke.deep { pelvis(line.stroke, floor, &cm) } else { pen(line, &cm) });
+    // New strokes over hands, hands over earlier ones.
+    let strokes = |shown: Shown| {
+        let own = lines.iter().filter(move |line| line.shown == shown);
+        own.map(|line| if line.stroke.deep { pelvis(line.stroke, floor, &cm) } else { pen(line, &cm) })
+    };
+    items.extend(strokes(Shown::Earlier));
+    if !options.hands.is_empty() {
+        items.push(artist::lines(&options.hands, PAPER));
+    }
+    items.extend(strokes(Shown::New));
+    for line in lines.iter().filter(|line| line.shown == Shown::New && line.marked) {
+        items.push(start(line.stroke, &cm));
+        if let Some(handed) = options.pen {
+            items.extend(artist::pen(line.stroke.line[line.stroke.line.len() - 1], handed, cm(1.0), PAPER));
         }
     }
-    for line in lines.iter().filter(|line| line.shown == Shown::New && line.marked) {
-        items.extend(ends(line.stroke, &cm));
-    }
     if let Some(number) = options.heart {
-        let colours = MarkColours { paper: PAPER, heart: super::HEART, ink: INK };
-        let own = Pose { marks: hearts_of(pose, number), ..pose.clone() };
-        items.extend(marks::hearts(&own, View::Facing, 1.5, &colours));
+        for mark in &pose.marks {
+            let Mark::Heart(_, at) = mark else { continue };
+            if !matches!(mark, Mark::Heart(n, _) if *n == number) {
+                continue;
+            }
+            items.push(artist::heart(FigurePoint::new(at.0.x, at.0.y), 1.2 * HEART, super::HEART));
+            if let Some(handed) = options.pen {
+                let tip = FigurePoint::new(at.0.x, at.0.y - 0.6 * HEART);
+                items.extend(artist::pen(tip, handed, cm(1.0), PAPER));
+            }
+        }
     }
     for (word, sign, align) in [(options.sides[0], -1.0, Align::Start), (options.sides[1], 1.0, Align::End)] {
         let lines = word.split('\n').count() as f32;
         for (row, line) in (1_u8..).zip(word.split('\n')) {
-            fonts.measure(Face::SemiBold, line, 1.0)?;
+            let wide = fonts.measure(Face::SemiBold, line, 1.0)? * type_cm;
             let up = (0.4 + 1.1 * (lines - f32::from(row))) * type_cm;
+            let at = FigurePoint::new(sign * (frame.right - cm(SIDES_MM)), frame.bottom + up);
+            // No line of a hand or a pen runs through a side.
+            let end = at.x - sign * wide;
+            let paper = Frame {
+                left: at.x.min(end) - 0.1 * type_cm,
+                right: at.x.max(end) + 0.1 * type_cm,
+                bottom: at.y - 0.25 * type_cm,
+                top: at.y + 0.75 * type_cm,
+            };
+            items.push(Item::Fill { path: paper.outline(), colour: PAPER, rule: FillRule::NonZero });
             items.push(Item::Text(Text {
                 text: line.to_owned(),
-                at: FigurePoint::new(sign * (frame.right - cm(SIDES_MM)), frame.bottom + up),
+                at,
                 align,
                 size: type_cm,
                 face: Face::SemiBold,
@@ -146,26 +179,29 @@ pub fn panel(
     })
 }
 
-fn hearts_of(pose: &Pose, number: usize) -> Vec<Mark> {
-    let own = |m: &&Mark| matches!(m, Mark::Heart(n, _) if *n == number);
-    pose.marks.iter().filter(own).cloned().collect()
-}
-
-/// The womb, the midline, the pubic bone and the navel.
-fn body(pose: &Pose, navel: bool, cm: &impl Fn(f32) -> f32) -> Vec<Item<FigurePoint>> {
-    let mut items = vec![];
-    if pose.womb.len() >= 3 {
-        // What of it rises out of the pelvis.
-        let n = pose.womb.len();
-        let up = |i: usize| pose.womb[i % n].y > -0.4;
-        let start = (0..n).find(|&i| up(i) && !up(i + n - 1)).unwrap_or(0);
-        let rising: Vec<FigurePoint> =
-            (start..start + n).take_while(|&i| up(i)).map(|i| pose.womb[i % n]).collect();
-        items.push(stroke(smooth::open(&rising), cm(BODY_MM), BODY));
-    }
+/// Her belly, the midline with a tick at each hand-breadth, the pubic bone and the navel.
+fn body(pose: &Pose, navel: bool, frame: Frame, cm: &impl Fn(f32) -> f32) -> Vec<Item<FigurePoint>> {
+    let sides = smooth::both_sides(&flank(&pose.mother, 0.0));
+    let mut items: Vec<Item<FigurePoint>> =
+        sides.iter().map(|side| stroke(smooth::open(side), cm(BODY_MM), BODY)).collect();
     // The upper edge of the pubic bone, as a low arch over the midline.
     let bone = points(&[(-4.6, -0.75), (-2.4, -0.2), (0.0, 0.0), (2.4, -0.2), (4.6, -0.75)]);
     items.push(stroke(smooth::open(&bone), cm(0.9), EARLIER));
+    let mother = &pose.mother;
+    let y = |along: f64| mother.on_skin(0.0, along).0.y;
+    let line = |a: FigurePoint, b: FigurePoint, width: f32, dash| Item::Stroke {
+        path: vec![Draw::Move(a), Draw::Line(b)],
+        colour: BODY,
+        width: cm(width),
+        dash,
+    };
+    let at = FigurePoint::new;
+    let top = y(mother.fundus_along).min(frame.top);
+    items.push(line(at(0.0, 0.0), at(0.0, top), BODY_MM, Some((cm(1.0), cm(1.2)))));
+    for hand in 1..=libm::floor(mother.fundus_along / HAND_CM) as u32 {
+        let y = y(f64::from(hand) * HAND_CM);
+        items.push(line(at(-TICK, y), at(TICK, y), 0.4, None));
+    }
     if navel {
         let at = FigurePoint::new(0.0, pose.mother.navel_y as f32);
         items.push(stroke(ellipse(at, 0.6, 0.5), cm(EARLIER_MM), EARLIER));
@@ -218,38 +254,17 @@ pub fn path(line: &[FigurePoint], closed: bool, tolerance: f32) -> Path<FigurePo
 /// How far a fitted line may lie from its points, cm.
 const TOLERANCE: f32 = 0.03;
 
-/// A round where a stroke starts, an arrow where it ends; of a closed stroke the round alone.
-fn ends(stroke: &Stroke, cm: &impl Fn(f32) -> f32) -> Vec<Item<FigurePoint>> {
-    let fill = |path, colour| Item::Fill { path, colour, rule: FillRule::NonZero };
+/// A round where a stroke starts.
+fn start(stroke: &Stroke, cm: &impl Fn(f32) -> f32) -> Item<FigurePoint> {
     let start = stroke.line[0];
-    let mut items = vec![
-        fill(ellipse(start, cm(START_MM + 0.35), cm(START_MM + 0.35)), PAPER),
-        fill(ellipse(start, cm(START_MM), cm(START_MM)), INK),
-    ];
-    if stroke.closed {
-        return items;
-    }
-    let end = stroke.line[stroke.line.len() - 1];
-    // The direction over the length of the arrow.
-    let before = stroke
-        .line
-        .iter()
-        .rev()
-        .find(|p| smooth::distance(**p, end) >= cm(ARROW_MM.0))
-        .copied()
-        .unwrap_or(start);
-    let d = smooth::distance(before, end).max(1e-6);
-    let (ux, uy) = ((end.x - before.x) / d, (end.y - before.y) / d);
-    let at = |along: f32, out: f32| {
-        FigurePoint::new(end.x + ux * cm(along) - uy * cm(out), end.y + uy * cm(along) + ux * cm(out))
+    let round = |mm: f32, colour| Item::Fill {
+        path: ellipse(start, cm(mm), cm(mm)),
+        colour,
+        rule: FillRule::NonZero,
     };
-    let (long, half) = ARROW_MM;
-    let tip = vec![
-        Draw::Move(at(0.4 * long, 0.0)),
-        Draw::Line(at(-0.6 * long, half)),
-        Draw::Line(at(-0.6 * long, -half)),
-        Draw::Close,
-    ];
-    items.push(fill(tip, INK));
-    items
+    Item::Group {
+        name: "start".to_owned(),
+        about: String::new(),
+        items: vec![round(START_MM + 0.35, PAPER), round(START_MM, INK)],
+    }
 }

@@ -1,7 +1,7 @@
 //! The steps in which a baby is drawn on skin. In: a pose. Out: the strokes of the pen baby, each with the step it belongs to,
 //! from where it starts to where it ends, as someone in front of her sees them.
 
-use super::pen::{self, Kind, pen};
+use super::pen::{self, Kind, pen, short};
 use crate::body::baby::PosedBaby;
 use crate::body::pose::Pose;
 use crate::units::{BabySide, FigurePoint, Vec3};
@@ -69,8 +69,17 @@ impl Stroke {
 /// The strokes of all babies, by baby and step; within a step the longest first, fine ones last. Small lines that lie in the
 /// pelvis are left out.
 pub fn strokes(pose: &Pose) -> Vec<Stroke> {
+    in_order(pose, pen(pose))
+}
+
+/// The same of the baby in a minute.
+pub fn short_strokes(pose: &Pose) -> Vec<Stroke> {
+    in_order(pose, short(pose))
+}
+
+fn in_order(pose: &Pose, drawn: Vec<pen::Stroke>) -> Vec<Stroke> {
     let mut out: Vec<Stroke> =
-        pen(pose).into_iter().filter(|s| !(s.deep && s.kind.is_fine())).map(|s| stroke(pose, s)).collect();
+        drawn.into_iter().filter(|s| !(s.deep && s.kind.is_fine())).map(|s| stroke(pose, s)).collect();
     out.sort_by(|a, b| {
         (a.baby, a.step, a.fine)
             .cmp(&(b.baby, b.step, b.fine))

@@ -72,11 +72,13 @@ pub const CHART_SLIPS: Shipped = shipped!("chart-slips", "two slips for the char
 pub const GROWTH: Shipped = shipped!("growth", "the tape over the visits");
 /// The stamp for the chart.
 pub const SKETCH: Shipped = shipped!("sketch", "a stamp for the chart, 4 cm wide");
-/// The guide for drawing on skin.
-pub const SKIN_GUIDE: Shipped = shipped!("skin-guide", "the guide for drawing on skin");
-/// The same with broader pictures.
-pub const SKIN_GUIDE_BROAD: Shipped =
-    shipped!("skin-guide-broad", "the guide for drawing on skin, broader pictures");
+/// The guide for drawing on skin: its first side.
+pub const SKIN_GUIDE: Shipped = shipped!("skin-guide", "the guide for drawing on skin, beside the bed");
+/// The same for a minute.
+pub const SKIN_GUIDE_MINUTE: Shipped =
+    shipped!("skin-guide-minute", "the guide for drawing on skin in a minute, beside the bed");
+/// Its second side.
+pub const SKIN_GUIDE_BACK: Shipped = shipped!("skin-guide-back", "the guide for drawing on skin, its back");
 /// The sheet of a practice case.
 pub const CASE: Shipped = shipped!("case", "a practice case");
 /// The key of a practice case.
@@ -297,6 +299,14 @@ impl Layout {
     pub fn shrinking_to(mut self, pt: f32) -> Self {
         for place in self.boxes.iter_mut().filter(|place| !place.is_picture()) {
             place.may_shrink_pt = place.may_shrink_pt.min(pt);
+        }
+        self
+    }
+
+    /// The same layout with this smallest height of the picture in a box, mm.
+    pub fn with_picture_at_least(mut self, name: &str, mm: f32) -> Self {
+        for place in self.boxes.iter_mut().filter(|place| place.is_picture() && place.name == name) {
+            place.at_least_mm = mm;
         }
         self
     }

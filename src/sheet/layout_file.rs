@@ -61,7 +61,7 @@ const HOLDS: &str =
     "\"picture\", \"words:MESSAGE\" or \"lines:NUMBER\", or several of these in square brackets";
 const EDGES: [(&str, Edge); 3] = [("none", Edge::None), ("line", Edge::Line), ("bold", Edge::Bold)];
 const SIGNS: [(&str, bool); 2] = [("none", false), ("beside", true)];
-const STYLES: [(&str, Style); 2] = [("soft", Style::Soft), ("line", Style::Line)];
+const STYLES: [(&str, Style); 3] = [("soft", Style::Soft), ("line", Style::Line), ("pen", Style::Pen)];
 const LABELS: [(&str, Labels); 5] = [
     ("none", Labels::None),
     ("few", Labels::Few),

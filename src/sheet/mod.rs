@@ -24,8 +24,8 @@ pub use draft::mark as mark_as_draft;
 pub use layout::{
     CASE, CASE_KEY, CHART_SLIP, CHART_SLIPS, COLOURING, Edge, FAMILY_PAGE, FAMILY_PAGE_LONG, GROWTH,
     LARGE_PRINT, LARGE_PRINT_LONG, Layout, LayoutError, ONE_SIDE, PHONE_PICTURE, PICTURE, PICTURE_FIRST,
-    PICTURE_FIRST_LONG, Paper, PictureLook, REVIEW, SHIPPED, SKETCH, SKIN_GUIDE, SKIN_GUIDE_BROAD, Shipped,
-    nearest,
+    PICTURE_FIRST_LONG, Paper, PictureLook, REVIEW, SHIPPED, SKETCH, SKIN_GUIDE, SKIN_GUIDE_BACK,
+    SKIN_GUIDE_MINUTE, Shipped, nearest,
 };
 pub use panels::{Grid, Panel};
 pub use signs::Sign;

@@ -812,7 +812,7 @@ fn sentence(block: &Block) -> String {
 }
 
 /// Syllables by groups of vowels; a silent final e counts for none.
-fn syllables(word: &str) -> usize {
+pub fn syllables(word: &str) -> usize {
     let word: String = word.to_lowercase().chars().filter(|c| c.is_alphabetic()).collect();
     let vowel = |c: char| "aeiouy".contains(c);
     let mut count = 0;

@@ -9,8 +9,11 @@ use handspan::body::pose::{Mark, Pose, from_exam};
 use handspan::body::shape::Piece;
 use handspan::exam::{Conclusion, conclude};
 use handspan::figure::pen::{Kind, Stroke, pen};
-use handspan::figure::scene::Step;
+use handspan::figure::scene::{Item, Step};
+use handspan::figure::{FigureOptions, Labels, MotherAs, Palette, Style, View, figure};
+use handspan::fonts::Fonts;
 use handspan::units::{BabySide, FigurePoint, Vec3};
+use handspan::words::Words;
 use std::collections::VecDeque;
 
 const POSITIONS: [&str; 16] = [
@@ -273,5 +276,47 @@ fn twins_are_told_apart_and_each_has_its_own_heart() {
             _ => None,
         });
         assert!(heart.expect("a heart").x * sign > 0.0, "baby {number}: its heart is on its own side");
+    }
+}
+
+#[test]
+fn a_picture_to_colour_in_has_the_lines_of_the_pen_and_no_other_on_the_baby() {
+    let words = Words::load("en").expect("English");
+    let fonts = Fonts::load().expect("faces");
+    let options = FigureOptions {
+        style: Style::Pen,
+        palette: Palette::Neutral,
+        mother: MotherAs::Body,
+        hands: None,
+        view: View::Facing,
+        labels: Labels::None,
+        mm_per_cm: 3.6,
+        type_pt: 12.0,
+        title: String::new(),
+        description: String::new(),
+        captions: vec![],
+    };
+    let twins = std::fs::read_to_string(path("examples/twins.toml")).expect("an example");
+    for text in [exams().remove(1), twins] {
+        let pose = posed(&text);
+        let cast = pose.cast();
+        let scene = figure(&pose, cast.as_ref(), &options, &words, &fonts).expect("a picture");
+        let baby = scene.items.iter().find_map(|item| match item {
+            Item::Group { name, items, .. } if name == "baby" => Some(items),
+            _ => None,
+        });
+        let drawn: Vec<FigurePoint> = baby
+            .expect("a baby")
+            .iter()
+            .filter_map(|item| match item {
+                Item::Stroke { path, .. } => match path.first() {
+                    Some(Step::Move(p)) => Some(*p),
+                    _ => None,
+                },
+                _ => None,
+            })
+            .collect();
+        let wanted: Vec<FigurePoint> = pen(&pose).iter().map(|stroke| stroke.line[0]).collect();
+        assert_eq!(drawn, wanted, "{text}");
     }
 }

@@ -1,16 +1,17 @@
 //! The guide for drawing on skin: true size, joins, sides, what is not known, and that it fits.
 
+use super::family_page::{school_grade, syllables};
 use super::pages::texts;
 use super::shared::{path, read, run_in, said};
 use handspan::body::pose::from_exam;
-use handspan::commands::{Paper, skin_sheets};
+use handspan::commands::{GuideLook, Handed, Length, Paper, skin_sheets};
 use handspan::exam::{Conclusion, Exam, conclude};
-use handspan::figure::scene::Role;
-use handspan::figure::strokes::{Step, Stroke, strokes};
+use handspan::figure::scene::{Colour, Item, Role, Step as Draw};
+use handspan::figure::strokes::{Step, Stroke, short_strokes, strokes};
 use handspan::fonts::Fonts;
-use handspan::sheet::Sheet;
 use handspan::sheet::skin::{Grounds, Landmarks, Pattern, pieces, unrolled};
-use handspan::units::FigurePoint;
+use handspan::sheet::{Element, Sheet, Tag};
+use handspan::units::{FigurePoint, PagePoint};
 use handspan::words::{Part, Words};
 use handspan::write::{pdf, pdf_pages};
 use lopdf::Document;
@@ -36,10 +37,20 @@ fn sheets(exam: &Exam, paper: Paper) -> Result<Vec<Sheet>, String> {
 
 fn sheets_in(lang: &str, exam: &Exam, paper: Paper) -> Result<Vec<Sheet>, String> {
     let words = Words::load_for(lang, &[Part::Family, Part::Picture, Part::Guide]).unwrap();
-    skin_sheets(exam, &conclusions(exam), paper, &words, &fonts())
+    skin_sheets(exam, &conclusions(exam), GuideLook::on(paper), &words, &fonts())
 }
 
-/// The page of strokes in order, then the tracing sheet.
+/// The tracing sheets of one baby.
+fn traced(text: &str, paper: Paper) -> Vec<Sheet> {
+    made(text, paper).split_off(2)
+}
+
+/// The side with the numbers.
+fn numbers(text: &str) -> Sheet {
+    made(text, Paper::A4).swap_remove(1)
+}
+
+/// The two sides of one baby, then the tracing sheet.
 fn made(text: &str, paper: Paper) -> Vec<Sheet> {
     sheets(&read(text), paper).expect("a guide")
 }
@@ -111,7 +122,7 @@ fn origin(drawn: &[Drawn]) -> (f64, f64) {
 #[test]
 fn the_bar_is_five_centimetres_on_every_sheet() {
     for paper in [Paper::A4, Paper::Letter, Paper::A3] {
-        for sheet in &made(LOA, paper)[1..] {
+        for sheet in &traced(LOA, paper) {
             let (drawn, _) = paths(sheet);
             let bars: Vec<f64> = drawn
                 .iter()
@@ -134,13 +145,23 @@ fn with_pattern(text: &str, mut look: impl FnMut(&[Stroke], &Pattern<'_>)) {
         exam.babies.iter().enumerate().map(|(i, baby)| (i + 1, Grounds::of(baby, &pose, i + 1))).collect();
     let navel_measured = exam.mother.navel.value().is_some();
     let landmarks = Landmarks { mother: &pose.mother, navel_measured };
-    look(&strokes, &Pattern { pose: &pose, strokes: &strokes, grounds: &grounds, landmarks, lie: "" });
+    look(
+        &strokes,
+        &Pattern {
+            pose: &pose,
+            strokes: &strokes,
+            length: Length::Whole,
+            grounds: &grounds,
+            landmarks,
+            lie: "",
+        },
+    );
 }
 
 #[test]
 fn every_line_has_its_true_size_in_the_file() {
     for text in [LOA, BREECH] {
-        let (drawn, _) = paths(&made(text, Paper::A3)[1]);
+        let (drawn, _) = paths(&traced(text, Paper::A3)[0]);
         let (x, y) = origin(&drawn);
         with_pattern(text, |strokes, pattern| {
             let skin = unrolled(pattern);
@@ -222,7 +243,7 @@ fn every_stroke_is_as_long_on_paper_as_on_her() {
 /// The breadth of the head on paper, against the arc of the skin over it.
 #[test]
 fn the_head_is_as_broad_on_paper_as_on_her() {
-    let (drawn, _) = paths(&made(BREECH, Paper::A3)[1]);
+    let (drawn, _) = paths(&traced(BREECH, Paper::A3)[0]);
     let (x, _) = origin(&drawn);
     with_pattern(BREECH, |strokes, pattern| {
         let head = strokes.iter().find(|s| s.step == Step::Head && !s.fine).expect("a head");
@@ -244,7 +265,7 @@ fn the_head_is_as_broad_on_paper_as_on_her() {
 #[test]
 fn sheets_join() {
     for paper in [Paper::A4, Paper::Letter] {
-        let sheets = &made(LOA, paper)[1..];
+        let sheets = &traced(LOA, paper);
         assert!(sheets.len() >= 2, "{paper:?}: one sheet has no joins");
         // Each window in the drawing's own place.
         let placed: Vec<[f64; 4]> = sheets
@@ -310,8 +331,8 @@ fn a_mirrored_exam_gives_mirrored_strokes_and_mirrored_words() {
             }
         }
         let words = |text: &str| -> Vec<String> {
-            let page = &made(text, Paper::A4)[0];
-            texts(page).into_iter().filter(|t| t.role == Role::Body).map(|t| t.text).collect()
+            let page = numbers(text);
+            texts(&page).into_iter().filter(|t| t.role == Role::Body).map(|t| t.text).collect()
         };
         let joined = |lines: Vec<String>| lines.concat();
         let swapped = |text: String| {
@@ -335,16 +356,17 @@ fn a_mirrored_exam_gives_mirrored_strokes_and_mirrored_words() {
 #[test]
 fn her_left_is_said_to_be_your_right_and_lies_at_the_right() {
     for (text, hers, yours) in [(LOA.to_owned(), "her left", "right"), (mirrored(LOA), "her right", "left")] {
-        let sheets = made(&text, Paper::A4);
-        let words: Vec<String> = texts(&sheets[0]).into_iter().map(|t| t.text).collect();
+        let words: Vec<String> = texts(&numbers(&text)).into_iter().map(|t| t.text).collect();
         let all = words.concat();
         let back = all.split("2 Back").nth(1).and_then(|t| t.split("3 Bottom").next()).expect("the back");
         assert!(back.contains(&format!("{hers}, your\u{a0}{yours}")), "{back}");
         let opposite = if hers == "her left" { "her right" } else { "her left" };
         assert!(!back.contains(opposite), "{back}");
     }
-    // On every panel and on the tracing sheet.
-    for sheet in made(LOA, Paper::A3) {
+    // On every picture and on the tracing sheet; the numbers have no picture.
+    let mut sheets = made(LOA, Paper::A3);
+    sheets.remove(1);
+    for sheet in sheets {
         let sides: BTreeMap<String, f32> =
             texts(&sheet).into_iter().filter(|t| t.role == Role::Side).map(|t| (t.text, t.at.x)).collect();
         let at = |word: &str| {
@@ -412,14 +434,14 @@ fn every_exam_lays_out_on_every_paper() {
                 }
             };
             let babies = exam.babies.len();
-            assert!(sheets.len() > babies, "{name}: a page for each baby and a tracing sheet");
+            assert!(sheets.len() > 2 * babies, "{name}: two sides for each baby and a tracing sheet");
             assert!(
-                sheets.len() <= babies + if paper == Paper::A3 { 2 } else { 6 },
+                sheets.len() <= 2 * babies + if paper == Paper::A3 { 2 } else { 6 },
                 "{name} on {paper:?}: {}",
                 sheets.len()
             );
             for (number, sheet) in sheets.iter().enumerate() {
-                let guide = number < babies;
+                let guide = number < 2 * babies;
                 let (w, h) = (sheet.width_mm, sheet.height_mm);
                 assert!((w, h) == (width, height) || (!guide && (w, h) == (height, width)), "{w} x {h}");
                 let rectangles = boxes(sheet);
@@ -479,8 +501,7 @@ fn every_exam_lays_out_in_every_language() {
 
 /// What a step of the page says.
 fn step(exam: &str, from: &str, to: &str) -> String {
-    let page = &made(exam, Paper::A4)[0];
-    let all: String = texts(page)
+    let all: String = texts(&numbers(exam))
         .into_iter()
         .filter(|t| t.role == Role::Body)
         .map(|t| t.text.trim_end().to_owned() + " ")
@@ -553,7 +574,7 @@ fn the_navel_serves_only_where_it_was_measured() {
     let not = BREECH.replace("navel = \"22 cm\"\n", "");
     assert!(!steps(&not).contains("navel"), "{}", steps(&not));
     let words = |text: &str| -> String {
-        made(text, Paper::A3)[1..].iter().flat_map(texts).map(|t| t.text + " ").collect()
+        traced(text, Paper::A3).iter().flat_map(texts).map(|t| t.text + " ").collect()
     };
     assert!(words(BREECH).contains("navel, 22 cm up"));
     assert!(words(&not).contains("navel: not measured"));
@@ -664,9 +685,9 @@ fn a_baby_made_to_fit_is_not_traced_and_it_is_said_why_and_what_to_do() {
 #[test]
 fn each_sheet_of_a_tracing_names_her_sides_and_letters_join_its_own_neighbours_alone() {
     for (text, paper) in [(LOA, Paper::A4), (BREECH, Paper::Letter), (LOA, Paper::A3)] {
-        let sheets = made(text, paper);
+        let sheets = traced(text, paper);
         let mut letters: BTreeMap<String, Vec<(usize, f64, f64)>> = BTreeMap::new();
-        for (number, sheet) in sheets[1..].iter().enumerate() {
+        for (number, sheet) in sheets.iter().enumerate() {
             let words = texts(sheet);
             let at = |what: &str| {
                 let side = words.iter().find(|t| t.text.starts_with(what) && t.at.y < 15.0);
@@ -682,7 +703,7 @@ fn each_sheet_of_a_tracing_names_her_sides_and_letters_join_its_own_neighbours_a
                 letters.entry(t.text.clone()).or_default().push(place);
             }
         }
-        let joins = sheets.len() - 2;
+        let joins = sheets.len() - 1;
         assert!(letters.len() >= 2 * joins, "{} letters on {joins} joins", letters.len());
         for (letter, places) in letters {
             assert!(places.len() >= 2, "{letter} stands on one sheet alone");
@@ -690,6 +711,196 @@ fn each_sheet_of_a_tracing_names_her_sides_and_letters_join_its_own_neighbours_a
                 let apart = libm::hypot(place.1 - places[0].1, place.2 - places[0].2);
                 assert!(place.0 != places[0].0 && apart < 0.3, "{letter} is {apart} mm apart");
             }
+        }
+    }
+}
+
+/// The words that stand on a picture or beside it.
+fn words_of(texts: &[String]) -> Vec<String> {
+    let all = texts.iter().flat_map(|text| text.split_whitespace());
+    all.filter(|word| word.chars().any(char::is_alphabetic)).map(str::to_owned).collect()
+}
+
+#[test]
+fn the_first_side_has_few_words_that_are_easy_to_read_and_names_her_sides_on_every_picture() {
+    let words = Words::load_for("en", &[Part::Family, Part::Picture, Part::Guide]).unwrap();
+    let mut looked_at = 0;
+    for (index, (name, exam)) in exams().into_iter().enumerate() {
+        for length in [Length::Whole, Length::Minute] {
+            // Words depend little on how a baby lies: half of the exams, and of a minute fewer.
+            if index % (if length == Length::Whole { 2 } else { 5 }) != 0 {
+                continue;
+            }
+            let look = GuideLook { length, ..GuideLook::on(Paper::A4) };
+            let Ok(sheets) = skin_sheets(&exam, &conclusions(&exam), look, &words, &fonts()) else {
+                continue;
+            };
+            for baby in 0..exam.babies.len() {
+                let front = &sheets[2 * baby];
+                let all = texts(front);
+                let sides = all.iter().filter(|t| t.role == Role::Side).count();
+                assert_eq!(sides, 2 * (1 + length.steps().len()), "{name}");
+                let said: Vec<String> = all.iter().map(|t| t.text.clone()).collect();
+                let count = words_of(&said).len();
+                assert!(count <= 120, "{name}: {count} words");
+                // Each paragraph, in sentences.
+                let mut sentences: Vec<Vec<String>> = vec![];
+                for element in &front.elements {
+                    let lines: Vec<String> =
+                        texts(&Sheet { elements: vec![element.clone()], ..front.clone() })
+                            .into_iter()
+                            .filter(|t| t.role == Role::Body)
+                            .map(|t| t.text.trim().to_owned())
+                            .collect();
+                    let paragraph = lines.join(" ");
+                    if paragraph.starts_with(|c: char| c.is_ascii_digit()) {
+                        let count = words_of(&lines).len();
+                        assert!((2..=12).contains(&count), "{name}: {paragraph}");
+                    }
+                    let parts =
+                        paragraph.split_inclusive(['.', ':']).map(|part| words_of(&[part.to_owned()]));
+                    sentences.extend(parts.filter(|part| !part.is_empty()));
+                }
+                let list: Vec<&String> = sentences.iter().flatten().collect();
+                let syllables: usize = list.iter().map(|word| syllables(word)).sum();
+                let grade = school_grade(list.len(), sentences.len(), syllables);
+                assert!(grade <= 5.0, "{name}: grade {grade:.1}");
+                looked_at += 1;
+            }
+        }
+    }
+    assert!(looked_at >= 12, "{looked_at} first sides");
+}
+
+#[test]
+fn a_minute_takes_five_lines_round_the_same_baby() {
+    for position in ["OA", "LOA", "LOT", "LOP", "OP", "ROA", "SA", "LSA", "LST", "RSP"] {
+        let exam = read(&format!("weeks = \"38+0\"\n[baby]\nposition = \"{position}\"\n"));
+        let pose = from_exam(&exam, &conclusions(&exam));
+        let quick = short_strokes(&pose);
+        let drawn: Vec<&Stroke> = quick.iter().filter(|s| !s.deep).collect();
+        // Head, back, bottom, legs; a back that is seen whole has a line on both sides.
+        assert!((3..=6).contains(&drawn.len()), "{position}: {} lines", drawn.len());
+        for step in [Step::Head, Step::Bottom] {
+            assert!(quick.iter().any(|s| s.step == step), "{position}: no {step:?}");
+        }
+        assert!(drawn.iter().all(|s| !s.fine && s.length() >= 1.5), "{position}");
+        // As far to every side as the whole drawing, which has toes and fingers.
+        let whole = strokes(&pose);
+        let reach = |strokes: &[Stroke], way: (f32, f32)| {
+            let points = strokes.iter().flat_map(|s| &s.line);
+            points.map(|p| p.x * way.0 + p.y * way.1).fold(f32::MIN, f32::max)
+        };
+        for way in [(1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0)] {
+            let (a, b) = (reach(&quick, way), reach(&whole, way));
+            assert!((a - b).abs() < 1.6, "{position}: {a} and {b} cm at {way:?}");
+        }
+    }
+    let (one, other) = (LOA.to_owned(), mirrored(LOA));
+    let lines = |text: &str| {
+        let exam = read(text);
+        short_strokes(&from_exam(&exam, &conclusions(&exam)))
+    };
+    let (one, other) = (lines(&one), lines(&other));
+    assert_eq!(one.len(), other.len());
+    for stroke in &one {
+        let turned: Vec<FigurePoint> = stroke.line.iter().map(|p| FigurePoint::new(-p.x, p.y)).collect();
+        let mirrors = |s: &&Stroke| s.step == stroke.step && s.line == turned;
+        assert!(other.iter().any(|s| mirrors(&s)), "{:?} has no mirror image", stroke.step);
+    }
+}
+
+#[test]
+fn a_head_that_goes_into_the_pelvis_is_closed_above_the_bone() {
+    for (position, fifths) in [("LOA", "4/5"), ("ROT", "4/5"), ("OP", "3/5"), ("LOP", "4/5"), ("OA", "2/5")] {
+        let text =
+            format!("weeks = \"38+0\"\n[baby]\nposition = \"{position}\"\nhead-above-brim = \"{fifths}\"\n");
+        let exam = read(&text);
+        for stroke in strokes(&from_exam(&exam, &conclusions(&exam))) {
+            if stroke.step != Step::Head || stroke.fine {
+                continue;
+            }
+            // From bone to bone, above it or dotted below.
+            for end in [stroke.line[0], stroke.line[stroke.line.len() - 1]] {
+                assert!(end.y.abs() < 0.1, "{position} {fifths}: the head is open at {end:?}");
+            }
+        }
+    }
+}
+
+#[test]
+fn a_left_handed_artist_changes_hands_and_the_baby_stays() {
+    let words = Words::load_for("en", &[Part::Family, Part::Picture, Part::Guide]).unwrap();
+    let exam = read(BREECH);
+    let front = |handed| {
+        let look = GuideLook { handed, ..GuideLook::on(Paper::A4) };
+        skin_sheets(&exam, &conclusions(&exam), look, &words, &fonts()).expect("a guide").swap_remove(0)
+    };
+    let (right, left) = (front(Handed::Right), front(Handed::Left));
+    assert_ne!(right, left);
+    let pictures = |sheet: &Sheet| -> Vec<Element> {
+        sheet.elements.iter().filter(|e| matches!(e.tag, Tag::Figure { .. })).cloned().collect()
+    };
+    // The finished drawing is the same; so is every line of the baby and every word.
+    assert_eq!(pictures(&right)[0], pictures(&left)[0]);
+    let words = |sheet: &Sheet| texts(sheet).into_iter().map(|t| (t.text, t.at)).collect::<Vec<_>>();
+    assert_eq!(words(&right), words(&left));
+    for (a, b) in pictures(&right).iter().zip(&pictures(&left)).skip(1) {
+        let ink = |element: &Element| {
+            let mut out = vec![];
+            inked(&element.items, &mut out);
+            out
+        };
+        assert!(!ink(a).is_empty());
+        assert_eq!(ink(a), ink(b));
+    }
+}
+
+/// The lines drawn in the ink of new strokes and the grey of earlier ones.
+fn inked(items: &[Item<PagePoint>], out: &mut Vec<Item<PagePoint>>) {
+    for item in items {
+        match item {
+            Item::Group { items, .. } | Item::Clip { items, .. } => inked(items, out),
+            Item::Stroke { colour, .. }
+                if [Colour::hex(0x221C19), Colour::hex(0xA39A93)].contains(colour) =>
+            {
+                out.push(item.clone());
+            }
+            Item::Stroke { .. } | Item::Fill { .. } | Item::Text(_) => {}
+        }
+    }
+}
+
+#[test]
+fn the_finished_drawing_lies_on_the_side_where_the_back_was_felt() {
+    for (text, sign) in [(LOA.to_owned(), 1.0), (mirrored(LOA), -1.0)] {
+        let front = made(&text, Paper::A4).swap_remove(0);
+        let picture = front.elements.iter().find(|e| matches!(e.tag, Tag::Figure { .. })).expect("a picture");
+        let side = |what: &str| {
+            let all = texts(&Sheet { elements: vec![picture.clone()], ..front.clone() });
+            all.into_iter().find(|t| t.text == what).expect("both sides").at.x
+        };
+        let (hers_right, hers_left) = (side("Her right"), side("Her left"));
+        assert!(hers_right < hers_left);
+        // The heart was heard on the side of the back.
+        let mut hearts = vec![];
+        filled(&picture.items, Colour::hex(0x9C1C2E), &mut hearts);
+        assert_eq!(hearts.len(), 1);
+        assert!((hearts[0] - 0.5 * (hers_right + hers_left)) * sign > 5.0, "{hearts:?}");
+    }
+}
+
+/// Where fills of a colour begin, across.
+fn filled(items: &[Item<PagePoint>], wanted: Colour, out: &mut Vec<f32>) {
+    for item in items {
+        match item {
+            Item::Group { items, .. } | Item::Clip { items, .. } => filled(items, wanted, out),
+            Item::Fill { path, colour, .. } if *colour == wanted => {
+                if let Some(Draw::Move(p)) = path.first() {
+                    out.push(p.x);
+                }
+            }
+            Item::Stroke { .. } | Item::Fill { .. } | Item::Text(_) => {}
         }
     }
 }

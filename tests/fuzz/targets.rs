@@ -2,7 +2,7 @@
 
 use crate::holds;
 use handspan::commands::{
-    Check, Chosen, Command, Draft, Draw, Edit, Form, Format, Handout, Labels, Note, Outcome, Palette, Paper,
+    Check, Chosen, Command, Draft, Draw, Edit, Form, Format, GuideLook, Handout, Labels, Note, Outcome, Palette, Paper,
     Request, SkinGuide, Source, Style, View, run,
 };
 use handspan::report::Look;
@@ -188,7 +188,7 @@ fn of_chain(bytes: &[u8]) {
             format,
             lang,
             draft,
-            paper: Paper::A4,
+            look: GuideLook::on(Paper::A4),
             clinic: None,
             despite: vec![],
         })),

@@ -2,13 +2,12 @@
 
 use super::head::Head;
 use super::join::{closing, is_head, joined, single};
-use super::masses::{CELL, Mass, Masses, Run, depth, outline, sides};
+use super::masses::{CELL, Mass, Masses, Run, depth, sides};
 use super::name::Sides;
 use super::plane::{self, P, add, away, holds, length, nearest, stretches};
 use super::round::rounds;
 use super::{Detail, Kind, Stroke, foot, hand};
 use crate::body::baby::PosedBaby;
-use crate::body::cast::Cast;
 use crate::body::pose::Pose;
 use crate::body::shape;
 use crate::figure::grid::Line;
@@ -25,14 +24,45 @@ pub fn pen(pose: &Pose) -> Vec<Stroke> {
     // Always drawn as if it leaned to her left, so that a mirrored exam gives mirrored strokes.
     let sign = lean(pose);
     let mut out: Vec<Stroke> = pose.rounds().flat_map(|(number, round)| rounds(number, round)).collect();
-    if let Some(all) = shape::cast(pose.posed().map(|(_, baby)| &baby.shape), CELL, sign < 0.0) {
-        for (number, baby) in pose.posed() {
-            out.extend(Drawing { baby, masses: Masses::of(baby, &all, sign), number }.strokes());
-        }
-    }
+    let all: Vec<Mass> = Mass::all(sign).collect();
+    for_each_baby(pose, sign, &all, |number, baby, masses| {
+        out.extend(Drawing { baby, masses, number }.strokes());
+    });
     let mut out: Vec<Stroke> = out.into_iter().flat_map(cut_at_the_bone).collect();
     out.sort_by_key(|stroke| stroke.baby);
     out
+}
+
+/// The outline of each posed baby, by its number, closed without its first point repeated.
+pub fn outlines(pose: &Pose) -> Vec<(usize, Vec<FigurePoint>)> {
+    let sign = lean(pose);
+    let mut out = vec![];
+    for_each_baby(pose, sign, &[], |number, _, masses| {
+        let ring = masses.outer().map(|ring| plane::rounded_ring(&ring, 0.35)).unwrap_or_default();
+        let few = ring.iter().step_by(4).map(|p| FigurePoint::new(p.0 * sign, p.1));
+        out.push((number, few.collect()));
+    });
+    out
+}
+
+/// Hands on each posed baby with these of its masses.
+pub fn for_each_baby<'a>(
+    pose: &'a Pose,
+    sign: f32,
+    masses: &[Mass],
+    mut to: impl FnMut(usize, &'a PosedBaby, Masses<'_>),
+) {
+    let cast = |number: Option<usize>| {
+        let wanted = pose.posed().filter(|(n, _)| number.is_none_or(|number| *n == number));
+        shape::cast(wanted.map(|(_, baby)| &baby.shape), CELL, sign < 0.0)
+    };
+    let Some(all) = cast(None) else { return };
+    let one = pose.posed().count() == 1;
+    for (number, baby) in pose.posed() {
+        let own = if one { None } else { cast(Some(number)) };
+        let own = own.as_ref().unwrap_or(&all);
+        to(number, baby, Masses::of(baby, (&all, own), sign, masses));
+    }
 }
 
 /// What a line draws, of which side, the line, its corners.
@@ -55,7 +85,7 @@ struct Drawing<'a> {
 
 impl Drawing<'_> {
     fn strokes(&self) -> Vec<Stroke> {
-        let head = Head::of(self.baby, &self.masses);
+        let head = Head::of(self.baby, &self.masses).map(Head::whole_over_the_bone);
         let mut details: Vec<Detail> = vec![];
         for side in sides(self.masses.sign) {
             details.extend(hand::hand(self.baby, &self.masses, side));
@@ -125,7 +155,7 @@ impl Drawing<'_> {
 
     /// Leaves out what says least, until a hand can draw it: the shortest lines within the body, then the curl.
     fn thin_out(&self, lines: &mut Vec<Line4>) {
-        let outer = self.outer();
+        let outer = self.masses.outer().unwrap_or_default();
         let inner = |line: &Line4| {
             let body = matches!(line.0, Kind::Leg | Kind::Arm | Kind::Back | Kind::Belly | Kind::Bottom);
             let near = line.2.iter().filter(|p| nearest(&outer, **p).1 < 0.7).count();
@@ -142,12 +172,6 @@ impl Drawing<'_> {
             };
             lines.remove(out);
         }
-    }
-
-    /// The outline of the whole baby.
-    fn outer(&self) -> Line {
-        let own = shape::cast([&self.baby.shape].into_iter(), CELL, self.masses.sign < 0.0);
-        own.as_ref().and_then(outline).unwrap_or_default()
     }
 
     fn stroke(&self, kind: Kind, side: Option<BabySide>, line: &[P], corners: &[P]) -> Stroke {
@@ -174,7 +198,7 @@ impl Drawing<'_> {
         let mut deep = deep;
         deep.sort_by(f32::total_cmp);
         let front = deep.get(deep.len() * 6 / 10).copied().unwrap_or(0.0);
-        if head.seen == super::head::Seen::Behind { front.max(50.0) } else { front }
+        if head.over_bone || head.seen == super::head::Seen::Behind { front.max(50.0) } else { front }
     }
 
     /// Runs of trunk and limbs.
@@ -194,8 +218,7 @@ impl Drawing<'_> {
                 run.kept(&keep, 0.8, 0.3)
             })
             .collect();
-        let own = shape::cast([&self.baby.shape].into_iter(), CELL, self.masses.sign < 0.0);
-        let Some(outer) = own.as_ref().and_then(outline).map(|ring| plane::rounded_ring(&ring, 0.35)) else {
+        let Some(outer) = self.masses.outer().map(|ring| plane::rounded_ring(&ring, 0.35)) else {
             return cut;
         };
         let kept = joined(single(cut, &outer), 1.5, 0.34);
@@ -204,7 +227,7 @@ impl Drawing<'_> {
         let mut lines: Vec<&[P]> = kept.iter().map(|run| &run.line[..]).collect();
         lines.extend(details.iter().map(|d| &d.line[..]));
         let covered = |p: P| before.iter().any(|b| holds(&b.ring, p));
-        let of = |p: P| self.mass_near(own.as_ref(), p);
+        let of = |p: P| self.masses.mass_near(p);
         let drawn = |mass: Mass| details.iter().any(|d| d.of == Some(mass));
         let apart = |mass: Mass| mass == Mass::Head || drawn(mass);
         let heads: Line = outer.iter().copied().filter(|p| apart(of(*p)) || covered(*p)).collect();
@@ -225,19 +248,6 @@ impl Drawing<'_> {
             .filter(|run| !is_head(run))
             .filter(|run| length(&run.line) > if on_outline(run) { SHORTEST } else { SHORTEST_INNER })
             .collect()
-    }
-
-    /// The mass nearest to a place of the outline.
-    fn mass_near(&self, own: Option<&Cast>, p: P) -> Mass {
-        let inside = |r: f32| {
-            (0..8).find_map(|k| {
-                let (sin, cos) = libm::sincosf(k as f32 / 8.0 * std::f32::consts::TAU);
-                let cast = own?;
-                let i = cast.index_at(p.0 + r * cos, p.1 + r * sin).filter(|i| cast.hit(*i))?;
-                Some(Mass::of(cast.part[i]))
-            })
-        };
-        [0.1, 0.3, 0.6].into_iter().find_map(inside).unwrap_or(Mass::Trunk)
     }
 
     /// The lines round the head.
@@ -265,6 +275,9 @@ impl Drawing<'_> {
 
     /// Whether something lies before the head at a place.
     fn hides_head(&self, p: P, head: &Head, before: &[Before]) -> bool {
+        if head.over_bone {
+            return false;
+        }
         let own = self.own_depth(p, Mass::Head);
         let limb = self.masses.seen(p).is_some_and(|(mass, z)| {
             mass != Mass::Head && !(head.egg && mass == Mass::Trunk) && z > own + 0.2
@@ -338,7 +351,7 @@ fn move_end(line: &mut Line, at_end: bool, to: P) {
 }
 
 /// The pieces of a stroke above and below the upper edge of the pubic bone, y = 0; small lines are of one or the other.
-fn cut_at_the_bone(stroke: Stroke) -> Vec<Stroke> {
+pub fn cut_at_the_bone(stroke: Stroke) -> Vec<Stroke> {
     let deep = |p: &FigurePoint| p.y < 0.0;
     if stroke.kind.is_fine() || stroke.line.iter().all(|p| deep(p) == deep(&stroke.line[0])) {
         let low = stroke.line.iter().filter(|p| deep(p)).count() * 2 > stroke.line.len();

@@ -6,13 +6,17 @@
 
 use super::masses::{Mass, Masses, sides};
 use super::plane::{
-    self, P, add, between, dot, left_of, middle, nearest, rounded, rounded_ring, sub, through, unit,
+    self, P, STEP, add, between, dot, hull, left_of, middle, nearest, rounded, rounded_ring, spaced, sub,
+    through, unit,
 };
 use super::{Detail, Kind};
 use crate::body::baby::PosedBaby;
 use crate::body::form::landmark::Landmark;
 use crate::figure::grid::Line;
 use crate::units::{BabySide, Vec3};
+
+/// How deep between brow, nose and chin a profile is at most, cm: what lies deeper within is neck.
+const HOLLOW: f32 = 1.0;
 
 /// How a head is turned to the viewer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -37,6 +41,8 @@ pub struct Head {
     pub ring: Line,
     /// Whether the line is an egg, which is drawn whole.
     pub egg: bool,
+    /// Whether it goes down behind the bone: it is drawn before limbs too, so that what is felt above the bone is closed.
+    pub over_bone: bool,
     up: P,
     forward: P,
     lateral: P,
@@ -78,6 +84,7 @@ impl Head {
         let mut head = Head {
             seen,
             ring: vec![],
+            over_bone: false,
             egg: matches!(seen, Seen::Front | Seen::Behind),
             up,
             forward: unit(flat(frame.z)),
@@ -102,6 +109,28 @@ impl Head {
             Seen::Front | Seen::Behind => head.oval(&contour),
         };
         Some(head)
+    }
+
+    /// The same; where it goes down behind the bone its line is drawn whole, so that it is closed above the bone.
+    pub fn whole_over_the_bone(self) -> Self {
+        let (low, high) = (self.ring.iter().any(|p| p.1 < 0.0), self.ring.iter().any(|p| p.1 > 0.0));
+        if !(low && high) {
+            return self;
+        }
+        if self.egg {
+            return Head { over_bone: true, ..self };
+        }
+        // Where the neck comes out of it, as if it did not; a face keeps its profile.
+        let hull = hull(&self.ring);
+        let ring = match self.seen {
+            Seen::Profile => {
+                let kept: Line =
+                    self.ring.iter().filter(|p| nearest(&hull, **p).1 < HOLLOW).copied().collect();
+                rounded_ring(&spaced(&kept, true, STEP), 0.2)
+            }
+            _ => rounded_ring(&hull, 0.5),
+        };
+        Head { egg: true, over_bone: true, ring, ..self }
     }
 
     fn cm(&self, at: P, forward: f32, up: f32) -> P {

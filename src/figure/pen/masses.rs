@@ -126,6 +126,8 @@ impl Mass {
 pub struct Masses<'a> {
     /// What is seen.
     pub all: &'a Cast,
+    /// What would be seen of this baby alone.
+    pub own: &'a Cast,
     /// -1 when all is turned over, left for right.
     pub sign: f32,
     /// Each mass alone.
@@ -133,13 +135,29 @@ pub struct Masses<'a> {
 }
 
 impl<'a> Masses<'a> {
-    /// Casts each mass of a baby.
-    pub fn of(baby: &PosedBaby, all: &'a Cast, sign: f32) -> Self {
-        let alone = |mass: Mass| {
-            let piece = baby.shape.piece(mass.piece());
-            shape::cast([&piece].into_iter(), CELL, sign < 0.0).map(|cast| (mass, cast))
+    /// Casts these masses of a baby.
+    pub fn of(baby: &PosedBaby, (all, own): (&'a Cast, &'a Cast), sign: f32, masses: &[Mass]) -> Self {
+        let pieces = masses.iter().map(|mass| mass.piece());
+        let casts = shape::cast_pieces(&baby.shape, pieces, CELL, sign < 0.0);
+        let alone = masses.iter().zip(casts).filter_map(|(mass, cast)| Some((*mass, cast?))).collect();
+        Masses { all, own, sign, alone }
+    }
+
+    /// The outline of this baby, as if it lay alone.
+    pub fn outer(&self) -> Option<Line> {
+        outline(self.own)
+    }
+
+    /// The mass nearest to a place of that outline.
+    pub fn mass_near(&self, p: P) -> Mass {
+        let inside = |r: f32| {
+            (0..8).find_map(|k| {
+                let (sin, cos) = libm::sincosf(k as f32 / 8.0 * std::f32::consts::TAU);
+                let i = self.own.index_at(p.0 + r * cos, p.1 + r * sin).filter(|i| self.own.hit(*i))?;
+                Some(Mass::of(self.own.part[i]))
+            })
         };
-        Masses { all, sign, alone: Mass::all(sign).filter_map(alone).collect() }
+        [0.1, 0.3, 0.6].into_iter().find_map(inside).unwrap_or(Mass::Trunk)
     }
 
     /// A mass alone.

@@ -14,8 +14,10 @@ mod masses;
 mod name;
 mod plane;
 mod round;
+mod short;
 
-pub use draw::pen;
+pub use draw::{outlines, pen};
+pub use short::short;
 
 use super::fit;
 use super::grid::Line;

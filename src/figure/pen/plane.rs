@@ -240,3 +240,27 @@ pub fn stretches(line: &[P], keep: &[bool], closed: bool, least: f32, bridged: f
     let line = |(a, b): (usize, usize)| (a..=b).map(|i| line[i % n]).collect::<Line>();
     runs.into_iter().map(line).filter(|line| length(line) > least).collect()
 }
+
+/// The ring stretched round a ring, anticlockwise, with points `STEP` apart.
+pub fn hull(ring: &[P]) -> Line {
+    let mut points: Line = ring.to_vec();
+    points.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.total_cmp(&b.1)));
+    let turns_left = |a: P, b: P, c: P| {
+        let (u, v) = (sub(b, a), sub(c, b));
+        u.0 * v.1 - u.1 * v.0 > 0.0
+    };
+    let chain = |points: &mut dyn Iterator<Item = P>| {
+        let mut chain: Line = vec![];
+        for p in points {
+            while chain.len() > 1 && !turns_left(chain[chain.len() - 2], chain[chain.len() - 1], p) {
+                chain.pop();
+            }
+            chain.push(p);
+        }
+        chain.pop();
+        chain
+    };
+    let mut out = chain(&mut points.iter().copied());
+    out.extend(chain(&mut points.iter().rev().copied()));
+    spaced(&out, true, STEP)
+}

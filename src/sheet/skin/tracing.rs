@@ -5,7 +5,7 @@
 
 use super::places::Landmarks;
 use super::tiles::{Tiles, sheets};
-use super::{Grounds, STEPS, main_stroke};
+use super::{Grounds, Length, main_stroke};
 use crate::body::mother::FundusKnown;
 use crate::body::pose::{Mark, Pose};
 use crate::body::unroll::{Dart, Flat, Unrolled};
@@ -47,6 +47,8 @@ pub struct Pattern<'a> {
     pub pose: &'a Pose,
     /// Its strokes.
     pub strokes: &'a [Stroke],
+    /// How much of it is drawn.
+    pub length: Length,
     /// What they rest on: number of each baby and its grounds.
     pub grounds: &'a [(usize, Grounds)],
     /// What is measured from.
@@ -379,7 +381,7 @@ fn numbers(
     let radius = if several { NUMBERS_MM } else { NUMBER_MM };
     let mut taken: Vec<PagePoint> = vec![];
     for (number, grounds) in pattern.grounds {
-        for (index, (_, step)) in STEPS.iter().enumerate() {
+        for (index, (_, step)) in pattern.length.steps().iter().enumerate() {
             let Some(step) = step else { continue };
             let Some(main) = main_stroke(pattern.strokes, grounds, *number, *step) else { continue };
             let places: Vec<PagePoint> =

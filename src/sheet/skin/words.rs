@@ -1,6 +1,7 @@
-//! The words of the guide's page. In: strokes of one baby, what they rest on, landmarks. Out: `Content`: title, how to
-//! measure, a block for each step with where its longest stroke starts and ends, the manners.
+//! The words of the guide's second side. In: strokes of one baby, what they rest on, landmarks. Out: `Content`: how to measure, a
+//! block for each step with where its longest stroke starts and ends, her leave, what to say, how to trace, pens.
 
+use super::front::Length;
 use super::grounds::{Ground, Grounds};
 use super::places::Landmarks;
 use crate::body::pose::{Mark, Pose};
@@ -8,17 +9,6 @@ use crate::figure::strokes::{Step, Stroke};
 use crate::sheet::content::{Block, Content, Kind};
 use crate::units::FigurePoint;
 use crate::words::{Words, WordsError};
-
-/// The steps as the page numbers them; the last is the heart.
-pub const STEPS: [(&str, Option<Step>); 7] = [
-    ("head", Some(Step::Head)),
-    ("back", Some(Step::Back)),
-    ("bottom", Some(Step::Bottom)),
-    ("legs", Some(Step::Legs)),
-    ("arms", Some(Step::Arms)),
-    ("belly", Some(Step::Belly)),
-    ("heart", None),
-];
 
 /// One baby's page.
 pub struct Page<'a> {
@@ -30,40 +20,73 @@ pub struct Page<'a> {
     pub strokes: &'a [Stroke],
     /// What they rest on.
     pub grounds: &'a Grounds,
+    /// How much is drawn.
+    pub length: Length,
     /// How it lies, in a sentence.
     pub lie: &'a str,
     /// What is to be said of the drawing, a sentence each.
     pub notes: &'a [String],
+    /// Why there is no tracing sheet, where there is none.
+    pub not_traced: Option<&'a str>,
+    /// The message that names the colour of a pen for her skin.
+    pub pen: &'a str,
 }
 
-/// The words of one baby's page.
-pub fn guide(page: &Page<'_>, landmarks: &Landmarks<'_>, words: &Words) -> Result<Content, WordsError> {
-    let title = if page.pose.baby_count > 1 {
-        words.say("skin-title-baby", &[("number", &page.number.to_string())])?
-    } else {
-        words.say("skin-title", &[])?
-    };
+impl Page<'_> {
+    /// Its title.
+    pub fn title(&self, words: &Words) -> Result<String, WordsError> {
+        if self.pose.baby_count > 1 {
+            words.say("skin-title-baby", &[("number", &self.number.to_string())])
+        } else {
+            words.say("skin-title", &[])
+        }
+    }
+}
+
+/// The words of one baby's second side.
+pub fn back(page: &Page<'_>, landmarks: &Landmarks<'_>, words: &Words) -> Result<Content, WordsError> {
+    let title = page.title(words)?;
     let mut content =
         Content { title: title.clone(), description: format!("{title}. {}", page.lie), ..Content::default() };
     let mut add = |name: &str, blocks: Vec<Block>| {
         content.blocks.insert(name.to_owned(), blocks);
     };
-    add("skin-title", vec![Block::new(Kind::Title, title)]);
+    let numbers = if page.pose.baby_count > 1 {
+        words.say("skin-numbers-baby", &[("number", &page.number.to_string())])?
+    } else {
+        words.say("skin-numbers", &[])?
+    };
     let mut lie = vec![page.lie.to_owned()];
     lie.extend_from_slice(page.notes);
-    add("skin-lie", vec![Block::new(Kind::Strong, lie.join(" "))]);
+    add("skin-numbers", vec![Block::new(Kind::Title, numbers), Block::new(Kind::Strong, lie.join(" "))]);
     let how = if landmarks.navel_measured { "skin-measure-navel" } else { "skin-measure" };
     add("skin-measure", vec![Block::new(Kind::Text, words.say(how, &[])?)]);
-    for (number, (name, step)) in STEPS.iter().enumerate() {
+    // A box whose step is not drawn stays empty.
+    for (name, _) in Length::Whole.steps() {
+        add(&format!("skin-{name}"), vec![]);
+    }
+    for (number, (name, step)) in page.length.steps().iter().enumerate() {
         let heading = words.say(&format!("skin-{name}"), &[("number", &(number + 1).to_string())])?;
         let told = step_words(page, name, *step, landmarks, words)?.join(" ");
         add(&format!("skin-{name}"), vec![Block::new(Kind::Heading, heading), Block::new(Kind::Text, told)]);
     }
-    let manners = words.say("skin-manners-title", &[])?;
-    add(
-        "skin-manners",
-        vec![Block::new(Kind::Heading, manners), Block::new(Kind::Text, words.say("skin-manners", &[])?)],
-    );
+    let pen = words.say(page.pen, &[])?;
+    let manners = words.say("skin-manners", &[("pen", &pen)])?;
+    let headed = |id: &str, blocks: Vec<Block>| -> Result<Vec<Block>, WordsError> {
+        let heading = Block::new(Kind::Heading, words.say(id, &[])?);
+        Ok(std::iter::once(heading).chain(blocks).collect())
+    };
+    add("skin-manners", headed("skin-manners-title", vec![Block::new(Kind::Text, manners)])?);
+    let say = ["skin-say-ask", "skin-say-head", "skin-say-back", "skin-say-heart", "skin-say-turn"]
+        .into_iter()
+        .map(|id| Ok(Block::new(Kind::Item, words.say(id, &[])?)))
+        .collect::<Result<Vec<_>, WordsError>>()?;
+    add("skin-say", headed("skin-say-title", say)?);
+    let trace = match page.not_traced {
+        Some(why) => why.to_owned(),
+        None => words.say("skin-trace", &[])?,
+    };
+    add("skin-trace", headed("skin-trace-title", vec![Block::new(Kind::Text, trace)])?);
     let foot = words.say("skin-foot", &[("version", env!("CARGO_PKG_VERSION"))])?;
     add("skin-foot", vec![Block::new(Kind::Text, foot)]);
     Ok(content)
