@@ -219,10 +219,16 @@ mod tests {
     #[test]
     fn shorter_forms_leave_a_curve_by_no_more_than_rounding() {
         let (mut lines, mut arcs, mut kept) = (0, 0, 0);
-        for n in 0..4000_i32 {
-            // Controls all over a small square, by a stride that meets every residue.
-            let of = |k: i32| (n * k) % 41 - 12;
-            let curve = [(0, 0), (of(7), of(11)), (of(13), of(17)), (of(19), of(23))];
+        let mut state = 1_u32;
+        let mut within = |most: i32| {
+            state = state.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+            (state >> 16) as i32 % (2 * most + 1) - most
+        };
+        for n in 0..4000 {
+            // Every other one is flat.
+            let high = if n % 2 == 0 { 12 } else { 1 };
+            let mut point = || (within(12), within(high));
+            let curve = [(0, 0), point(), point(), point()];
             let [p, _, _, q] = curve;
             let places = (0..=20).map(|step| (step as f32 / 20.0, at(curve, step as f32 / 20.0)));
             if is_straight(curve) {
