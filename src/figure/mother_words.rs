@@ -46,19 +46,20 @@ pub fn said(
             out.push(Said { text: words.say("label-pubic-bone", &[])?, targets });
         }
     }
-    out.extend(navel_level(anchors, words)?);
+    out.extend(navel_level(anchors, words, "label-navel-level")?);
     Ok(out)
 }
 
-/// The word for the level of a navel over which the baby lies.
+/// The word for the level of a navel over which the baby lies, by the message `id`.
 pub fn navel_level(
     anchors: &[(MotherAnchor, FigurePoint)],
     words: &Words,
+    id: &str,
 ) -> Result<Option<Said>, WordsError> {
     let find = |which| anchors.iter().find(|(name, _)| *name == which).map(|(_, at)| *at);
     let (Some(right), Some(left)) = (find(MotherAnchor::NavelLevelRight), find(MotherAnchor::NavelLevelLeft))
     else {
         return Ok(None);
     };
-    Ok(Some(Said { text: words.say("label-navel-level", &[])?, targets: [right, left] }))
+    Ok(Some(Said { text: words.say(id, &[])?, targets: [right, left] }))
 }

@@ -94,7 +94,8 @@ impl Source<'_> {
             out.push(self.pubic_bone(text));
         }
         let said = if set == Labels::Family {
-            mother_words::navel_level(self.anchors, self.words)?.into_iter().collect()
+            // One word: on the page for the family there is little room.
+            mother_words::navel_level(self.anchors, self.words, "label-navel")?.into_iter().collect()
         } else {
             mother_words::said(self.pose, self.anchors, self.words, all)?
         };
