@@ -26,6 +26,7 @@ pub fn hold(made: &Posture) -> Held {
             Attitude::Face => Head::Face,
         },
         legs: BabySide::BOTH.map(|side| leg(made.legs, side)),
+        sits: made.up.y > 0.5,
         curl: made.curl,
     })
 }

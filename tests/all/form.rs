@@ -256,6 +256,7 @@ fn the_body_has_the_published_sizes() {
             near: BabySide::Right,
             head: Head::Flexed,
             legs: [LegHeld::Folded; 2],
+            sits: false,
             curl: 1.0,
         });
         let skin = body.skin(&p);
@@ -348,7 +349,7 @@ fn each_way_of_holding_the_head_presents_its_own_diameter() {
         for turn in 0..9 {
             let turn = turn as f32 * 22.5;
             let p =
-                choose(&Wanted { turn, near: BabySide::Right, head, legs: [LegHeld::Folded; 2], curl: 1.0 });
+                choose(&Wanted { turn, near: BabySide::Right, head, legs: [LegHeld::Folded; 2], sits: false, curl: 1.0 });
             let skin = body.skin(&p);
             let at = |l| skin.landmark(&rest, l, BabySide::Left);
             let farthest = |from: Vec3| {

@@ -5,7 +5,7 @@
 
 use super::bone::index;
 use super::posture::{Arm, Leg, Posture, Within};
-use super::table::{FOLDED, FRANK};
+use super::table::{FOLDED, FRANK, SITTING};
 use crate::units::{BabySide, Vec3};
 
 /// How the head is held.
@@ -45,6 +45,8 @@ pub struct Wanted {
     pub head: Head,
     /// The legs, left first.
     pub legs: [LegHeld; 2],
+    /// Whether the head is the higher end.
+    pub sits: bool,
     /// Curl of the trunk against the usual one, about 0.55 to 1.25.
     pub curl: f32,
 }
@@ -58,6 +60,9 @@ pub fn choose(wanted: &Wanted) -> Posture {
         if (row.0 - wanted.turn).abs() < (best.0 - wanted.turn).abs() {
             best = *row;
         }
+    }
+    if wanted.sits && !frank && best.0 == SITTING.0 {
+        best.1.legs = SITTING.1;
     }
     let mut p = if wanted.near == BabySide::Right { best.1 } else { best.1.mirrored() };
     held(&mut p, wanted.head);
