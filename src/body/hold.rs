@@ -1,7 +1,7 @@
 //! How a baby of the one form holds itself. In: how it lies, as it is made. Out: a posture of the form.
 
 use super::baby::Posture;
-use super::form::choose::{Head, LegHeld, Wanted, choose};
+use super::form::choose::{Head, LegHeld, Low, Wanted, choose};
 use super::form::posture::Posture as Held;
 use crate::exam::{Attitude, Footling, Legs};
 use crate::units::{BabySide, Vec3};
@@ -26,7 +26,11 @@ pub fn hold(made: &Posture) -> Held {
             Attitude::Face => Head::Face,
         },
         legs: BabySide::BOTH.map(|side| leg(made.legs, side)),
-        sits: made.up.y > 0.5,
+        low: match made.up.y {
+            up if up < -0.5 => Low::Head,
+            up if up > 0.5 => Low::Bottom,
+            _ => Low::Neither,
+        },
         curl: made.curl,
     })
 }

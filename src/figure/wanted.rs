@@ -94,8 +94,9 @@ impl Source<'_> {
             out.push(self.pubic_bone(text));
         }
         let said = if set == Labels::Family {
-            // One word: on the page for the family there is little room.
-            mother_words::navel_level(self.anchors, self.words, "label-navel")?.into_iter().collect()
+            // One word: on the page for the family there is little room, and with two babies none.
+            let name = mother_words::navel_level(self.anchors, self.words, "label-navel")?;
+            name.filter(|_| self.pose.baby_count < 2).into_iter().collect()
         } else {
             mother_words::said(self.pose, self.anchors, self.words, all)?
         };
@@ -165,7 +166,9 @@ impl Source<'_> {
                     (self.words.say("label-small-scars", &[])?, false)
                 }
                 MarkKind::Scar if all => (self.words.say("label-scar", &[])?, false),
-                MarkKind::Navel if all || family => (self.words.say("label-navel", &[])?, false),
+                MarkKind::Navel if all || family && self.pose.baby_count < 2 => {
+                    (self.words.say("label-navel", &[])?, false)
+                }
                 MarkKind::Limb(_) | MarkKind::Lump | MarkKind::Scar | MarkKind::Navel => continue,
             };
             let text = match mark.kind {

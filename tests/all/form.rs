@@ -7,7 +7,7 @@ use crate::gauge::{calliper, tape};
 use crate::shared::rows;
 use handspan::body::form::body::{Body, Sizes};
 use handspan::body::form::bone;
-use handspan::body::form::choose::{Head, LegHeld, Wanted, choose};
+use handspan::body::form::choose::{Head, LegHeld, Low, Wanted, choose};
 use handspan::body::form::landmark::Landmark;
 use handspan::body::form::mesh::normals;
 use handspan::body::form::posture::Posture;
@@ -256,7 +256,7 @@ fn the_body_has_the_published_sizes() {
             near: BabySide::Right,
             head: Head::Flexed,
             legs: [LegHeld::Folded; 2],
-            sits: false,
+            low: Low::Head,
             curl: 1.0,
         });
         let skin = body.skin(&p);
@@ -348,8 +348,14 @@ fn each_way_of_holding_the_head_presents_its_own_diameter() {
     ] {
         for turn in 0..9 {
             let turn = turn as f32 * 22.5;
-            let p =
-                choose(&Wanted { turn, near: BabySide::Right, head, legs: [LegHeld::Folded; 2], sits: false, curl: 1.0 });
+            let p = choose(&Wanted {
+                turn,
+                near: BabySide::Right,
+                head,
+                legs: [LegHeld::Folded; 2],
+                low: Low::Head,
+                curl: 1.0,
+            });
             let skin = body.skin(&p);
             let at = |l| skin.landmark(&rest, l, BabySide::Left);
             let farthest = |from: Vec3| {

@@ -5,7 +5,7 @@
 
 use super::bone::index;
 use super::posture::{Arm, Leg, Posture, Within};
-use super::table::{FOLDED, FRANK, SITTING};
+use super::table::{FOLDED, FRANK, OTHER_LEGS};
 use crate::units::{BabySide, Vec3};
 
 /// How the head is held.
@@ -34,6 +34,17 @@ pub enum LegHeld {
     KneeDown,
 }
 
+/// Which end of a baby is the lower one.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Low {
+    /// Its head.
+    Head,
+    /// Its bottom: it sits.
+    Bottom,
+    /// Neither: it lies across.
+    Neither,
+}
+
 /// What is wanted.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Wanted {
@@ -45,8 +56,8 @@ pub struct Wanted {
     pub head: Head,
     /// The legs, left first.
     pub legs: [LegHeld; 2],
-    /// Whether the head is the higher end.
-    pub sits: bool,
+    /// Which end is the lower one.
+    pub low: Low,
     /// Curl of the trunk against the usual one, about 0.55 to 1.25.
     pub curl: f32,
 }
@@ -61,8 +72,9 @@ pub fn choose(wanted: &Wanted) -> Posture {
             best = *row;
         }
     }
-    if wanted.sits && !frank && best.0 == SITTING.0 {
-        best.1.legs = SITTING.1;
+    if !frank {
+        let other = OTHER_LEGS.iter().find(|(low, turn, _)| *low == wanted.low && *turn == best.0);
+        best.1.legs = other.map_or(best.1.legs, |(_, _, legs)| *legs);
     }
     let mut p = if wanted.near == BabySide::Right { best.1 } else { best.1.mirrored() };
     held(&mut p, wanted.head);

@@ -4,6 +4,7 @@
 //! choice for legibility, never against anatomy. Its right side is the nearer, or it is square; the other is its mirror
 //! image. Turn, degrees: 180 when the back looks at the viewer, 90 when the baby's right side does, 0 when its front does.
 
+use super::choose::Low;
 use super::posture::{Arm, Leg, Posture, Within};
 use crate::units::Vec3;
 
@@ -42,7 +43,7 @@ pub const FOLDED: [(f32, Posture); 9] = [
             [10.1, -1.5, 7.71, -1.66, 0.0],
             [
                 leg([67.8, 25.83, 25.0, 105.0, 5.0, 5.0, 14.41]),
-                leg([65.41, 36.0, -14.0, 100.0, -14.0, -20.0, 0.0]),
+                leg([65.41, 31.15, -3.97, 107.59, -10.0, -20.0, 0.0]),
             ],
             [
                 arm(
@@ -249,14 +250,26 @@ pub const FOLDED: [(f32, Posture); 9] = [
     ),
 ];
 
-/// The legs at one turn of a baby that sits: seen from above, where one whose head is down is seen from below.
-pub const SITTING: (f32, [Leg; 2]) = (
-    45.0,
-    [
-        leg([100.2, 23.21, 31.92, 115.92, 5.51, 15.65, 13.35]),
-        leg([95.28, 24.32, 10.33, 124.93, 21.91, 17.47, 11.87]),
-    ],
-);
+/// Bent legs of a baby whose head is not its lower end, where those of the table are not as plain to see, by the turn: it is
+/// seen from above or from its side, where one whose head is down is seen from below.
+pub const OTHER_LEGS: [(Low, f32, [Leg; 2]); 2] = [
+    (
+        Low::Bottom,
+        45.0,
+        [
+            leg([100.2, 23.21, 31.92, 115.92, 5.51, 15.65, 13.35]),
+            leg([95.28, 24.32, 10.33, 124.93, 21.91, 17.47, 11.87]),
+        ],
+    ),
+    (
+        Low::Neither,
+        180.0,
+        [
+            leg([67.8, 25.83, 25.0, 105.0, 5.0, 5.0, 14.41]),
+            leg([65.41, 36.0, -14.0, 100.0, -14.0, -20.0, 0.0]),
+        ],
+    ),
+];
 
 /// Legs straight up along the body, by the turn.
 pub const FRANK: [(f32, Posture); 5] = [
