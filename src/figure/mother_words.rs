@@ -46,20 +46,19 @@ pub fn said(
             out.push(Said { text: words.say("label-pubic-bone", &[])?, targets });
         }
     }
-    out.extend(navel_level(anchors, words, "label-navel-level")?);
+    out.extend(navel_level(anchors, words)?);
     Ok(out)
 }
 
-/// The word for the level of a navel over which the baby lies, by the message `id`.
+/// The word for the level of a navel over which the baby lies.
 pub fn navel_level(
     anchors: &[(MotherAnchor, FigurePoint)],
     words: &Words,
-    id: &str,
 ) -> Result<Option<Said>, WordsError> {
     let find = |which| anchors.iter().find(|(name, _)| *name == which).map(|(_, at)| *at);
     let (Some(right), Some(left)) = (find(MotherAnchor::NavelLevelRight), find(MotherAnchor::NavelLevelLeft))
     else {
         return Ok(None);
     };
-    Ok(Some(Said { text: words.say(id, &[])?, targets: [right, left] }))
+    Ok(Some(Said { text: words.say("label-navel-level", &[])?, targets: [right, left] }))
 }

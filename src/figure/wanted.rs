@@ -94,8 +94,8 @@ impl Source<'_> {
             out.push(self.pubic_bone(text));
         }
         let said = if set == Labels::Family {
-            // One word: on the page for the family there is little room, and with two babies none.
-            let name = mother_words::navel_level(self.anchors, self.words, "label-navel")?;
+            // On the page for two babies there is no room for it.
+            let name = mother_words::navel_level(self.anchors, self.words)?;
             name.filter(|_| self.pose.baby_count < 2).into_iter().collect()
         } else {
             mother_words::said(self.pose, self.anchors, self.words, all)?

@@ -252,11 +252,19 @@ pub const FOLDED: [(f32, Posture); 9] = [
 
 /// Bent legs of a baby whose head is not its lower end, where those of the table are not as plain to see, by the turn: it is
 /// seen from above or from its side, where one whose head is down is seen from below.
-pub const OTHER_LEGS: [(Low, f32, [Leg; 2]); 2] = [
+pub const OTHER_LEGS: [(Low, f32, [Leg; 2]); 3] = [
     (
         Low::Bottom,
         45.0,
         [leg([100.0, 23.0, 22.0, 120.0, 10.0, 10.0, 10.0]), leg([95.0, 24.0, 6.0, 129.0, 23.0, 12.0, 8.0])],
+    ),
+    (
+        Low::Bottom,
+        180.0,
+        [
+            leg([67.8, 25.83, 25.0, 105.0, 5.0, 5.0, 14.41]),
+            leg([65.41, 36.0, -14.0, 100.0, -14.0, -20.0, 0.0]),
+        ],
     ),
     (
         Low::Neither,
@@ -324,7 +332,7 @@ pub const FRANK: [(f32, Posture); 5] = [
             [19.0, 24.0, 22.0, 16.0, 10.0],
             [1.0, 0.0, 0.0, -2.0],
             [-3.22, 0.0, -2.72, 0.0, 0.0],
-            [leg([84.0, 10.0, 3.0, 26.0, 22.0, 9.0, 10.0]), leg([66.0, 23.0, 3.0, 16.0, 24.0, 2.0, 10.0])],
+            [leg([65.0, 17.0, 3.0, 16.0, 24.0, 9.0, 10.0]), leg([66.0, 23.0, 3.0, 16.0, 24.0, 2.0, 10.0])],
             [
                 arm(
                     Within::Head,
