@@ -153,6 +153,9 @@ test('every common way to lie writes what it says, and names what it takes the p
   await context.close();
 });
 
+/** A dialog says that it was closed a moment after the tap that closes it. */
+const usualIsRecorded = (page) => page.locator('#start-note').filter({ hasText: 'regular' }).waitFor();
+
 test('a usual visit to the printed page: 7 taps on a phone, without scrolling more than two screens', async () => {
   const { page, context } = await open({ ...PHONE, before: () => (window.print = () => (window.printed = true)) });
   let taps = 0;
@@ -172,6 +175,7 @@ test('a usual visit to the printed page: 7 taps on a phone, without scrolling mo
   taps += 2;
   await page.locator('#usual-weeks').selectOption('37');
   await tap(page.locator('#usual-dialog [data-close=so]'));
+  await usualIsRecorded(page);
   assert.deepEqual(Object.keys(await all(page)).sort(), ['back', 'breech', 'head', 'heart-rhythm', 'movements', 'reports', 'shape', 'weeks', 'womb']);
   await tap(page.locator('.first-takes [data-take=print]'));
   await tap(page.locator('#read-back-so'));
@@ -220,7 +224,7 @@ test('a usual visit writes over nothing, and what is taken out of it is not writ
   assert.ok(!(await page.locator('#usual-list').innerText()).includes('Movements'));
   await page.locator('#usual-list [data-finding=womb]').uncheck();
   await page.locator('#usual-dialog [data-close=so]').click();
-  await settled(page);
+  await usualIsRecorded(page);
   const found = await all(page);
   assert.equal(found.movements, 'fewer');
   assert.ok(!('womb' in found) && found.reports === 'none', JSON.stringify(found));
