@@ -416,14 +416,14 @@ pub fn cast_pieces(
     cell: f32,
     mirrored: bool,
 ) -> Vec<Option<Cast>> {
-    let whole = Shape { piece: None, ..body.clone() };
-    let (points, quads, parts) = whole.finer(&shared().finer, mirrored);
+    let finer = &shared().finer;
+    let (points, parts) = body.finer_points(finer, mirrored);
     let mut renamed = vec![u16::MAX; points.len()];
     pieces
         .map(|piece| {
             renamed.fill(u16::MAX);
             let (mut own_points, mut own_quads, mut own_parts) = (vec![], vec![], vec![]);
-            for (quad, part) in quads.iter().zip(&parts).filter(|(_, part)| piece.holds(**part)) {
+            for (quad, part) in finer.quads.iter().zip(&parts).filter(|(_, part)| piece.holds(**part)) {
                 own_quads.push(quad.map(|v| {
                     let name = &mut renamed[usize::from(v)];
                     if *name == u16::MAX {
@@ -442,14 +442,19 @@ pub fn cast_pieces(
 }
 
 impl Shape {
-    /// Subdivided: points, quads and parts of what counts.
-    fn finer(&self, finer: &Subdivision, mirrored: bool) -> (Vec<[f32; 3]>, Vec<[u16; 4]>, Vec<Part>) {
+    /// Subdivided: all points, and the part of each quad.
+    fn finer_points(&self, finer: &Subdivision, mirrored: bool) -> (Vec<[f32; 3]>, Vec<Part>) {
         let mut points = finer.points(&self.points);
         if mirrored {
             points.iter_mut().for_each(|p| p[0] = -p[0]);
         }
         // Parts keep their names: in a picture turned over they are asked for as they are.
-        let parts = finer.parts(shared().parts(self.mirrored));
+        (points, finer.parts(shared().parts(self.mirrored)))
+    }
+
+    /// Subdivided: points, quads and parts of what counts.
+    fn finer(&self, finer: &Subdivision, mirrored: bool) -> (Vec<[f32; 3]>, Vec<[u16; 4]>, Vec<Part>) {
+        let (points, parts) = self.finer_points(finer, mirrored);
         let Some(piece) = self.piece else { return (points, finer.quads.clone(), parts) };
         let (quads, parts) = finer
             .quads

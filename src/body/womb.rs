@@ -242,7 +242,7 @@ fn middle(hull: &[FigurePoint], egg: &Egg) -> FigurePoint {
 }
 
 /// The convex hull, anticlockwise.
-fn hull(points: &[FigurePoint]) -> Vec<FigurePoint> {
+pub fn hull(points: &[FigurePoint]) -> Vec<FigurePoint> {
     let mut sorted: Vec<FigurePoint> =
         points.iter().copied().filter(|p| p.x.is_finite() && p.y.is_finite()).collect();
     sorted.sort_by(|a, b| a.x.total_cmp(&b.x).then(a.y.total_cmp(&b.y)));

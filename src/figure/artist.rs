@@ -5,7 +5,7 @@
 //! stays where it lies.
 
 use super::hands;
-use super::scene::{Colour, FillRule, Item, Step as Draw};
+use super::scene::{Colour, FillRule, Item, Path, Step as Draw};
 use super::strokes::Step;
 use crate::body::cast::Cast;
 use crate::body::hands::{Palpation, chosen};
@@ -88,17 +88,21 @@ fn poles(drawn: &Drawn) -> (FigurePoint, FigurePoint) {
     }
 }
 
-/// A heart, `size` cm high.
-pub fn heart(at: FigurePoint, size: f32, colour: Colour) -> Item<FigurePoint> {
-    let p = |x: f32, y: f32| FigurePoint::new(at.x + 0.5 * size * x, at.y + 0.5 * size * y);
-    let path = vec![
+/// The outline of a heart; `p` puts a place of it where it is drawn: x to one side, y up, each from -1 to 1.
+pub fn heart_outline<P>(p: impl Fn(f32, f32) -> P) -> Path<P> {
+    vec![
         Draw::Move(p(0.0, -1.0)),
         Draw::Curve(p(-0.45, -0.55), p(-1.05, -0.15), p(-1.05, 0.36)),
         Draw::Curve(p(-1.05, 0.98), p(-0.28, 1.12), p(0.0, 0.48)),
         Draw::Curve(p(0.28, 1.12), p(1.05, 0.98), p(1.05, 0.36)),
         Draw::Curve(p(1.05, -0.15), p(0.45, -0.55), p(0.0, -1.0)),
         Draw::Close,
-    ];
+    ]
+}
+
+/// A heart, `size` cm high.
+pub fn heart(at: FigurePoint, size: f32, colour: Colour) -> Item<FigurePoint> {
+    let path = heart_outline(|x, y| FigurePoint::new(at.x + 0.5 * size * x, at.y + 0.5 * size * y));
     Item::Fill { path, colour, rule: FillRule::NonZero }
 }
 

@@ -38,9 +38,7 @@ pub fn draw(
     };
     let mut items = dressed(shape, skin, look);
     items.extend(mother::room(&pose.womb, false, look));
-    if skin.linea_nigra {
-        items.push(group("linea-nigra", "", vec![mother_body::linea_nigra(shape, look)]));
-    }
+    items.extend(linea_nigra(shape, skin, look));
     items.extend(wall);
     items.extend(arms(shape, &Reach::of(shape, &taken), look));
     items
@@ -54,11 +52,13 @@ pub fn bare(
     look: &MotherLook,
 ) -> Vec<Item<FigurePoint>> {
     let mut items = dressed(shape, skin, look);
-    if skin.linea_nigra {
-        items.push(group("linea-nigra", "", vec![mother_body::linea_nigra(shape, look)]));
-    }
+    items.extend(linea_nigra(shape, skin, look));
     items.extend(arms(shape, &Reach::of(shape, taken), look));
     items
+}
+
+fn linea_nigra(shape: &MotherShape, skin: &SkinMarks, look: &MotherLook) -> Option<Item<FigurePoint>> {
+    skin.linea_nigra.then(|| group("linea-nigra", "", vec![mother_body::linea_nigra(shape, look)]))
 }
 
 /// Torso, skirt and top.

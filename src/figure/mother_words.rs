@@ -23,7 +23,7 @@ pub fn said(
     words: &Words,
     all: bool,
 ) -> Result<Vec<Said>, WordsError> {
-    let find = |which| anchors.iter().find(|(name, _)| *name == which).map(|(_, at)| *at);
+    let find = |which| anchor(anchors, which);
     let both = |right, left| Some([find(right)?, find(left)?]);
     let mut out = vec![];
     let early = pose.notes.contains(&DrawingNote::WombOnly);
@@ -55,10 +55,11 @@ pub fn navel_level(
     anchors: &[(MotherAnchor, FigurePoint)],
     words: &Words,
 ) -> Result<Option<Said>, WordsError> {
-    let find = |which| anchors.iter().find(|(name, _)| *name == which).map(|(_, at)| *at);
-    let (Some(right), Some(left)) = (find(MotherAnchor::NavelLevelRight), find(MotherAnchor::NavelLevelLeft))
-    else {
-        return Ok(None);
-    };
+    let ends = [MotherAnchor::NavelLevelRight, MotherAnchor::NavelLevelLeft];
+    let [Some(right), Some(left)] = ends.map(|which| anchor(anchors, which)) else { return Ok(None) };
     Ok(Some(Said { text: words.say("label-navel-level", &[])?, targets: [right, left] }))
+}
+
+fn anchor(anchors: &[(MotherAnchor, FigurePoint)], which: MotherAnchor) -> Option<FigurePoint> {
+    anchors.iter().find(|(name, _)| *name == which).map(|(_, at)| *at)
 }

@@ -132,8 +132,8 @@ pub fn panel(
     }
     if let Some(number) = options.heart {
         for mark in &pose.marks {
-            let Mark::Heart(_, at) = mark else { continue };
-            if !matches!(mark, Mark::Heart(n, _) if *n == number) {
+            let Mark::Heart(own, at) = mark else { continue };
+            if *own != number {
                 continue;
             }
             items.push(artist::heart(FigurePoint::new(at.0.x, at.0.y), 1.2 * HEART, super::HEART));

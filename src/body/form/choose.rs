@@ -73,7 +73,7 @@ pub fn choose(wanted: &Wanted) -> Posture {
         }
     }
     if !frank {
-        let other = OTHER_LEGS.iter().find(|(low, turn, _)| *low == wanted.low && *turn == best.0);
+        let other = OTHER_LEGS.iter().find(|(low, turn, _)| low.contains(&wanted.low) && *turn == best.0);
         best.1.legs = other.map_or(best.1.legs, |(_, _, legs)| *legs);
     }
     let mut p = if wanted.near == BabySide::Right { best.1 } else { best.1.mirrored() };

@@ -252,22 +252,14 @@ pub const FOLDED: [(f32, Posture); 9] = [
 
 /// Bent legs of a baby whose head is not its lower end, where those of the table are not as plain to see, by the turn: it is
 /// seen from above or from its side, where one whose head is down is seen from below.
-pub const OTHER_LEGS: [(Low, f32, [Leg; 2]); 3] = [
+pub const OTHER_LEGS: [(&[Low], f32, [Leg; 2]); 2] = [
     (
-        Low::Bottom,
+        &[Low::Bottom],
         45.0,
         [leg([100.0, 23.0, 22.0, 120.0, 10.0, 10.0, 10.0]), leg([95.0, 24.0, 6.0, 129.0, 23.0, 12.0, 8.0])],
     ),
     (
-        Low::Bottom,
-        180.0,
-        [
-            leg([67.8, 25.83, 25.0, 105.0, 5.0, 5.0, 14.41]),
-            leg([65.41, 36.0, -14.0, 100.0, -14.0, -20.0, 0.0]),
-        ],
-    ),
-    (
-        Low::Neither,
+        &[Low::Bottom, Low::Neither],
         180.0,
         [
             leg([67.8, 25.83, 25.0, 105.0, 5.0, 5.0, 14.41]),

@@ -1,6 +1,8 @@
 //! Lines in the picture plane. In: points, cm. Out: lines of even spacing, smoothed, rounded, measured.
 
+use crate::body::womb;
 use crate::figure::grid::Line;
+use crate::units::FigurePoint;
 
 /// A point of the picture plane, cm.
 pub type P = (f32, f32);
@@ -243,24 +245,7 @@ pub fn stretches(line: &[P], keep: &[bool], closed: bool, least: f32, bridged: f
 
 /// The ring stretched round a ring, anticlockwise, with points `STEP` apart.
 pub fn hull(ring: &[P]) -> Line {
-    let mut points: Line = ring.to_vec();
-    points.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.total_cmp(&b.1)));
-    let turns_left = |a: P, b: P, c: P| {
-        let (u, v) = (sub(b, a), sub(c, b));
-        u.0 * v.1 - u.1 * v.0 > 0.0
-    };
-    let chain = |points: &mut dyn Iterator<Item = P>| {
-        let mut chain: Line = vec![];
-        for p in points {
-            while chain.len() > 1 && !turns_left(chain[chain.len() - 2], chain[chain.len() - 1], p) {
-                chain.pop();
-            }
-            chain.push(p);
-        }
-        chain.pop();
-        chain
-    };
-    let mut out = chain(&mut points.iter().copied());
-    out.extend(chain(&mut points.iter().rev().copied()));
+    let points: Vec<FigurePoint> = ring.iter().map(|p| FigurePoint::new(p.0, p.1)).collect();
+    let out: Line = womb::hull(&points).iter().map(|p| (p.x, p.y)).collect();
     spaced(&out, true, STEP)
 }

@@ -9,6 +9,7 @@ use super::{Grounds, Length, main_stroke};
 use crate::body::mother::FundusKnown;
 use crate::body::pose::{Mark, Pose};
 use crate::body::unroll::{Dart, Flat, Unrolled};
+use crate::figure::artist::heart_outline;
 use crate::figure::panel::path;
 use crate::figure::scene::{Align, Colour, FillRule, Item, Path, Role, Step as Draw, Text};
 use crate::figure::strokes::Stroke;
@@ -357,15 +358,7 @@ pub(super) fn label(text: String, at: PagePoint, align: Align, size: f32, lang: 
 
 /// A heart, 2 cm across.
 fn heart(at: PagePoint) -> Item<PagePoint> {
-    let p = |x: f32, y: f32| PagePoint::new(at.x + x * 9.5, at.y - y * 9.5);
-    let path = vec![
-        Draw::Move(p(0.0, -1.0)),
-        Draw::Curve(p(-0.45, -0.55), p(-1.05, -0.15), p(-1.05, 0.36)),
-        Draw::Curve(p(-1.05, 0.98), p(-0.28, 1.12), p(0.0, 0.48)),
-        Draw::Curve(p(0.28, 1.12), p(1.05, 0.98), p(1.05, 0.36)),
-        Draw::Curve(p(1.05, -0.15), p(0.45, -0.55), p(0.0, -1.0)),
-        Draw::Close,
-    ];
+    let path = heart_outline(|x, y| PagePoint::new(at.x + x * 9.5, at.y - y * 9.5));
     Item::Stroke { path, colour: HEART, width: LINE_MM, dash: None }
 }
 
