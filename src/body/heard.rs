@@ -80,6 +80,10 @@ const ABOUT: f64 = 1.0;
 /// is taken for something of the head.
 const HEAD: f32 = 6.2;
 const ON_HEAD: f32 = 5.0;
+/// How near to a foot or a hand that lies before the trunk a mark would cover it, and how much farther a way counts that ends
+/// there, cm.
+const ENDS: f32 = 2.4;
+const ON_ENDS: f32 = 3.0;
 /// Steps of the net over a region.
 const STEPS: i32 = 14;
 
@@ -88,6 +92,7 @@ pub fn mark(mother: &MotherShape, place: &Place, baby: &PosedBaby, womb: &[Figur
     let source = Source::of(baby);
     let (low, high) = levels(mother, place);
     let level = source.height();
+    let ends = ends_before(baby);
     let low_and_high = ((level - ABOUT).clamp(low, high), (level + ABOUT).clamp(low, high));
     let mut best = (f32::MAX, mother.place(place));
     for j in 0..=STEPS {
@@ -97,7 +102,9 @@ pub fn mark(mother: &MotherShape, place: &Place, baby: &PosedBaby, womb: &[Figur
             let p = mother.skin(x, y);
             let off = p.0 - baby.head.origin;
             let on_head = libm::hypotf(off.x, off.y) < HEAD * baby.posture.measures.head;
-            let way = source.way_to(p) + if on_head { ON_HEAD } else { 0.0 };
+            let on_end = ends.iter().any(|end| from_line(end, p.0) < ENDS);
+            let way =
+                source.way_to(p) + if on_head { ON_HEAD } else { 0.0 } + if on_end { ON_ENDS } else { 0.0 };
             if way < best.0 {
                 best = (way, p);
             }
@@ -124,6 +131,26 @@ pub fn mark(mother: &MotherShape, place: &Place, baby: &PosedBaby, womb: &[Figur
         }
     }
     best.1
+}
+
+/// Feet and hands that lie before the baby's trunk, from ankle to toes and from wrist to fingertips.
+fn ends_before(baby: &PosedBaby) -> Vec<[Vec3; 2]> {
+    let k = &baby.posture.measures;
+    let feet = baby.legs.iter().map(|leg| [leg.ankle, leg.ankle + leg.toes * (2.4 * k.foot)]);
+    let hands = baby.arms.iter().map(|arm| [arm.wrist, arm.wrist + arm.fingers * (3.0 * k.radius)]);
+    let trunk = baby.body.point(baby.spine.belly.origin).z;
+    feet.chain(hands)
+        .map(|end| end.map(|p| baby.body.point(p)))
+        .filter(|end| end[0].z.max(end[1].z) > trunk)
+        .collect()
+}
+
+/// How far, as seen from the front, a point lies from a line.
+fn from_line([a, b]: &[Vec3; 2], p: Vec3) -> f32 {
+    let (ex, ey) = (b.x - a.x, b.y - a.y);
+    let (px, py) = (p.x - a.x, p.y - a.y);
+    let t = ((px * ex + py * ey) / (ex * ex + ey * ey).max(1e-6)).clamp(0.0, 1.0);
+    libm::hypotf(px - ex * t, py - ey * t)
 }
 
 /// How far a baby lies below the level at which its heart was heard, cm; 0 or less when it reaches up to it.

@@ -11,6 +11,7 @@
 
 use super::baby::{PosedBaby, Posture};
 use super::felt::{self, Felt};
+use super::form::body::Skin;
 use super::head;
 use super::hold::hold;
 use super::measures::Measures;
@@ -88,13 +89,10 @@ pub fn place(lying: &Lying, posture: Posture, fundus: f32, limbs: &[Felt]) -> Pl
     }
     let room = fitted.room(fundus);
     let misfit = if lying.lie == Lie::Longitudinal && room > ROOMY { -room } else { (-room).max(0.0) };
-    let mut baby = fitted.baby(None);
-    let top = fundus - ABOVE_BABY - 1.5;
-    let drawn = felt::drawn_to(&baby, limbs, top);
-    if drawn.iter().any(Option::is_some) {
-        baby = fitted.baby(Some(drawn));
+    if !limbs.is_empty() {
+        fitted.lead(limbs, fundus - ABOVE_BABY - 1.5);
     }
-    Placed { baby, misfit, smaller }
+    Placed { baby: fitted.baby(), misfit, smaller }
 }
 
 /// The measures of a baby whose trunk is this share as long: those of the week when it was.
@@ -231,15 +229,23 @@ impl Fitting {
         }
     }
 
-    /// The baby in its place, with what leads where it must be on the skin itself.
-    fn baby(&self, felt: Option<felt::Drawn>) -> PosedBaby {
-        let mut held = self.draft.held;
-        if let Some(felt) = felt {
-            held = self.poser.reaching(&held, &felt);
+    /// Limbs go where they were felt, no end higher than `top`: where they lie is asked of the skin as the bones carry it.
+    fn lead(&mut self, limbs: &[Felt], top: f32) {
+        let felt = felt::drawn_to(&self.with_skin(&self.poser.quick(&self.draft.held)), limbs, top);
+        if felt.iter().any(Option::is_some) {
+            self.draft.held = self.poser.reaching(&self.draft.held, &felt);
         }
-        let skin = self.poser.skin(&held);
-        let baby = self.poser.baby(&self.made, &held, &skin);
-        let origin = self.origin(&self.poser.draft_of(&self.made, &held, &skin.points));
+    }
+
+    /// The baby in its place, with what leads where it must be on the skin itself.
+    fn baby(&self) -> PosedBaby {
+        self.with_skin(&self.poser.skin(&self.draft.held))
+    }
+
+    fn with_skin(&self, skin: &Skin) -> PosedBaby {
+        let held = &self.draft.held;
+        let baby = self.poser.baby(&self.made, held, skin);
+        let origin = self.origin(&self.poser.draft_of(&self.made, held, &skin.points));
         baby.moved(if self.poser.is_mirrored() { reflected(origin) } else { origin })
     }
 }

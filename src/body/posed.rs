@@ -176,6 +176,11 @@ impl Poser {
         &self.body
     }
 
+    /// The skin of this posture as the bones carry it, without relaxation.
+    pub fn quick(&self, held: &Held) -> Skin {
+        self.body.quick(held)
+    }
+
     /// The skin of this posture.
     pub fn skin(&self, held: &Held) -> Skin {
         self.body.skin(held)

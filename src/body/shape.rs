@@ -86,6 +86,62 @@ pub struct Shape {
     longest: f32,
 }
 
+/// A body for many rays from the viewer: its quads, sorted by where they are seen.
+pub struct Rays<'a> {
+    shape: &'a Shape,
+    quads: Vec<([u16; 4], Part)>,
+    /// Column and row of the lower left cell, and cells across.
+    corner: (i32, i32),
+    across: usize,
+    /// The numbers of the quads that reach into each cell, in rising order.
+    cells: Vec<Vec<u16>>,
+}
+
+/// Side of a cell in which quads are looked for, cm.
+const RAY_CELL: f32 = 1.5;
+
+impl<'a> Rays<'a> {
+    fn of(shape: &'a Shape) -> Self {
+        let quads: Vec<_> = shape.quads().collect();
+        let cell = |at: f32| libm::floorf(at / RAY_CELL) as i32;
+        // Lowest and highest column and row of each quad.
+        let reach = |quad: &[u16; 4]| {
+            let mut reach = [(i32::MAX, i32::MIN); 2];
+            for v in quad {
+                let p = shape.points[usize::from(*v)];
+                for (k, (low, high)) in reach.iter_mut().enumerate() {
+                    (*low, *high) = ((*low).min(cell(p[k])), (*high).max(cell(p[k])));
+                }
+            }
+            reach
+        };
+        let reaches: Vec<_> = quads.iter().map(|(quad, _)| reach(quad)).collect();
+        let all =
+            |k: usize| reaches.iter().fold((i32::MAX, i32::MIN), |m, r| (m.0.min(r[k].0), m.1.max(r[k].1)));
+        let ((x0, x1), (y0, y1)) = if quads.is_empty() { ((0, -1), (0, -1)) } else { (all(0), all(1)) };
+        let across = (x1 - x0 + 1) as usize;
+        let mut cells = vec![vec![]; across * (y1 - y0 + 1) as usize];
+        for (number, [(a, b), (c, d)]) in reaches.iter().enumerate() {
+            for y in *c..=*d {
+                let row = (y - y0) as usize * across;
+                for x in *a..=*b {
+                    cells[row + (x - x0) as usize].push(number as u16);
+                }
+            }
+        }
+        Rays { shape, quads, corner: (x0, y0), across, cells }
+    }
+
+    /// What a ray from the viewer towards her back meets first at (x, y).
+    pub fn under(&self, x: f32, y: f32) -> Option<Met> {
+        let from = |at: f32, first: i32| usize::try_from(libm::floorf(at / RAY_CELL) as i32 - first).ok();
+        let (column, row) = (from(x, self.corner.0)?, from(y, self.corner.1)?);
+        let cell =
+            if column < self.across { self.cells.get(row * self.across + column)? } else { return None };
+        self.shape.first_of(cell.iter().map(|number| self.quads[usize::from(*number)]), x, y)
+    }
+}
+
 /// One triangle.
 type Triangle = [Vec3; 3];
 
@@ -281,9 +337,14 @@ impl Shape {
 
     /// What a ray from the viewer towards her back meets first at (x, y).
     pub fn under(&self, x: f32, y: f32) -> Option<Met> {
+        self.first_of(self.quads(), x, y)
+    }
+
+    /// Of these quads, in rising order, what such a ray meets first.
+    fn first_of(&self, quads: impl Iterator<Item = ([u16; 4], Part)>, x: f32, y: f32) -> Option<Met> {
         let mut met: Option<Met> = None;
         let sign = if self.mirrored { -1.0 } else { 1.0 };
-        for (quad, part) in self.quads() {
+        for (quad, part) in quads {
             let corners = quad.map(|v| self.points[usize::from(v)]);
             let beside =
                 |k: usize, at: f32| corners.iter().all(|p| p[k] < at) || corners.iter().all(|p| p[k] > at);
@@ -305,6 +366,11 @@ impl Shape {
             }
         }
         met
+    }
+
+    /// The same body for many rays.
+    pub fn for_rays(&self) -> Rays<'_> {
+        Rays::of(self)
     }
 
     /// How far `p` lies before or behind what is met first under it, cm; `None` where nothing is met.
@@ -355,7 +421,16 @@ impl Shape {
                 // Half a step off the axes: a mirrored baby has the mirrored hull.
                 let (sin, cos) = libm::sincosf((i as f32 + 0.5) / AROUND as f32 * std::f32::consts::TAU);
                 let far = |p: &FigurePoint| p.x * cos + p.y * sin;
-                flat.iter().copied().max_by(|p, q| far(p).total_cmp(&far(q)))
+                // Lane by lane: of points equally far the last is taken.
+                let mut most = [f32::MIN; 8];
+                for eight in flat.chunks(8) {
+                    for (m, p) in most.iter_mut().zip(eight) {
+                        let far = far(p);
+                        *m = if far > *m { far } else { *m };
+                    }
+                }
+                let most = most.into_iter().fold(f32::MIN, f32::max);
+                flat.iter().rev().find(|p| far(p) >= most).copied()
             })
             .collect()
     }

@@ -9,9 +9,8 @@ use super::form::landmark::Landmark;
 use super::heard::Source;
 use super::mother::MotherShape;
 use super::part::{Part, Region};
-use super::place::hull;
 use super::pose::{Drawn, Pose, Rounds};
-use super::shape::Met;
+use super::shape::{Met, Rays};
 use crate::exam::{Across, Height, Place};
 use crate::units::{BabySide, Centimetres, MotherPoint, MotherSide, Vec3};
 
@@ -164,50 +163,77 @@ fn cupped(mother: &MotherShape, level: Height, x: f64, y: f64) -> MotherPoint {
 
 /// What hands and ear would find on this pose.
 pub fn palpation(pose: &Pose) -> Palpation {
-    let touches = places(&pose.mother)
-        .into_iter()
-        .map(|(place, at)| match felt(pose, at) {
-            Some(felt) => Touch { place, at, met_at: at, felt: Some(felt) },
-            None => closing_in(pose, &place, at),
-        })
-        .collect();
+    let hands = Hands::on(pose);
+    let touches = places(&pose.mother).into_iter().map(|(place, at)| hands.touch(place, at)).collect();
     let hearts = pose.posed().map(|(number, baby)| listening(&pose.mother, number, baby)).collect();
     Palpation { touches, hearts }
 }
 
-/// What hands at the fundus meet as they close in on a pole that lies lengthwise: by half a centimetre at a time.
-fn closing_in(pose: &Pose, place: &Place, at: MotherPoint) -> Touch {
-    let lengthwise =
-        |felt: &Felt| pose.posed().any(|(number, baby)| number == felt.baby && baby.posture.up.y.abs() > 0.9);
-    let steps = if place.height == Some(Height::Fundus) { (2.0 * CLOSE_IN) as u8 } else { 0 };
-    let met = (1..=steps).find_map(|step| {
-        let lower = pose.mother.skin(at.0.x.into(), f64::from(at.0.y) - 0.5 * f64::from(step));
-        felt(pose, lower).filter(lengthwise).map(|felt| (lower, felt))
-    });
-    match met {
-        Some((met_at, felt)) => Touch { place: *place, at, met_at, felt: Some(felt) },
-        None => Touch { place: *place, at, met_at: at, felt: None },
-    }
+/// Hands on a pose.
+struct Hands<'a> {
+    mother: &'a MotherShape,
+    babies: Vec<(usize, Lying<'a>)>,
 }
 
-/// What a ray from the viewer through `at` towards her back meets first.
-fn felt(pose: &Pose, at: MotherPoint) -> Option<Felt> {
-    let mut first: Option<(f32, Felt)> = None;
-    for (number, drawn) in &pose.babies {
-        let met = match drawn {
-            Drawn::Baby(baby) => {
-                baby.shape.under(at.0.x, at.0.y).map(|met| (met.at.z, feel(baby, &met), Some(met.part)))
-            }
-            Drawn::Rounds(rounds) => meet_rounds(rounds, at.0).map(|(z, what)| (z, what, None)),
+/// What lies under them.
+enum Lying<'a> {
+    Baby(&'a PosedBaby, Rays<'a>),
+    Rounds(&'a Rounds),
+}
+
+impl<'a> Hands<'a> {
+    fn on(pose: &'a Pose) -> Self {
+        let lying = |drawn: &'a Drawn| match drawn {
+            Drawn::Baby(baby) => Lying::Baby(baby, baby.shape.for_rays()),
+            Drawn::Rounds(rounds) => Lying::Rounds(rounds),
         };
-        if let Some((z, what, part)) = met
-            && first.is_none_or(|(nearer, _)| z > nearer)
-        {
-            let depth_cm = (at.0.z - z).max(0.0);
-            first = Some((z, Felt { baby: *number, what, part, depth_cm }));
+        Hands {
+            mother: &pose.mother,
+            babies: pose.babies.iter().map(|(number, drawn)| (*number, lying(drawn))).collect(),
         }
     }
-    first.map(|(_, felt)| felt)
+
+    /// What is felt at a place; at the fundus, what hands meet as they close in on a pole that lies lengthwise, by half a
+    /// centimetre at a time.
+    fn touch(&self, place: Place, at: MotherPoint) -> Touch {
+        if let Some(felt) = self.felt(at) {
+            return Touch { place, at, met_at: at, felt: Some(felt) };
+        }
+        let lengthwise = |felt: &Felt| {
+            self.babies.iter().any(|(number, lying)| {
+                matches!(lying, Lying::Baby(baby, _) if *number == felt.baby && baby.posture.up.y.abs() > 0.9)
+            })
+        };
+        let steps = if place.height == Some(Height::Fundus) { (2.0 * CLOSE_IN) as u8 } else { 0 };
+        let met = (1..=steps).find_map(|step| {
+            let lower = self.mother.skin(at.0.x.into(), f64::from(at.0.y) - 0.5 * f64::from(step));
+            self.felt(lower).filter(lengthwise).map(|felt| (lower, felt))
+        });
+        match met {
+            Some((met_at, felt)) => Touch { place, at, met_at, felt: Some(felt) },
+            None => Touch { place, at, met_at: at, felt: None },
+        }
+    }
+
+    /// What a ray from the viewer through `at` towards her back meets first.
+    fn felt(&self, at: MotherPoint) -> Option<Felt> {
+        let mut first: Option<(f32, Felt)> = None;
+        for (number, lying) in &self.babies {
+            let met = match lying {
+                Lying::Baby(baby, rays) => {
+                    rays.under(at.0.x, at.0.y).map(|met| (met.at.z, feel(baby, &met), Some(met.part)))
+                }
+                Lying::Rounds(rounds) => meet_rounds(rounds, at.0).map(|(z, what)| (z, what, None)),
+            };
+            if let Some((z, what, part)) = met
+                && first.is_none_or(|(nearer, _)| z > nearer)
+            {
+                let depth_cm = (at.0.z - z).max(0.0);
+                first = Some((z, Felt { baby: *number, what, part, depth_cm }));
+            }
+        }
+        first.map(|(_, felt)| felt)
+    }
 }
 
 /// Where a ray meets the rounds that stand for a baby, and what they stand for.
@@ -271,9 +297,7 @@ const NEARER_IN_FRONT: f64 = 0.17;
 
 /// How far this baby reaches to her right and to her left of the midline, cm.
 fn beside(baby: &PosedBaby) -> [f64; 2] {
-    hull(baby)
-        .iter()
-        .fold([0.0, 0.0], |far: [f64; 2], p| [far[0].max(-f64::from(p.x)), far[1].max(f64::from(p.x))])
+    [-1.0, 1.0].map(|x| baby.shape.reach(Vec3::new(x, 0.0, 0.0)).max(0.0).into())
 }
 
 /// Where this baby's heart would best be heard: the skin that is nearest to where the sound leaves the baby, ways

@@ -34,12 +34,18 @@ pub fn rim(cast: &Cast, start: FigurePoint, x: f32, y: f32, far: f32) -> FigureP
     at((gone - INSIDE).max(0.0))
 }
 
-/// The point nearest to `wanted` where this baby's own trunk is seen; `None` when another body or its own limbs hide it
-/// all round, up to 9 cm.
-pub fn own_trunk(cast: &Cast, baby: &PosedBaby, wanted: FigurePoint) -> Option<FigurePoint> {
+/// The point nearest to `wanted` where this baby's own trunk is seen, in a cell of the cast that will do; `None` when there is
+/// none up to 9 cm all round: another body or its own limbs hide it.
+pub fn own_trunk(
+    cast: &Cast,
+    baby: &PosedBaby,
+    wanted: FigurePoint,
+    will_do: impl Fn(usize) -> bool,
+) -> Option<FigurePoint> {
     let own = |p: &FigurePoint| {
         let Some(i) = cast.index_at(p.x, p.y).filter(|i| cast.hit(*i)) else { return false };
         cast.part[i].region() == Region::Trunk
+            && will_do(i)
             && baby.shape.off(Vec3::new(p.x, p.y, cast.depth[i])).is_some_and(|off| off < 0.5)
     };
     if own(&wanted) {

@@ -28,6 +28,9 @@ pub(super) struct Wanted {
     pub owner: Option<usize>,
 }
 
+/// Skin of the trunk that looks towards the baby's back by at least this (cosine) may be named its back.
+const ON_BACK: f32 = 0.0;
+
 /// What the words are taken from.
 pub(super) struct Source<'a> {
     pub pose: &'a Pose,
@@ -274,23 +277,32 @@ impl Source<'_> {
         let belly = baby.body.point(baby.spine.belly.origin);
         let back = baby.body.point(baby.spine.belly.point(Vec3::new(0.0, 1.5, -4.6) * k.girth));
         let towards = -baby.body.z;
-        let (id, targets) = if towards.z < -0.92 {
-            // Quite behind: nothing of it is seen. Its edges on both sides are, when the baby lies lengthwise.
+        // Not on an arm or on the other baby that lies before it.
+        let seen =
+            |targets: [Option<FigurePoint>; 2]| targets.map(|t| edge::own_trunk(cast, baby, t?, |_| true));
+        // Its edges on both sides, when the baby lies lengthwise.
+        let behind = || {
             let rim = |sign: f32| {
                 let crosswise = baby.body.y.x.abs() > 0.5;
                 Some(if crosswise { flat(belly) } else { edge::rim(cast, flat(belly), sign, 0.0, 8.0) })
             };
-            ("label-back-behind", both(&rim))
-        } else if towards.z > 0.3 {
-            ("label-back", [Some(flat(back)); 2])
+            ("label-back-behind", seen(both(&rim)))
+        };
+        let on_back = |targets: [Option<FigurePoint>; 2]| {
+            let faces = |i: usize| cast.normal[i].dot(towards) > ON_BACK;
+            targets.map(|t| edge::own_trunk(cast, baby, t?, faces))
+        };
+        let (id, targets) = if towards.z > 0.3 {
+            ("label-back", seen([Some(flat(back)); 2]))
+        } else if towards.z < -0.92 {
+            // Quite behind: nothing of it is seen.
+            behind()
         } else {
             let flat_length = (towards.x * towards.x + towards.y * towards.y).sqrt().max(1e-3);
             let (x, y) = (towards.x / flat_length, towards.y / flat_length);
-            ("label-back", [Some(edge::rim(cast, flat(belly), x, y, 8.0)); 2])
+            let targets = on_back([Some(edge::rim(cast, flat(belly), x, y, 8.0)); 2]);
+            if targets.iter().any(Option::is_some) { ("label-back", targets) } else { behind() }
         };
-        // Not on an arm or on the other baby that lies before it.
-        let seen = |targets: [Option<FigurePoint>; 2]| targets.map(|t| edge::own_trunk(cast, baby, t?));
-        let targets = seen(targets);
         if targets.iter().any(Option::is_some) {
             out.push(spread(self.part(id, n, Doubt::Back(n))?, targets, side));
         }

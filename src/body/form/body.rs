@@ -6,7 +6,7 @@
 use super::bone::{BONES, HEAD, Limb, ROOT, limb};
 use super::bridge::bridge;
 use super::landmark::Landmark;
-use super::mesh::{minus, normals, plus, scaled, smooth};
+use super::mesh::{minus, normals, plus, scaled, smooth, smooth_by};
 use super::posture::Posture;
 use super::rest::Rest;
 use super::skeleton::{self, BoneAt, Joints, SIDES, X};
@@ -69,8 +69,6 @@ pub struct Body<'a> {
     pub sizes: Sizes,
     joints: Joints,
     points: Vec<[f32; 3]>,
-    /// What relaxation takes from the rest shape.
-    detail: Vec<[f32; 3]>,
 }
 
 /// A posed skin in the baby's own frame: y from rump to crown, z to its front, x to its left; the origin between the
@@ -87,10 +85,14 @@ impl<'a> Body<'a> {
     /// The body of these sizes.
     pub fn new(rest: &'a Rest, sizes: &Sizes) -> Body<'a> {
         let (joints, points) = sized(rest, sizes);
-        let mut relaxed = points.clone();
-        smooth(&mut relaxed, &rest.near, &rest.regions.mush, MUSH, PULL);
-        let detail = points.iter().zip(&relaxed).map(|(p, r)| minus(*p, *r)).collect();
-        Body { rest, sizes: *sizes, joints, points, detail }
+        Body { rest, sizes: *sizes, joints, points }
+    }
+
+    /// What relaxation takes from the rest shape.
+    fn detail(&self) -> Vec<[f32; 3]> {
+        let mut relaxed = self.points.clone();
+        smooth(&mut relaxed, &self.rest.near, &self.rest.regions.mush, MUSH, PULL);
+        self.points.iter().zip(&relaxed).map(|(p, r)| minus(*p, *r)).collect()
     }
 
     /// The bones alone, in the skin's frame.
@@ -109,7 +111,7 @@ impl<'a> Body<'a> {
         vertices.iter().map(|v| self.carry(&carriers, usize::from(*v)).0).collect()
     }
 
-    /// The skin without relaxation, for a preview.
+    /// The skin without relaxation: where limbs lie is asked of it.
     pub fn quick(&self, posture: &Posture) -> Skin {
         let bones = self.bones(posture);
         let carriers = self.carriers(&bones);
@@ -154,7 +156,7 @@ impl<'a> Body<'a> {
         let (mut points, turns): (Vec<_>, Vec<_>) =
             (0..self.points.len()).map(|v| self.carry(&carriers, v)).unzip();
         smooth(&mut points, &rest.near, &rest.regions.mush, MUSH, PULL);
-        for ((p, turn), d) in points.iter_mut().zip(&turns).zip(&self.detail) {
+        for ((p, turn), d) in points.iter_mut().zip(&turns).zip(&self.detail()) {
             let d = Turn::from_quaternion(*turn).of(Vec3::new(d[0], d[1], d[2]));
             *p = plus(*p, [d.x, d.y, d.z]);
         }
@@ -173,10 +175,8 @@ impl<'a> Body<'a> {
             smooth(&mut points, &rest.near, &rest.regions.bridge, 9, 0.5 * (1.0 - bridged));
         }
         // Pleats go, and the forms stay: each step in is taken back by one out.
-        for _ in 0..20 {
-            smooth(&mut points, &rest.near, &rest.regions.bridge, 1, 0.6);
-            smooth(&mut points, &rest.near, &rest.regions.bridge, 1, -0.62);
-        }
+        let in_and_out = (0..40).map(|step| if step % 2 == 0 { 0.6 } else { -0.62 });
+        smooth_by(&mut points, &rest.near, &rest.regions.bridge, in_and_out);
         smooth(&mut points, &rest.near, &rest.regions.pubis, 40, 0.7);
         points
     }

@@ -34,18 +34,6 @@ impl Near {
     pub fn vertices(&self) -> usize {
         self.start.len() - 1
     }
-    /// The mean of the neighbours of `v`.
-    #[inline]
-    pub fn mean(&self, points: &[[f32; 3]], v: usize) -> [f32; 3] {
-        let ids = self.at(v);
-        let mut s = [0.0f32; 3];
-        for m in ids {
-            let p = points[usize::from(*m)];
-            s = [s[0] + p[0], s[1] + p[1], s[2] + p[2]];
-        }
-        let k = 1.0 / ids.len() as f32;
-        [s[0] * k, s[1] * k, s[2] * k]
-    }
 }
 
 /// Every vertex's mean of its neighbours.
@@ -59,17 +47,40 @@ pub fn smoothed_once(field: &[f32], near: &Near) -> Vec<f32> {
 
 /// Moves each vertex towards the mean of its neighbours, `steps` times, by its share of `pull`.
 pub fn smooth(points: &mut [[f32; 3]], near: &Near, share: &[f32], steps: usize, pull: f32) {
-    let ids: Vec<(usize, f32)> =
-        share.iter().enumerate().filter(|(_, s)| **s > 0.0).map(|(v, s)| (v, s * pull)).collect();
-    let mut new = vec![[0.0f32; 3]; ids.len()];
-    for _ in 0..steps {
-        for ((v, k), n) in ids.iter().zip(&mut new) {
-            let (p, m) = (points[*v], near.mean(points, *v));
-            *n = [p[0] + k * (m[0] - p[0]), p[1] + k * (m[1] - p[1]), p[2] + k * (m[2] - p[2])];
+    smooth_by(points, near, share, std::iter::repeat_n(pull, steps));
+}
+
+/// The same, a step for each pull.
+pub fn smooth_by(points: &mut [[f32; 3]], near: &Near, share: &[f32], pulls: impl Iterator<Item = f32>) {
+    let ids: Vec<(usize, f32)> = share.iter().copied().enumerate().filter(|(_, s)| *s > 0.0).collect();
+    // Four lanes are one to the processor.
+    let mut from: Vec<[f32; 4]> = points.iter().map(|[x, y, z]| [*x, *y, *z, 0.0]).collect();
+    let mut new = vec![[0.0f32; 4]; ids.len()];
+    for pull in pulls {
+        for ((v, share), n) in ids.iter().zip(&mut new) {
+            let around = near.at(*v);
+            let s = match *around {
+                // Most have four.
+                [a, b, c, d] => {
+                    let [a, b, c, d] = [a, b, c, d].map(|m| from[usize::from(m)]);
+                    [0, 1, 2, 3].map(|i| a[i] + b[i] + c[i] + d[i])
+                }
+                _ => around.iter().fold([0.0f32; 4], |s, m| {
+                    let p = from[usize::from(*m)];
+                    [0, 1, 2, 3].map(|i| s[i] + p[i])
+                }),
+            };
+            let (k, one) = (share * pull, 1.0 / around.len() as f32);
+            let p = from[*v];
+            *n = [0, 1, 2, 3].map(|i| p[i] + k * (s[i] * one - p[i]));
         }
         for ((v, _), n) in ids.iter().zip(&new) {
-            points[*v] = *n;
+            from[*v] = *n;
         }
+    }
+    for (v, _) in &ids {
+        let [x, y, z, _] = from[*v];
+        points[*v] = [x, y, z];
     }
 }
 
