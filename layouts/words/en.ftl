@@ -85,6 +85,7 @@ drawing-womb-only = Before 26 weeks only the womb and its level are drawn.
 drawing-baby-not-told = Head and breech are not known: no baby is drawn.
 drawing-back-not-felt = Where the back lies is not known: head and bottom are drawn as rounds.
 drawing-legs-not-felt = How the legs lie is not known: drawn folded.
+drawing-foot-not-told = A foot leads; which one is not told: both legs are drawn folded.
 told-lump = ring: lump (fibroid)
 told-limbs = small ring: limbs felt
 told-brim = long broken line: brim
@@ -288,6 +289,7 @@ word-complete = complete
 word-footling-left = footling left
 word-footling-right = footling right
 word-footling-both = footling both
+word-footling = footling
 
 # Heart.
 word-pinard-horn = Pinard horn

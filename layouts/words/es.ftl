@@ -76,6 +76,7 @@ drawing-womb-only = Antes de las 26 semanas solo se dibujan el útero y su altur
 drawing-baby-not-told = No se sabe dónde están la cabeza y las nalgas: no se dibuja al bebé.
 drawing-back-not-felt = No se sabe dónde está la espalda: cabeza y nalgas se dibujan como círculos.
 drawing-legs-not-felt = No se sabe cómo están las piernas: dibujadas dobladas.
+drawing-foot-not-told = Va primero un pie; no se dice cuál: las dos piernas se dibujan flexionadas.
 told-lump = anillo: bulto (mioma)
 told-limbs = anillo pequeño: brazos o piernas
 told-brim = línea larga discontinua: estrecho superior
@@ -264,6 +265,7 @@ word-complete = nalgas completas
 word-footling-left = de pies, el izquierdo
 word-footling-right = de pies, el derecho
 word-footling-both = de pies, los dos
+word-footling = de pies
 
 word-pinard-horn = trompeta de Pinard
 word-fetoscope = estetoscopio fetal

@@ -78,6 +78,7 @@ drawing-womb-only = Avant 26 SA, seuls l’utérus et sa hauteur sont dessinés
 drawing-baby-not-told = Place de la tête et du siège inconnue : aucun bébé n’est dessiné.
 drawing-back-not-felt = On ne sait pas où est le dos : tête et siège sont dessinés en ronds.
 drawing-legs-not-felt = Place des jambes inconnue : dessinées fléchies.
+drawing-foot-not-told = Un pied se présente en premier ; lequel n’est pas dit : les deux jambes sont dessinées repliées.
 told-lump = anneau : boule (fibrome)
 told-limbs = petit anneau : bras ou jambes
 told-brim = long trait interrompu : détroit supérieur
@@ -269,6 +270,7 @@ word-complete = siège complet
 word-footling-left = mode des pieds, le gauche
 word-footling-right = mode des pieds, le droit
 word-footling-both = mode des pieds, les deux
+word-footling = mode des pieds
 
 word-pinard-horn = stéthoscope de Pinard
 word-fetoscope = stéthoscope fœtal

@@ -44,6 +44,8 @@ pub struct Lying {
     pub level: Option<f32>,
     /// True when any finding it rests on is unsure.
     pub unsure: bool,
+    /// A foot leads, and which one is not told: the legs are folded.
+    pub foot_untold: bool,
     /// False when nothing was found of the legs.
     pub legs_known: bool,
 }
@@ -85,7 +87,11 @@ pub fn plan(baby: &Baby, conclusion: &Conclusion) -> Plan {
         up,
         lie,
         attitude: attitude(baby, conclusion),
-        legs: baby.legs.value().copied().unwrap_or(Legs::Complete),
+        legs: match baby.legs.value() {
+            None | Some(Legs::Footling(Footling::Untold)) => Legs::Complete,
+            Some(legs) => *legs,
+        },
+        foot_untold: baby.legs.value() == Some(&Legs::Footling(Footling::Untold)),
         depth: depth(baby, conclusion, lie, head_leads),
         level: None,
         unsure: conclusion.unsure,

@@ -45,6 +45,8 @@ pub enum DrawingNote {
     BackNotFelt(usize),
     /// The legs of this baby were not felt: drawn folded.
     LegsNotFelt(usize),
+    /// A foot of this baby leads, and which one was not told: drawn folded.
+    FootNotTold(usize),
     /// The findings of this baby are unsure.
     Unsure(usize),
     /// The findings of this baby disagree.
@@ -237,6 +239,9 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
                 }
                 if matches!(plan, Plan::Baby(..)) && !lying.legs_known && lying.up.y > 0.0 {
                     notes.push(DrawingNote::LegsNotFelt(number));
+                }
+                if matches!(plan, Plan::Baby(..)) && lying.foot_untold {
+                    notes.push(DrawingNote::FootNotTold(number));
                 }
                 if lying.lie == Lie::Longitudinal && lying.up.y < 0.0 {
                     match lying.attitude {

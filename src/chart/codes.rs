@@ -87,7 +87,9 @@ pub fn legs(legs: Legs) -> Code {
     match legs {
         Legs::Frank => snomed("18559007"),
         Legs::Complete => snomed("49168004"),
-        Legs::Footling(Footling::Left | Footling::Right | Footling::Both) => snomed("249097002"),
+        Legs::Footling(Footling::Left | Footling::Right | Footling::Both | Footling::Untold) => {
+            snomed("249097002")
+        }
     }
 }
 

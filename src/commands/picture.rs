@@ -125,6 +125,7 @@ pub fn notes(pose: &Pose, words: &Words) -> Result<Vec<String>, WordsError> {
                 DrawingNote::BabyNotTold(n) => ("drawing-baby-not-told", Some(*n)),
                 DrawingNote::BackNotFelt(n) => ("drawing-back-not-felt", Some(*n)),
                 DrawingNote::LegsNotFelt(n) => ("drawing-legs-not-felt", Some(*n)),
+                DrawingNote::FootNotTold(n) => ("drawing-foot-not-told", Some(*n)),
                 DrawingNote::Unsure(n) => ("drawing-unsure", Some(*n)),
                 DrawingNote::Disagree(n) => ("drawing-disagree", Some(*n)),
                 DrawingNote::HeartNotHeard(n) => ("drawing-heart-not-heard", Some(*n)),

@@ -14,6 +14,8 @@ struct Row {
     trust: &'static str,
     checked: &'static str,
     audience: &'static str,
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    no_page: bool,
 }
 
 fn rows() -> Vec<Row> {
@@ -26,6 +28,7 @@ fn rows() -> Vec<Row> {
         trust: rule.trust.name(),
         checked: rule.checked,
         audience: rule.audience.name(),
+        no_page: rule.no_page,
     };
     RULES.iter().map(row).collect()
 }
@@ -41,8 +44,12 @@ pub fn text() -> String {
             format!("{}; {}, checked {}", row.source, row.trust, row.checked)
         };
         text.push_str(&format!(
-            "\n{} ({}, for the {})\n  {}{formula}\n  {ground}\n",
-            row.id, row.grade, row.audience, row.meaning
+            "\n{} ({}, for the {}{})\n  {}{formula}\n  {ground}\n",
+            row.id,
+            row.grade,
+            row.audience,
+            if row.no_page { "; no family page while it stands" } else { "" },
+            row.meaning
         ));
     }
     text

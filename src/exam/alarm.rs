@@ -12,7 +12,7 @@ mod spelling;
 mod vagina;
 
 use super::model::Report;
-use phrases::PHRASES;
+use phrases::{PHRASES, PLAIN};
 
 /// What a mention is about, and so what answers it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -123,28 +123,14 @@ pub fn is_private(text: &str) -> bool {
     })
 }
 
-/// The longest phrase of the list that stands at token `at`: how many tokens, and what it is about.
+/// The longest phrase that stands at token `at`, in any language: how many tokens, and what it is about.
 fn longest(tokens: &[Token<'_>], lower: &[String], text: &str, at: usize) -> Option<(usize, About)> {
-    let mut best: Option<(usize, About)> = None;
-    for (about, phrases) in PHRASES {
-        for phrase in *phrases {
-            // A phrase in capitals is meant in capitals.
-            let capitals = phrase.chars().any(char::is_uppercase);
-            let mut length = 0;
-            let all = phrase.split(' ').all(|word| {
-                let here = at + length;
-                let same = tokens.get(here).is_some_and(|token| {
-                    let joined = length == 0 || close(&text[tokens[here - 1].end..token.start]);
-                    joined && if capitals { token.text == word } else { spelling::same(&lower[here], word) }
-                });
-                length += 1;
-                same
-            });
-            if all && best.is_none_or(|(most, _)| length > most) {
-                best = Some((length, *about));
-            }
-        }
-    }
+    let said = spelled(tokens, lower, text, at);
+    let plain = unaccented(tokens, lower, text, at);
+    let best = match (said, plain) {
+        (Some(said), Some(plain)) => Some(if plain.0 > said.0 { plain } else { said }),
+        (said, plain) => said.or(plain),
+    };
     // A cord or a labour in doubt is asked about, whatever else is said of it.
     let doubted = text[..tokens.get(at).map_or(0, |token| token.start)].trim_end().ends_with('?');
     best.or_else(|| match lower[at].as_str() {
@@ -152,6 +138,61 @@ fn longest(tokens: &[Token<'_>], lower: &[String], text: &str, at: usize) -> Opt
         "labour" | "labor" if doubted => Some((1, About::Labour)),
         _ => None,
     })
+}
+
+/// How many tokens `phrase` takes at token `at`, when each of its words is `same` as the token's.
+fn stands(
+    tokens: &[Token<'_>],
+    text: &str,
+    at: usize,
+    phrase: &str,
+    same: &dyn Fn(usize, &str) -> bool,
+) -> Option<usize> {
+    let mut length = 0;
+    let all = phrase.split(' ').all(|word| {
+        let here = at + length;
+        length += 1;
+        let joined = |token: &Token<'_>| here == at || close(&text[tokens[here - 1].end..token.start]);
+        tokens.get(here).is_some_and(joined) && same(here, word)
+    });
+    all.then_some(length)
+}
+
+/// The longest phrase of English, Spanish or French at token `at`.
+fn spelled(tokens: &[Token<'_>], lower: &[String], text: &str, at: usize) -> Option<(usize, About)> {
+    let mut best: Option<(usize, About)> = None;
+    for (about, phrases) in PHRASES {
+        for phrase in *phrases {
+            // A phrase in capitals is meant in capitals.
+            let capitals = phrase.chars().any(char::is_uppercase);
+            let same = |here: usize, word: &str| {
+                if capitals { tokens[here].text == word } else { spelling::same(&lower[here], word) }
+            };
+            let length = stands(tokens, text, at, phrase, &same).unwrap_or(0);
+            if length > best.map_or(0, |(most, _)| most) {
+                best = Some((length, *about));
+            }
+        }
+    }
+    best
+}
+
+/// The longest phrase of Portuguese or Polish at token `at`, accents or none.
+fn unaccented(tokens: &[Token<'_>], lower: &[String], text: &str, at: usize) -> Option<(usize, About)> {
+    let is =
+        |said: &str, word: &str| word.strip_suffix('*').map_or(said == word, |stem| said.starts_with(stem));
+    let first = spelling::plain(lower.get(at)?);
+    let mut best: Option<(usize, About)> = None;
+    for (about, phrases) in PLAIN.into_iter().flatten() {
+        for phrase in phrases.iter().filter(|phrase| is(&first, phrase.split(' ').next().unwrap_or(phrase))) {
+            let same = |here: usize, word: &str| is(&spelling::plain(&lower[here]), word);
+            let length = stands(tokens, text, at, phrase, &same).unwrap_or(0);
+            if length > best.map_or(0, |(most, _)| most) {
+                best = Some((length, *about));
+            }
+        }
+    }
+    best
 }
 
 /// Whether two words with this between them belong to one phrase.

@@ -225,6 +225,8 @@ pub enum Footling {
     Right,
     /// Both.
     Both,
+    /// One or both: which is not told.
+    Untold,
 }
 
 /// Where the heart was heard.

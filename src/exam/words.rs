@@ -400,6 +400,11 @@ impl Vocabulary for Legs {
             word: "footling both",
             also: &["both footling", "double footling"],
         },
+        Word {
+            value: Legs::Footling(Footling::Untold),
+            word: "footling",
+            also: &["footling breech", "incomplete breech"],
+        },
     ];
 }
 

@@ -29,6 +29,7 @@ pub fn cannot_both(exam: &Exam, conclusions: &[Conclusion]) -> Vec<Remark> {
                 values: vec![("baby", number.clone()), ("said", said.join("; "))],
                 findings: conflict.findings.clone(),
                 source: "",
+                no_page: false,
             });
         }
     }

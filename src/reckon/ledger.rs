@@ -84,6 +84,9 @@ pub struct Rule {
     pub trust: Trust,
     /// Who reads what it says.
     pub audience: Audience,
+    /// Whether no page that a family keeps is made while its remark stands, whatever else is in hand: no heart was heard,
+    /// or it was not told from her pulse.
+    pub no_page: bool,
 }
 
 impl Rule {
@@ -179,6 +182,14 @@ const fn of(
         checked: if is_new(source, trust) { CHECKED_LATER } else { CHECKED },
         trust,
         audience: Audience::Examiner,
+        no_page: false,
+    }
+}
+
+impl Rule {
+    /// The same, and no page that a family keeps is made while its remark stands.
+    const fn no_page(self) -> Rule {
+        Rule { no_page: true, ..self }
     }
 }
 

@@ -87,6 +87,8 @@ pub struct Remark {
     pub findings: Vec<String>,
     /// Where the rule comes from; empty for plain logic.
     pub source: &'static str,
+    /// As its rule has it: no page that a family keeps is made while it stands.
+    pub no_page: bool,
 }
 
 impl Remark {
@@ -100,20 +102,13 @@ impl Remark {
             values: vec![],
             findings: vec![],
             source: if rule.trust == ledger::Trust::Logic { "" } else { rule.ground() },
+            no_page: rule.no_page,
         }
     }
     /// Whether it tells of a heart that was not heard, or only in words of the note, or not told from her pulse. Then no
     /// page that a family keeps may be made, whatever else is in hand.
     pub fn heart_unheard(&self) -> bool {
-        const IDS: [&str; 6] = [
-            "heart-not-heard",
-            "twin-heart-not-heard",
-            "heart-heard-before",
-            "heart-is-her-pulse",
-            "heart-not-heard-scan-today",
-            "heart-not-heard-try-doppler",
-        ];
-        IDS.contains(&self.id) || self.values.contains(&("heart", "yes".to_owned()))
+        self.no_page || self.values.contains(&("heart", "yes".to_owned()))
     }
     /// With the keys of the findings it rests on.
     pub fn on(mut self, findings: &[&str]) -> Self {

@@ -151,6 +151,32 @@ fn two_readings_of_iud_are_named() {
     assert!(said("PV bleed").is_some_and(|text| !text.contains(both)));
 }
 
+/// While these stand no page goes home, and a remark has it from its rule.
+#[test]
+fn rules_of_a_heart_not_heard_stop_every_page() {
+    let stops: Vec<&str> = RULES.iter().filter(|rule| rule.no_page).map(|rule| rule.id).collect();
+    let unheard = [
+        "heart-not-heard",
+        "twin-heart-not-heard",
+        "heart-heard-before",
+        "heart-is-her-pulse",
+        "heart-not-heard-scan-today",
+        "heart-not-heard-try-doppler",
+    ];
+    assert_eq!(stops, unheard);
+    let mut met = std::collections::BTreeSet::new();
+    for row in rows("alarms.csv") {
+        for remark in reckon(&visit(&row[1]), &Default::default()).remarks {
+            let of_note =
+                remark.id == "note-mentions" && remark.values.contains(&("heart", "yes".to_owned()));
+            assert_eq!(remark.heart_unheard(), unheard.contains(&remark.id) || of_note, "{}", row[1]);
+            met.extend(remark.heart_unheard().then_some(remark.id));
+        }
+    }
+    // The one that needs two visits is met elsewhere.
+    assert!(unheard.iter().all(|id| met.contains(id) || *id == "heart-heard-before"), "{met:?}");
+}
+
 /// A heart that was heard before and is not heard now cannot wait at any week.
 #[test]
 fn a_heart_that_was_heard_before() {

@@ -40,7 +40,17 @@ fn put_under(
     legs: Legs,
 ) -> Placed {
     let lie = if up.x.abs() > 0.9 { Lie::Transverse } else { Lie::Longitudinal };
-    let lying = Lying { up, lie, attitude, legs, depth, level: None, unsure: false, legs_known: true };
+    let lying = Lying {
+        up,
+        lie,
+        attitude,
+        legs,
+        foot_untold: false,
+        depth,
+        level: None,
+        unsure: false,
+        legs_known: true,
+    };
     let posture = Posture {
         up,
         back,

@@ -154,6 +154,10 @@ fn what_is_unknown_is_noted() {
     let pose = posed("[baby]\nbreech = \"above pubic bone\"\nback = \"left\"\n");
     assert!(pose.notes.contains(&DrawingNote::WeeksNotGiven));
     assert!(pose.notes.contains(&DrawingNote::LegsNotFelt(1)));
+    let pose = posed("weeks = \"37+0\"\n[baby]\nposition = \"LSA\"\nlegs = \"footling\"\n");
+    assert!(pose.notes.contains(&DrawingNote::FootNotTold(1)), "which foot is no guess of the picture");
+    let pose = posed("weeks = \"37+0\"\n[baby]\nposition = \"LSA\"\nlegs = \"footling left\"\n");
+    assert!(!pose.notes.contains(&DrawingNote::FootNotTold(1)));
     let pose = posed("weeks = \"25+6\"\n[baby]\nhead = \"fundus\"\nback = \"left\"\n");
     assert_eq!((pose.babies.len(), pose.notes.clone()), (0, vec![DrawingNote::WombOnly]));
     let pose = posed("weeks = \"36+0\"\n[baby]\nhead = \"could not tell\"\n");

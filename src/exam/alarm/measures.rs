@@ -65,7 +65,21 @@ fn pressure_in_cm(number: &str) -> bool {
 fn said_pressure(text: &str, start: usize) -> bool {
     let before = text[..start].trim_end_matches([' ', ':', '=', '-']).to_lowercase();
     let word = before.rsplit(|c: char| !c.is_alphabetic()).next().unwrap_or_default();
-    ["bp", "ta", "tension", "tensión", "artérielle", "arterial", "pa"].contains(&word)
+    [
+        "bp",
+        "ta",
+        "tension",
+        "tensión",
+        "artérielle",
+        "arterial",
+        "pa",
+        "pressão",
+        "pressao",
+        "ciśnienie",
+        "cisnienie",
+        "rr",
+    ]
+    .contains(&word)
 }
 
 fn hot(number: &str) -> bool {
@@ -77,8 +91,22 @@ fn hot(number: &str) -> bool {
 fn said_hot(text: &str, start: usize, end: usize) -> bool {
     let before = text[..start].trim_end_matches([' ', ':', '=', '-']).to_lowercase();
     let word = before.rsplit(|c: char| !c.is_alphabetic() && c != '\u{b0}').next().unwrap_or_default();
-    let named =
-        ["t", "temp", "temperature", "temperatura", "température", "pyrexia", "fever", "fiebre", "fièvre"];
+    let named = [
+        "t",
+        "temp",
+        "temperature",
+        "temperatura",
+        "température",
+        "pyrexia",
+        "fever",
+        "fiebre",
+        "fièvre",
+        "febre",
+        "tax",
+        "gorączka",
+        "goraczka",
+        "ciepłota",
+    ];
     let after = text[end..].trim_start().to_lowercase();
     let unit = ["\u{b0}c", "\u{ba}c", "c ", "degrees", "\u{b0}"];
     named.contains(&word) || after == "c" || unit.iter().any(|unit| after.starts_with(unit))

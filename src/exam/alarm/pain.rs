@@ -2,7 +2,10 @@
 
 use super::{Token, close};
 
-const PAIN: &[&str] = &["pain", "pains", "dolor", "dolores", "douleur", "douleurs", "cramp", "cramps"];
+const PAIN: &[&str] = &[
+    "pain", "pains", "dolor", "dolores", "douleur", "douleurs", "cramp", "cramps", "dor", "dores", "ból",
+    "bol", "bóle", "bole", "bólu", "bolu", "bólów", "bolow",
+];
 /// Before the pain, with up to two words between, or after it.
 const SEVERE: &[&str] = &[
     "severe",
@@ -20,6 +23,18 @@ const SEVERE: &[&str] = &[
     "forte",
     "insupportable",
     "violente",
+    "fortes",
+    "intensa",
+    "intensas",
+    "insuportável",
+    "insuportavel",
+    "silny",
+    "silne",
+    "silnego",
+    "silnych",
+    "ostry",
+    "ostre",
+    "straszny",
 ];
 /// Out of ten, from here on a pain is severe. Common practice.
 const OF_TEN: u8 = 7;

@@ -1,10 +1,16 @@
-//! Phrases that could be an alarm. In: nothing. Out: one table, in every language that is shipped; a new phrase is one word in it.
+//! Phrases that could be an alarm. In: nothing. Out: one table, in English, Spanish and French; a new phrase is one word in it.
 //!
 //! In small letters, words apart by one space; hyphens in a note count as spaces; without what French elides (`l'`, `d'`). In
 //! capitals: meant in capitals only.
 
+mod polish;
+mod portuguese;
+
 use super::About::{self, *};
 use crate::exam::model::Report::*;
+
+/// Tables whose phrases are without accents, and may end in a star.
+pub static PLAIN: [&[(About, &[&str])]; 2] = [portuguese::PHRASES, polish::PHRASES];
 
 /// What each phrase is about.
 pub static PHRASES: &[(About, &[&str])] = &[

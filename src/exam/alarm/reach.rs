@@ -4,11 +4,66 @@ use super::{About, Token};
 
 /// A denial of the word that follows, carried on by a stroke, `or` and `nor`.
 const NO: &[&str] = &[
-    "no", "nil", "neg", "negative", "not", "without", "never", "non", "sin", "ninguna", "ningún", "ningun",
-    "nunca", "tampoco", "ausencia", "pas", "aucun", "aucune", "ni", "sans", "jamais", "absence",
+    "no",
+    "nil",
+    "neg",
+    "negative",
+    "not",
+    "without",
+    "never",
+    "non",
+    "sin",
+    "ninguna",
+    "ningún",
+    "ningun",
+    "nunca",
+    "tampoco",
+    "ausencia",
+    "pas",
+    "aucun",
+    "aucune",
+    "ni",
+    "sans",
+    "jamais",
+    "absence",
+    "não",
+    "nao",
+    "sem",
+    "nenhum",
+    "nenhuma",
+    "ausência",
+    "nie",
+    "bez",
+    "brak",
+    "żadnych",
+    "zadnych",
+    "nigdy",
 ];
+/// Two words that deny a whole list.
+const DENIES_IN_TWO: &[(&str, &[&str])] = &[
+    ("não", &["refere", "relata", "apresenta", "queixa"]),
+    ("nao", &["refere", "relata", "apresenta", "queixa"]),
+    ("nie", &["zgłasza", "zglasza", "podaje", "zgłaszała", "zglaszala", "podawała", "podawala"]),
+];
+/// What may stand between `nie` and what it denies in French; in Polish it denies the next word alone.
+const FRENCH: &[&str] = &["le", "la", "les", "des", "de", "du", "tout", "toute", "toutes", "avoir", "l", "d"];
 /// A denial of a whole list, to the end of the sentence.
-const DENIES: &[&str] = &["denies", "denied", "denying", "niega", "negaba", "nie", "réfute", "dénie"];
+const DENIES: &[&str] = &[
+    "denies",
+    "denied",
+    "denying",
+    "niega",
+    "negaba",
+    "réfute",
+    "dénie",
+    "nega",
+    "negou",
+    "negando",
+    "neguje",
+    "negowała",
+    "zaprzecza",
+    "zaprzeczyła",
+];
 /// After the word: it is denied.
 const AFTER: &[&str] = &[
     "nil",
@@ -30,7 +85,17 @@ const AFTER: &[&str] = &[
     "absents",
     "absentes",
     "0",
+    "não",
+    "nao",
+    "nie",
+    "brak",
+    "neguje",
+    "nega",
+    "ujemny",
+    "ujemne",
 ];
+/// Those of them that may begin what comes next: `headache no PVB`.
+const AFTER_AT_END: &[&str] = &["no", "não", "nao", "nie", "brak", "neguje", "nega"];
 /// Idioms: a word, and what after it makes it another thing.
 const IDIOMS: &[(&str, &[&str])] = &[
     ("fell", &["pregnant", "asleep", "behind", "out"]),
@@ -100,9 +165,42 @@ const BETWEEN: &[&str] = &[
     "signos",
     "nouveau",
     "nouvelle",
+    "há",
+    "houve",
+    "teve",
+    "relata",
+    "apresenta",
+    "sente",
+    "tem",
+    "se",
+    "mais",
+    "qualquer",
+    "sinais",
+    "queixa",
+    "queixas",
+    "ma",
+    "miała",
+    "zgłasza",
+    "zglasza",
+    "podaje",
+    "było",
+    "bylo",
+    "występuje",
+    "wystepuje",
+    "wystąpiło",
+    "obserwuje",
+    "stwierdza",
+    "stwierdzono",
+    "odczuwa",
+    "żadnego",
+    "cech",
+    "objawów",
+    "objawow",
+    "się",
+    "sie",
 ];
 /// What carries a denial on.
-const CARRIES: &[&str] = &["or", "nor", "ni", "o", "ou"];
+const CARRIES: &[&str] = &["or", "nor", "ni", "o", "ou", "nem", "ani", "lub", "albo"];
 /// What ends a denial of a list.
 const ENDS: &[&str] = &[
     "but",
@@ -121,6 +219,15 @@ const ENDS: &[&str] = &[
     "sauf",
     "maintenant",
     "par contre",
+    "mas",
+    "porém",
+    "exceto",
+    "agora",
+    "ale",
+    "jednak",
+    "natomiast",
+    "teraz",
+    "obecnie",
 ];
 /// What says that it is so today, in the same part of the sentence: no denial, history or advice reaches it over a comma.
 const TODAY: &[&str] = &[
@@ -156,6 +263,28 @@ const TODAY: &[&str] = &[
     "actuellement",
     "maintenant",
     "signale",
+    "hoje",
+    "agora",
+    "ontem",
+    "manhã",
+    "noite",
+    "refere",
+    "relata",
+    "apresenta",
+    "atualmente",
+    "dziś",
+    "dzis",
+    "dzisiaj",
+    "teraz",
+    "wczoraj",
+    "od",
+    "rano",
+    "wieczorem",
+    "obecnie",
+    "nocy",
+    "zgłasza",
+    "zglasza",
+    "podaje",
 ];
 /// An earlier time, or somebody else: before the word, in the same part of the sentence.
 const PAST: &[&str] = &[
@@ -187,6 +316,16 @@ const PAST: &[&str] = &[
     "précédent",
     "précédente",
     "sœur",
+    "prévia",
+    "prévias",
+    "prévio",
+    "irmã",
+    "poprzedniej",
+    "poprzednia",
+    "poprzednim",
+    "poprzednich",
+    "siostra",
+    "siostry",
 ];
 /// Words that tell of an earlier time only before these: `last night` is today's.
 const PAST_BEFORE: &[(&str, &[&str])] = &[
@@ -254,6 +393,29 @@ const ADVICE: &[&str] = &[
     "reconsulter",
     "revenir",
     "cas",
+    "orientações",
+    "aconselhada",
+    "procurar",
+    "retornar",
+    "regressar",
+    "explicados",
+    "jeśli",
+    "jesli",
+    "jeżeli",
+    "jezeli",
+    "gdyby",
+    "razie",
+    "zgłosić",
+    "zglosic",
+    "zgłaszać",
+    "pouczona",
+    "poinformowana",
+    "poinformowano",
+    "zalecono",
+    "zalecenia",
+    "omówiono",
+    "wyjaśniono",
+    "ryzyko",
 ];
 
 pub fn is_quiet(
@@ -376,7 +538,7 @@ fn denied(
         AFTER.contains(&lower[next].as_str())
             && text[tokens[next - 1].end..token.start].chars().all(|c| matches!(c, ' ' | ':' | '-' | '='))
             // `headache no PVB`: the denial belongs to what follows it.
-            && (lower[next] != "no" || tokens.get(next + 1).is_none() || text[token.end..].trim_start().starts_with([',', '.', ';']))
+            && (!AFTER_AT_END.contains(&lower[next].as_str()) || tokens.get(next + 1).is_none() || text[token.end..].trim_start().starts_with([',', '.', ';']))
     }) {
         return true;
     }
@@ -393,7 +555,15 @@ fn denied(
     let plus = |from: usize| text[tokens[from].end..tokens[at].start].contains('+');
     let part = start_of(text, tokens, at, &['.', ';', '\n', '!', '?', ',']);
     let so_today = is_so_today(text, tokens, lower, at, length, part);
-    if let Some(denies) = (sentence..at).rev().find(|i| DENIES.contains(&lower[*i].as_str()))
+    let next_word = |i: usize| lower.get(i + 1).map_or("", String::as_str);
+    let denies_list = |i: &usize| {
+        let word = lower[*i].as_str();
+        let in_two = |(first, then): &(&str, &[&str])| word == *first && then.contains(&next_word(*i));
+        let french = word == "nie"
+            && (FRENCH.contains(&next_word(*i)) || super::spelled(tokens, lower, text, *i + 1).is_some());
+        DENIES.contains(&word) || DENIES_IN_TWO.iter().any(in_two) || french
+    };
+    if let Some(denies) = (sentence..at).rev().find(denies_list)
         && !(denies..at).any(|i| ENDS.contains(&lower[i].as_str()))
         && !plus(denies)
         && !(so_today && denies < part)

@@ -24,6 +24,24 @@ pub(super) fn usual(word: &str) -> String {
     SLIPS.iter().find(|(slip, _)| *slip == lower).map_or(lower, |(_, usual)| usual).to_owned()
 }
 
+/// Without accents, as Portuguese and Polish are often typed.
+pub(super) fn plain(word: &str) -> String {
+    let letter = |c: char| match c {
+        'á' | 'à' | 'â' | 'ã' | 'ą' => 'a',
+        'ç' | 'ć' => 'c',
+        'é' | 'ê' | 'ę' => 'e',
+        'í' => 'i',
+        'ł' => 'l',
+        'ń' => 'n',
+        'ó' | 'ô' | 'õ' => 'o',
+        'ś' => 's',
+        'ú' | 'ü' => 'u',
+        'ź' | 'ż' => 'z',
+        other => other,
+    };
+    word.chars().map(letter).collect()
+}
+
 /// Whether `said` is `word`, or, of a long word, is it with one slip.
 pub(super) fn same(said: &str, word: &str) -> bool {
     said == word

@@ -66,12 +66,7 @@ impl Scan<'_> {
             "arrow" => self.arrow(end),
             "weeks" | "term" | "lmp" | "dated" | "size" => self.of_weeks(verb, rest, hit),
             "head" | "breech" | "pp" | "place" | "above" | "engaged" | "abdominal" => self.of_baby(verb, hit),
-            "legs" => self.legs(rest, end),
-            "footling" => {
-                self.mark(at, end, State::Kept);
-                self.whole("presentation=breech", end, &[]);
-                self.mark(at, end, State::Kept);
-            }
+            "legs" | "legs-of-breech" => self.legs(rest, end),
             "fh" => self.fh(end),
             "pulse" => self.lead("pulse", end),
             "efw" => self.efw(end),

@@ -159,7 +159,7 @@ impl Scan<'_> {
     /// Legs of a breech: with what says how that is known.
     pub(super) fn legs(&mut self, word: &str, end: usize) {
         let at = self.at;
-        let breech = (at..end).any(|at| matches!(self.low(at), "br" | "breech" | "bel"));
+        let breech = (at..end).any(|at| matches!(self.low(at), "br" | "breech" | "bel" | "footling"));
         if breech || self.tokens.iter().any(|token| matches!(token.low.as_str(), "br" | "breech")) {
             self.put_text("presentation", "breech".to_owned(), at, end);
         }

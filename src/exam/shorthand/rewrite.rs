@@ -3,7 +3,7 @@
 use super::lexicon::Lexicon;
 use super::tokens::{self, Token};
 
-/// Put in what the rows `as` of the lexicon say; a longer row of another kind at the same place goes first.
+/// Put in what the rows `as` of the lexicon say, `#1` and `#2` for the numbers in them; a longer row of another kind at the same place goes first.
 pub fn rewrite(line: &mut Vec<Token>, lexicon: &Lexicon) {
     let mut out: Vec<Token> = vec![];
     let mut at = 0;
@@ -14,7 +14,11 @@ pub fn rewrite(line: &mut Vec<Token>, lexicon: &Lexicon) {
         match found {
             Some(hit) => {
                 let whole = line[at].at.start..line[hit.end - 1].at.end;
-                for (n, token) in tokens::of(lexicon.rows[hit.row].rest()).into_iter().enumerate() {
+                let mut says = lexicon.rows[hit.row].rest().to_owned();
+                for (n, number) in hit.numbers.iter().enumerate() {
+                    says = says.replace(&format!("#{}", n + 1), &number.to_string());
+                }
+                for (n, token) in tokens::of(&says).into_iter().enumerate() {
                     let gap = if n == 0 { line[at].gap } else { token.gap };
                     out.push(Token::new(token.kind, whole.clone(), &token.text, gap));
                 }

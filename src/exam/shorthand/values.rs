@@ -3,7 +3,7 @@
 
 use super::day::Day;
 use super::lexicon::{Hit, Row, known};
-use super::said::Value;
+use super::said::{Said, Value};
 use super::scan::{Choice, Last, Scan};
 use super::tokens::Kind;
 use crate::exam::keys::{KEYS, Key, Scope};
@@ -52,6 +52,8 @@ impl Scan<'_> {
         };
         Some(match row.verb() {
             "value" | "unread" | "comes" | "constant" | "above" | "where" => return None,
+            "legs-of-breech" if !self.after_breech(end) => return None,
+            "legs-of-breech" => (end, 4),
             "letter" if self.babies < 2 => return None,
             "letter" => (end + MOST_TOKENS, 4),
             "as" => return None,
@@ -81,6 +83,23 @@ impl Scan<'_> {
             "is" | "bare" | "sign" | "doubtful" | "pain" | "time" | "amount" | "legs" => (end, 3),
             _ => (end, 2),
         })
+    }
+
+    /// Whether a breech was told before, and no blood or water comes after: `br deep frank`, not `frank PVB`.
+    fn after_breech(&self, end: usize) -> bool {
+        let says = |said: &Said, name: &str, codes: &[&str]| {
+            let text = said.values[0].text.to_lowercase();
+            said.key.name == name && codes.iter().any(|code| text.starts_with(code))
+        };
+        let breech = |said: &Said| {
+            said.baby == self.baby
+                && (says(said, "presentation", &["breech"])
+                    || says(said, "position", &["ls", "rs", "sa", "sp", "left sac", "right sac"]))
+        };
+        let of_baby = |said: &Said| said.key.scope == Scope::Baby;
+        self.said.last().is_some_and(of_baby)
+            && self.said.iter().any(breech)
+            && self.verb_at(end, &["sign", "doubtful", "pain"]).is_none()
     }
 
     /// After a lead: past the marks between it and its value.

@@ -47,7 +47,7 @@ pub fn remarks(exam: &Exam, remarks: &mut Vec<Remark>) {
 /// Whether the words name the cord.
 fn is_cord(words: &str) -> bool {
     let words = words.to_lowercase();
-    ["cord", "kord", "chord", "proc\u{fa}bito", "procidence", "pulsating"]
+    ["cord", "kord", "chord", "proc\u{fa}bito", "procidence", "pulsating", "p\u{119}powin", "pepowin"]
         .iter()
         .any(|word| words.contains(word))
 }

@@ -187,15 +187,17 @@ pub(super) const RULES: &[Rule] = &[
         "by Doppler, or it is not known by what, from 20+0; by horn or fetoscope from 24+0; weeks not known; movements \
          fewer, changed or gone at any week; before 16+0 nothing is made of it, because no instrument is sure to find it",
         "",
-    ),
-    practice("twin-heart-not-heard", ACT, "one heart of two was heard, the other not", "at any week"),
+    )
+    .no_page(),
+    practice("twin-heart-not-heard", ACT, "one heart of two was heard, the other not", "at any week").no_page(),
     practice(
         "heart-heard-before",
         ACT,
         "a heart that was heard at an earlier visit was not heard now",
         "at any week",
-    ),
-    practice("heart-is-her-pulse", ACT, "the heart heard and her pulse run together", ""),
+    )
+    .no_page(),
+    practice("heart-is-her-pulse", ACT, "the heart heard and her pulse run together", "").no_page(),
     act_now(
         "heart-rate-low",
         "a rate, or the mean of the counts, is low",

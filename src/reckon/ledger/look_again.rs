@@ -28,14 +28,16 @@ pub(super) const RULES: &[Rule] = &[
         "not heard by Doppler early",
         "16+0 to 19+6; a scan that day",
         "",
-    ),
+    )
+    .no_page(),
     house(
         "heart-not-heard-try-doppler",
         LOOK,
         "not heard by horn or fetoscope early, or it is not known by what",
         "16+0 to 23+6; not known by what: to 19+6",
         "",
-    ),
+    )
+    .no_page(),
     of(
         "heart-outside-usual",
         LOOK,

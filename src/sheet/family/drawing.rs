@@ -29,6 +29,7 @@ pub fn say_of_drawing(
             | DrawingNote::BabyNotTold(_)
             | DrawingNote::BackNotFelt(_)
             | DrawingNote::LegsNotFelt(_)
+            | DrawingNote::FootNotTold(_)
             | DrawingNote::Unsure(_)
             | DrawingNote::Disagree(_)
             | DrawingNote::HeartNotHeard(_)
