@@ -5,7 +5,7 @@ use super::baby::{PosedBaby, Posture};
 use super::cast::Cast;
 use super::felt::Felt;
 use super::measures::Measures;
-use super::mother::{HandbookLevels, MotherShape, handbook_levels};
+use super::mother::{FundusKnown, HandbookLevels, MotherShape, handbook_levels};
 use super::place::{ABOVE_BABY, hull, lowest, place, top};
 use super::plan::{Lying, Plan, plan};
 use super::{heard, shape, turning, twins, womb};
@@ -23,6 +23,12 @@ const FINEST_MM: f32 = 0.11;
 const WEEKS_NOT_GIVEN: f64 = 38.0;
 /// How much wider the abdomen is drawn with two babies when its girth was not measured: a drawing width.
 const TWINS_BREADTH: f64 = 1.1;
+/// And at most, where the womb of two needs it; and how far its wall stays from the flank, cm: drawing values.
+const TWINS_BROADEST: f64 = 1.45;
+const FROM_FLANK: f64 = 1.0;
+/// How much higher than by the weeks a womb is drawn at most in which one of two lies across above the other, cm: a drawing
+/// height. Two measure more than one by several cm (common practice).
+const TWINS_HIGHER: f32 = 6.0;
 /// How high a crosswise womb stands against a lengthwise one: a drawing height, common practice.
 const CROSSWISE_FUNDUS: f64 = 0.72;
 /// A baby that stands this far above the top of its womb does not fit, cm.
@@ -290,9 +296,14 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
         let top = points.iter().fold(0.0f32, |t, p| t.max(p.y)) + ABOVE_BABY;
         let low = mother.fundus_y * CROSSWISE_FUNDUS;
         let felt = limbs_felt(exam, &mother).map_or(low, |y| y + OVER_LIMBS);
-        mother = mother.with_fundus_at(f64::from(top).max(low).max(felt).min(mother.fundus_y));
+        let most = if babies.len() > 1 { mother.fundus_y.max(top.into()) } else { mother.fundus_y };
+        mother = mother.with_fundus_at(f64::from(top).max(low).max(felt).min(most));
     }
-    let womb = if drawn { womb::outline(&points, mother.fundus_y as f32, weeks) } else { vec![] };
+    let outline = womb::outline(&points, mother.fundus_y as f32, weeks);
+    if exam.babies.len() > 1 && cm(&m.girth).is_none() {
+        mother.breadth = mother.breadth.max(around(&mother, &outline)).min(TWINS_BROADEST);
+    }
+    let womb = if drawn { outline } else { vec![] };
     let marks = marks(exam, &mother, &babies, &womb);
     let handbooks = exam.weeks.map(Gestation::exact_weeks).and_then(handbook_levels);
     let places = |f: &crate::exam::Finding<Vec<Place>>| -> Vec<MotherPoint> {
@@ -315,6 +326,17 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
         notes,
         misfits,
     }
+}
+
+/// How much broader than usual her abdomen must be to hold a womb: most at the navel, and nowhere near chest and hips.
+fn around(mother: &MotherShape, womb: &[FigurePoint]) -> f64 {
+    let at = |breadth: f64, y: f64| MotherShape { breadth, ..*mother }.half_width(y);
+    womb.iter().fold(1.0f64, |most, p| {
+        let (y, needed) = (f64::from(p.y), f64::from(p.x.abs()) + FROM_FLANK);
+        let (usual, a_tenth_more) = (at(1.0, y), at(1.1, y));
+        let gained = (a_tenth_more - usual) * 10.0;
+        if gained > 0.3 * usual { most.max(1.0 + (needed - usual) / gained) } else { most }
+    })
 }
 
 /// The height of the highest place where limbs were felt, cm; a place at the top of the womb goes with the womb.
@@ -427,7 +449,9 @@ fn set_apart(exam: &Exam, conclusions: &[Conclusion], mother: &MotherShape, babi
     let moves = match (&*one, &*two) {
         (Drawn::Baby(a), Drawn::Baby(b)) => {
             let other = if lies[1] == Lie::Longitudinal { a } else { b };
-            let room = fundus - ABOVE_BABY - top(other);
+            // Over a baby that lies lengthwise a womb whose top was not found is as high as it must be.
+            let higher = if mother.fundus_known == FundusKnown::Expected { TWINS_HIGHER } else { 0.0 };
+            let room = fundus + higher - ABOVE_BABY - top(other);
             let mut moves = twins::apart([a, b], lies, first, room);
             let second = &exam.babies[1];
             let free = second.descent.value().is_none() && second.head_above_brim.value().is_none();

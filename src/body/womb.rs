@@ -27,6 +27,11 @@ const SLACK: f32 = 0.8;
 /// How much broader, and how much higher, the lower segment is where nothing stands in it, cm; drawing values.
 const BROADER: f32 = 2.4;
 const HIGHER: f32 = 1.3;
+/// The least radius to which the wall is bent over a baby, cm, above this height; drawing values.
+const BLUNT: f32 = 8.0;
+const IN_PELVIS: f32 = 6.0;
+/// How far below the top of the womb such a bend ends, cm: the smooth line swings out a little between its points.
+const BELOW_TOP: f32 = 0.4;
 /// Farther than anything drawn, cm.
 const FAR: f32 = 1e3;
 
@@ -48,7 +53,13 @@ pub fn outline(baby_points: &[FigurePoint], fundus_y: f32, weeks: f64) -> Vec<Fi
     let (foot, foot_radius) = (egg.low, egg.radius_low);
     let segment = |p: FigurePoint| distance(p, foot) - foot_radius;
     let must = |p: FigurePoint| (hull_distance(&own, p) - CLEAR - SLACK).min(segment(p) + 0.6);
-    let least: Vec<f32> = rays.iter().map(|r| r.reach(40.0, &must)).collect();
+    let own_reach: Vec<f32> =
+        rays.iter().map(|r| r.reach(40.0, &|p| hull_distance(&own, p) - CLEAR - SLACK)).collect();
+    let least: Vec<f32> = rays
+        .iter()
+        .zip(blunt(&rays, &own_reach, fundus_y))
+        .map(|(r, blunt)| r.reach(40.0, &must).max(blunt))
+        .collect();
     let mut radii = vec![40.0; RAYS];
     let mut line = Vec::new();
     // Egg and baby together stand a little higher than each alone: shift the egg until the top is where it should be.
@@ -215,6 +226,29 @@ fn distance(a: FigurePoint, b: FigurePoint) -> f32 {
 fn melt(a: f32, b: f32, k: f32) -> f32 {
     let h = (k - (a - b).abs()).max(0.0) / k;
     a.min(b) - h * h * k * 0.25
+}
+
+/// Radii of a wall that is nowhere bent more sharply over what it must hold than a round of `BLUNT`, no higher than the top of
+/// the womb: over a foot that stands out it makes no corner. In the pelvis, where the womb is narrow, they are 0.
+fn blunt(rays: &[Ray], reach: &[f32], top: f32) -> Vec<f32> {
+    let rounds: Vec<_> = rays
+        .iter()
+        .zip(reach)
+        .filter(|(ray, far)| **far > BLUNT && ray.at(**far).y > IN_PELVIS)
+        .map(|(ray, far)| (ray, far - BLUNT))
+        .collect();
+    let over = |ray: &Ray| {
+        let most = rounds.iter().fold(0.0f32, |most, (to, away)| {
+            let (cos, sin) = (
+                ray.along.x * to.along.x + ray.along.y * to.along.y,
+                ray.along.x * to.along.y - ray.along.y * to.along.x,
+            );
+            let rest = BLUNT * BLUNT - away * away * sin * sin;
+            if rest > 0.0 { most.max(away * cos + rest.sqrt()) } else { most }
+        });
+        if ray.along.y > 0.0 { most.min((top - BELOW_TOP - ray.from.y) / ray.along.y) } else { most }
+    };
+    rays.iter().map(over).collect()
 }
 
 /// A round of radii, each the weighted mean of itself and its neighbours.

@@ -97,17 +97,21 @@ fn text_of(source: &Source) -> &str {
 
 /// Read an exam and reckon its remarks, by the thresholds of the clinic.
 pub fn exam<'a>(source: &'a Source, clinic: Option<&Clinic>) -> Loaded<'a> {
+    let unread = |why: &str| Reading {
+        exam: None,
+        problems: vec![unreadable(source, why)],
+        questions: vec![],
+        spans: Default::default(),
+    };
     let reading = match &source.bytes {
         Ok(bytes) => match source.written {
             Written::File => exam::read(&source.name, bytes),
-            Written::Line => exam::shorthand::read(&source.name, &String::from_utf8_lossy(bytes)),
+            Written::Line => match std::str::from_utf8(bytes) {
+                Ok(line) => exam::shorthand::read(&source.name, line),
+                Err(_) => unread("it is not UTF-8 text"),
+            },
         },
-        Err(why) => Reading {
-            exam: None,
-            problems: vec![unreadable(source, why)],
-            questions: vec![],
-            spans: Default::default(),
-        },
+        Err(why) => unread(why),
     };
     let thresholds = clinic.map(|clinic| clinic.thresholds.clone()).unwrap_or_default();
     let reckoning = reading.exam.as_ref().map(|exam| reckon::reckon(exam, &thresholds)).unwrap_or_default();

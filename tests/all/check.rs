@@ -550,3 +550,13 @@ fn left_mento_posterior_is_spelled_out() {
     assert!(said.contains("left mento-posterior") && !said.contains("LMP"), "{said}");
     assert!(said.contains("back to her right, anterior"), "{said}");
 }
+
+/// A line that is no text is refused as a whole: bytes that cannot be shown cannot be pointed at.
+#[test]
+fn a_line_that_is_no_text_is_refused() {
+    let exams = vec![Source::line("--say", b"36+4 h\xa0\x9ed fixed, back left front".as_slice())];
+    let outcome =
+        run(&Request { command: Command::Check(Check { exams, ..Check::default() }), look: Look::Plain });
+    assert_eq!(outcome.code, exit::FAILED, "{}", outcome.notes);
+    assert!((outcome.text + &outcome.notes).contains("not UTF-8 text"));
+}
