@@ -90,13 +90,17 @@ impl Stroke {
         self.line.windows(2).map(|w| libm::hypotf(w[1].x - w[0].x, w[1].y - w[0].y)).sum()
     }
 
-    /// The same for a small picture: a hand or a foot without its digits.
+    /// The same for a small picture: a hand or a foot without its digits; a sole that is seen whole would be no foot without its
+    /// toes.
     pub fn simple(&self) -> Stroke {
         if !matches!(self.kind, Kind::Hand | Kind::Foot) {
             return self.clone();
         }
         let line: Line = self.line.iter().map(|p| (p.x, p.y)).collect();
-        let line = plane::rounded(&line, 0.4).into_iter().map(|p| FigurePoint::new(p.0, p.1)).collect();
+        let line = plane::rounded(&line, if self.closed { 0.12 } else { 0.4 })
+            .into_iter()
+            .map(|p| FigurePoint::new(p.0, p.1))
+            .collect();
         Stroke { line, corners: vec![], ..self.clone() }
     }
 
