@@ -212,6 +212,8 @@ pub struct Outcome {
     pub names: Vec<String>,
     /// What `pages` hold, for the line that says what was written: "the picture", "the family page".
     pub made: &'static str,
+    /// What each of the named files is, where they differ.
+    pub each: Vec<&'static str>,
     /// Why there are no pages, in a few words, for a list of many exams.
     pub why: String,
     /// The exit code.

@@ -329,7 +329,8 @@ fn kind(path: &Path, force: bool) -> Result<Kind, String> {
     }
     match fs::metadata(path) {
         Ok(found) if found.is_dir() => Err(format!("{name} is a directory; name a file in it")),
-        Ok(found) if found.is_file() && !force => {
+        // An empty file, as a shell leaves it, holds nothing that could be lost.
+        Ok(found) if found.is_file() && !force && found.len() > 0 => {
             Err(format!("{name} is there already; add --force to replace it, or choose another name"))
         }
         Ok(found) if found.is_file() => {

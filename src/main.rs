@@ -59,8 +59,9 @@ fn show(outcome: &Outcome, target: Option<files::Target>) -> u8 {
         };
         return match written {
             Ok(written) => {
-                for name in written {
-                    tell(&format!("wrote {name}: {}\n", outcome.made));
+                for (at, name) in written.iter().enumerate() {
+                    let made = outcome.each.get(at).copied().unwrap_or(outcome.made);
+                    tell(&format!("wrote {name}: {made}\n"));
                 }
                 outcome.code
             }

@@ -112,8 +112,8 @@ remark-fever = { $measured ->
     [yes] Her temperature is { $celsius } °C
    *[other] She reports fever
  }. Take her temperature, pulse, breathing and blood pressure again today, ask about leaking fluid, pain and burning urine, feel the womb, and follow your local guidance for fever in pregnancy.
-remark-womb-cut-in-labour = The womb was cut up and down, in a T or a J, or tore before, and there is pain, tightening or labor. Call for senior help now, and follow your local guidance for such a womb.
-remark-womb-cut-not-known-in-labour = The womb was operated on, how it was cut is not recorded, and there are tightenings or labor. Call for help now, find the operation note, and follow your local guidance as for a cut that is not low and across until it is found.
+remark-womb-cut-in-labour = The womb was cut vertically, in a T or in a J, or ruptured before, and there is pain, tightening or labor. Call for senior help now, and follow your local guidance for such a womb.
+remark-womb-cut-not-known-in-labour = The womb was operated on, how it was cut is not recorded, and there are tightenings or labor. Call for help now, find the operation note, and follow your local guidance as for a cut that is not low transverse until it is found.
 remark-caesarean-without-a-birth = A cesarean is recorded, and no birth before this one. Ask again about earlier births, and correct whichever is not so.
 remark-regular-tightenings-before-term = Tightenings are regular or painful, or she is in labor, { $weeks ->
     [known] before 37 weeks

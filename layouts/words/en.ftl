@@ -1008,6 +1008,7 @@ fhir-lie-as-written = Fetal lie as written, against the findings
 fhir-presentation-as-written = Fetal presentation as written, against the findings
 fhir-position-as-written = Fetal position as written, against the findings
 fhir-unsure = Unsure: written with a question mark by the examiner.
+fhir-follows = Not found by itself: it follows from the findings that it is derived from.
 fhir-no-identity = No identity in this file. Attach it to the right record by hand.
 fhir-by-palpation = Palpation
 fhir-by-listening = Auscultation
@@ -1205,7 +1206,7 @@ remark-not-head-down = The baby is not head down, and 36 weeks have passed. Have
 remark-crosswise-at-term = The baby is in a transverse or oblique lie, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk of cord prolapse.
 remark-unstable-lie = The lie keeps changing. Follow your local guidance for an unstable lie: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk of cord prolapse.
 remark-womb-operated-on = { $cut ->
-    [known] The womb was cut up and down, in a T or a J, or tore before. Check what is recorded against the operation note, and follow your local guidance for where and how she gives birth.
+    [known] The womb was cut vertically, in a T or a J, or ruptured before. Check what is recorded against the operation note, and follow your local guidance for where and how she gives birth.
    *[other] The womb has been operated on. Find the operation note for how the womb was cut: the scar on the skin does not tell. Follow your local guidance for her birth after it.
  }
 remark-head-free-at-term = The head is free above the brim, and 37 weeks have passed. Feel again with the bladder empty, look up where the placenta lies, and follow your local guidance on a scan for a head that is free at term.
@@ -1237,7 +1238,7 @@ remark-pressure-severe = Her blood pressure is { $pressure }: 160 or 110, or mor
 remark-pressure-with-signs = Her blood pressure is { $pressure }, with: { $signs }. Get help and follow your local guidance for raised blood pressure with such signs now.
 remark-pressure-raised = Her blood pressure is { $pressure }. Let her sit, take it again today, test her urine for protein, ask about headache, sight, pain under the ribs and vomiting, and follow your local guidance.
 remark-severe-headache-or-rib-pain = She reports: { $signs }. Take her blood pressure and test her urine now, get help, and follow your local guidance for it, whatever the numbers are.
-remark-two-signs-of-pressure = She reports: { $signs }. Take her blood pressure and test her urine now, and follow your local guidance for these signs together; do not send her home to wait.
+remark-two-signs-of-pressure = She reports: { $signs }. Take her blood pressure and test her urine now, get help, and follow your local guidance for these signs together; do not send her home to wait.
 remark-one-sign-of-pressure = She reports: { $signs }. Ask how bad it is, since when, and whether it stays; take her blood pressure, test her urine and look again today, by your local guidance.
 remark-fever-with-signs = { $measured ->
     [yes] Her temperature is { $celsius } °C
@@ -1260,8 +1261,8 @@ remark-womb-board-like = The womb { $feel ->
 remark-contraction-too-long = A contraction lasted { $seconds } seconds, more than 2 minutes. Listen to the heart, get help and follow your local guidance now.
 remark-contractions-too-many = { $number } contractions in ten minutes are recorded, more than 5. Listen to the heart through the next ones and after them, get help and follow your local guidance now.
 remark-contractions-five = Five contractions in ten minutes are recorded. Count again over the next ten minutes, keep a hand on the womb between them, listen to the heart after each, and follow your local guidance.
-remark-womb-cut-in-labour = The womb was cut up and down, in a T or a J, or tore before, and there is pain, tightening or labour. Call for senior help now, and follow your local guidance for such a womb.
-remark-womb-cut-not-known-in-labour = The womb was operated on, how it was cut is not recorded, and there are tightenings or labour. Call for help now, find the operation note, and follow your local guidance as for a cut that is not low and across until it is found.
+remark-womb-cut-in-labour = The womb was cut vertically, in a T or in a J, or ruptured before, and there is pain, tightening or labour. Call for senior help now, and follow your local guidance for such a womb.
+remark-womb-cut-not-known-in-labour = The womb was operated on, how it was cut is not recorded, and there are tightenings or labour. Call for help now, find the operation note, and follow your local guidance as for a cut that is not low transverse until it is found.
 remark-caesarean-without-a-birth = A caesarean is recorded, and no birth before this one. Ask again about earlier births, and correct whichever is not so.
 remark-regular-tightenings-before-term = Tightenings are regular or painful, or she is in labour, { $weeks ->
     [known] before 37 weeks
@@ -1300,8 +1301,8 @@ remark-twins-placentas-not-known = Two babies, and whether they have one placent
 remark-after-41-weeks = 41 weeks have passed. Ask whether the offer to start labour has been talked over with her, by your local guidance.
 remark-after-42-weeks = 42 weeks have passed. Look again today at what was agreed with her, and ask whether a tracing of the heart twice a week and a scan for the water are arranged, by your local guidance.
 remark-after-43-weeks = 43 weeks have passed. Ask for a senior review today, check the dates against her early scan again, and follow your local guidance.
-remark-tape-through-centiles = Three tapes, each lower against the curve than the last: { $earlier }, and { $cm } cm at { $weeks }, { $fall } lower in z in all. Have a scan for growth arranged by your local guidance; a tape that is still between the tenth and the ninetieth does not settle it.
-remark-tape-lower-in-z = The tape is lower against the curve than before: { $earlier }, and { $cm } cm at { $weeks }, { $fall } lower in z. Measure again with the bladder empty and the blank side of the tape up, and compare at the next visit by your local guidance.
+remark-tape-through-centiles = Three tapes, each lower against the curve than the last: { $earlier }, and { $cm } cm at { $weeks }, { $fall } standard deviations lower in all. Have a scan for growth arranged by your local guidance; a tape that is still between the tenth and the ninetieth does not settle it.
+remark-tape-lower-in-z = The tape is lower against the curve than before: { $earlier }, and { $cm } cm at { $weeks }, { $fall } standard deviations lower. Measure again with the bladder empty and the blank side of the tape up, and compare at the next visit by your local guidance.
 
 # Over several visits. $before and $after: how the baby lay, at $first and at $second.
 remark-lie-changing = The baby was recorded as { $before ->

@@ -1087,7 +1087,7 @@ remark-pressure-severe = Su tensión es { $pressure }: 160 o 110, o más. Pida a
 remark-pressure-with-signs = Su tensión es { $pressure }, con: { $signs }. Pida ayuda y siga ahora su protocolo local para la tensión elevada con estos signos.
 remark-pressure-raised = Su tensión es { $pressure }. Siéntela, vuelva a tomarla hoy, busque proteínas en la orina, pregunte por dolor de cabeza, vista, dolor bajo las costillas y vómitos, y siga su protocolo local.
 remark-severe-headache-or-rib-pain = Refiere: { $signs }. Tome la tensión y analice la orina ahora, pida ayuda, y siga su protocolo local para ello, sean cuales sean las cifras.
-remark-two-signs-of-pressure = Refiere: { $signs }. Tome la tensión y analice la orina ahora, y siga su protocolo local para estos signos juntos; no la mande a casa a esperar.
+remark-two-signs-of-pressure = Refiere: { $signs }. Tome la tensión y analice la orina ahora, pida ayuda y siga su protocolo local para estos signos juntos; no la mande a casa a esperar.
 remark-one-sign-of-pressure = Refiere: { $signs }. Pregunte cómo de fuerte es, desde cuándo y si persiste; tome la tensión, analice la orina y vuelva a mirar hoy, según su protocolo local.
 remark-fever-with-signs = { $measured ->
     [yes] Su temperatura es de { $celsius } °C
@@ -1110,7 +1110,7 @@ remark-womb-board-like = El útero { $feel ->
 remark-contraction-too-long = Una contracción duró { $seconds } segundos, más de 2 minutos. Escuche el latido, pida ayuda y siga ahora su protocolo local.
 remark-contractions-too-many = Hay registradas { $number } contracciones en diez minutos, más de 5. Escuche el latido durante las siguientes y después, pida ayuda y siga ahora su protocolo local.
 remark-contractions-five = Están registradas cinco contracciones en diez minutos. Cuente otra vez en los diez minutos siguientes, deje una mano sobre el útero entre ellas, escuche el latido después de cada una, y siga su protocolo local.
-remark-womb-cut-in-labour = El útero tuvo un corte vertical, en T o en J, o se desgarró antes, y hay dolor, contracciones o parto. Pida ayuda de mayor experiencia ahora, y siga su protocolo local para un útero así.
+remark-womb-cut-in-labour = El útero tuvo un corte vertical, en T o en J, o se rompió antes, y hay dolor, contracciones o parto. Pida ayuda de mayor experiencia ahora, y siga su protocolo local para un útero así.
 remark-womb-cut-not-known-in-labour = El útero fue operado, no está registrado cómo se cortó, y hay contracciones o parto. Pida ayuda ahora, busque el informe de la operación, y hasta encontrarlo siga su protocolo local como para un corte que no es transversal bajo.
 remark-caesarean-without-a-birth = Hay registrada una cesárea, y ningún parto anterior. Vuelva a preguntar por partos anteriores, y corrija lo que no sea así.
 remark-regular-tightenings-before-term = Las contracciones son regulares o dolorosas, o está de parto, { $weeks ->
@@ -1150,8 +1150,8 @@ remark-twins-placentas-not-known = Dos bebés, y no está registrado si tienen u
 remark-after-41-weeks = Se han cumplido 41 semanas. Pregunte si se ha hablado con ella de la oferta de iniciar el parto, según su protocolo local.
 remark-after-42-weeks = Se han cumplido 42 semanas. Vuelva a mirar hoy lo acordado con ella, y pregunte si un registro del corazón dos veces por semana y una ecografía del líquido están previstos, según su protocolo local.
 remark-after-43-weeks = Se han cumplido 43 semanas. Pida hoy una revisión por alguien de mayor experiencia, compare de nuevo las fechas con la ecografía temprana, y siga su protocolo local.
-remark-tape-through-centiles = Tres medidas, cada una más baja respecto a la curva que la anterior: { $earlier }, y { $cm } cm a las { $weeks }, { $fall } menos de z en total. Pida una ecografía de crecimiento según su protocolo local; que la medida siga entre el décimo y el nonagésimo no lo resuelve.
-remark-tape-lower-in-z = La medida es más baja respecto a la curva que antes: { $earlier }, y { $cm } cm a las { $weeks }, { $fall } menos de z. Mida de nuevo con la vejiga vacía y la cara en blanco de la cinta hacia arriba, y compare en la próxima visita según su protocolo local.
+remark-tape-through-centiles = Tres medidas, cada una más baja respecto a la curva que la anterior: { $earlier }, y { $cm } cm a las { $weeks }, { $fall } desviaciones estándar menos en total. Pida una ecografía de crecimiento según su protocolo local; que la medida siga entre el décimo y el nonagésimo no lo resuelve.
+remark-tape-lower-in-z = La medida es más baja respecto a la curva que antes: { $earlier }, y { $cm } cm a las { $weeks }, { $fall } desviaciones estándar menos. Mida de nuevo con la vejiga vacía y la cara en blanco de la cinta hacia arriba, y compare en la próxima visita según su protocolo local.
 
 remark-lie-changing = El bebé estaba { $before ->
     [across] atravesado

@@ -1052,7 +1052,7 @@ remark-not-head-down = Le bébé n’a pas la tête en bas, et 36 SA sont pass�
 remark-crosswise-at-term = Le bébé est en travers ou de biais, et 37 SA sont passées. Faites-le confirmer par une échographie et suivez votre protocole local : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du risque de procidence du cordon.
 remark-unstable-lie = La situation change sans cesse. Suivez votre protocole local pour une présentation instable : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du risque de procidence du cordon.
 remark-womb-operated-on = { $cut ->
-    [known] L’utérus a été incisé verticalement, en T ou en J, ou s’est déchiré auparavant. Comparez ce qui est noté au compte rendu opératoire, et suivez votre protocole local sur le lieu et la voie de naissance.
+    [known] L’utérus a été incisé verticalement, en T ou en J, ou s’est rompu auparavant. Comparez ce qui est noté au compte rendu opératoire, et suivez votre protocole local sur le lieu et la voie de naissance.
    *[other] L’utérus a été opéré, et l’incision n’est pas notée. Demandez le compte rendu opératoire : la cicatrice de la peau ne le dit pas. Suivez votre protocole local pour la naissance ensuite.
  }
 remark-head-free-at-term = La tête est mobile au-dessus du détroit supérieur, et 37 SA sont passées. Palpez de nouveau, vessie vide, cherchez où est le placenta, et suivez votre protocole local sur l’échographie pour une tête mobile à terme.
@@ -1084,7 +1084,7 @@ remark-pressure-severe = Sa tension est de { $pressure } : 160 ou 110, ou plus. 
 remark-pressure-with-signs = Sa tension est de { $pressure }, avec : { $signs }. Faites-vous aider et suivez maintenant votre protocole local pour une tension élevée avec de tels signes.
 remark-pressure-raised = Sa tension est de { $pressure }. Faites-la asseoir, reprenez-la aujourd’hui, cherchez des protéines dans les urines, interrogez sur mal de tête, vue, douleur sous les côtes et vomissements, et suivez votre protocole local.
 remark-severe-headache-or-rib-pain = Elle signale : { $signs }. Prenez la tension et testez les urines maintenant, faites-vous aider, et suivez votre protocole local, quels que soient les chiffres.
-remark-two-signs-of-pressure = Elle signale : { $signs }. Prenez la tension et testez les urines maintenant, et suivez votre protocole local pour ces signes réunis ; ne la renvoyez pas attendre chez elle.
+remark-two-signs-of-pressure = Elle signale : { $signs }. Prenez la tension et testez les urines maintenant, appelez à l’aide et suivez votre protocole local pour ces signes réunis ; ne la renvoyez pas attendre chez elle.
 remark-one-sign-of-pressure = Elle signale : { $signs }. Demandez si c’est fort, depuis quand, et si cela dure ; prenez la tension, testez les urines et regardez de nouveau aujourd’hui, selon votre protocole local.
 remark-fever-with-signs = { $measured ->
     [yes] Sa température est de { $celsius } °C
@@ -1107,7 +1107,7 @@ remark-womb-board-like = L’utérus { $feel ->
 remark-contraction-too-long = Une contraction a duré { $seconds } secondes, plus de 2 minutes. Écoutez le cœur, faites-vous aider et suivez maintenant votre protocole local.
 remark-contractions-too-many = { $number } contractions en dix minutes sont notées, plus de 5. Écoutez le cœur pendant les suivantes et après, faites-vous aider et suivez maintenant votre protocole local.
 remark-contractions-five = Cinq contractions en dix minutes sont notées. Comptez encore pendant les dix minutes suivantes, gardez une main sur l’utérus entre elles, écoutez le cœur après chacune, et suivez votre protocole local.
-remark-womb-cut-in-labour = L’utérus a été incisé verticalement, en T ou en J, ou s’est déchiré auparavant, et il y a douleur, contractions ou travail. Appelez un senior maintenant, et suivez votre protocole local pour un tel utérus.
+remark-womb-cut-in-labour = L’utérus a été incisé verticalement, en T ou en J, ou s’est rompu auparavant, et il y a douleur, contractions ou travail. Appelez un senior maintenant, et suivez votre protocole local pour un tel utérus.
 remark-womb-cut-not-known-in-labour = L’utérus a été opéré, l’incision n’est pas notée, et il y a des contractions ou un travail. Appelez à l’aide maintenant, cherchez le compte rendu opératoire, et d’ici là suivez votre protocole local comme pour une incision qui n’est pas basse et transversale.
 remark-caesarean-without-a-birth = Une césarienne est notée, et aucune naissance avant celle-ci. Interrogez de nouveau sur les naissances antérieures, et corrigez ce qui n’est pas juste.
 remark-regular-tightenings-before-term = Les contractions sont régulières ou douloureuses, ou elle est en travail, { $weeks ->
@@ -1147,8 +1147,8 @@ remark-twins-placentas-not-known = Deux bébés, et il n’est pas noté s’ils
 remark-after-41-weeks = 41 semaines sont passées. Demandez si la proposition de déclencher le travail a été discutée avec elle, selon votre protocole local.
 remark-after-42-weeks = 42 semaines sont passées. Revoyez aujourd’hui ce qui a été convenu avec elle, et demandez si un enregistrement du cœur deux fois par semaine et une échographie du liquide sont prévus, selon votre protocole local.
 remark-after-43-weeks = 43 semaines sont passées. Demandez aujourd’hui l’avis d’un senior, comparez de nouveau les dates à l’échographie précoce, et suivez votre protocole local.
-remark-tape-through-centiles = Trois mesures, chacune plus basse par rapport à la courbe que la précédente : { $earlier }, et { $cm } cm à { $weeks }, { $fall } de moins en z au total. Demandez une échographie de croissance selon votre protocole local ; une mesure encore entre le dixième et le quatre-vingt-dixième ne tranche pas.
-remark-tape-lower-in-z = La mesure est plus basse par rapport à la courbe qu’avant : { $earlier }, et { $cm } cm à { $weeks }, { $fall } de moins en z. Mesurez de nouveau vessie vide, face blanche du ruban vers le haut, et comparez à la prochaine visite selon votre protocole local.
+remark-tape-through-centiles = Trois mesures, chacune plus basse par rapport à la courbe que la précédente : { $earlier }, et { $cm } cm à { $weeks }, { $fall } écarts-types de moins au total. Demandez une échographie de croissance selon votre protocole local ; une mesure encore entre le dixième et le quatre-vingt-dixième ne tranche pas.
+remark-tape-lower-in-z = La mesure est plus basse par rapport à la courbe qu’avant : { $earlier }, et { $cm } cm à { $weeks }, { $fall } écarts-types de moins. Mesurez de nouveau vessie vide, face blanche du ruban vers le haut, et comparez à la prochaine visite selon votre protocole local.
 
 remark-lie-changing = Le bébé était { $before ->
     [across] en travers

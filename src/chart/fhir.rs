@@ -68,6 +68,11 @@ pub fn bundle(entry: &Entry<'_>, pictures: &[Picture], used: Use, seed: &Seed) -
         let from = maker.rests_on(&row, &found);
         if !from.is_empty() {
             made["derivedFrom"] = json!(from);
+            let said = json!({"text": maker.say("fhir-follows")?});
+            match made["note"].as_array_mut() {
+                Some(notes) => notes.push(said),
+                None => made["note"] = json!([said]),
+            }
         }
         let url = add(made);
         let key = match row.baby {

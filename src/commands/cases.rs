@@ -42,13 +42,24 @@ pub fn run(options: &Cases) -> Outcome {
     };
     match files(options, &words) {
         Ok(files) => {
-            let (names, pages) = files.into_iter().unzip();
+            let (names, pages): (Vec<String>, _) = files.into_iter().unzip();
+            let each = names.iter().map(|name| file_is(name)).collect();
             let notes = format!("{KEY_STAYS}\n");
-            Outcome { names, pages, notes, made: "practice cases", ..Outcome::default() }
+            Outcome { names, pages, notes, each, made: "practice cases", ..Outcome::default() }
         }
         Err(why) => {
             Outcome { notes: format!("handspan: {why}\n"), why, code: exit::FAILED, ..Outcome::default() }
         }
+    }
+}
+
+/// What a file of the set is, by its name.
+fn file_is(name: &str) -> &'static str {
+    match name {
+        "cases.pdf" => "practice cases, to hand out",
+        "key.pdf" => "the answer key",
+        _ if name.ends_with(".toml") => "the visit file of a case, with its answers",
+        _ => "practice cases",
     }
 }
 

@@ -150,7 +150,7 @@ fn refused(why: String) -> Outcome {
 
 fn framed(outcome: &Outcome) -> Vec<u8> {
     // Files of a directory are not asked for here, so their names are left out.
-    let Outcome { text, notes, pages, made, why, code, names: _ } = outcome;
+    let Outcome { text, notes, pages, made, why, code, names: _, each: _ } = outcome;
     let pages_long: Vec<usize> = pages.iter().map(Vec::len).collect();
     let head = json!({
         "code": code, "text": text, "notes": notes, "why": why, "made": made, "pages": pages_long,

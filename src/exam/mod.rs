@@ -8,6 +8,7 @@ pub mod aside;
 pub mod conclude;
 pub mod dates;
 pub mod edit;
+mod foreign;
 pub mod keys;
 pub mod model;
 mod piece;

@@ -1,5 +1,6 @@
 //! A piece of a value's text that knows its place. In: the text between the quotes. Out: words, brackets, doubts, faults.
 
+use super::foreign::{ENGLISH, is_foreign};
 use super::model::KnownBy;
 use super::suggest::{SIDE_NEVER_GUESSED, Suggestion, suggest};
 use super::words::{KnownWord, Row, Vocabulary};
@@ -118,6 +119,7 @@ impl Fault {
         match suggestion {
             Suggestion::Word(word) => return fault.suggesting(format!("`{word}`")),
             Suggestion::Side => fault.message.push_str(&format!("; {SIDE_NEVER_GUESSED}")),
+            Suggestion::Nothing if is_foreign(piece.text) => return fault.expecting(ENGLISH),
             Suggestion::Nothing => {}
         }
         fault

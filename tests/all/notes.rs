@@ -28,7 +28,10 @@ const FOUND: &[(&str, &[&str])] = &[
     ("abdomen hard and tender", &["hard and tender"]),
     ("low placenta on scan", &["low placenta"]),
     ("chest tightness", &["chest tightness"]),
+    ("contracting every 5 min", &["contracting every"]),
+    ("regular painful contractions", &["regular painful contractions"]),
     // Spanish.
+    ("contracciones regulares", &["contracciones regulares"]),
     ("sangrado vaginal desde anoche", &["sangrado"]),
     ("refiere metrorragia escasa", &["metrorragia"]),
     ("rompió la bolsa a las 2", &["rompió la bolsa"]),
@@ -68,6 +71,7 @@ const FOUND: &[(&str, &[&str])] = &[
     ("informada del plan, sangrado esta mañana", &["sangrado"]),
     ("DIU", &["DIU"]),
     // French.
+    ("contractions toutes les 5 min", &["contractions toutes les"]),
     ("saignement ce matin", &["saignement"]),
     ("a saigné hier", &["saigné"]),
     ("pertes de sang", &["pertes de sang"]),
@@ -199,6 +203,8 @@ const QUIET: &[&str] = &[
     "advised re PV bleed, RFM and SROM",
     "no swollen face",
     "in labour",
+    "irregular contractions",
+    "no regular contractions",
     "low placenta resolved",
     "placenta praevia excluded",
     "no decelerations",

@@ -64,8 +64,12 @@ fn what_cannot_wait_is_an_alert_in_the_bundle() {
         let position = of("Observation")
             .into_iter()
             .find(|o| o["valueCodeableConcept"]["text"].as_str().is_some_and(|t| t.starts_with("LOA")));
-        let from = position.expect("a position")["derivedFrom"].as_array().expect("findings").len();
-        assert_eq!(from, 2);
+        let position = position.expect("a position");
+        assert_eq!(position["derivedFrom"].as_array().expect("findings").len(), 2);
+        assert!(position["note"][0]["text"].as_str().is_some_and(|text| text.contains("follows")));
+        let felt = |o: &&Value| o["derivedFrom"].is_null();
+        let says = |o: &Value| o["note"].to_string().contains("follows");
+        assert!(!of("Observation").into_iter().filter(felt).any(says), "what was felt was felt");
     }
 }
 

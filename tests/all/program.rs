@@ -153,6 +153,21 @@ fn targets_that_cannot_be_written() {
     assert_eq!(fs::read(here.path().join("there.svg")).expect("the file"), b"mine");
 }
 
+/// An empty file, as a shell leaves it after `>`, is taken; one that holds anything is not.
+#[test]
+fn an_empty_file_is_no_obstacle() {
+    let here = directory();
+    let line = ["draw", "--say", "38+0 LOA", "-o", "a.svg"];
+    fs::write(here.path().join("a.svg"), "").expect("an empty file");
+    let output = run_in(here.path(), &line, b"");
+    assert_eq!(code(&output), 0, "{}", said(&output));
+    let made = fs::read(here.path().join("a.svg")).expect("the picture");
+    assert!(made.len() > 1000);
+    let output = run_in(here.path(), &line, b"");
+    assert_eq!(code(&output), 2, "{}", said(&output));
+    assert_eq!(fs::read(here.path().join("a.svg")).expect("the picture"), made);
+}
+
 #[test]
 fn no_family_page_while_something_stands_against_it() {
     let here = directory();

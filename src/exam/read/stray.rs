@@ -2,6 +2,7 @@
 
 use super::value::printable;
 use super::{Entry, MOST_PROBLEMS, Reader};
+use crate::exam::foreign::{ENGLISH, is_foreign_key};
 use crate::exam::keys::{self, KEYS, KEYS_MEANT, Scope, VAGINAL_KEYS};
 use crate::exam::suggest::nearest;
 use crate::exam::words::Row;
@@ -96,7 +97,7 @@ impl Reader<'_> {
                 Row { word: "baby", also: &["fetus", "foetus", "babies", "twin"] },
             ];
             at(format!("[{}] is not a heading used here", clip(name)))
-                .expecting(if is_foreign(&tidy) {
+                .expecting(if is_foreign_key(&tidy) {
                     ENGLISH
                 } else {
                     "[mother], [baby], or [[baby]] twice for twins"
@@ -111,7 +112,7 @@ impl Reader<'_> {
                 .filter(|k| k.scope != scope)
                 .map(|k| format!(" {}", k.scope.place()))
                 .unwrap_or_default();
-            if is_foreign(&tidy) {
+            if is_foreign_key(&tidy) {
                 self.problems.push(at(format!("{} is not a key used here", quoted(name))).expecting(ENGLISH));
                 return;
             }
@@ -122,49 +123,4 @@ impl Reader<'_> {
         };
         self.problems.push(problem);
     }
-}
-
-/// What to do about a word of another language.
-const ENGLISH: &str = "English words: exam words are English; `handspan words` lists them";
-
-/// Words that people write in visit files of their own languages.
-const FOREIGN: [&str; 34] = [
-    "woche",
-    "wochen",
-    "ssw",
-    "mutter",
-    "kind",
-    "lage",
-    "herz",
-    "kopf",
-    "ruecken",
-    "rücken",
-    "steiss",
-    "steiß",
-    "fundusstand",
-    "herztöne",
-    "herztoene",
-    "stellung",
-    "semanas",
-    "madre",
-    "bebe",
-    "bebé",
-    "cabeza",
-    "espalda",
-    "corazon",
-    "corazón",
-    "situacion",
-    "situación",
-    "nalgas",
-    "semaines",
-    "mère",
-    "mere",
-    "bébé",
-    "tête",
-    "coeur",
-    "cœur",
-];
-
-fn is_foreign(word: &str) -> bool {
-    FOREIGN.contains(&word.to_lowercase().as_str())
 }

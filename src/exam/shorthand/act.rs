@@ -66,6 +66,7 @@ impl Scan<'_> {
             "arrow" => self.arrow(end),
             "weeks" | "term" | "lmp" | "dated" | "size" => self.of_weeks(verb, rest, hit),
             "head" | "breech" | "pp" | "place" | "above" | "engaged" | "abdominal" => self.of_baby(verb, hit),
+            "by-vagina" => self.whole(&format!("found-by-vagina={rest}"), end, &[]),
             "legs" | "legs-of-breech" => self.legs(rest, end),
             "fh" => self.fh(end),
             "pulse" => self.lead("pulse", end),

@@ -1,7 +1,7 @@
 //! What is no finding of this visit: history, plans, advice, family, a scan, the vagina. In: the row that opens it. Out: its words
 //! kept, as far as they reach and no farther.
 
-use super::lexicon::known;
+use super::lexicon::{Hit, known};
 use super::scan::{Choice, Last, Scan, State};
 use super::tokens::{Kind, Token};
 
@@ -316,6 +316,9 @@ impl Scan<'_> {
         self.vaginal = true;
         let mut to = end;
         loop {
+            if self.part_by_vagina(to) {
+                break;
+            }
             if matches!(self.low(to), "/" | ":" | "-" | "+" | "?" | "&" | "%" | "=") && !self.minus_next(to) {
                 to += 1;
             } else if let Some(hit) = self.verb_at(to, &["of"]) {
@@ -346,6 +349,12 @@ impl Scan<'_> {
         }
         self.keep(to);
         self.last = Last::Words;
+    }
+
+    /// Whether a part or the cord that was found by the vagina stands at `at`.
+    fn part_by_vagina(&self, at: usize) -> bool {
+        let found = |hit: &Hit| self.row(hit).rest().starts_with("found-by-vagina");
+        self.verb_at(at, &["by-vagina"]).is_some() || self.verb_at(at, &["is"]).is_some_and(|hit| found(&hit))
     }
 
     /// `face on VE`: what stands just before was found by it. (`LOA VE 4 cm` begins an examination of its own.)

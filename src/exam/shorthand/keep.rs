@@ -7,6 +7,7 @@ use super::said::{Said, Value};
 use super::scan::{Items, Last, Scan, State};
 use super::tokens::Kind;
 use crate::exam::alarm;
+use crate::exam::foreign::{ENGLISH, is_foreign};
 use crate::exam::keys::{KEYS, Key, Scope};
 use crate::exam::read::{accepts, canonical, printable};
 use crate::exam::suggest::{Suggestion, suggest};
@@ -473,6 +474,7 @@ impl Scan<'_> {
             at = end;
         }
         let mut notes = vec![];
+        let mut told = false;
         for piece in pieces {
             let span = self.span(piece.start, piece.end);
             let text = printable(&self.line[span.clone()]);
@@ -480,11 +482,14 @@ impl Scan<'_> {
             let slip = self.slips.iter().find(|(at, _)| at.start == span.start);
             let meant =
                 slip.map(|(at, meant)| format!("`{meant}{}`", self.line[at.end..span.end].trim_end()));
-            self.problems.push(
+            let kept =
                 Problem::at("kept-in-note", self.name, span, format!("kept in the note: {}", quoted(&text)))
                     .suggesting(meant)
-                    .as_warning(),
-            );
+                    .as_warning();
+            // Once a line.
+            let foreign = !told && is_foreign(&text);
+            told |= foreign;
+            self.problems.push(if foreign { kept.expecting(ENGLISH) } else { kept });
             notes.push(text);
         }
         notes.append(&mut self.notes);

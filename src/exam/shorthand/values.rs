@@ -54,6 +54,7 @@ impl Scan<'_> {
             "value" | "unread" | "comes" | "constant" | "above" | "where" => return None,
             "legs-of-breech" if !self.after_breech(end) => return None,
             "legs-of-breech" => (end, 4),
+            "by-vagina" if !self.vaginal => return None,
             "letter" if self.babies < 2 => return None,
             "letter" => (end + MOST_TOKENS, 4),
             "as" => return None,
@@ -80,7 +81,9 @@ impl Scan<'_> {
             "of" => (end, if self.vaginal { 3 } else { 1 }),
             "weeks" => (end, 4),
             "skip" => (end, 0),
-            "is" | "bare" | "sign" | "doubtful" | "pain" | "time" | "amount" | "legs" => (end, 3),
+            "is" | "bare" | "sign" | "doubtful" | "pain" | "time" | "amount" | "legs" | "by-vagina" => {
+                (end, 3)
+            }
             _ => (end, 2),
         })
     }

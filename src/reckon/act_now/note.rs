@@ -6,7 +6,7 @@ use crate::exam::Report::{
     SevereHeadache,
 };
 use crate::exam::alarm::{self, About, Mention};
-use crate::exam::{Exam, Finding, WombCut};
+use crate::exam::{Exam, Finding, Placenta, WombCut};
 use crate::reckon::Remark;
 use crate::reckon::ledger::rule;
 use crate::reckon::told::{heard, known_cut, labouring, not_heard, operated, weeks};
@@ -78,11 +78,12 @@ fn answered(exam: &Exam, about: About) -> bool {
         About::Movements => mother.movements.value().is_some(),
         About::Heart => exam.babies.iter().any(|baby| heard(baby) || not_heard(baby)),
         About::HeartBefore => exam.babies.iter().any(heard),
-        // From 37+0 it is what is waited for.
+        // From 37+0 it is what is waited for, but not of a womb that could give way, or with a low placenta.
         About::Labour => {
+            let low = mother.placenta.value() == Some(&Placenta::Low);
             mother.labour.value().is_some()
                 || labouring(exam)
-                || exam.weeks.is_some_and(|weeks| weeks >= TERM)
+                || exam.weeks.is_some_and(|weeks| weeks >= TERM) && !could_give_way(exam) && !low
         }
         About::HeartSlows => exam.babies.iter().any(|baby| baby.heart_slows != Finding::NotExamined),
         About::ByVagina => exam.babies.iter().any(|baby| baby.by_vagina.value().is_some()),

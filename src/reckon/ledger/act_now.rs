@@ -130,7 +130,7 @@ pub(super) const RULES: &[Rule] = &[
     of(
         "womb-cut-in-labour",
         ACT,
-        "a womb cut up and down, in a T or a J, or torn before: with tightenings, pain or labour",
+        "a womb cut vertically, in a T or a J, or ruptured before: with tightenings, pain or labour",
         "not for practice tightenings",
         CUT,
         Trust::Seen,

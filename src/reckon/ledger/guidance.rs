@@ -75,7 +75,7 @@ pub(super) const RULES: &[Rule] = &[
     of(
         "womb-operated-on",
         GUIDE,
-        "a womb cut up and down, in a T or a J, torn before, or operated on and the cut not known",
+        "a womb cut vertically, in a T or a J, ruptured before, or operated on and the cut not known",
         "not once a low cut across is recorded",
         CUT,
         Trust::Seen,
