@@ -4,8 +4,9 @@
 //! Commands and options are named as on the command line; an unknown one is refused.
 
 use crate::commands::{
-    self, Check, Chosen, Command, Draft, Draw, Edit, Form, Format, Growth, GuideLook, Handout, Labels,
-    MotherAs, Note, Outcome, Palette, Paper, Request, SkinGuide, Source, Style, View, exit,
+    self, Check, Chosen, Command, Draft, Draw, Edit, Form, Format, Growth, GuideLook, Handed, Handout,
+    Labels, Length, MotherAs, Note, Outcome, Palette, Palpation, Paper, Request, SkinGuide, Source, Style,
+    View, exit,
 };
 use crate::report::Look;
 use crate::write::TextAs;
@@ -41,6 +42,8 @@ enum Ask {
         #[serde(default)]
         screen: bool,
         width: Option<u32>,
+        /// The hands of whoever palpates.
+        hands: Option<String>,
     },
     Handout {
         exam: Given,
@@ -59,6 +62,11 @@ enum Ask {
         exam: Given,
         format: String,
         paper: Option<String>,
+        /// How many minutes to draw for.
+        minutes: Option<String>,
+        #[serde(default)]
+        left_handed: bool,
+        palette: Option<u8>,
         lang: Option<String>,
         #[serde(default)]
         draft: bool,
@@ -179,19 +187,14 @@ fn request(ask: Ask) -> Result<Request, String> {
             lang: lang(tag),
             draft: Draft::asked(draft),
         }),
-        Ask::Draw { exam, format, style, palette, view, labels, lang: tag, draft, screen, width } => {
+        Ask::Draw { exam, format, style, palette, view, labels, lang: tag, draft, screen, width, hands } => {
             Command::Draw(Draw {
                 exam: source(exam),
                 format: one_of(&format, &FORMATS)?,
                 style: optional(style, &STYLES, Style::Soft)?,
-                palette: match palette {
-                    None => Palette::Neutral,
-                    Some(number) => {
-                        Palette::skin(number).ok_or_else(|| format!("there is no palette {number}"))?
-                    }
-                },
+                palette: skin(palette)?,
                 mother: MotherAs::Outline,
-                hands: None,
+                hands: hands.map(|hands| one_of(&hands, &PALPATIONS)).transpose()?,
                 view: optional(view, &VIEWS, View::Facing)?,
                 labels: optional(labels, &LABELS, Labels::Few)?,
                 lang: lang(tag),
@@ -217,17 +220,31 @@ fn request(ask: Ask) -> Result<Request, String> {
                 numbers: false,
             })
         }
-        Ask::SkinGuide { exam, format, paper, lang: tag, draft, clinic: of, despite } => {
-            Command::SkinGuide(SkinGuide {
-                exam: source(exam),
-                format: one_of(&format, &FORMATS)?,
-                lang: lang(tag),
-                draft: Draft::asked(draft),
-                look: GuideLook::on(optional(paper, &SKIN_PAPERS, Paper::A4)?),
-                clinic: clinic(of),
-                despite,
-            })
-        }
+        Ask::SkinGuide {
+            exam,
+            format,
+            paper,
+            minutes,
+            left_handed,
+            palette,
+            lang: tag,
+            draft,
+            clinic: of,
+            despite,
+        } => Command::SkinGuide(SkinGuide {
+            exam: source(exam),
+            format: one_of(&format, &FORMATS)?,
+            lang: lang(tag),
+            draft: Draft::asked(draft),
+            look: GuideLook {
+                paper: optional(paper, &SKIN_PAPERS, Paper::A4)?,
+                length: optional(minutes, &MINUTES, Length::Whole)?,
+                palette: skin(palette)?,
+                handed: if left_handed { Handed::Left } else { Handed::Right },
+            },
+            clinic: clinic(of),
+            despite,
+        }),
         Ask::Growth { visits, format, paper, lang: tag, draft, clinic: of } => Command::Growth(Growth {
             visits: (1..).zip(visits).map(|(number, visit)| named(source(visit), number)).collect(),
             format: one_of(&format, &FORMATS)?,
@@ -284,6 +301,13 @@ const STYLES: [(&str, Style); 3] = [("soft", Style::Soft), ("line", Style::Line)
 const VIEWS: [(&str, View); 2] = [("facing", View::Facing), ("hers", View::Hers)];
 const LABELS: [(&str, Labels); 4] =
     [("none", Labels::None), ("few", Labels::Few), ("all", Labels::All), ("numbered", Labels::Numbered)];
+const MINUTES: [(&str, Length); 2] = [("1", Length::Minute), ("10", Length::Whole)];
+const PALPATIONS: [(&str, Palpation); 4] = [
+    ("fundal", Palpation::Fundal),
+    ("lateral", Palpation::Lateral),
+    ("pelvic-one", Palpation::PelvicOne),
+    ("pelvic-two", Palpation::PelvicTwo),
+];
 const SKIN_PAPERS: [(&str, Paper); 3] = [("a4", Paper::A4), ("letter", Paper::Letter), ("a3", Paper::A3)];
 const PAPERS: [(&str, Paper); 2] = [("a4", Paper::A4), ("letter", Paper::Letter)];
 const FORMS: [(&str, Form); 4] = [
@@ -298,6 +322,13 @@ fn one_of<T: Copy>(name: &str, known: &[(&str, T)]) -> Result<T, String> {
     known.iter().find(|(known, _)| *known == name).map(|(_, value)| *value).ok_or_else(|| {
         let names: Vec<&str> = known.iter().map(|(name, _)| *name).collect();
         format!("`{name}` is not one of {}", names.join(", "))
+    })
+}
+
+/// The palette of a skin's number.
+fn skin(number: Option<u8>) -> Result<Palette, String> {
+    number.map_or(Ok(Palette::Neutral), |number| {
+        Palette::skin(number).ok_or_else(|| format!("there is no palette {number}"))
     })
 }
 

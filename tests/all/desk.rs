@@ -87,6 +87,9 @@ fn what_cannot_be_asked_is_refused() {
         json!({"command": "draw", "exam": {"file": "/etc/passwd"}, "format": "svg"}),
         json!({"command": "note", "exam": {"say": "37+0"}, "form": "fhir", "seed": "xyz"}),
         json!({"command": "draw", "exam": {"say": "LOA"}, "format": "svg", "palette": 7}),
+        json!({"command": "draw", "exam": {"say": "LOA"}, "format": "svg", "hands": "both"}),
+        json!({"command": "skin-guide", "exam": {"say": "37+0 LOA"}, "format": "pdf", "minutes": "5"}),
+        json!({"command": "skin-guide", "exam": {"say": "37+0 LOA"}, "format": "pdf", "palette": 7}),
     ] {
         let (head, pages) = asked(&question);
         assert_eq!(head["code"], 2, "{question}");

@@ -81,6 +81,16 @@ test('everything that can be taken away is what the program writes', async () =>
     });
     assert.ok(made.bytes.equals(written(ending, ...words, file)), `${kind} differs`);
   }
+  // The guide for a minute, a left hand and her skin, as it is asked for beside its sides.
+  const short = await downloaded(page, async () => {
+    await give(page, 'guide');
+    for (const [id, value] of [['minutes', '1'], ['hand', 'left'], ['skin', '5']]) await page.locator(`#guide-${id}`).selectOption(value);
+    await page.locator('#read-back-so').click();
+  });
+  assert.ok(short.bytes.equals(written('pdf', 'skin-guide', '--minutes', '1', '--left-handed', '--palette', 'deeper', file)), 'the short guide differs');
+  await give(page, 'page');
+  assert.ok(!(await page.locator('#read-back-guide').isVisible()), 'asked for the guide alone');
+  await page.locator('#read-back [data-close=""]').click();
   for (const [kind, form] of [['note', 'text'], ['handover', 'handover']]) {
     await give(page, kind);
     assert.equal(await page.locator('#text-body').inputValue(), written('txt', 'note', '--as', form, file).toString());
@@ -465,7 +475,8 @@ test('two babies: the second comes and goes', async () => {
   assert.equal(await page.locator('#finding-heart .now').innerText(), 'not examined');
   await at(page, 'breech');
   await page.locator('[data-babies=grip-1]').getByRole('button', { name: 'Only one baby' }).click();
-  await settled(page);
+  await page.locator('#one-baby [data-close=so]').click();
+  await page.waitForFunction(() => !document.getElementById('line').value.includes('baby 2'));
   assert.ok(!(await page.locator('#line').inputValue()).includes('baby 2'));
   await context.close();
 });

@@ -135,6 +135,25 @@ test('heart and limbs are tapped on the picture, each on its own side', async ()
   await context.close();
 });
 
+test('heart and limbs are put by the keyboard alone, each on its own side', async () => {
+  const { page, context } = await open({ before: spy });
+  for (const [side, arrow] of [['left', 'ArrowRight'], ['right', 'ArrowLeft']]) {
+    await page.locator('[data-tool=heart]').focus();
+    for (const key of ['Enter', arrow, 'ArrowDown', 'Enter']) await page.keyboard.press(key);
+    await settled(page);
+    assert.match(await now(page, 'heart'), new RegExp(`^${side}.*below navel`), 'to the right is her left');
+  }
+  await page.locator('[data-tool=limbs]').focus();
+  for (const key of ['Enter', 'ArrowRight', 'Enter', 'ArrowLeft', 'ArrowLeft', 'Enter', 'Escape']) {
+    await page.keyboard.press(key);
+    await settled(page);
+  }
+  assert.match(await now(page, 'limbs'), /^left, at navel; right, at navel$/);
+  assert.deepEqual(Object.keys(await all(page)).sort(), ['heart', 'limbs']);
+  assert.equal(await page.locator('[data-tool=limbs]').getAttribute('aria-pressed'), 'false');
+  await context.close();
+});
+
 test('every common way to lie writes what it says, and names what it takes the place of', async () => {
   const { page, context } = await open();
   for (const code of ['LOA', 'LOT', 'LOP', 'ROA', 'ROT', 'ROP', 'LSA', 'RSA']) {
@@ -271,6 +290,11 @@ test('shown to her: turned to her, in her language, without a word of alarm; fro
   await page.waitForFunction(() => document.querySelector('#act-now').hidden);
   await settled(page);
   await page.locator('#show-her').tap();
+  await page.locator('#her-lang').selectOption('en');
+  // What was found, in the words of her page; her sides.
+  assert.match(await page.locator('#her-said').innerText(), /head down[^]*back is to your left/);
+  await page.locator('#her-lang').selectOption('es');
+  assert.match(await page.locator('#her-said').innerText(), /espalda[^]*izquierd/);
   await page.locator('#her-lang').selectOption('en');
   const { name, bytes } = await downloaded(page, async () => {
     await page.locator('#her-share').tap();

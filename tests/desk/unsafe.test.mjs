@@ -16,8 +16,10 @@ const tapped = async (page, locator) => {
   await locator.click();
   await settled(page);
 };
-test('a second tap never erases: states, values, places, fifths, backs; clearing is a control of its own', async () => {
-  const { page, context } = await open(PHONE);
+for (const slower of [false, true]) test(`a second tap never erases${slower ? ', on a slow device' : ''}: states, values, places, fifths, backs; clearing is a control of its own`, async () => {
+  const opened = await open(PHONE);
+  const { page, context } = opened;
+  if (slower) await slowed(opened);
   const twice = async (finding, button, words) => {
     await step(page, finding);
     for (const wait of [0, 500, 1200]) {
@@ -52,6 +54,21 @@ test('a second tap never erases: states, values, places, fifths, backs; clearing
   await step(page, 'heart');
   await tapped(page, page.locator('#finding-heart .clear'));
   assert.equal(await now(page, 'heart'), 'not examined');
+  await context.close();
+});
+
+test('days that are tapped before the weeks wait for them', async () => {
+  const { page, context } = await open(PHONE);
+  await step(page, 'weeks');
+  const days = page.locator('#finding-weeks').getByRole('button', { name: '+3 days', exact: true });
+  await tapped(page, days);
+  assert.equal(await days.getAttribute('aria-pressed'), 'true');
+  assert.equal(await now(page, 'weeks'), 'not examined');
+  await page.locator('#finding-weeks select').selectOption('37');
+  await settled(page);
+  assert.equal(await now(page, 'weeks'), '37+3');
+  await tapped(page, page.locator('#finding-weeks .clear'));
+  assert.equal(await days.getAttribute('aria-pressed'), 'false');
   await context.close();
 });
 
@@ -167,6 +184,26 @@ test('another language waits for what is typed and not taken', async () => {
   await context.close();
 });
 
+test('a page that is loaded anew asks first, and a file opened over words that are not taken asks too', async () => {
+  const { page, context } = await open(PHONE);
+  await page.locator('#line').tap();
+  await page.locator('#line').fill('38+0 ROP 3/5');
+  await page.locator('#file').setInputFiles(example('head-down-left.toml'));
+  await page.locator('#new').waitFor();
+  await page.locator('#new [data-close=""]').click();
+  assert.equal(await page.locator('#line').inputValue(), '38+0 ROP 3/5');
+  await page.locator('#held').getByRole('button', { name: 'Leave these words out' }).click();
+  await line(page, '37+0 LOA');
+  const asked = page.waitForEvent('dialog');
+  // Going on is refused: the reload never ends.
+  page.reload({ timeout: 5000 }).catch(() => {});
+  const dialog = await asked;
+  assert.equal(dialog.type(), 'beforeunload');
+  await dialog.dismiss();
+  assert.match(await page.locator('#line').inputValue(), /LOA/);
+  await context.close();
+});
+
 test('leaving the page with findings in no file is asked about', async () => {
   const { page, context } = await open();
   const asks = () => page.evaluate(() => !window.dispatchEvent(new Event('beforeunload', { cancelable: true })));
@@ -179,13 +216,18 @@ test('leaving the page with findings in no file is asked about', async () => {
   await context.close();
 });
 
-test('two babies: tapping two records two, neither is crossed, and a clash is remarked', async () => {
-  const { page, context } = await open(PHONE);
+/** A processor six times slower. */
+const slowed = async ({ page, context }) => (await context.newCDPSession(page)).send('Emulation.setCPUThrottlingRate', { rate: 6 });
+
+for (const [first, second] of [['left', 'right'], ['right', 'left']]) test(`two babies, the first on her ${first}: tapping two records two, neither is crossed, and a clash is remarked`, async () => {
+  const opened = await open(PHONE);
+  const { page, context } = opened;
+  await slowed(opened);
   await tapped(page, page.locator('[data-babies]:visible').getByRole('button', { name: 'Two babies' }));
   assert.match(await page.locator('#line').inputValue(), /baby 1.*baby 2/);
   assert.ok(await page.locator('[data-take=exam]').first().isEnabled());
   const pick = (baby) => tapped(page, page.locator('[data-babies]:visible').getByRole('button', { name: `Baby ${baby}`, exact: true }));
-  for (const [baby, back] of [[1, 'left'], [2, 'right']]) {
+  for (const [baby, back] of [[1, first], [2, second]]) {
     await step(page, 'back');
     await pick(baby);
     await tapped(page, page.locator(`#finding-back [data-value="${back}"]`));
@@ -195,6 +237,8 @@ test('two babies: tapping two records two, neither is crossed, and a clash is re
     await tapped(page, page.locator('#at-grip-3').getByRole('button', { name: baby === 1 ? 'Head' : 'Breech', exact: true }));
     await step(page, 'heart');
     assert.match(await page.locator('[data-babies]:visible [aria-pressed=true]').innerText(), new RegExp(`Baby ${baby}`), 'which baby is recorded is in sight');
+    await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
+    assert.match(await page.locator('#step-now').innerText(), new RegExp(`Baby ${baby}: Listen`), 'and stays in sight');
     const fields = page.locator('#finding-heart details.fields');
     await fields.evaluate((own) => (own.open = true));
     await tapped(page, fields.locator('.place-fields').getByRole('button', { name: back, exact: true }));
@@ -206,13 +250,27 @@ test('two babies: tapping two records two, neither is crossed, and a clash is re
   });
   const words = [...bytes.toString().matchAll(/<text[^>]*x="([\d.]+)"[^>]*>(.*?)<\/text>/g)].map(([, x, text]) => [Number(x), text.replace(/<[^>]*>/g, '')]);
   const place = (words_) => words.find(([, text]) => text.startsWith(words_))?.[0];
-  assert.ok(place('baby 1') > place('baby 2'), `baby 1 is named at her left: ${JSON.stringify(words)}`);
+  assert.ok(place('baby 1') > 0 && place('baby 2') > 0, JSON.stringify(words));
+  assert.equal(place('baby 1') > place('baby 2'), first === 'left', `baby 1 is named at her ${first}: ${JSON.stringify(words)}`);
   assert.ok(!(await page.locator('#remarks').textContent()).includes('other baby lies'));
   await step(page, 'heart');
   await pick(1);
   const fields = page.locator('#finding-heart .place-fields');
-  await tapped(page, fields.getByRole('button', { name: 'right', exact: true }));
+  await tapped(page, fields.getByRole('button', { name: second, exact: true }));
   assert.ok((await page.locator('#remarks').textContent()).includes('other baby lies'));
+  // The second baby does not go by one tap: what was found of it is named first.
+  await page.locator('#to-picture').click();
+  const one = page.locator('[data-babies=stage]').getByRole('button', { name: 'Only one baby' });
+  await one.click();
+  assert.match(await page.locator('#one-baby-list').innerText(), new RegExp(`Back: ${second}`));
+  await page.locator('#one-baby [data-close=""]').click();
+  assert.match(await page.locator('#line').inputValue(), /baby 2: breech/);
+  await one.click();
+  await page.locator('#one-baby [data-close=so]').click();
+  await page.waitForFunction(() => !document.getElementById('line').value.includes('baby 2'));
+  await page.locator('#undo').click();
+  await settled(page);
+  assert.match(await page.locator('#line').inputValue(), /baby 2: breech/);
   await context.close();
 });
 
@@ -224,6 +282,8 @@ test('an alarm, a contradiction, a heart opposite the back: in sight on a phone;
       const box = await page.locator('#act-now').boundingBox();
       assert.ok(box && box.y >= 0 && box.y + box.height <= 844, `${words} at ${y}`);
       assert.match(await page.locator('#act-now').innerText(), words);
+      const cut = await page.locator('#act-now .text').evaluate((own) => own.scrollHeight - own.clientHeight);
+      if (words.test('act now')) assert.ok(cut <= 1, `what cannot wait is read whole: ${cut} px are cut off`);
     }
   };
   const chief = (kind) => page.evaluate((kind) => document.querySelector(`.take-one[data-take=${kind}]`).matches('.main') && document.querySelector(`.first-takes [data-take=${kind}]`).matches('.strong'), kind);
@@ -234,6 +294,11 @@ test('an alarm, a contradiction, a heart opposite the back: in sight on a phone;
     await inSight(words);
     assert.ok(await chief(first), file);
   }
+  // From wherever she is, the handover is one tap away.
+  await step(page, 'movements');
+  await page.locator('#act-now [data-take=handover]').tap();
+  await page.locator('#text').waitFor();
+  await page.locator('#text [data-close]').click();
   await give(page, 'handover');
   assert.deepEqual(await page.evaluate(() => [document.getElementById('text-body').scrollTop, document.getElementById('text').scrollTop, document.activeElement.id]), [0, 0, 'text-title']);
   await page.locator('#text [data-close]').click();
@@ -279,11 +344,23 @@ test('a new visit forgets her skin, her view and her language; the device keeps 
     document.getElementById('keep').click();
   });
   assert.ok(!/hers|"4"|"es"|page-lang|palette/.test(await page.evaluate(() => JSON.stringify(localStorage))));
+  // What was taken in hand, and the dark in which she was shown it.
+  await page.locator('#to-picture').click();
+  await page.locator('#from').evaluate((own) => ((own.value = 'facing'), own.dispatchEvent(new Event('change'))));
+  await settled(page);
+  await page.locator('[data-tool=heart]').click();
+  await page.locator('#show-her').click();
+  await page.locator('#her-dark').click();
+  await page.locator('#her [data-close]').click();
+  await page.locator('#from').evaluate((own) => ((own.value = 'hers'), own.dispatchEvent(new Event('change'))));
   await page.locator('#new-visit').click();
   await page.locator('#new [data-close=so]').click();
   await page.waitForFunction(() => !document.getElementById('line').value);
   await settled(page);
   assert.deepEqual(await page.evaluate(() => ['from', 'palette', 'page-lang'].map((id) => document.getElementById(id).value)), ['facing', '0', '']);
+  assert.equal(await page.locator('[data-tool=heart]').getAttribute('aria-pressed'), 'false');
+  assert.equal(await page.locator('#her').evaluate((own) => own.classList.contains('dark')), false);
+  assert.equal(await page.locator('#stage-said').textContent(), '');
   await context.close();
 });
 
@@ -297,6 +374,22 @@ test('the sheet of several visits names its files and dates, and another woman i
   await page.locator('#woman [data-close=so]').click();
   await page.waitForFunction(() => document.getElementById('take-why').textContent);
   assert.match(await page.locator('#take-why').textContent(), /due/i);
+  await context.close();
+});
+
+test('the hands of a palpation are shown on a belly that is marked as not hers, and nothing of it is recorded', async () => {
+  const { page, context } = await open(PHONE);
+  for (const finding of ['breech', 'back', 'head', 'head-above-brim']) {
+    await step(page, finding);
+    await page.locator('.step:not(.off) .show-palpation').tap();
+    const image = page.locator('#palpation-figure img');
+    await image.evaluate((own) => own.decode());
+    const [mark, picture] = [await page.locator('#palpation .not-hers').boundingBox(), await image.boundingBox()];
+    assert.ok(mark.y >= picture.y && mark.y + mark.height <= picture.y + picture.height, 'the mark lies on the picture');
+    assert.match(await page.locator('#palpation .not-hers').innerText(), /not her baby/);
+    await page.locator('#palpation [data-close]').tap();
+  }
+  assert.equal(await page.locator('#line').inputValue(), '');
   await context.close();
 });
 

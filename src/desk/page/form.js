@@ -4,6 +4,7 @@ import { apart, change, exam, path, together, turnTo } from './exam.js';
 import { counter } from './count.js';
 import { hold, isHeld, release, showHeld } from './hold.js';
 import { dropFields, outlineField } from './outline.js';
+import { HANDS, showPalpation } from './palpation.js';
 import { pressed, settle } from './press.js';
 import { STEPS, goTo } from './steps.js';
 import { el, key, may, say, word } from './words.js';
@@ -23,8 +24,8 @@ const BACKS = [
   ['right', 'towards her feet', 'left'],
 ];
 
+const at = (id) => document.getElementById(id);
 const fields = new Map();
-let unique = 0;
 
 /** How a finding may be known otherwise than by hand: asked for these only. */
 const KNOWN = ['breech', 'head', 'back', 'limbs', 'attitude', 'legs', 'placenta', 'water', 'lumps', 'lie', 'presentation', 'position'];
@@ -54,6 +55,7 @@ function step({ id, keys, more, pole }) {
     'section',
     { class: 'step', 'aria-labelledby': heading, id: `at-${id}`, 'data-view': id },
     el('header', {}, el('h2', { id: heading, tabindex: '-1' }, say(`desk-step-${id}`)), el('p', { class: 'hint' }, say(`desk-hint-${id}`))),
+    HANDS[id] ? el('button', { type: 'button', class: 'chip show-palpation', 'aria-haspopup': 'dialog', onclick: () => showPalpation(HANDS[id], say(`desk-step-${id}`), say(`desk-hint-${id}`)) }, say('desk-show-palpation')) : null,
     babies ? el('div', { class: 'babies', 'data-babies': id }) : null,
     pole ? poleOf(...pole) : null,
     ...keys.map(finding),
@@ -88,14 +90,29 @@ function showBabies(own) {
       say('desk-baby', { number }),
     );
   const add = el('button', { type: 'button', class: 'chip', onclick: () => pressed(add, () => turn(2, () => change([['baby.2', ['recorded']]]))) }, say('desk-two-babies'));
-  const drop = el(
-    'button',
-    { type: 'button', class: 'chip', onclick: () => pressed(drop, () => turn(1, () => change([['baby.2', []]]))) },
-    say('desk-one-baby'),
-  );
+  const drop = el('button', { type: 'button', class: 'chip', onclick: askOne, 'aria-haspopup': 'dialog' }, say('desk-one-baby'));
   const here = own.contains(document.activeElement);
   own.replaceChildren(...(exam.two ? [tab(1), tab(2), ...(FIRST.includes(own.dataset.babies) ? [drop] : [])] : [add]));
   if (here) (own.querySelector('[aria-pressed=true]') ?? own.querySelector('button'))?.focus();
+}
+
+/** Only one baby: what was found of the second is named before it goes. */
+function askOne() {
+  settle();
+  if (isHeld()) return showHeld();
+  const second = Object.keys(exam.read).filter((own) => own.startsWith('baby.2.'));
+  if (!second.length) return turn(1, () => change([['baby.2', []]]));
+  at('one-baby-list').replaceChildren(...second.map((own) => el('li', {}, `${say(`desk-key-${own.split('.').at(-1)}`)}: ${exam.said[own] ?? exam.read[own]}`)));
+  at('one-baby').returnValue = '';
+  at('one-baby').showModal();
+  return undefined;
+}
+
+/** Wire what is asked about a second baby. */
+export function prepareBabies() {
+  at('one-baby').addEventListener('close', () => {
+    if (at('one-baby').returnValue === 'so') turn(1, () => change([['baby.2', []]]));
+  });
 }
 
 /** Turn to a baby, once `first` is done; words that are not taken belong to the one that is shown. */
@@ -453,6 +470,7 @@ function weeks(id, set) {
     ...Array.from({ length: 42 }, (_, at) => el('option', { value: at + 4 }, say('desk-weeks-of', { number: at + 4 }))),
   );
   let days = '0';
+  let had = false;
   const buttons = Array.from({ length: 7 }, (_, at) =>
     el('button', { type: 'button', class: 'chip day', 'aria-pressed': 'false', 'aria-label': say('desk-and-days', { number: at }), onclick: (event) => pressed(event.currentTarget, () => write(String(at))) }, `+${at}`),
   );
@@ -466,8 +484,10 @@ function weeks(id, set) {
     show([value]) {
       const [weeks, rest] = (value ?? '').split('+');
       week.value = weeks || '';
-      days = rest || '0';
-      buttons.forEach((button, at) => button.setAttribute('aria-pressed', String(Boolean(value) && String(at) === days)));
+      // Days that were tapped before the weeks wait for them.
+      if (value || had) days = rest || '0';
+      had = Boolean(value);
+      buttons.forEach((button, at) => button.setAttribute('aria-pressed', String((Boolean(value) || days !== '0') && String(at) === days)));
     },
     clear() {
       days = '0';

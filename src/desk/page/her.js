@@ -1,5 +1,5 @@
-// Shown to her. In: the exam. Out: its picture as large as the screen, turned to her, in her language; no remark stands on it. From
-// here the page goes to paper or to her phone.
+// Shown to her. In: the exam. Out: its picture as large as the screen, turned to her, and what was found in the words of the page that
+// goes home, in her language; no remark stands on it. From here the page goes to paper or to her phone.
 import { ask } from './library.js';
 import { asText, exam, isEmpty } from './exam.js';
 import { isHeld, showHeld } from './hold.js';
@@ -34,12 +34,32 @@ export function prepareHer() {
   });
 }
 
+/** A page on a telephone is made for numbers to call; none of them is shown here. */
+const NUMBERS = '[telephone]\nlabour-ward = "0"\nemergency = "0"\n';
+
+/** What was found in words for her, as they stand over the picture of her page; nothing while there is no page for her. */
+function told(own) {
+  if (isEmpty()) return [];
+  const { pages } = ask({ command: 'handout', exam: asText(), format: 'html', ...own, clinic: NUMBERS });
+  if (!pages.length) return [];
+  const page = new DOMParser().parseFromString(new TextDecoder().decode(pages[0]), 'text/html');
+  const over = page.querySelector('.with-picture .lead')?.closest('section');
+  return [...(over?.querySelectorAll('p') ?? [])].map((line) => el('p', { class: line.className }, line.textContent));
+}
+
+/** As it is for whoever comes next. */
+export function turnBack() {
+  at('her').classList.remove('dark');
+  at('her-dark').setAttribute('aria-pressed', 'false');
+}
+
 function draw() {
   const own = tongue(at('her-lang').value);
   const answer = isEmpty()
     ? ask({ command: 'outline', exam: asText(), lang: own.lang })
     : ask({ command: 'draw', exam: asText(), format: 'svg', ...look(), ...own, view: 'hers', labels: 'none', screen: true });
-  at('her-said').textContent = answer.pages.length ? '' : answer.why;
+  at('her-said').replaceChildren(...(answer.pages.length ? told(own) : [el('p', {}, answer.why)]));
+  at('her-said').lang = own.lang;
   if (!answer.pages.length) return;
   URL.revokeObjectURL(address);
   address = URL.createObjectURL(new Blob([answer.pages[0]], { type: 'image/svg+xml' }));

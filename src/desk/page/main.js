@@ -1,7 +1,7 @@
 // The page, put to work. In: nothing. Out: a desk that is ready, or a word on what it needs.
 import { Fault, unpack } from './library.js';
 import { addRead, canUndo, exam, heed, isEmpty, readLine, replacedBy, retell, takeText, undo } from './exam.js';
-import { build, refresh, told } from './form.js';
+import { build, prepareBabies, refresh, told } from './form.js';
 import { heedHeld, hold, isHeld, release, showHeld, tell } from './hold.js';
 import { outlineFor } from './outline.js';
 import { mishap, prepareIdle, prepareSession, prepareSettings } from './session.js';
@@ -11,7 +11,7 @@ import { buildStage, prepareStage, showStage } from './stage.js';
 import { buildTeaching, prepareTeaching } from './teach.js';
 import { buildStart, prepareUsual } from './usual.js';
 import { heedPicture, showFindings, showPicture } from './view.js';
-import { settle } from './press.js';
+import { later, settle } from './press.js';
 import { go, goTo, prepareSteps, showBar } from './steps.js';
 import { draft, dress, el, isDraft, lang, languages, learn, say } from './words.js';
 
@@ -32,10 +32,11 @@ function wire() {
   heed(all);
   byId('undo').addEventListener('click', undo);
   prepareLine();
+  prepareBabies();
   prepareStage();
   prepareUsual();
   prepareHer();
-  heedPicture(showStage);
+  heedPicture(() => later(showStage));
   heedHeld(showStage);
   document.addEventListener('keydown', (event) => {
     if (event.key.toLowerCase() !== 'z' || !(event.ctrlKey || event.metaKey) || event.shiftKey || event.altKey) return;

@@ -3,7 +3,9 @@
 import { renew } from './library.js';
 import { exam, forget, isUnsaved, opened, reckonAgain, retell } from './exam.js';
 import { clearForm, told } from './form.js';
+import { turnBack } from './her.js';
 import { releaseAll } from './hold.js';
+import { layDown } from './stage.js';
 import { growth, leave } from './take.js';
 import { settle } from './press.js';
 import { go } from './steps.js';
@@ -21,12 +23,14 @@ const IDLE = 20 * 60 * 1000;
 export function newVisit() {
   next = null;
   for (const id of HERS) at(id).selectedIndex = 0;
+  turnBack();
+  layDown();
   forget();
   clearForm();
   releaseAll();
   leave();
   for (const text of document.querySelectorAll('#line, #mend-text, #text-body, #fault-text')) text.value = '';
-  for (const text of document.querySelectorAll('#line-why, #line-note, #take-why, #status, #mend-why')) text.textContent = '';
+  for (const text of document.querySelectorAll('#line-why, #line-note, #start-note, #stage-said, #take-why, #status, #mend-why')) text.textContent = '';
   for (const fold of document.querySelectorAll('#form details.more')) fold.open = false;
   go('start');
 }

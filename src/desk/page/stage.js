@@ -16,18 +16,22 @@ const HOOP = { wide: 0.2, tall: 0.085 };
 /** Where head and bottom wait before they are put anywhere. */
 const WAITING = { head: { x: 0.13, y: 0.62 }, breech: { x: 0.13, y: 0.2 } };
 const TOOLS = ['heart', 'limbs'];
+const ARROWS = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] };
 
 let spots = { places: [], babies: [], fifths: [] };
 let tool = '';
+/** The place that the arrow keys have reached with it. */
+let aimed = null;
 let shown = { url: '' };
 
 /** Build what can be taken hold of, in the words of the page. */
 export function buildStage() {
-  at('hands').replaceChildren(handle('head'), handle('breech'), hoop(), bead(), ladder());
+  at('hands').replaceChildren(handle('head'), handle('breech'), hoop(), bead(), ladder(), sight());
   at('tools').replaceChildren(
     ...TOOLS.map((name) => {
       const button = el('button', { type: 'button', class: 'chip', 'aria-pressed': String(tool === name), onclick: () => choose(tool === name ? '' : name) }, say(`desk-tool-${name}`));
       button.dataset.tool = name;
+      button.addEventListener('keydown', (event) => tool === name && aim(event));
       return button;
     }),
   );
@@ -38,7 +42,8 @@ export function showStage() {
   const usable = at('from').value === 'facing' && at('style').value !== 'sketch' && !isHeld();
   at('hands').hidden = !usable;
   // How it is done is said until it was done once.
-  at('stage-hint').textContent = !usable ? say('desk-stage-off') : isEmpty() ? say('desk-stage-hint') : '';
+  at('stage-hint').textContent = usable ? '' : say('desk-stage-off');
+  at('start-hint').textContent = usable && isEmpty() ? say('desk-stage-hint') : '';
   for (const button of at('tools').children) button.disabled = !usable;
   if (!usable) return;
   const answer = ask({ command: 'places', exam: asText(), lang: lang() });
@@ -68,6 +73,18 @@ function where(event) {
 const far = (a, b) => Math.hypot(a.x - b.x, a.y - b.y);
 const nearest = (point) => spots.places.reduce((best, place) => (far(place.at, point) < far(best.at, point) ? place : best));
 const said = (words) => spots.places.find((place) => plain(place.words) === words)?.said ?? word(words);
+
+/** The place that lies mostly in the direction of `step` from `from`; where there is none, `from`. */
+function onwards(from, step) {
+  const cost = (place) => {
+    const [x, y] = [place.at.x - from.at.x, place.at.y - from.at.y];
+    const along = x * step[0] + y * step[1];
+    const astray = Math.abs(x * step[1]) + Math.abs(y * step[0]);
+    return along > 0.01 && astray < along * 1.5 ? along + 2 * astray : Infinity;
+  };
+  const next = spots.places.reduce((best, place) => (cost(place) < cost(best) ? place : best), from);
+  return cost(next) < Infinity ? next : from;
+}
 
 /** Write a finding; what stands in its way is said. */
 function write(edits, words) {
@@ -102,18 +119,12 @@ function handle(name) {
     stop: () => button.lay(),
   });
   button.addEventListener('keydown', (event) => {
-    const step = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key];
+    const step = ARROWS[event.key];
     if (!step) return;
     event.preventDefault();
     const from = spots.places.find((place) => plain(place.words) === read(name));
     if (!from) return to({ '-1,0': 'right, at navel', '1,0': 'left, at navel', '0,-1': 'fundus', '0,1': 'above pubic bone' }[step.join()]);
-    const cost = (place) => {
-      const [x, y] = [place.at.x - from.at.x, place.at.y - from.at.y];
-      const along = x * step[0] + y * step[1];
-      const astray = Math.abs(x * step[1]) + Math.abs(y * step[0]);
-      return along > 0.01 && astray < along * 1.5 ? along + 2 * astray : Infinity;
-    };
-    const next = spots.places.reduce((best, place) => (cost(place) < cost(best) ? place : best), from);
+    const next = onwards(from, step);
     return next === from ? undefined : to(next.words);
   });
   return button;
@@ -279,20 +290,56 @@ function unpreview() {
 /** A tap on the picture puts what was chosen: the heart, or limbs. */
 function choose(name) {
   tool = name;
+  aimed = null;
+  document.querySelector('.sight')?.lay();
   for (const button of at('tools').children) button.setAttribute('aria-pressed', String(button.dataset.tool === name));
   at('hands').classList.toggle('aim', Boolean(name));
   at('stage-said').textContent = name ? say('desk-aim', { value: say(`desk-key-${name}`) }) : '';
 }
 
+/** Where the arrow keys have led what is to be put. */
+function sight() {
+  const mark = el('span', { class: 'sight', 'aria-hidden': 'true', hidden: true });
+  mark.lay = () => {
+    mark.hidden = !aimed;
+    if (aimed) put(mark, aimed.at);
+  };
+  return mark;
+}
+
+/** By the keyboard: the arrow keys lead over the places, Enter puts it, Escape lays it down. */
+function aim(event) {
+  const step = ARROWS[event.key];
+  const done = aimed && (event.key === 'Enter' || event.key === ' ');
+  if (!(step || done || event.key === 'Escape') || !spots.places.length || isHeld()) return undefined;
+  event.preventDefault();
+  // The arrow keys lead over her abdomen, not along the row of buttons.
+  event.stopPropagation();
+  if (event.key === 'Escape') return choose('');
+  if (done) return place(aimed);
+  const first = spots.places.find(({ words }) => words === 'middle, at navel') ?? spots.places[0];
+  aimed = onwards(aimed ?? first, step);
+  document.querySelector('.sight').lay();
+  at('stage-said').textContent = named(tool, aimed.said);
+  return undefined;
+}
+
+/** Put what is in hand at `spot`; limbs are added, a heart is where it was heard last. */
+function place(spot) {
+  const name = tool;
+  const before = name === 'limbs' && read('limbs') && !/^(not felt|could not tell)/.test(read('limbs')) ? read('limbs').split('; ') : [];
+  const values = before.includes(spot.words) ? before : [...before, spot.words];
+  if (name === 'heart') choose('');
+  later(() => write([[path(key(name)), values]], named(name, spot.said)));
+}
+
+/** Nothing is held in the hand any more. */
+export const layDown = () => choose('');
+
 /** Wire the taps on the picture. */
 export function prepareStage() {
   at('hands').addEventListener('click', (event) => {
     if (!tool || event.target.closest('.handle') || isHeld() || !spots.places.length) return;
-    const place = nearest(where(event));
-    const name = tool;
-    const before = name === 'limbs' && read('limbs') && !/^(not felt|could not tell)/.test(read('limbs')) ? read('limbs').split('; ') : [];
-    const values = before.includes(place.words) ? before : [...before, place.words];
-    if (name === 'heart') choose('');
-    later(() => write([[path(key(name)), values]], named(name, place.said)));
+    place(nearest(where(event)));
   });
 }

@@ -62,7 +62,9 @@ export function showBar() {
   const place = VIEWS.indexOf(now);
   const step = STEPS.find(({ id }) => id === now);
   const lacks = step ? missing(step).length : 0;
-  at('step-now').replaceChildren(el('b', {}, nameOf(now)), el('small', {}, step ? `${STEPS.indexOf(step) + 1}/${STEPS.length}${lacks ? ` \u00b7 ${say('desk-missing-count', { count: lacks })}` : ''}` : say('desk-all-steps')));
+  // Which baby is being recorded is in sight wherever she has scrolled.
+  const ofBaby = exam.two && (now === 'start' || (step && [...step.keys, ...step.more].some((name) => key(name).scope === 'baby')));
+  at('step-now').replaceChildren(el('b', {}, ofBaby ? say('desk-of-baby', { number: exam.baby, value: nameOf(now) }) : nameOf(now)), el('small', {}, step ? `${STEPS.indexOf(step) + 1}/${STEPS.length}${lacks ? ` \u00b7 ${say('desk-missing-count', { count: lacks })}` : ''}` : say('desk-all-steps')));
   at('step-back').disabled = place === 0;
   at('step-next').disabled = place === VIEWS.length - 1;
   at('to-remarks').textContent = say('desk-remarks-count', { count: exam.remarks.length });

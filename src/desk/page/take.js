@@ -15,7 +15,7 @@ const TAKEN = {
   print: { sided: true, run: printPage },
   page: { sided: true, run: (despite) => save(familyPage('pdf', despite), named('family-page', 'pdf'), 'application/pdf') },
   phone: { sided: true, run: (despite) => save(familyPage('html', despite), named('family-page', 'html'), 'text/html') },
-  guide: { sided: true, run: (despite) => save(ask({ command: 'skin-guide', exam: asText(), format: 'pdf', paper: at('paper').value, ...tongue(), despite: [...new Set(despite)], ...clinic() }), named('skin-guide', 'pdf'), 'application/pdf') },
+  guide: { sided: true, run: (despite) => save(guide(despite), named('skin-guide', 'pdf'), 'application/pdf') },
   send: { sided: true, run: send },
   slip: { sided: true, run: () => save(note('slip'), named('slip', 'pdf'), 'application/pdf') },
   svg: { sided: true, run: () => save(draw('svg'), named('picture', 'svg'), 'image/svg+xml') },
@@ -140,6 +140,10 @@ function readBack(kind) {
         : remarkOf(remark),
     ),
   );
+  at('read-back-guide').hidden = kind !== 'guide';
+  // Her skin as it was chosen for the picture, the hand as for the page; each can be changed here.
+  at('guide-skin').value = at('palette').value;
+  at('guide-hand').value = at('hand').value;
   function ready() {
     const boxes = [...at('read-back-pressing').querySelectorAll('input')];
     at('read-back-so').disabled = never || !boxes.every((box) => box.checked);
@@ -168,6 +172,15 @@ function familyPage(format, despite = []) {
 
 function draw(format) {
   return ask({ command: 'draw', exam: asText(), format, ...look() });
+}
+
+/** The guide for drawing on her skin, as it was asked for beside its sides. */
+function guide(despite) {
+  const palette = Number(at('guide-skin').value);
+  return ask({
+    command: 'skin-guide', exam: asText(), format: 'pdf', paper: at('paper').value, minutes: at('guide-minutes').value,
+    left_handed: at('guide-hand').value === 'left', ...(palette ? { palette } : {}), ...tongue(), despite: [...new Set(despite)], ...clinic(),
+  });
 }
 
 /** A record; no draft has words for one. */
