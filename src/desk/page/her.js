@@ -35,7 +35,7 @@ export function prepareHer() {
 }
 
 /** A page on a telephone is made for numbers to call; none of them is shown here. */
-const NUMBERS = '[telephone]\nlabour-ward = "0"\nemergency = "0"\n';
+const NUMBERS = '[telephone]\nlabour-ward = "000"\nemergency = "000"\n';
 
 /** What was found in words for her, as they stand over the picture of her page; nothing while there is no page for her. */
 function told(own) {
@@ -43,8 +43,10 @@ function told(own) {
   const { pages } = ask({ command: 'handout', exam: asText(), format: 'html', ...own, clinic: NUMBERS });
   if (!pages.length) return [];
   const page = new DOMParser().parseFromString(new TextDecoder().decode(pages[0]), 'text/html');
-  const over = page.querySelector('.with-picture .lead')?.closest('section');
-  return [...(over?.querySelectorAll('p') ?? [])].map((line) => el('p', { class: line.className }, line.textContent));
+  const side = page.querySelector('.with-picture');
+  const parts = [...(side?.children ?? [])];
+  const over = parts.slice(0, parts.findIndex((part) => part.matches('.picture')));
+  return over.flatMap((part) => [...part.querySelectorAll('p')]).map((line) => el('p', { class: line.className }, line.textContent));
 }
 
 /** As it is for whoever comes next. */
