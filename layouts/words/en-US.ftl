@@ -7,6 +7,7 @@ language-name = English (US)
 back-ribs = back toward her ribs
 back-feet = back toward her feet
 
+family-date = { $month } { $day }, { $year }
 family-lie-across = { $baby } is lying across your belly today, { $how }.
 family-lie-across-probably = { $baby } is probably lying across your belly today, { $how }.
 family-kind-come = If your water breaks (fluid leaks) or labor starts, call and come in at once.
@@ -30,6 +31,8 @@ family-next-operation = A planned operation (C-section)
 family-hold = Hold this page on your belly with the picture facing out. Then the sides match.
 # Source: RCOG-50
 family-urgent-waters = Your water breaks (fluid leaks) or labor starts (contractions): come at once.
+family-urgent-why = With a baby that lies like this, do not wait until contractions are strong.
+family-urgent-soon = Do not wait until contractions are strong.
 # Source: WHO-DS; HEAT
 family-go-fits = Seizures: shaking that you cannot stop
 family-come-fever = A fever of 100.4 °F (38 °C) or more

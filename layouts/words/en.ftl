@@ -1473,6 +1473,20 @@ family-felt-on-at = Felt by hand on ____ at { $age }
 # Where it was not, or not only, felt by hand.
 family-noted-on = Noted on ____
 family-noted-on-at = Noted on ____ at { $age }
+# The day of the visit, where it is recorded. $month is one of the family-month messages.
+family-date = { $day } { $month } { $year }
+family-month-1 = January
+family-month-2 = February
+family-month-3 = March
+family-month-4 = April
+family-month-5 = May
+family-month-6 = June
+family-month-7 = July
+family-month-8 = August
+family-month-9 = September
+family-month-10 = October
+family-month-11 = November
+family-month-12 = December
 family-weeks = { $weeks } weeks
 family-weeks-day = { $weeks } weeks and 1 day
 family-weeks-days = { $weeks } weeks and { $days } days
@@ -1491,6 +1505,23 @@ family-depth-bottom-free = The bottom is still above your pelvis.
 family-depth-bottom-brim = The bottom is at the top of your pelvis.
 family-depth-bottom-deep = The bottom is down in your pelvis.
 family-depth-unsure = How far down it lies is not sure.
+# Where it was heard. $place is one or two of the messages that follow.
+family-heart-at = The heartbeat was heard { $place }.
+family-heart-heard = The heartbeat was heard.
+family-heart-unsure = That place is not sure.
+family-heart-left = on your left
+family-heart-right = on your right
+family-heart-far-left = far out on your left
+family-heart-far-right = far out on your right
+family-heart-middle = in the middle
+family-heart-top = at the top of your womb
+family-heart-above = above your navel
+family-heart-level = level with your navel
+family-heart-below = below your navel
+family-heart-little-above = a little above your navel
+family-heart-little-below = a little below your navel
+family-heart-low = low down
+family-heart-bone = just above the bone low in your front
 # Source: RCOG-BREECH
 family-kind-bottom = Many babies lie bottom down before 36 weeks. Near the birth, 3 or 4 in 100 do.
 # Source: RCOG-BREECH
@@ -1558,6 +1589,13 @@ family-notice-limbs-front = You may notice arms and legs at your front.
 family-notice-head-high = You may notice the head: a hard, round shape near your ribs.
 family-notice-head-left = You may notice the head: a hard, round shape on your left.
 family-notice-head-right = You may notice the head: a hard, round shape on your right.
+family-notice-head-low-left = You may notice the head: a hard, round shape low on your left.
+family-notice-head-low-right = You may notice the head: a hard, round shape low on your right.
+family-notice-head-high-left = You may notice the head: a hard, round shape high on your left.
+family-notice-head-high-right = You may notice the head: a hard, round shape high on your right.
+family-notice-bottom-high = You may notice the bottom: a soft, round shape near your ribs.
+# Over what comes next.
+family-title-next = What comes next
 
 # Before 36 weeks, or where the weeks are not known.
 family-today = This is for today only. It may be different next time.
@@ -1587,6 +1625,21 @@ family-over = Turn over: when to call, and whom.
 # On a telephone.
 family-over-phone = Further down: when to call, and whom.
 family-hold = Hold this page on your bump with the picture facing out. Then the sides match.
+# How sure the page is: what was felt, heard and seen. $parts is one or more of the family-part messages.
+family-sure-title = How sure is this?
+family-sure-felt = Felt by hand: { $parts }.
+family-sure-heard = Heard: { $parts }.
+family-sure-seen = Seen on a scan: { $parts }.
+family-sure-felt-unsure = Felt, but not sure: { $parts }.
+family-sure-heard-unsure = Heard, but the place is not sure: { $parts }.
+family-sure-not-told = Hands could not tell: { $parts }.
+family-sure-not-found = Felt for, but not found: { $parts }.
+family-sure-not-felt = Not felt for: { $parts }.
+family-part-head = head
+family-part-bottom = bottom
+family-part-back = back
+family-part-limbs = arms or legs
+family-part-heart = heartbeat
 family-hands = Hands can be wrong, and this is not a scan.
 family-hands-scan = Some of this was felt by hand and some seen on a scan. The picture is not a scan, and hands can be wrong.
 family-scan = This was seen on a scan. The picture is a drawing, not a scan, and it can be wrong.
@@ -1668,12 +1721,19 @@ family-moves-monitor = Do not use a heart monitor to check. You may hear your ow
 # Source: RCOG-50
 family-urgent-waters = Your waters break (fluid leaks) or labour starts (tightenings): come at once.
 # Source: RCOG-50
-family-cord = The cord, like a soft rope, felt or seen between your legs
+family-urgent-why = With a baby that lies like this, do not wait until tightenings are strong.
+# Where the head is high, or how the baby lies is not known.
+# Source: RCOG-50
+family-urgent-soon = Do not wait until tightenings are strong.
+# Source: RCOG-50
+family-cord = The cord, like a soft rope, felt or seen between your legs.
 # $number is the emergency number of the clinic's file.
 
 # For a baby that lies across or on a slant.
 # Source: RCOG-50
 family-cord-why = The cord, like a soft rope, felt or seen between your legs. It can slip out first when a baby lies so.
+# Source: RCOG-50
+family-cord-do = Call, then wait like this: kneel with your chest down and hips up, or lie on your left side, hips on pillows. Do not push it back.
 # $number is the emergency number of the clinic's file.
 
 family-go-title = Call the emergency number now
@@ -1686,7 +1746,7 @@ family-go-breath = Chest pain, or trouble breathing
 # Source: WHO-DS; HEAT
 family-go-fits = Fits: shaking that you cannot stop
 # Source: CDC-HH
-family-go-collapse = You faint or fall down
+family-go-collapse = You faint or collapse
 family-come-title = Call now and come in
 family-come-title-where = Call now and come in: { $where }
 # Source: CDC-HH; WHO-DS; HEAT
@@ -1708,7 +1768,7 @@ family-come-tightenings = Tightenings again and again before 37 weeks
 # Source: CDC-HH
 family-come-swelling = A very swollen face or hands
 # Source: CDC-HH; WHO-DS
-family-come-heart = A racing heart
+family-come-heart = Your own heart racing
 
 family-call-title = Call today
 # Source: common practice
@@ -1717,7 +1777,7 @@ family-call-itching = Itching, most of all of hands or feet: a blood test can sh
 # Source: CDC-HH
 family-call-vomit = Being sick and not able to stop
 # Source: CDC-HH
-family-call-tired = Feeling far too tired
+family-call-tired = Feeling extremely tired
 # Source: CDC-HH
 family-call-leg = Pain or swelling in a leg: it can be a blood clot
 

@@ -51,10 +51,23 @@ pub struct Plan {
     /// The band of paper at the foot.
     pub band: Option<Frame>,
     size: f32,
+    /// Width of a pointer, cm.
+    pointer: f32,
 }
 
 /// Space between the edge of the picture and words, cm.
 const EDGE: f32 = 0.7;
+
+/// Type larger than this, in cm of the body, leaves a family's picture no room for the navel's name (house).
+const CROWDED: f32 = 2.4;
+/// Width of a pointer in cm of the body; for a family the least of it as a share of the type: as dark as its words.
+const POINTER: f32 = 0.055;
+const POINTER_OF_TYPE: f32 = 0.045;
+
+/// Type size in cm of the body.
+fn type_cm(options: &FigureOptions) -> f32 {
+    options.type_pt * 25.4 / 72.0 / options.mm_per_cm
+}
 
 /// How words are planned.
 pub(super) struct Planner<'a> {
@@ -85,9 +98,10 @@ impl<'a> Asked<'a> {
         let turn = marks::turn(options.view);
         let sketch = options.style == Style::Sketch;
         let family = options.labels == Labels::Family;
+        let crowded = family && type_cm(options) > CROWDED;
         Ok(Asked {
             terrain: Terrain::new(source.pose, source.cast, turn, marks::rounds(source.marks)),
-            wanted: if sketch { vec![] } else { source.collect(options.labels)? },
+            wanted: if sketch { vec![] } else { source.collect(options.labels, !crowded)? },
             told: if sketch { source.told(options.labels)? } else { vec![] },
             sides: if family { ("your-left", "your-right") } else { ("her-left", "her-right") },
             turn,
@@ -98,7 +112,7 @@ impl<'a> Asked<'a> {
 impl Planner<'_> {
     /// Type size in cm of the body.
     fn size(&self) -> f32 {
-        self.options.type_pt * 25.4 / 72.0 / self.options.mm_per_cm
+        type_cm(self.options)
     }
 
     /// The plan.
@@ -113,6 +127,10 @@ impl Planner<'_> {
             faces: terrain.faces.clone(),
             band: None,
             size: self.size(),
+            pointer: match self.options.labels {
+                Labels::Family => POINTER.max(POINTER_OF_TYPE * self.size()),
+                Labels::None | Labels::Few | Labels::All | Labels::Numbered => POINTER,
+            },
         };
         let mut band = Band::below(self.frame, self.size());
         let sketch = self.options.style == Style::Sketch;
@@ -414,7 +432,7 @@ pub(super) fn paint(
     let line = |s: &Segment| {
         let path = vec![Step::Move(s.from), Step::Line(s.to)];
         let stroke = |colour, width| Item::Stroke { path: path.clone(), colour, width, dash: None };
-        [stroke(c.paper, 0.18), stroke(c.ink, 0.055)]
+        [stroke(c.paper, 0.125 + plan.pointer), stroke(c.ink, plan.pointer)]
     };
     let text = |words: &str, at, align, size, face, role| {
         Item::Text(Text {

@@ -2,8 +2,8 @@
 //! is read without a zoom, in light and in dark, and printed like the paper page.
 //!
 //! It has no script and asks for nothing: its policy allows its own style, by its hash, and no more. Words stand in it as words,
-//! in the order of the paper page; a telephone number is a link that dials it. A line to write on stands on paper alone, unless
-//! words follow it. It is well-formed XML as well.
+//! in the order of the paper page; a telephone number is a link that dials it. A line to write on has its words on the
+//! screen too. It is well-formed XML as well.
 
 use super::{WriteError, svg};
 use crate::fonts::Fonts;
@@ -137,14 +137,21 @@ impl Writer<'_> {
         format!("l{}s{}", self.number + 1, at + 1)
     }
 
-    /// The number to call, always in sight: the first of the page, and the words before it.
+    /// The number to call, always in sight: the first of the page, and the words before it, which name the clinic; beside it, in its
+    /// own place, the emergency number, where the words after it give one.
     fn bar(&mut self) {
         let blocks = || self.page.sides.iter().flatten().flat_map(|panel| &panel.blocks);
         let Some(at) = blocks().position(|block| block.kind == Kind::Number) else { return };
         let label = at.checked_sub(1).and_then(|before| blocks().nth(before));
         let label = label.filter(|block| block.kind == Kind::Text).map(|block| escaped(&block.text));
         let number = blocks().nth(at).map(linked).unwrap_or_default();
-        let _ = writeln!(self.body, "<p class=\"bar\">{} {number}</p>", label.unwrap_or_default());
+        let emergency = blocks().skip(at + 1).take_while(|block| block.kind == Kind::Emphasis);
+        let emergency: String = emergency
+            .filter(|block| !block.numbers.is_empty())
+            .map(|block| format!("<p>{}</p>", linked(block)))
+            .collect();
+        let label = label.unwrap_or_default();
+        let _ = writeln!(self.body, "<div class=\"bar\"><p>{label} {number}</p>{emergency}</div>");
     }
 
     /// Rows on paper: as high as their words, the picture's takes the rest.
@@ -243,9 +250,9 @@ impl Writer<'_> {
     }
 }
 
-/// Whether it is a line to write on with nothing after it.
+/// Whether it is a second line to write on, without a word.
 fn is_for_paper(block: &Block) -> bool {
-    block.kind == Kind::Blank && block.text.split_once(BLANK).is_none_or(|(_, tail)| tail.trim().is_empty())
+    block.kind == Kind::Blank && block.text.replace(BLANK, "").trim().is_empty()
 }
 
 /// The words, with a link that dials on each telephone number.

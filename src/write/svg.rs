@@ -54,6 +54,7 @@ pub(super) fn document(
         clips: 0,
         used,
         drawn: None,
+        rim: None,
     };
     let title_id = writer.id("sheet-title");
     let about_id = writer.id("sheet-description");
@@ -129,6 +130,7 @@ pub(super) fn inline<'a>(
         clips: 0,
         used: BTreeMap::new(),
         drawn: Some(std::mem::take(drawn)),
+        rim: None,
     };
     let (title, about) = (writer.id("picture-title"), writer.id("picture-description"));
     let mut root = image(width, height);
@@ -164,6 +166,7 @@ pub(super) fn sign(
         clips: 0,
         used: BTreeMap::new(),
         drawn: None,
+        rim: None,
     };
     let mut root = image(side, side);
     root.assign("class", "sign");
@@ -205,7 +208,12 @@ struct Writer<'a> {
     used: BTreeMap<Face, BTreeSet<u16>>,
     /// Groups without words that the document holds already, where what is drawn alike is written once.
     drawn: Option<Drawn<'a>>,
+    /// The rim round the words that come next, where words carry their own: colour, width in mm, for how many lines.
+    rim: Option<(Colour, f32, usize)>,
 }
+
+/// How far a line along the letters may stand off them and still be their rim, mm: less than is seen.
+const RIM_OFF_MM: f32 = 0.01;
 
 impl<'a> Writer<'a> {
     /// Path data, of a stroke or a fill.
@@ -226,8 +234,36 @@ impl<'a> Writer<'a> {
         if *times == 1 { name } else { format!("{name}--{times}") }
     }
 
+    /// The lines of words after the first of these marks, where that is a line along the outlines of all their letters: their rim.
+    fn rimmed(&self, items: &[Item<PagePoint>]) -> Result<usize, WriteError> {
+        let Some((Item::Stroke { path, dash: None, .. }, after)) = items.split_first() else { return Ok(0) };
+        let mut letters = vec![];
+        let mut lines = 0;
+        for item in after {
+            let Item::Text(text) = item else { break };
+            letters.extend(outline(text, self.fonts)?);
+            lines += 1;
+        }
+        let near = |a: &PagePoint, b: &PagePoint| (a.x - b.x).abs().max((a.y - b.y).abs()) < RIM_OFF_MM;
+        let alike = |pair: (&Step<PagePoint>, &Step<PagePoint>)| match pair {
+            (Step::Move(a), Step::Move(b)) | (Step::Line(a), Step::Line(b)) => near(a, b),
+            (Step::Curve(a, b, c), Step::Curve(d, e, f)) => near(a, d) && near(b, e) && near(c, f),
+            (Step::Close, Step::Close) => true,
+            _ => false,
+        };
+        let same = path.len() == letters.len() && path.iter().zip(&letters).all(alike);
+        Ok(if same { lines } else { 0 })
+    }
+
     fn items(&mut self, items: &'a [Item<PagePoint>], parent: &mut Element) -> Result<(), WriteError> {
-        for item in items {
+        for (at, item) in items.iter().enumerate() {
+            if let (true, Item::Stroke { colour, width, .. }) = (self.shrinks, item) {
+                let lines = self.rimmed(&items[at..])?;
+                if lines > 0 {
+                    self.rim = Some((*colour, *width, lines));
+                    continue;
+                }
+            }
             match item {
                 Item::Group { name, about, items } => {
                     let mut group = new("g");
@@ -325,6 +361,12 @@ impl<'a> Writer<'a> {
         }
         if text.lang != self.lang {
             element.assign("xml:lang", text.lang.as_str());
+        }
+        if let Some((colour, width, lines)) = self.rim.take() {
+            element.assign("stroke", hex(colour));
+            element.assign("stroke-width", self.grain.length(width));
+            element.assign("paint-order", "stroke");
+            self.rim = (lines > 1).then_some((colour, width, lines - 1));
         }
         element.append(Chars::new(words));
         Ok(element)

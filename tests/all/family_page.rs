@@ -283,7 +283,12 @@ fn the_clinic_is_named_or_there_is_a_line_to_write_on() {
     assert_eq!(said(&content, "family-phone"), format!("{always} | Visits, 9 to 5: 111\u{a0}111"));
     assert_eq!(
         said(&content, "family-front"),
-        "Call now, any hour. | Day or night: | 01632\u{a0}960\u{a0}417"
+        "Call now, any hour. | Willow Lane Midwives. Day or night: | 01632\u{a0}960\u{a0}417 | Emergency: 999"
+    );
+    // On the side that is kept the clinic and the emergency number stand too; what is not given is a line to write on.
+    assert_eq!(
+        said(&with(Clinic::default()), "family-front"),
+        "Call now, any hour. | Number ____ | Emergency ____"
     );
     // The emergency number stands as large; where to come in is the clinic's own or a line.
     let kinds: Vec<Kind> = content.blocks["family-emergency"].iter().map(|b| b.kind).collect();
@@ -440,6 +445,28 @@ fn what_she_may_notice_is_on_the_other_side_than_the_back() {
         let text = notice(Conclusion { head_side: Some(side), ..lying(Lie::Transverse, None) });
         assert!(text.ends_with(&format!("round shape {word}.")), "{text}");
     }
+    // On a slant too, where the head is known to lie.
+    for (side, word) in [(Left, "on your left"), (Right, "on your right")] {
+        for (head_up, height) in [(Some(false), "low "), (Some(true), "high "), (None, "")] {
+            let text = notice(Conclusion { head_side: Some(side), head_up, ..lying(Lie::Oblique, None) });
+            assert!(
+                text.ends_with(&format!("You may notice the head: a hard, round shape {height}{word}.")),
+                "{text}"
+            );
+        }
+    }
+    assert!(!notice(lying(Lie::Oblique, None)).contains("notice"));
+    // Of a head that is down, the bottom where hands have felt it.
+    let bottom = |felt: Finding<Place>| {
+        let mut e = exam(Some((34, 0)));
+        e.babies[0].breech = felt;
+        said(&content(&e, &[head(back(Some(Left), None))], &clinic()), "family-found")
+    };
+    let top = Place { across: None, height: Some(handspan::exam::Height::Fundus) };
+    assert!(bottom(found(top)).ends_with("You may notice the bottom: a soft, round shape near your ribs."));
+    for other in [unsure(top), Finding::Absent, Finding::NotExamined] {
+        assert!(!bottom(other).contains("notice"));
+    }
     assert!(!notice(conclusion()).contains("notice"));
     // Where movements are not usual the page does not speak of where they are felt.
     let mut e = exam(Some((34, 0)));
@@ -529,7 +556,7 @@ fn twins_are_told_apart() {
     assert_eq!(
         said(&content, "family-found"),
         "Baby 1 is lying head down today, so it was noted. | The back is to your right. | Baby 2 is lying bottom down \
-         today, so it was noted. | The back is to your left. You may notice the head: a hard, round shape near your \
+         today, so it was noted. | The back is to your left. | You may notice the head: a hard, round shape near your \
          ribs."
     );
     assert_eq!(said(&content, "family-title"), "How your babies are lying");
@@ -630,6 +657,110 @@ fn how_far_down_is_said_only_where_it_was_found() {
     e.babies[0].head_above_brim = unsure(Fifths::new(2).unwrap());
     let text = said(&content(&e, &[head()], &clinic()), "family-found");
     assert!(text.contains("How far down it lies is not sure.") && !text.contains("pelvis"), "{text}");
+}
+
+#[test]
+fn where_the_heart_was_heard_is_said_on_her_own_side_from_both_ends() {
+    let told = |heart: &str| {
+        let exam = crate::shared::read(&format!(
+            "weeks = \"36+0\"\n[baby]\nhead = \"above pubic bone\"\nheart = \"{heart}\"\n"
+        ));
+        let conclusions = [handspan::exam::conclude(&exam, 0)];
+        let content = content(&exam, &conclusions, &clinic());
+        (said(&content, "family-found"), said(&content, "family-sure"))
+    };
+    for (side, other) in [("left", "right"), ("right", "left")] {
+        for (height, words) in [
+            ("4 cm below navel", "a little below your navel"),
+            ("9 cm below navel", "below your navel"),
+            ("3 cm above navel", "a little above your navel"),
+            ("above navel", "above your navel"),
+            ("at navel", "level with your navel"),
+            ("fundus", "at the top of your womb"),
+        ] {
+            let (found, sure) = told(&format!("{side}, {height}"));
+            assert!(found.contains(&format!("The heartbeat was heard on your {side}, {words}.")), "{found}");
+            assert!(!found.contains(other) && sure.contains("Heard: heartbeat."), "{found} {sure}");
+        }
+    }
+    assert!(told("middle, below navel").0.contains("was heard in the middle, below your navel."));
+    assert!(told("left iliac fossa").0.contains("was heard on your left, low down."));
+    let (found, sure) = told("left, below navel?");
+    assert!(found.contains("was heard on your left, below your navel. That place is not sure."), "{found}");
+    assert!(
+        sure.contains("Heard, but the place is not sure: heartbeat.") && !sure.contains("Heard: heartbeat")
+    );
+    assert!(told("heard").0.contains("The heartbeat was heard."));
+    // Where nobody listened nothing is said of it.
+    for heart in ["not listened", "could not tell"] {
+        let (found, sure) = told(heart);
+        assert!(!found.contains("heart") && !sure.to_lowercase().contains("heart"), "{found} {sure}");
+    }
+}
+
+#[test]
+fn how_sure_it_is_stands_in_one_place() {
+    let sure = |lines: &str| {
+        let exam = crate::shared::read(&format!("weeks = \"36+0\"\n[baby]\n{lines}\n"));
+        said(&content(&exam, &[handspan::exam::conclude(&exam, 0)], &clinic()), "family-sure")
+    };
+    let rest = "Keep this page, but do not rely on it: babies turn. It shows one day.";
+    let hands = format!("Hands can be wrong, and this is not a scan. {rest}");
+    assert_eq!(
+        sure(
+            "head = \"above pubic bone\"\nback = \"left?\"\nbreech = \"could not tell (thick wall)\"\nlimbs = \"not felt\""
+        ),
+        format!(
+            "How sure is this? | Felt by hand: head. | Felt, but not sure: back. | Hands could not tell: bottom. | \
+             Felt for, but not found: arms or legs. | {hands}"
+        )
+    );
+    assert_eq!(
+        sure("head = \"fundus (scan 35+6)\"\nback = \"left\""),
+        "How sure is this? | Felt by hand: back. | Seen on a scan: head. | Not felt for: bottom, arms or legs. | Some of \
+         this was felt by hand and some seen on a scan. The picture is not a scan, and hands can be wrong. "
+            .to_owned()
+            + rest
+    );
+    // The head was felt above the brim.
+    assert!(sure("presentation = \"cephalic\"\nhead-above-brim = \"2/5\"").contains("Felt by hand: head. |"));
+    // Of what was written down, nothing is said that it does not rest on.
+    assert_eq!(
+        sure("position = \"LOA\""),
+        format!(
+            "How sure is this? | This is what was written down that day. The picture is not a scan, and it can be wrong. {rest}"
+        )
+    );
+}
+
+#[test]
+fn what_to_do_while_help_comes_is_said_of_the_cord() {
+    for c in [lying(Lie::Transverse, None), lying(Lie::Longitudinal, Some(Presentation::Cephalic))] {
+        let go = said(&page(Some((37, 0)), c), "family-go");
+        let last = go.rsplit(" | ").next().unwrap();
+        assert!(
+            last.starts_with("The cord, like a soft rope") && last.ends_with("Do not push it back."),
+            "{go}"
+        );
+        assert!(last.contains(
+            "Call, then wait like this: kneel with your chest down and hips up, or lie on your left side"
+        ));
+    }
+}
+
+#[test]
+fn labour_is_not_waited_out_where_the_baby_is_not_head_down() {
+    let come = |c: Conclusion| said(&page(Some((38, 0)), c), "family-come");
+    for lie in [Lie::Transverse, Lie::Oblique] {
+        assert!(
+            come(lying(lie, None))
+                .contains("With a baby that lies like this, do not wait until tightenings are strong.")
+        );
+    }
+    let breech = come(lying(Lie::Longitudinal, Some(Presentation::Breech)));
+    assert!(breech.contains("With a baby that lies like this, do not wait"));
+    assert!(come(conclusion()).contains(" | Do not wait until tightenings are strong. | "));
+    assert!(!come(lying(Lie::Longitudinal, Some(Presentation::Cephalic))).contains("do not wait until"));
 }
 
 #[test]

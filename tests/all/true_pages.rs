@@ -58,7 +58,7 @@ fn of_scan(exam: &Exam) -> bool {
     exam.read.iter().any(|(key, value)| key.contains("scan") || value.contains("scan"))
 }
 
-const FAMILY: [(&str, Rests); 19] = [
+const FAMILY: [(&str, Rests); 23] = [
     ("is lying", lies),
     ("is probably lying", lies),
     ("Hands could not tell how your baby lies", by_hand),
@@ -75,6 +75,10 @@ const FAMILY: [(&str, Rests); 19] = [
     ("felt by hand and seen on a scan", |exam| by_hand(exam) && of_scan(exam)),
     ("seen on a scan", of_scan),
     ("heard the heartbeat", |exam| exam.babies[0].heart.value().is_some()),
+    ("The heartbeat was heard", |exam| exam.babies[0].heart.value().is_some()),
+    ("Heard: heartbeat", |exam| exam.babies[0].heart.value().is_some()),
+    ("Felt by hand: head", |exam| has(exam, 0, &["head", "head-above-brim"])),
+    ("You may notice the bottom", |exam| has(exam, 0, &["breech"])),
     ("You may notice the legs", |exam| has(exam, 0, &["limbs"])),
     ("Heartbeats in one minute", |exam| has(exam, 0, &["heart-rate", "heart-counts"])),
     ("to the top of your womb:", |exam| has(exam, 0, &["mother.fundal-height"])),
@@ -93,7 +97,7 @@ fn the_family_page_says_only_what_the_visit_holds() {
         }
         let asked = Asked { invite_listening: false, numbers: true };
         let content = family::content(&exam, &reckoning, &Clinic::default(), asked, &words).expect("words");
-        let found = ["family-found", "family-heart", "family-numbers", "family-about"];
+        let found = ["family-found", "family-heart", "family-numbers", "family-sure"];
         let blocks = found.iter().filter_map(|name| content.blocks.get(*name)).flatten();
         let text = blocks.map(|block| block.text.as_str()).collect::<Vec<_>>().join(" ");
         for (at, (claim, rests)) in FAMILY.iter().enumerate() {

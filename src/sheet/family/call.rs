@@ -45,10 +45,26 @@ fn whom(clinic: &Clinic, words: &Words) -> Result<Vec<Block>, WordsError> {
     Ok(out)
 }
 
-/// On the page to keep: movements, and the number.
+/// On the page to keep: movements, whom to call and the number, and the emergency number under it.
 pub(super) fn front(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsError> {
     let mut out = vec![told.block(Kind::Lead, "family-moves-call")?];
-    out.extend(whom(clinic, told.words)?);
+    let mut whom = whom(clinic, told.words)?;
+    match (&clinic.name, whom.first_mut()) {
+        (Some(name), Some(first)) if first.kind == Kind::Text => {
+            first.text = format!("{name}. {}", first.text)
+        }
+        (Some(name), _) => out.push(Block::new(Kind::Emphasis, name.clone())),
+        (None, _) => {}
+    }
+    out.extend(whom);
+    out.push(match &clinic.emergency {
+        Some(number) => {
+            let number = unbroken(number);
+            Block::new(Kind::Emphasis, told.words.say("family-emergency", &[("number", &number)])?)
+                .calling(number)
+        }
+        None => told.block(Kind::Blank, "family-emergency-blank")?,
+    });
     Ok(out)
 }
 
@@ -158,6 +174,7 @@ pub(super) fn go(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsEr
         let across =
             told.conclusions.iter().any(|c| matches!(which_way(c), Some(Way::Across | Way::Slanting)));
         let cord = told.say(if across { "family-cord-why" } else { "family-cord" })?;
+        let cord = format!("{cord} {}", told.say("family-cord-do")?);
         out.push(Block::new(Kind::Item, cord).with(signs::of("family-cord")));
     }
     Ok(out)
@@ -173,6 +190,9 @@ pub(super) fn come(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, Words
     let urgent = urgent_waters(told);
     if urgent {
         out.push(told.block(Kind::Emphasis, "family-urgent-waters")?);
+        let way = |(_, conclusion)| which_way(conclusion);
+        let known = told.babies().filter_map(way).any(|way| way != Way::HeadDown);
+        out.push(told.block(Kind::Text, if known { "family-urgent-why" } else { "family-urgent-soon" })?);
     }
     let mut ids = vec!["family-come-bleeding", "family-come-pain", "family-come-head", "family-come-fever"];
     if !told.early {

@@ -3,7 +3,11 @@
 
 use super::Told;
 use crate::exam::{Baby, Exam, Finding, KnownBy};
+use crate::sheet::content::{Block, Kind};
 use crate::words::WordsError;
+
+/// Where the date stands in the words of the day.
+const BLANK: &str = "____";
 
 /// How the lie and the back of the babies are known.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -80,8 +84,17 @@ impl Seen {
     }
 }
 
-/// The line for the day, with the weeks where they are known.
-pub(super) fn day(told: &Told<'_>) -> Result<String, WordsError> {
+/// The day, as it is recorded or as a line to write on, with the weeks where they are known.
+pub(super) fn day(told: &Told<'_>) -> Result<Block, WordsError> {
+    let line = line(told)?;
+    let Some(visit) = told.exam.dates.visit else { return Ok(Block::new(Kind::Blank, line)) };
+    let month = told.say(&format!("family-month-{}", visit.month()))?;
+    let (day, year) = (visit.day().to_string(), visit.year().to_string());
+    let date = told.words.say("family-date", &[("day", &day), ("month", &month), ("year", &year)])?;
+    Ok(Block::new(Kind::Emphasis, line.replace(BLANK, &date)))
+}
+
+fn line(told: &Told<'_>) -> Result<String, WordsError> {
     let words = told.words;
     let hands = told.known == Known::Hands;
     let Some(age) = told.exam.weeks else {

@@ -2,6 +2,7 @@
 
 use super::Told;
 use super::depth::depth;
+use super::heart_place;
 use super::known::{self, Known};
 use super::notice::notice;
 use crate::exam::{Baby, Back, BackTurn, Conclusion, Finding, Lie, Presentation, Unsure};
@@ -38,10 +39,11 @@ pub(super) fn found(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
             rest.push(back_sentence(baby, conclusion, probably.back, told)?);
         }
         rest.extend(depth(baby, conclusion, told)?);
-        rest.extend(notice(baby, conclusion, told)?);
+        rest.extend(heart_place::sentence(&baby.heart, told)?);
         if !rest.is_empty() {
             out.push(Block::new(Kind::Text, rest.join(" ")));
         }
+        out.extend(notice(baby, conclusion, told)?.map(|notice| Block::new(Kind::Emphasis, notice)));
     }
     if out.is_empty() {
         out.push(told.block(Kind::Lead, "family-lie-early")?);

@@ -5,6 +5,7 @@ mod call;
 mod depth;
 mod drawing;
 mod heart;
+mod heart_place;
 mod kind;
 mod known;
 mod lie;
@@ -12,6 +13,7 @@ mod next;
 mod notice;
 mod numbers;
 mod signs;
+mod sure;
 
 pub use drawing::say_of_drawing;
 pub use heart::Invitation;
@@ -97,15 +99,24 @@ pub fn content(
     put("family-name", vec![told.block(Kind::Blank, "family-name")?]);
     put("family-midwife", vec![told.block(Kind::Blank, "family-midwife")?]);
     put("family-words", vec![told.block(Kind::Blank, "family-words")?, Block::new(Kind::Blank, "")]);
-    put("family-felt-on", vec![Block::new(Kind::Blank, known::day(told)?)]);
+    put("family-felt-on", vec![known::day(told)?]);
 
     let found = lie::found(told)?;
     let description = found.iter().map(|b| b.text.as_str()).collect::<Vec<_>>().join(" ");
     put("family-found", found);
-    put("family-kind", kind::kind(told)?);
-    put("family-next", next::next(told)?);
+    let (kind, next) = (kind::kind(told)?, next::next(told)?);
+    let heading = if kind.is_empty() && next.is_empty() {
+        vec![]
+    } else {
+        vec![told.block(Kind::Heading, "family-title-next")?]
+    };
+    put("family-title-next", heading);
+    put("family-kind", kind);
+    put("family-next", next);
+    put("family-sure", sure::sure(told)?);
     put("family-about", about(told)?);
     put("family-picture", picture(told)?);
+    put("family-hold", vec![told.block(Kind::Text, "family-hold")?]);
     put("family-heart", heart::heart(told, reckoning, asked)?);
     put("family-numbers", if asked.numbers { numbers::numbers(told)? } else { vec![] });
 
@@ -133,15 +144,10 @@ pub fn may_invite(exam: &Exam, reckoning: &Reckoning) -> Invitation {
     heart::may_invite(exam, reckoning)
 }
 
-/// How far to trust the page, for how long, and how to hold it.
+/// How far to trust a picture that goes home alone, for how long, and how to hold it.
 fn about(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
-    let mut out = vec![];
-    if let Some(id) = known::message(told.known) {
-        out.push(told.block(Kind::Emphasis, id)?);
-    }
-    out.push(told.block(Kind::Text, "family-turn")?);
-    out.push(told.block(Kind::Text, "family-hold")?);
-    Ok(out)
+    let ids = known::message(told.known).into_iter().chain(["family-turn", "family-hold"]);
+    ids.map(|id| told.block(Kind::Text, id)).collect()
 }
 
 /// What of the picture is known: a whole baby, rounds for head and bottom, or nothing.

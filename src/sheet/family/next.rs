@@ -26,14 +26,23 @@ pub(super) fn next(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     }
     match ways.first().copied().flatten() {
         Some(Way::HeadDown) => Ok(vec![told.block(Kind::Text, "family-next-again")?]),
-        Some(Way::BottomDown) => told.list(
-            "family-next-title",
+        Some(Way::BottomDown) => choices(
+            told,
             &["family-next-scan", "family-next-turn", "family-next-operation", "family-next-bottom-first"],
         ),
         Some(Way::Across | Way::Slanting) => {
             let stay = if weeks >= STAY_FROM { "family-next-stay" } else { "family-next-stay-later" };
-            told.list("family-next-title", &["family-next-scan", stay])
+            choices(told, &["family-next-scan", stay])
         }
         None => Ok(vec![told.block(Kind::Text, "family-next-not-told")?]),
     }
+}
+
+/// What is talked over, and that she chooses.
+fn choices(told: &Told<'_>, ids: &[&str]) -> Result<Vec<Block>, WordsError> {
+    let mut out = vec![told.block(Kind::Text, "family-next-title")?];
+    for id in ids {
+        out.push(told.block(Kind::Item, id)?);
+    }
+    Ok(out)
 }

@@ -4,7 +4,7 @@
 
 use super::Told;
 use super::lie::{Way, which_way};
-use crate::exam::{Across, Baby, BackTurn, Conclusion, Movements, Place};
+use crate::exam::{Across, Baby, BackTurn, Conclusion, Height, Movements, Place};
 use crate::units::{Gestation, MotherSide};
 use crate::words::WordsError;
 
@@ -24,7 +24,16 @@ pub(super) fn notice(
     if changed || told.exam.weeks < SAID_FROM {
         return Ok(None);
     }
-    message(conclusion, baby.limbs.value().map_or(&[], Vec::as_slice)).map(|id| told.say(id)).transpose()
+    let limbs = baby.limbs.value().map_or(&[][..], Vec::as_slice);
+    let id = message(conclusion, limbs).or_else(|| bottom(baby, conclusion));
+    id.map(|id| told.say(id)).transpose()
+}
+
+/// Of a head that is down, the bottom where hands have felt it: at the top of the womb.
+fn bottom(baby: &Baby, c: &Conclusion) -> Option<&'static str> {
+    let at_top = matches!(baby.breech.value(), Some(Place { height: Some(Height::Fundus), .. }));
+    (which_way(c) == Some(Way::HeadDown) && at_top && !baby.breech.is_unsure())
+        .then_some("family-notice-bottom-high")
 }
 
 /// Of legs only what hands have felt: none where no limbs were, and no side but theirs.
@@ -44,7 +53,15 @@ fn message(c: &Conclusion, limbs: &[Place]) -> Option<&'static str> {
             Left => Some("family-notice-head-left"),
             Right => Some("family-notice-head-right"),
         },
-        (Way::HeadDown, None) | (Way::Slanting, _) => None,
+        (Way::Slanting, _) => match (c.head_side?, c.head_up) {
+            (Left, Some(false)) => Some("family-notice-head-low-left"),
+            (Right, Some(false)) => Some("family-notice-head-low-right"),
+            (Left, Some(true)) => Some("family-notice-head-high-left"),
+            (Right, Some(true)) => Some("family-notice-head-high-right"),
+            (Left, None) => Some("family-notice-head-left"),
+            (Right, None) => Some("family-notice-head-right"),
+        },
+        (Way::HeadDown, None) => None,
     }
 }
 
