@@ -58,8 +58,6 @@ pub struct Plan {
 /// Space between the edge of the picture and words, cm.
 const EDGE: f32 = 0.7;
 
-/// Type larger than this, in cm of the body, leaves a family's picture no room for the navel's name (house).
-const CROWDED: f32 = 2.4;
 /// Width of a pointer in cm of the body; for a family the least of it as a share of the type: as dark as its words.
 const POINTER: f32 = 0.055;
 const POINTER_OF_TYPE: f32 = 0.045;
@@ -98,10 +96,9 @@ impl<'a> Asked<'a> {
         let turn = marks::turn(options.view);
         let sketch = options.style == Style::Sketch;
         let family = options.labels == Labels::Family;
-        let crowded = family && type_cm(options) > CROWDED;
         Ok(Asked {
             terrain: Terrain::new(source.pose, source.cast, turn, marks::rounds(source.marks)),
-            wanted: if sketch { vec![] } else { source.collect(options.labels, !crowded)? },
+            wanted: if sketch { vec![] } else { source.collect(options.labels)? },
             told: if sketch { source.told(options.labels)? } else { vec![] },
             sides: if family { ("your-left", "your-right") } else { ("her-left", "her-right") },
             turn,

@@ -58,14 +58,14 @@ pub(super) fn lean(pose: &Pose) -> f32 {
 }
 
 impl Source<'_> {
-    /// The words of a set; for the family with the navel's name or without.
-    pub fn collect(&self, set: Labels, navel: bool) -> Result<Vec<Wanted>, WordsError> {
+    /// The words of a set.
+    pub fn collect(&self, set: Labels) -> Result<Vec<Wanted>, WordsError> {
         let all = matches!(set, Labels::All | Labels::Numbered);
         let mut out = vec![];
         if set == Labels::None {
             return Ok(out);
         }
-        self.marks(set, navel, &mut out)?;
+        self.marks(set, &mut out)?;
         if set != Labels::Family {
             self.heights(all, &mut out)?;
         }
@@ -99,7 +99,7 @@ impl Source<'_> {
         let said = if set == Labels::Family {
             // On the page for two babies there is no room for it.
             let name = mother_words::navel_level(self.anchors, self.words)?;
-            name.filter(|_| navel && self.pose.baby_count < 2).into_iter().collect()
+            name.filter(|_| self.pose.baby_count < 2).into_iter().collect()
         } else {
             mother_words::said(self.pose, self.anchors, self.words, all)?
         };
@@ -148,7 +148,7 @@ impl Source<'_> {
     }
 
     /// Hearts, limbs, lumps, scars, navel, fifths.
-    fn marks(&self, set: Labels, navel: bool, out: &mut Vec<Wanted>) -> Result<(), WordsError> {
+    fn marks(&self, set: Labels, out: &mut Vec<Wanted>) -> Result<(), WordsError> {
         let all = matches!(set, Labels::All | Labels::Numbered);
         let family = set == Labels::Family;
         // Keyholes lie scattered: one name for all.
@@ -169,7 +169,7 @@ impl Source<'_> {
                     (self.words.say("label-small-scars", &[])?, false)
                 }
                 MarkKind::Scar if all => (self.words.say("label-scar", &[])?, false),
-                MarkKind::Navel if all || family && navel && self.pose.baby_count < 2 => {
+                MarkKind::Navel if all || family && self.pose.baby_count < 2 => {
                     (self.words.say("label-navel", &[])?, false)
                 }
                 MarkKind::Limb(_) | MarkKind::Lump | MarkKind::Scar | MarkKind::Navel => continue,
