@@ -78,7 +78,7 @@ pub fn compose(
     }
 }
 
-/// Puts figures and words on the sides of a layout: a sheet for each that holds anything.
+/// Puts figures and words on the sides of a layout: a sheet for each that holds anything, one at least.
 pub fn compose_all(
     layout: &Layout,
     scenes: &[Scene],
@@ -97,6 +97,9 @@ pub fn compose_all(
     }
     if !rest.is_empty() {
         return Err(layout.wrong_pictures(scenes.len()));
+    }
+    if sheets.is_empty() {
+        return Err(SheetError::Sides { layout: layout.file.clone(), sides: 0 });
     }
     Ok(sheets)
 }

@@ -164,6 +164,9 @@ impl fmt::Display for SheetError {
                     None => Ok(()),
                 }
             }
+            SheetError::Sides { layout, sides: 0 } => {
+                write!(f, "{layout}: nothing stands in any box of the layout: give one of them `holds`")
+            }
             SheetError::Sides { layout, sides } => {
                 write!(f, "{layout}: the layout has {sides} sides with something on them; one is wanted here")
             }

@@ -401,6 +401,13 @@ fn what_a_clinic_may_write_wrongly_is_told() {
         "margin = \"9\"\npapper = \"a4\"",
         &["Did you mean `9 mm`", "Did you mean `paper`"],
     );
+    // Boxes in which nothing stands make no page.
+    std::fs::write(&own, "[page]\npaper = \"a4\"\nmargin = \"9 mm\"\n[[box]]\nname = \"empty\"\n").unwrap();
+    let output =
+        run(&["handout", "examples/head-down-left.toml", "--layout", own.to_str().unwrap(), "-o", &to]);
+    assert_eq!(output.status.code(), Some(2), "{}", said(&output));
+    assert!(said(&output).contains("nothing stands in any box of the layout"), "{}", said(&output));
+    assert!(!std::path::Path::new(&to).exists());
     let output = run(&["handout", "examples/twins.toml", "--layout", "large-prnt", "-o", &to]);
     assert!(said(&output).contains("did you mean `large-print`?"), "{}", said(&output));
 }

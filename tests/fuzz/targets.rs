@@ -68,7 +68,8 @@ fn handout(exam: Source, clinic: Option<Source>, layout: Option<Chosen>, format:
 fn of_exam(bytes: &[u8]) {
     let reading = exam::read("exam.toml", bytes);
     if let Ok(text) = std::str::from_utf8(bytes) {
-        holds::of_problems(&reading.problems, text);
+        // Places are counted after a byte order mark.
+        holds::of_problems(&reading.problems, text.strip_prefix('\u{feff}').unwrap_or(text));
     }
     let file = || Source::new("exam.toml", bytes);
     if reading.exam.is_none() {
