@@ -47,6 +47,15 @@ for (const [way, screen] of [['a mouse', {}], ['a phone', PHONE]]) {
       await dragTo(page, await middle(page.locator('.handle.head')), await placeOn(page, words));
       assert.deepEqual(await all(page), { head: words });
     }
+    if (screen.isMobile) {
+      // The words of the picture are small there: her sides are named over it, where they are.
+      for (const side of ['left', 'right']) {
+        const named = await middle(page.locator(`#hands .own-${side}`));
+        const there = await placeOn(page, `${side} iliac fossa`);
+        const { x } = await middle(page.locator('#hands'));
+        assert.ok(Math.sign(named.x - x) === Math.sign(there.x - x), `her ${side} is named where it is`);
+      }
+    }
     await dragTo(page, await middle(page.locator('.handle.breech')), await placeOn(page, 'middle, fundus'));
     assert.deepEqual(await all(page), { head: 'right, above navel', breech: 'fundus' });
     await page.locator('#undo').click();
@@ -275,7 +284,12 @@ test('shown to her: turned to her, in her language, without a word of alarm; fro
   await page.locator('#file').setInputFiles(join(ROOT, 'examples/heart-not-heard.toml'));
   await page.waitForFunction(() => !document.querySelector('#act-now').hidden);
   await settled(page);
+  await page.emulateMedia({ colorScheme: 'dark' });
   await page.locator('#show-her').tap();
+  assert.equal(await page.locator('#her-dark').getAttribute('aria-pressed'), 'true', 'in a dark room it opens dark');
+  await page.locator('#her-dark').tap();
+  assert.equal(await page.locator('#her-dark').getAttribute('aria-pressed'), 'false');
+  await page.emulateMedia({ colorScheme: 'light' });
   await page.locator('#her-lang').selectOption('es');
   const shown = await page.evaluate(async () => {
     // Its bytes, drawn onto nothing: the words are asked of the element alone.

@@ -17,6 +17,8 @@ export function prepareHer() {
     if (isHeld()) return showHeld();
     at('her-lang').replaceChildren(...languages().map(({ tag, name, signed }) => el('option', { value: tag, lang: tag }, signed ? name : say('desk-draft-language', { name }))));
     at('her-lang').value = at('page-lang').value || lang();
+    // In a dark room it opens dark.
+    showDark(document.documentElement.dataset.theme ? document.documentElement.dataset.theme === 'dark' : matchMedia('(prefers-color-scheme: dark)').matches);
     at('her').showModal();
     at('her-title').focus();
     draw();
@@ -27,7 +29,7 @@ export function prepareHer() {
     at('page-lang').value = at('her-lang').value === lang() ? '' : at('her-lang').value;
     draw();
   });
-  at('her-dark').addEventListener('click', () => at('her-dark').setAttribute('aria-pressed', String(at('her').classList.toggle('dark'))));
+  at('her-dark').addEventListener('click', () => showDark(!at('her').classList.contains('dark')));
   at('her').addEventListener('close', () => {
     at('her-picture').removeAttribute('src');
     URL.revokeObjectURL(address);
@@ -51,8 +53,12 @@ function told(own) {
 
 /** As it is for whoever comes next. */
 export function turnBack() {
-  at('her').classList.remove('dark');
-  at('her-dark').setAttribute('aria-pressed', 'false');
+  showDark(false);
+}
+
+function showDark(is) {
+  at('her').classList.toggle('dark', is);
+  at('her-dark').setAttribute('aria-pressed', String(is));
 }
 
 function draw() {

@@ -26,7 +26,9 @@ let shown = { url: '' };
 
 /** Build what can be taken hold of, in the words of the page. */
 export function buildStage() {
-  at('hands').replaceChildren(handle('head'), handle('breech'), hoop(), bead(), ladder(), sight());
+  // As someone facing her sees it: her right at the left.
+  const side = (own) => el('span', { class: `own-side own-${own}`, 'aria-hidden': 'true' }, say(`desk-her-${own}`));
+  at('hands').replaceChildren(side('right'), side('left'), handle('head'), handle('breech'), hoop(), bead(), ladder(), sight());
   at('tools').replaceChildren(
     ...TOOLS.map((name) => {
       const button = el('button', { type: 'button', class: 'chip', 'aria-pressed': String(tool === name), onclick: () => choose(tool === name ? '' : name) }, say(`desk-tool-${name}`));
