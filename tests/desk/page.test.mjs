@@ -565,6 +565,21 @@ test('targets are as large as fingers need, in every step', async () => {
   await context.close();
 });
 
+test('nothing of the bar is cut off, in any language, on the narrowest phone', async () => {
+  const { page, context } = await open({ viewport: { width: 320, height: 640 }, hasTouch: true, isMobile: true });
+  await openFile(page, example('twins.toml'));
+  for (const lang of ['en', 'es', 'fr']) {
+    await page.locator('#lang').selectOption(lang);
+    const out = await page.evaluate(() =>
+      [...document.querySelectorAll('#bar button')]
+        .filter((own) => own.getBoundingClientRect().right > 320 || own.getBoundingClientRect().left < 0 || own.scrollWidth > own.clientWidth + 1)
+        .map((own) => own.textContent),
+    );
+    assert.deepEqual(out, [], lang);
+  }
+  await context.close();
+});
+
 test('no screen is longer than three, on a phone and a tablet', async () => {
   for (const viewport of [{ width: 390, height: 844 }, { width: 820, height: 1180 }]) {
     const { page, context } = await open({ viewport, hasTouch: true, isMobile: true });
