@@ -27,7 +27,7 @@ pub struct Cli {
 const EXIT_CODES: &str = "Exit codes: 0 done; 1 findings that cannot both be right; 2 could not read or write; \
 3 something that cannot wait. Several files: the highest.";
 
-const KEY_STAYS: &str = "Hand out cases.pdf alone: key.pdf is the key, and the exam files tell the answers too. One case for a \
+const KEY_STAYS: &str = "Hand out cases.pdf alone: key.pdf is the key, and the visit files tell the answers too. One case for a \
 class of twenty: --count 1, and cases.pdf printed twenty times.";
 
 /// The commands.
@@ -57,9 +57,9 @@ pub enum Command {
     Layouts(Layouts),
     /// List the languages and their state, or make the book in which one is read, corrected and signed
     Languages(Languages),
-    /// List the words of an exam file, or the abbreviations of a line
+    /// List the words of a visit file, or the abbreviations of a line
     Words(WordList),
-    /// Rewrite an exam file in the words that are printed; comments and order stay
+    /// Rewrite a visit file in the words that are printed; comments and order stay
     Tidy(Tidy),
     /// Print the exam language as a JSON Schema, for editors
     Schema,
@@ -152,10 +152,10 @@ pub struct WordList {
 #[derive(Args)]
 #[group(required = true, multiple = true)]
 pub struct Exams {
-    /// Exam files; `-` is standard input
+    /// Visit files; `-` is standard input
     #[arg(value_name = "EXAM")]
     pub exams: Vec<PathBuf>,
-    /// An exam in one line of chart shorthand, such as "37+0 LOA 2/5 palp SFH 34"; once for each
+    /// A visit in one line of chart shorthand, such as "37+0 LOA 2/5 palp SFH 34"; once for each
     #[arg(long, value_name = "LINE", allow_hyphen_values = true)]
     pub say: Vec<String>,
 }
@@ -163,7 +163,7 @@ pub struct Exams {
 /// `tidy`
 #[derive(Args)]
 pub struct Tidy {
-    /// Exam file; `-` is standard input
+    /// Visit file; `-` is standard input
     #[arg(value_name = "EXAM")]
     pub exam: PathBuf,
     /// File to write, which may be the same; left out: standard output
@@ -218,7 +218,7 @@ pub struct Tongue {
 #[derive(Args)]
 pub struct Target {
     /// File to write: .svg, .png or .pdf, of the family page .html, of draw .glb or .stl; `-` is standard output and needs --as.
-    /// For several exams a directory, a file for each: one that is there, or a name that ends in `/`
+    /// For several visit files a directory, a file for each: one that is there, or a name that ends in `/`
     #[arg(short, long, value_name = "FILE")]
     pub output: PathBuf,
     /// Kind of file, when its name does not say it
@@ -265,7 +265,7 @@ pub struct Draw {
     /// Words of an .svg as text with its font, or as outlines
     #[arg(long, default_value = "text", value_name = "HOW")]
     pub text: TextAs,
-    /// How many exams are drawn at the same time, 1 to 256; as a rule one for each processor
+    /// How many visit files are drawn at the same time, 1 to 256; as a rule one for each processor
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=256))]
     pub at_once: Option<u16>,
 }
@@ -420,7 +420,7 @@ pub struct Growth {
 #[derive(Args)]
 #[group(required = true, multiple = true)]
 pub struct Visits {
-    /// Exam files, one a visit, two or more, in any order; `-` is standard input
+    /// Visit files, one a visit, two or more, in any order; `-` is standard input
     #[arg(value_name = "VISIT")]
     pub exams: Vec<PathBuf>,
     /// A visit in one line of chart shorthand, such as "34+0 LOA SFH 33"; once for each
@@ -443,10 +443,10 @@ pub struct Plate {
     /// The figures; --list says what each set shows
     #[arg(value_name = "SET", required_unless_present_any = ["list", "exam", "say"])]
     pub set: Option<Set>,
-    /// Instead of a set: exam files of your own, side by side; once for each
+    /// Instead of a set: visit files of your own, side by side; once for each
     #[arg(long, value_name = "FILE", conflicts_with = "set")]
     pub exam: Vec<PathBuf>,
-    /// Instead of a set: exams in one line of shorthand each; once for each
+    /// Instead of a set: visits in one line of shorthand each; once for each
     #[arg(long, value_name = "LINE", allow_hyphen_values = true, conflicts_with = "set")]
     pub say: Vec<String>,
     /// `turning`: the position it begins at
@@ -506,7 +506,7 @@ pub struct Cases {
     /// Also write cases-qti.zip, a package for learning systems (QTI 2.1)
     #[arg(long)]
     pub package: bool,
-    /// Directory for cases.pdf, its key (key.pdf) and an exam file for each case: one that is there, or one to be made
+    /// Directory for cases.pdf, its key (key.pdf) and a visit file for each case: one that is there, or one to be made
     #[arg(short, long, value_name = "DIR")]
     pub output: PathBuf,
     /// Replace files that are there

@@ -128,12 +128,12 @@ pub enum Command {
     Words,
     /// The abbreviations of a line, by region.
     Abbreviations,
-    /// An exam file in canonical words.
+    /// A visit file in canonical words.
     Tidy {
         /// The exam.
         exam: Source,
     },
-    /// Findings changed in the text of an exam file.
+    /// Findings changed in the text of a visit file.
     Edit {
         /// The exam, a file.
         exam: Source,
@@ -145,7 +145,7 @@ pub enum Command {
         /// The exam.
         exam: Source,
     },
-    /// A line of shorthand as an exam file.
+    /// A line of shorthand as a visit file.
     File {
         /// The exam.
         exam: Source,

@@ -10,7 +10,7 @@ const CHAPTERS: [(&str, &str, &str); 11] = [
         "is this what was found, and does it hold together? Exit codes",
         include_str!("../docs/check.md"),
     ),
-    ("language", "exam files, and everything they may say; the line", include_str!("../docs/language.md")),
+    ("language", "visit files, and everything they may say; the line", include_str!("../docs/language.md")),
     ("draw", "the picture", include_str!("../docs/draw.md")),
     ("family-page", "its forms, languages, the clinic's own file", include_str!("../docs/family-page.md")),
     ("skin-guide", "for drawing on her skin", include_str!("../docs/skin-guide.md")),

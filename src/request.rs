@@ -531,7 +531,7 @@ fn one_file(exams: usize, target: &cli::Target) -> String {
         _ => target.output.display().to_string(),
     };
     format!(
-        "{name} is one file, and there are {exams} exams; name a directory, ending in `/`, such as -o pictures/"
+        "{name} is one file, and there are {exams} visits; name a directory, ending in `/`, such as -o pictures/"
     )
 }
 

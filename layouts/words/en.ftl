@@ -228,9 +228,9 @@ value-vaginal = { $value }, by vaginal examination
 
 ## The words of an exam
 # How findings are said after a colon or in a list: `word-` and the word of the exam language. In English they are those words
-# themselves. Whoever reads a language other than English sees these; exam files are written in English words in every language.
+# themselves. Whoever reads a language other than English sees these; visit files are written in English words in every language.
 
-# Whether exam files are written in the words of this language: then keys and codes are said as they are written there.
+# Whether visit files are written in the words of this language: then keys and codes are said as they are written there.
 language-of-exams = yes
 
 # States.
@@ -790,7 +790,7 @@ grade-follow-guidance = Follow guidance
 # Before a remark or a conclusion about one of twins.
 for-baby = Baby { $baby }: { $text }
 
-# The boxes that every chart has, and words of an exam file as a chart says them.
+# The boxes that every chart has, and words of a visit file as a chart says them.
 check-charted = For the chart
 box-lie = Lie
 box-presentation = Presentation
@@ -1824,7 +1824,7 @@ case-level-fair = medium
 case-level-hard = hard
 case-description = A practice case, number { $number }, { $level }, set number { $seed }: her abdomen, empty, to draw on; what was found; questions with lines for the answers.
 case-about = An invented case. No real woman, no real baby. Sides are always HER left and right.
-case-key-about = An invented case. Sides are always HER left and right. The picture follows the findings of the exam file.
+case-key-about = An invented case. Sides are always HER left and right. The picture follows the findings of the visit file.
 case-name = Worked by
 case-found = What was found at { $weeks } weeks
 case-charted = As the chart has it:
@@ -1883,7 +1883,7 @@ case-answer-lie =
 case-answer-engaged-heads-only = Engaged is said of a head only. Here no head lies over the brim.
 case-answer-engaged-unknown = It cannot be told: fifths of the head above the brim were not felt.
 case-answer-engaged-conflict = Not to be charted as engaged: the fifths speak against where the head was felt.
-# $place: in the words of an exam file. $through: what the sound passes.
+# $place: in the words of a visit file. $through: what the sound passes.
 case-answer-listen = On her abdomen: { $place }. { $through ->
         [faint] The side that carries the sound is turned towards her spine, so it may be faint there, or best heard further out in the flank.
         [chest] The baby is bent back, and its chest lies nearest to the skin there.

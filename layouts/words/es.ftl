@@ -752,7 +752,7 @@ grade-look-again = Mirar otra vez
 grade-follow-guidance = Seguir el protocolo
 for-baby = Bebé { $baby }: { $text }
 
-# The boxes that every chart has, and words of an exam file as a chart says them.
+# The boxes that every chart has, and words of a visit file as a chart says them.
 check-charted = Para la historia
 box-lie = Situación
 box-presentation = Presentación

@@ -748,7 +748,7 @@ grade-look-again = Revérifier
 grade-follow-guidance = Suivre le protocole
 for-baby = Bébé { $baby } : { $text }
 
-# The boxes that every chart has, and words of an exam file as a chart says them.
+# The boxes that every chart has, and words of a visit file as a chart says them.
 check-charted = Pour le dossier
 box-lie = Situation
 box-presentation = Présentation

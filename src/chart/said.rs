@@ -249,7 +249,7 @@ fn finding(exam: &Exam, key: &str, value: &str, place: Stands, words: &Words) ->
     words.say(&id, &[("value", &plain), ("mean", mean.as_deref().unwrap_or_default())])
 }
 
-/// A value in the words of a chart, where those differ from the words of an exam file.
+/// A value in the words of a chart, where those differ from the words of a visit file.
 pub(super) fn charted(key: &str, value: &str, words: &Words) -> Result<String, WordsError> {
     let name = match key.rsplit('.').next().unwrap_or(key) {
         "denies" => "reports",

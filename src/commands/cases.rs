@@ -1,4 +1,4 @@
-//! `cases`. In: how many, a seed, a level. Out: a directory's files: the sheets, their key, and an exam file for each case.
+//! `cases`. In: how many, a seed, a level. Out: a directory's files: the sheets, their key, and a visit file for each case.
 
 use super::check::{Check, numbers};
 use super::picture::{self, Maker, Wanted};
@@ -32,7 +32,7 @@ pub struct Cases {
 
 /// What whoever hands them out must know.
 const KEY_STAYS: &str =
-    "hand out cases.pdf alone: key.pdf is the key, and the exam files tell the answers too";
+    "hand out cases.pdf alone: key.pdf is the key, and the visit files tell the answers too";
 
 /// Make them.
 pub fn run(options: &Cases) -> Outcome {

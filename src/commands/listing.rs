@@ -9,7 +9,7 @@ use crate::exam::{Across, Place};
 /// The whole list as text.
 pub fn words() -> String {
     let mut text = String::from(
-        "The words of an exam file. The first word is the one that is printed; the words after it mean the same.\n\
+        "The words of a visit file. The first word is the one that is printed; the words after it mean the same.\n\
          Sides are the mother's left and right. Capitals, hyphens, \"the\", \"her\" and \"side\" make no difference.\n",
     );
     for scope in Scope::ALL {

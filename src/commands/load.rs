@@ -9,7 +9,7 @@ use crate::reckon::{self, Grade, Reckoning, Remark, ledger};
 use crate::report::{Look, Problem, Severity, any_error, draw};
 use crate::words::{Words, WordsError};
 
-/// An exam file, read.
+/// A visit file, read.
 pub struct Loaded<'a> {
     /// Its name.
     pub name: &'a str,

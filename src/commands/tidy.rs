@@ -1,4 +1,4 @@
-//! `tidy`. In: an exam file. Out: the same file in the words that are printed, comments and order kept; a file with errors is
+//! `tidy`. In: a visit file. Out: the same file in the words that are printed, comments and order kept; a file with errors is
 //! refused with its problems.
 
 use super::{Outcome, Source, exit, load};
@@ -16,7 +16,7 @@ pub fn run(exam: &Source, look: Look) -> Outcome {
             pages: vec![text.clone().into_bytes()],
             text,
             notes: loaded.problems(look),
-            made: "the tidied exam",
+            made: "the tidied visit file",
             ..Outcome::default()
         },
         Err(why) => Outcome {

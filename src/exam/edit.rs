@@ -1,4 +1,4 @@
-//! One finding changed in the text of an exam file. In: the text, and what is to stand at which key. Out: the same text with
+//! One finding changed in the text of a visit file. In: the text, and what is to stand at which key. Out: the same text with
 //! those values; every other value, every comment and the order stay.
 //!
 //! A new key takes its place among its neighbours in the order of the hands. When a key is taken out, comments on lines of

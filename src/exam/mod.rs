@@ -1,4 +1,4 @@
-//! The exam language. In: the text of an exam file. Out: `Exam`, and every problem in it.
+//! The exam language. In: the text of a visit file. Out: `Exam`, and every problem in it.
 //!
 //! `shorthand` reads and writes the same exam as one line. `words` is the one word table, `keys` the one list of keys; `read` uses both, `say` prints from them,
 //! and `spoken` says the same in a language.

@@ -1,4 +1,4 @@
-//! Reads an exam file. In: its name and bytes. Out: the exam if the file can be used, and every problem in it.
+//! Reads a visit file. In: its name and bytes. Out: the exam if the file can be used, and every problem in it.
 //!
 //! Reading never stops at the first fault: the text is taken apart by TOML's recoverable table, each value is read by
 //! itself, and problems come out sorted by place.
@@ -69,7 +69,7 @@ fn other_kind(bytes: &[u8]) -> Option<(&'static str, &'static str)> {
     KINDS.iter().find(|(begins, _, _)| bytes.starts_with(begins)).map(|(_, what, next)| (*what, *next))
 }
 
-/// Read the exam file `name` (as the user named it, for messages).
+/// Read the visit file `name` (as the user named it, for messages).
 pub fn read(name: &str, bytes: &[u8]) -> Reading {
     if bytes.len() > MOST_BYTES {
         return Reading::failed(

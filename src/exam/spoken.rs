@@ -1,7 +1,7 @@
 //! Findings in the words of a language. In: canonical words, as `say` makes them, and the messages of a language. Out: the same
 //! in that language; what nothing says is an error.
 //!
-//! In a language of exam files, canonical words stay as they are.
+//! In a language of visit files, canonical words stay as they are.
 
 use super::model::Position;
 use super::words::Vocabulary;

@@ -1,4 +1,4 @@
-//! An exam file in canonical words. In: the text of an exam file that can be read. Out: the same file with every value said in
+//! A visit file in canonical words. In: the text of a visit file that can be read. Out: the same file with every value said in
 //! the words that are printed; comments, order and all that is not a value stay as they are.
 //!
 //! Each text is tidied by itself, so that a list keeps its parts and the comments between them.

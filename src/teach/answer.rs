@@ -1,7 +1,7 @@
 //! The key. In: a case, what is reckoned of its exam, the sums in sentences. Out: the answers, the reasoning finding by finding, and
 //! the lesson, as the blocks of a layout.
 //!
-//! Nothing is answered that the reckoning of the exam file does not give.
+//! Nothing is answered that the reckoning of the visit file does not give.
 
 use super::ask::{foot, marks, numbered, of_lesson, questions, title};
 use super::case::Case;

@@ -79,7 +79,7 @@ impl Case {
         self.truth.position
     }
 
-    /// The exam file, under a comment.
+    /// The visit file, under a comment.
     pub fn file(&self, comment: &str) -> String {
         self.visit.text(comment)
     }

@@ -126,7 +126,7 @@ pub enum Lesson {
 pub(super) struct Told {
     /// Values for its sentences.
     pub values: Vec<(&'static str, String)>,
-    /// Findings that the story tells in other words: not shown, but in the exam file.
+    /// Findings that the story tells in other words: not shown, but in the visit file.
     pub hidden: Vec<&'static str>,
     /// The finding that does not go with the others.
     pub planted: Option<&'static str>,

@@ -1,4 +1,4 @@
-//! The findings of a visit, as they are written down. In: keys and values. Out: the text of an exam file.
+//! The findings of a visit, as they are written down. In: keys and values. Out: the text of a visit file.
 
 /// One visit: its weeks, then keys and values in the order of the hands.
 #[derive(Clone, Debug, PartialEq)]
@@ -46,7 +46,7 @@ impl Visit {
         Self { weeks: self.weeks.clone(), mother: self.mother.clone(), baby }
     }
 
-    /// The exam file, under a line of comment.
+    /// The visit file, under a line of comment.
     pub fn text(&self, comment: &str) -> String {
         let mut text = String::new();
         if !comment.is_empty() {

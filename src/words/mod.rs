@@ -134,7 +134,7 @@ impl Words {
         self.signed = true;
     }
 
-    /// Whether exam files are written in the words of this language: then keys and codes are said as they are written there.
+    /// Whether visit files are written in the words of this language: then keys and codes are said as they are written there.
     pub fn is_of_exams(&self) -> bool {
         self.say("language-of-exams", &[]).is_ok_and(|said| said == "yes")
     }

@@ -90,7 +90,7 @@ fn nothing_is_written_when_anything_stands_in_the_way() {
         (&["a.toml", "b.toml", "-o", "there"][..], "there/b.svg is there already; add --force"),
         (
             &["a.toml", "b.toml", "-o", "one.svg"],
-            "one.svg is one file, and there are 2 exams; name a directory",
+            "one.svg is one file, and there are 2 visits; name a directory",
         ),
         (
             &["a.toml", "other/a.toml", "-o", "new/"],

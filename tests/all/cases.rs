@@ -1,4 +1,4 @@
-//! Practice cases: the key's position fits, what is planted is what is found, nothing is told that the exam file does not give.
+//! Practice cases: the key's position fits, what is planted is what is found, nothing is told that the visit file does not give.
 
 use crate::shared::{path, read, run_in, said};
 use handspan::clinic::Thresholds;

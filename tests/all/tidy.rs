@@ -75,7 +75,7 @@ fn the_program_prints_or_writes_and_refuses_errors() {
     assert_eq!(refused.status.code(), Some(2));
     assert!(said(&refused).contains("--force"), "{}", said(&refused));
     let written = run_in(here.path(), &["tidy", "a.toml", "-o", "a.toml", "--force"], b"");
-    assert_eq!(said(&written), "wrote a.toml: the tidied exam\n");
+    assert_eq!(said(&written), "wrote a.toml: the tidied visit file\n");
     assert_eq!(fs::read_to_string(&exam).expect("the file"), tidied);
     let bad = run_in(here.path(), &["tidy", "-"], b"[baby]\nposition = 'LOAA'\n");
     assert_eq!((bad.status.code(), bad.stdout.is_empty()), (Some(2), true));

@@ -1,4 +1,4 @@
-//! One value of an exam file. In: a key and what stands there. Out: a finding with its state, or a problem at its place.
+//! One value of a visit file. In: a key and what stands there. Out: a finding with its state, or a problem at its place.
 
 use super::{MOST_PROBLEMS, Reader, entry};
 use crate::exam::keys::{self, Key, Scope};

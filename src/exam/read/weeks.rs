@@ -1,4 +1,4 @@
-//! Weeks and dates at the top of an exam file. In: its table. Out: the weeks at the visit, or why they do not follow.
+//! Weeks and dates at the top of a visit file. In: its table. Out: the weeks at the visit, or why they do not follow.
 
 use super::{Reader, entry};
 use crate::exam::dates;

@@ -283,9 +283,14 @@ impl Scan<'_> {
         let unit_next = self.kind(at + 1) == Some(Kind::Word) && !self.begins(at + 1);
         let no_weeks = !self.weeks_elsewhere(at);
         let decimal = self.text(at).contains('.');
-        if alone && !unit_next && no_weeks && (20.0..=43.0).contains(&number) && self.last != Last::Words {
+        // `38.5 weeks`.
+        let of_weeks = decimal
+            && matches!(self.low(at + 1), "weeks" | "week" | "wks" | "wk" | "w")
+            && (4.0..46.0).contains(&number);
+        let bare = alone && !unit_next && (20.0..=43.0).contains(&number) && self.last != Last::Words;
+        if no_weeks && (bare || of_weeks) {
             let text = self.text(at).to_owned();
-            let mut end = at + 1;
+            let mut end = if of_weeks { at + 2 } else { at + 1 };
             if self.low(at + 1) == "-" && self.kind(at + 2) == Some(Kind::Number) {
                 end = at + 3;
             }

@@ -2,9 +2,9 @@
 //! the exam, which reads back to the same exam.
 //!
 //! A line is cut into tokens (`tokens`; `dictated` makes figures of number words), and read from left to right (`scan`) by the
-//! rows of one table (`lexicon`, `lexicon.csv`) and the words of exam files. What a row makes of its words stands in `act`,
+//! rows of one table (`lexicon`, `lexicon.csv`) and the words of visit files. What a row makes of its words stands in `act`,
 //! and by theme in `signs`, `weeks`, `baby`, `hearts`, `twins`, `aside`, `measures`. What nothing takes is kept (`keep`), what can be read
-//! in two ways is asked (`ask`), and the findings are read by the reader of exam files: one vocabulary, one set of messages.
+//! in two ways is asked (`ask`), and the findings are read by the reader of visit files: one vocabulary, one set of messages.
 //! `write` prints a line, `aloud` says one back.
 
 mod act;

@@ -8,7 +8,7 @@ use std::ops::Range;
 pub struct Value {
     /// Bytes of the line.
     pub at: Range<usize>,
-    /// The text as an exam file would say it; as a rule the line's own.
+    /// The text as a visit file would say it; as a rule the line's own.
     pub text: String,
 }
 
