@@ -10,7 +10,7 @@ back-feet = back toward her feet
 family-date = { $month } { $day }, { $year }
 family-lie-across = { $baby } is lying across your belly today, { $how }.
 family-lie-across-probably = { $baby } is probably lying across your belly today, { $how }.
-family-kind-come = If your water breaks (fluid leaks) or labor starts, call and come in at once.
+family-kind-come = Until your { family-carer } tells you otherwise: if your water breaks (fluid leaks) or labor starts, call and come in at once.
 family-back-side-front = The back is to your { $side }, toward your front.
 family-back-side-front-probably = The back is probably to your { $side }, toward your front.
 family-back-side-spine = The back is to your { $side }, toward your spine.
@@ -38,7 +38,7 @@ family-go-fits = Seizures: shaking that you cannot stop
 family-come-fever = A fever of 100.4 °F (38 °C) or more
 family-come-green = Green or bloody water (fluid that leaks)
 family-come-waters = Your water breaks: fluid leaks from the vagina
-family-come-labour = Labor starts, contractions again and again: call, and ask when to come in
+family-come-labour = Labor starts, contractions again and again: call first, and ask when to set off
 family-come-tightenings = Contractions again and again before 37 weeks
 # Source: CDC-HH
 family-call-vomit = Throwing up and not able to stop

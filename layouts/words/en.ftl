@@ -1527,11 +1527,11 @@ family-kind-bottom = Many babies lie bottom down before 36 weeks. Near the birth
 # Source: RCOG-BREECH
 family-kind-bottom-late = Near the birth, 3 or 4 in 100 babies lie bottom down. It is nothing that you did.
 # Source: common practice
-family-kind-changes = Before 36 weeks babies still change how they lie.
+family-kind-changes = How your baby lies may still change. It is nothing that you did.
 # Source: RCOG-50
 family-kind-plan = This needs a plan. Ask today whom you will see.
 # Source: RCOG-50
-family-kind-come = If your waters break (fluid leaks) or labour starts, call and come in at once.
+family-kind-come = Until your { family-carer } tells you otherwise: if your waters break (fluid leaks) or labour starts, call and come in at once.
 
 family-lie-head-down = { $baby } is lying head down today, { $how }.
 family-lie-head-down-probably = { $baby } is probably lying head down today, { $how }.
@@ -1599,6 +1599,9 @@ family-title-next = What comes next
 
 # Before 36 weeks, or where the weeks are not known.
 family-today = This is for today only. It may be different next time.
+# Before 36 weeks, of a baby that lies across or on a slant.
+# Source: RCOG-50
+family-next-later = Ask when your { family-carer } will feel again. If your baby still lies like this at 36 weeks, you make a plan together.
 # From 36 weeks.
 family-next-title = Talk this over with your { family-carer }. You choose.
 # Source: RCOG-BREECH; NASSAR
@@ -1618,7 +1621,7 @@ family-next-not-told = Ask your { family-carer } about a scan.
 # Source: common practice
 family-next-twins = Ask your { family-carer } what this may mean for the birth.
 # Source: common practice
-family-next-again = At your next visit your { family-carer } can feel again. Ask what you like.
+family-next-again = At your next visit your { family-carer } can feel again. Bring any question.
 
 # At the foot of the first of several sides.
 family-over = Turn over: when to call, and whom.
@@ -1634,7 +1637,7 @@ family-sure-felt-unsure = Felt, but not sure: { $parts }.
 family-sure-heard-unsure = Heard, but the place is not sure: { $parts }.
 family-sure-not-told = Hands could not tell: { $parts }.
 family-sure-not-found = Felt for, but not found: { $parts }.
-family-sure-not-felt = Not felt for: { $parts }.
+family-sure-not-felt = Not checked: { $parts }.
 family-part-head = head
 family-part-bottom = bottom
 family-part-back = back
@@ -1666,7 +1669,7 @@ family-listen = Someone may lay an ear there and listen.
 family-listen-limits = Hearing a heartbeat does not mean all is well. Not hearing it is common. If you are worried, call.
 family-night-blank = At night ____
 family-where-blank = Where ____
-family-phone-other = { $purpose }: { $number }
+family-phone-other = Not for urgent calls. { $purpose }: { $number }
 
 # Only where they are asked for.
 family-numbers-title = Numbers from that day
@@ -1731,7 +1734,7 @@ family-cord = The cord, like a soft rope, felt or seen between your legs.
 
 # For a baby that lies across or on a slant.
 # Source: RCOG-50
-family-cord-why = The cord, like a soft rope, felt or seen between your legs. It can slip out first when a baby lies so.
+family-cord-why = The cord, like a soft rope, felt or seen between your legs. It can slip out first when a baby lies across or on a slant.
 # Source: RCOG-50
 family-cord-do = Call, then wait like this: kneel with your chest down and hips up, or lie on your left side, hips on pillows. Do not push it back.
 # $number is the emergency number of the clinic's file.
@@ -1749,8 +1752,11 @@ family-go-fits = Fits: shaking that you cannot stop
 family-go-collapse = You faint or collapse
 family-come-title = Call now and come in
 family-come-title-where = Call now and come in: { $where }
+# $number is the one number of the clinic’s file.
+family-come-title-number = Call { $number } now and come in
+family-come-title-where-number = Call { $number } now and come in: { $where }
 # Source: CDC-HH; WHO-DS; HEAT
-family-come-bleeding = Any other bleeding from the vagina
+family-come-bleeding = Any bleeding from the vagina that is less than heavy
 # Source: CDC-HH; WHO-DS
 family-come-pain = Strong belly pain that stays
 # Source: CDC-HH; WHO-DS
@@ -1762,7 +1768,7 @@ family-come-green = Green or bloody waters (fluid that leaks)
 # Source: CDC-HH; HEAT
 family-come-waters = Your waters break: fluid leaks from the vagina
 # Source: common practice
-family-come-labour = Labour starts, tightenings again and again: call, and ask when to come in
+family-come-labour = Labour starts, tightenings again and again: call first, and ask when to set off
 # Source: common practice
 family-come-tightenings = Tightenings again and again before 37 weeks
 # Source: CDC-HH
@@ -1771,18 +1777,20 @@ family-come-swelling = A very swollen face or hands
 family-come-heart = Your own heart racing
 
 family-call-title = Call today
+# $number is the one number of the clinic’s file.
+family-call-title-number = Call { $number } today
 # Source: common practice
 family-call-itching = Itching, most of all of hands or feet: a blood test can show why
 # Each is named once: two lists with the same word would leave her to choose between them.
 # Source: CDC-HH
 family-call-vomit = Being sick and not able to stop
 # Source: CDC-HH
-family-call-tired = Feeling extremely tired
+family-call-tired = Feeling extremely tired, far beyond usual
 # Source: CDC-HH
 family-call-leg = Pain or swelling in a leg: it can be a blood clot
 
 # $version is the program's.
-family-use = A drawing of what was found. It does not take the place of a check by your { family-carer } or doctor.
+family-use = This page tells what was found. It does not take the place of a check by your { family-carer } or doctor.
 
 # What the small pictures beside the words show, for who hears the page.
 sign-phone = A telephone

@@ -1353,9 +1353,9 @@ family-heart-low = muy abajo
 family-heart-bone = justo por encima del hueso del pubis
 family-kind-bottom = Muchos bebés están con las nalgas abajo antes de las 36 semanas. Cerca del parto lo están 3 o 4 de cada 100.
 family-kind-bottom-late = Cerca del parto, 3 o 4 de cada 100 bebés están con las nalgas abajo. No es por nada que usted haya hecho.
-family-kind-changes = Antes de las 36 semanas los bebés todavía cambian de postura.
+family-kind-changes = La postura de su bebé todavía puede cambiar. No es por nada que usted haya hecho.
 family-kind-plan = Hay que hacer un plan. Pregunte hoy mismo quién la va a ver.
-family-kind-come = Si se le rompe la bolsa o fuente (sale líquido) o empieza el parto, llame y venga enseguida.
+family-kind-come = Mientras su { family-carer } no le diga otra cosa: si se le rompe la bolsa o fuente (sale líquido) o empieza el parto, llame y venga enseguida.
 
 family-lie-head-down = Hoy { $baby } está con la cabeza abajo, { $how }.
 family-lie-head-down-probably = Hoy { $baby } está probablemente con la cabeza abajo, { $how }.
@@ -1418,6 +1418,7 @@ family-notice-bottom-high = Quizá sienta las nalgas: algo blando y redondo cerc
 family-title-next = Qué viene ahora
 
 family-today = Esto vale solo para hoy. La próxima vez puede ser distinto.
+family-next-later = Pregunte cuándo la volverán a palpar. Si a las 36 semanas su bebé sigue así, harán un plan juntos.
 family-next-title = Háblelo con su { family-carer }. Usted decide.
 family-next-scan = Una ecografía, para comprobarlo
 family-next-turn = Intentar girar al bebé desde fuera (versión), por personal formado
@@ -1465,7 +1466,7 @@ family-listen = Alguien puede poner ahí la oreja y escuchar.
 family-listen-limits = Oír un latido no basta para estar tranquila. No oírlo es frecuente. Si algo le preocupa, llame.
 family-night-blank = De noche ____
 family-where-blank = Dónde ____
-family-phone-other = { $purpose }: { $number }
+family-phone-other = No es para urgencias. { $purpose }: { $number }
 
 family-numbers-title = Números de ese día
 family-number-tape = Desde el hueso de abajo hasta lo alto del útero: { $cm } cm.
@@ -1503,7 +1504,7 @@ family-urgent-why = Con un bebé colocado así, no espere a que las contraccione
 family-urgent-soon = No espere a que las contracciones sean fuertes.
 family-cord = El cordón, como una cuerda blanda, que se siente o se ve entre las piernas.
 
-family-cord-why = El cordón, como una cuerda blanda, que se siente o se ve entre las piernas. Puede salir primero cuando el bebé está así.
+family-cord-why = El cordón, como una cuerda blanda, que se siente o se ve entre las piernas. Puede salir primero cuando el bebé está cruzado o de lado.
 family-cord-do = Llame y espere así: de rodillas, con el pecho abajo y las caderas en alto, o tumbada sobre el lado izquierdo, con las caderas sobre almohadas. No lo empuje hacia dentro.
 
 family-go-title = Llame ya al número de emergencias
@@ -1514,24 +1515,27 @@ family-go-fits = Convulsiones: sacudidas que no puede parar
 family-go-collapse = Se desmaya o se desploma
 family-come-title = Llame ahora y venga
 family-come-title-where = Llame ahora y venga: { $where }
+family-come-title-number = Llame ahora al { $number } y venga
+family-come-title-where-number = Llame ahora al { $number } y venga: { $where }
 family-come-bleeding = Cualquier otra sangre por la vagina
 family-come-pain = Dolor fuerte de vientre que no se va
 family-come-head = Dolor de cabeza fuerte o que dura, o cambios en la vista: hay que tomarle la tensión
 family-come-fever = Fiebre de 38 °C (100,4 °F) o más
 family-come-green = Aguas (el líquido que sale) verdes o con sangre
 family-come-waters = Se le rompe la bolsa o fuente: sale líquido por la vagina
-family-come-labour = Empieza el parto, contracciones que se repiten: llame y pregunte cuándo venir
+family-come-labour = Empieza el parto, contracciones que se repiten: llame primero y pregunte cuándo salir de casa
 family-come-tightenings = Contracciones repetidas antes de las 37 semanas
 family-come-swelling = Cara o manos muy hinchadas
 family-come-heart = Su propio corazón, muy acelerado
 
 family-call-title = Llame hoy
+family-call-title-number = Llame hoy al { $number }
 family-call-itching = Picazón o comezón, sobre todo en manos o pies: un análisis de sangre puede mostrar por qué
 family-call-vomit = Vómitos que no paran
-family-call-tired = Cansancio extremo
+family-call-tired = Cansancio extremo, mucho más que de costumbre
 family-call-leg = Dolor o hinchazón en una pierna: puede ser un coágulo
 
-family-use = Un dibujo de lo que se encontró. No sustituye la revisión de quien la atiende.
+family-use = Esta hoja dice lo que se encontró. No sustituye la revisión de quien la atiende.
 
 sign-phone = Un teléfono
 sign-day-night = El sol y la luna

@@ -1350,9 +1350,9 @@ family-heart-low = tout en bas
 family-heart-bone = juste au-dessus de l’os du pubis
 family-kind-bottom = Avant 36 semaines (SA), beaucoup de bébés ont les fesses en bas. Près de la naissance, c’est 3 ou 4 sur 100.
 family-kind-bottom-late = Près de la naissance, 3 ou 4 bébés sur 100 ont les fesses en bas. Vous n’y êtes pour rien.
-family-kind-changes = Avant 36 semaines (SA), les bébés changent encore de place.
+family-kind-changes = La position de votre bébé peut encore changer. Vous n’y êtes pour rien.
 family-kind-plan = Il faut un plan. Demandez aujourd’hui qui vous verra.
-family-kind-come = Si la poche des eaux se rompt (du liquide coule) ou si l’accouchement commence, appelez et venez tout de suite.
+family-kind-come = Tant que votre { family-carer } ne vous dit pas autre chose : si la poche des eaux se rompt (du liquide coule) ou si l’accouchement commence, appelez et venez tout de suite.
 
 family-lie-head-down = Aujourd’hui, { $baby } a la tête en bas, { $how }.
 family-lie-head-down-probably = Aujourd’hui, { $baby } a probablement la tête en bas, { $how }.
@@ -1415,6 +1415,7 @@ family-notice-bottom-high = Vous sentirez peut-être les fesses : molles et ron
 family-title-next = Et maintenant
 
 family-today = Cela ne vaut que pour aujourd’hui. La prochaine fois, ce sera peut-être différent.
+family-next-later = Demandez quand on palpera à nouveau. Si votre bébé est encore placé ainsi à 36 semaines (SA), vous ferez un plan ensemble.
 family-next-title = Parlez-en avec votre { family-carer }. C’est vous qui décidez.
 family-next-scan = Une échographie, pour vérifier
 family-next-turn = Essayer de tourner le bébé de l’extérieur (version), par une personne formée
@@ -1462,7 +1463,7 @@ family-listen = Quelqu’un peut poser l’oreille à cet endroit et écouter.
 family-listen-limits = Entendre le cœur ne suffit pas à rassurer. Ne pas l’entendre est fréquent. Si vous êtes inquiète, appelez.
 family-night-blank = La nuit ____
 family-where-blank = Où ____
-family-phone-other = { $purpose } : { $number }
+family-phone-other = Pas pour les urgences. { $purpose } : { $number }
 
 family-numbers-title = Les chiffres de ce jour
 family-number-tape = De l’os du bas jusqu’en haut de l’utérus : { $cm } cm.
@@ -1500,7 +1501,7 @@ family-urgent-why = Avec un bébé placé ainsi, n’attendez pas que les contra
 family-urgent-soon = N’attendez pas que les contractions soient fortes.
 family-cord = Le cordon, comme une corde molle, senti ou vu entre vos jambes.
 
-family-cord-why = Le cordon, comme une corde molle, senti ou vu entre vos jambes. Il peut sortir en premier quand un bébé est placé ainsi.
+family-cord-why = Le cordon, comme une corde molle, senti ou vu entre vos jambes. Il peut sortir en premier quand un bébé est en travers ou de biais.
 family-cord-do = Appelez, puis attendez ainsi : à genoux, la poitrine en bas et les hanches en haut, ou sur le côté gauche, les hanches sur des oreillers. Ne le repoussez pas.
 
 family-go-title = Appelez tout de suite le numéro d’urgence
@@ -1511,24 +1512,27 @@ family-go-fits = Convulsions : secousses qu’on ne peut arrêter
 family-go-collapse = Vous vous évanouissez ou vous effondrez
 family-come-title = Appelez maintenant et venez
 family-come-title-where = Appelez maintenant et venez : { $where }
+family-come-title-number = Appelez maintenant le { $number } et venez
+family-come-title-where-number = Appelez maintenant le { $number } et venez : { $where }
 family-come-bleeding = Tout autre saignement du vagin
 family-come-pain = Un fort mal de ventre qui ne passe pas
 family-come-head = Mal de tête fort ou qui dure, ou vue trouble, taches : il faut prendre votre tension
 family-come-fever = Une fièvre de 38 °C (100,4 °F) ou plus
 family-come-green = Des eaux (le liquide qui coule) vertes ou avec du sang
 family-come-waters = La poche des eaux se rompt : du liquide coule du vagin
-family-come-labour = L’accouchement commence, contractions qui se répètent : appelez et demandez quand venir
+family-come-labour = L’accouchement commence, contractions qui se répètent : appelez d’abord et demandez quand partir
 family-come-tightenings = Contractions répétées avant 37 semaines (SA)
 family-come-swelling = Visage ou mains très gonflés
 family-come-heart = Votre propre cœur qui s’emballe
 
 family-call-title = Appelez aujourd’hui
+family-call-title-number = Appelez aujourd’hui le { $number }
 family-call-itching = Démangeaisons, surtout aux mains ou aux pieds : une prise de sang peut dire pourquoi
 family-call-vomit = Des vomissements qui ne cessent pas
-family-call-tired = Une fatigue extrême
+family-call-tired = Une fatigue extrême, bien plus que d’habitude
 family-call-leg = Une jambe qui gonfle ou fait mal : ce peut être un caillot
 
-family-use = Un dessin de ce qui a été trouvé. Il ne remplace pas l’examen par la personne qui vous suit.
+family-use = Cette page dit ce qui a été trouvé. Elle ne remplace pas l’examen par la personne qui vous suit.
 
 sign-phone = Un téléphone
 sign-day-night = Le soleil et la lune

@@ -232,6 +232,8 @@ impl Job<'_> {
             let on = words.say("family-over-phone", &[]).map_err(|e| told(&e))?;
             let on = Block::new(Kind::Text, on).leading_on();
             content.blocks.insert("family-over".to_owned(), vec![on]);
+            // A telephone is not held on the bump.
+            content.blocks.insert("family-hold".to_owned(), vec![]);
             let sides = layout.panels(&content, words).map_err(|e| told(&e))?;
             let said: Vec<&Block> = sides.iter().flatten().flat_map(|panel| &panel.blocks).collect();
             for needed in ["family-front", "family-go", "family-come", "family-call"] {

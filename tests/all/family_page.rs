@@ -190,13 +190,13 @@ fn what_must_be_there_is_there() {
             "If they are fewer or different, call now, day or night.",
             "Do not wait for the next day.",
             "Do not use a heart monitor to check.",
-            "Call now and come in",
+            "now and come in",
             "Heavy bleeding",
-            "Any other bleeding from the vagina",
+            "Any bleeding from the vagina that is less than heavy",
             "Strong belly pain that stays",
             "Chest pain, or trouble breathing",
             "Fits: shaking that you cannot stop",
-            "Call today",
+            " today",
             "Do you think of hurting yourself? You can say so.",
             "Itching",
             "A bad or lasting headache, or changes in sight",
@@ -280,7 +280,10 @@ fn the_clinic_is_named_or_there_is_a_line_to_write_on() {
     let content = with(Clinic { other: vec![other], ..clinic() });
     let kinds: Vec<Kind> = content.blocks["family-phone"].iter().map(|b| b.kind).collect();
     assert_eq!(kinds, [Kind::Emphasis, Kind::Text, Kind::Number, Kind::Text]);
-    assert_eq!(said(&content, "family-phone"), format!("{always} | Visits, 9 to 5: 111\u{a0}111"));
+    assert_eq!(
+        said(&content, "family-phone"),
+        format!("{always} | Not for urgent calls. Visits, 9 to 5: 111\u{a0}111")
+    );
     assert_eq!(
         said(&content, "family-front"),
         "Call now, any hour. | Willow Lane Midwives. Day or night: | 01632\u{a0}960\u{a0}417 | Emergency: 999"
@@ -293,14 +296,23 @@ fn the_clinic_is_named_or_there_is_a_line_to_write_on() {
     // The emergency number stands as large; where to come in is the clinic's own or a line.
     let kinds: Vec<Kind> = content.blocks["family-emergency"].iter().map(|b| b.kind).collect();
     assert_eq!(kinds, [Kind::Text, Kind::Number]);
-    assert!(said(&content, "family-come").starts_with("Call now and come in | Where ____ | "));
+    assert!(
+        said(&content, "family-come")
+            .starts_with("Call 01632\u{a0}960\u{a0}417 now and come in | Where ____ | ")
+    );
+    assert!(said(&content, "family-call").starts_with("Call 01632\u{a0}960\u{a0}417 today | "));
     let there = with(Clinic { come_in: Some("Larkfield, door B".into()), ..clinic() });
-    assert!(said(&there, "family-come").starts_with("Call now and come in: Larkfield, door B | "));
+    assert!(
+        said(&there, "family-come")
+            .starts_with("Call 01632\u{a0}960\u{a0}417 now and come in: Larkfield, door B | ")
+    );
     // The emergency number is the clinic's own, or a line: never one that this program knows.
     assert!(said(&with(clinic()), "family-go").starts_with("Call 999 now | "));
     assert!(said(&with(clinic()), "family-heavy").contains("act on it now: call 999. If not, call 01632"));
     let without = with(Clinic::default());
     assert!(said(&without, "family-go").starts_with("Call the emergency number now | "));
+    assert!(said(&without, "family-come").starts_with("Call now and come in | Where ____ | "));
+    assert!(said(&without, "family-call").starts_with("Call today | "));
     assert_eq!(said(&without, "family-emergency"), "Emergency ____");
     for text in [whole(&without), ENGLISH.to_owned()] {
         for number in ["999", "911", "112", "000", "111"] {
@@ -398,10 +410,16 @@ fn what_comes_next_is_said_from_36_weeks_and_before_only_of_today() {
     let breech = || lying(Lie::Longitudinal, Some(Presentation::Breech));
     let today = "This is for today only. It may be different next time.";
     for weeks in [Some((30, 0)), Some((35, 6)), None] {
-        for c in
-            [breech(), lying(Lie::Transverse, None), lying(Lie::Longitudinal, Some(Presentation::Cephalic))]
-        {
+        for c in [breech(), lying(Lie::Longitudinal, Some(Presentation::Cephalic))] {
             assert_eq!(next(weeks, c), today);
+        }
+        // Where an order to come in at once stands, nothing is said that could end it with the day.
+        for lie in [Lie::Transverse, Lie::Oblique] {
+            let text = next(weeks, lying(lie, None));
+            assert_eq!(text.contains("Ask when your midwife will feel again."), weeks.is_some(), "{text}");
+            assert!(!text.contains("today only"), "{text}");
+            let kind = said(&page(weeks, lying(lie, None)), "family-kind");
+            assert!(kind.contains("Until your midwife tells you otherwise: if your waters break"), "{kind}");
         }
         assert_eq!(next(weeks, conclusion()), "");
     }
@@ -411,7 +429,7 @@ fn what_comes_next_is_said_from_36_weeks_and_before_only_of_today() {
     }
     assert!(next(Some((36, 6)), lying(Lie::Transverse, None)).contains("from 37 weeks on"));
     assert!(next(Some((37, 0)), lying(Lie::Oblique, None)).contains("A stay in hospital until the birth"));
-    let again = "At your next visit your midwife can feel again. Ask what you like.";
+    let again = "At your next visit your midwife can feel again. Bring any question.";
     assert_eq!(next(Some((38, 0)), lying(Lie::Longitudinal, Some(Presentation::Cephalic))), again);
     assert!(choices.contains("You choose."), "{choices}");
     assert_eq!(next(Some((38, 0)), conclusion()), "Ask your midwife about a scan.");
@@ -608,7 +626,11 @@ fn each_sign_stands_in_one_list() {
             assert!(places <= most, "{}: {subject} stands in {places} lists", case.name);
         }
         let [go, come, _, heavy, _] = &lists;
-        assert!(go.contains("heavy bleeding") && come.contains("any other bleeding"), "{}", case.name);
+        assert!(
+            go.contains("heavy bleeding") && come.contains("any bleeding from the vagina that is less"),
+            "{}",
+            case.name
+        );
         assert!(heavy.contains("hurting yourself") && go.contains("faint"), "{}", case.name);
     }
 }
@@ -717,7 +739,7 @@ fn how_sure_it_is_stands_in_one_place() {
     );
     assert_eq!(
         sure("head = \"fundus (scan 35+6)\"\nback = \"left\""),
-        "How sure is this? | Felt by hand: back. | Seen on a scan: head. | Not felt for: bottom, arms or legs. | Some of \
+        "How sure is this? | Felt by hand: back. | Seen on a scan: head. | Not checked: bottom, arms or legs. | Some of \
          this was felt by hand and some seen on a scan. The picture is not a scan, and hands can be wrong. "
             .to_owned()
             + rest
@@ -759,7 +781,7 @@ fn labour_is_not_waited_out_where_the_baby_is_not_head_down() {
     }
     let breech = come(lying(Lie::Longitudinal, Some(Presentation::Breech)));
     assert!(breech.contains("With a baby that lies like this, do not wait"));
-    assert!(come(conclusion()).contains(" | Do not wait until tightenings are strong. | "));
+    assert!(come(conclusion()).contains("come at once. Do not wait until tightenings are strong. | "));
     assert!(!come(lying(Lie::Longitudinal, Some(Presentation::Cephalic))).contains("do not wait until"));
 }
 
@@ -768,7 +790,8 @@ fn across_or_on_a_slant_it_is_said_why_waters_and_labour_cannot_wait() {
     let go = |c: Conclusion| said(&page(Some((37, 0)), c), "family-go");
     for lie in [Lie::Transverse, Lie::Oblique] {
         assert!(
-            go(lying(lie, None)).contains("between your legs. It can slip out first when a baby lies so.")
+            go(lying(lie, None))
+                .contains("between your legs. It can slip out first when a baby lies across or on a slant.")
         );
     }
     // The source says it of these alone.

@@ -182,17 +182,19 @@ pub(super) fn go(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsEr
 
 /// Call now and come in; first, for a baby that is not head down or whose head is high, waters and labour.
 pub(super) fn come(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsError> {
-    let heading = |text| Block::new(Kind::Heading, text).with(signs::of("family-come-title"));
-    let mut out = match &clinic.come_in {
-        Some(place) => vec![heading(told.words.say("family-come-title-where", &[("where", place)])?)],
-        None => vec![heading(told.say("family-come-title")?), told.block(Kind::Blank, "family-where-blank")?],
-    };
+    let place = clinic.come_in.as_deref();
+    let title = if place.is_some() { "family-come-title-where" } else { "family-come-title" };
+    let mut out = vec![titled(told, clinic, title, place.unwrap_or_default(), "family-come-title")?];
+    if place.is_none() {
+        out.push(told.block(Kind::Blank, "family-where-blank")?);
+    }
     let urgent = urgent_waters(told);
     if urgent {
-        out.push(told.block(Kind::Emphasis, "family-urgent-waters")?);
         let way = |(_, conclusion)| which_way(conclusion);
         let known = told.babies().filter_map(way).any(|way| way != Way::HeadDown);
-        out.push(told.block(Kind::Text, if known { "family-urgent-why" } else { "family-urgent-soon" })?);
+        let why = told.say(if known { "family-urgent-why" } else { "family-urgent-soon" })?;
+        let waters = told.block(Kind::Emphasis, "family-urgent-waters")?;
+        out.push(Block { text: format!("{} {why}", waters.text), ..waters });
     }
     let mut ids = vec!["family-come-bleeding", "family-come-pain", "family-come-head", "family-come-fever"];
     if !told.early {
@@ -218,9 +220,22 @@ pub(super) fn come(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, Words
 }
 
 /// What calls for a call on the same day, at any hour.
-pub(super) fn call(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
-    told.list(
-        "family-call-title",
-        &["family-call-itching", "family-call-vomit", "family-call-leg", "family-call-tired"],
-    )
+pub(super) fn call(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsError> {
+    let mut out = vec![titled(told, clinic, "family-call-title", "", "family-call-title")?];
+    for id in ["family-call-itching", "family-call-vomit", "family-call-leg", "family-call-tired"] {
+        out.push(told.block(Kind::Item, id)?);
+    }
+    Ok(out)
+}
+
+/// The heading of a list, with the number where the clinic names one for any hour.
+fn titled(told: &Told<'_>, clinic: &Clinic, id: &str, place: &str, sign: &str) -> Result<Block, WordsError> {
+    let heading = |text| Block::new(Kind::Heading, text).with(signs::of(sign));
+    let numbers = numbers(clinic);
+    let [("family-phone-always", number)] = numbers.as_slice() else {
+        return Ok(heading(told.words.say(id, &[("where", place)])?));
+    };
+    let number = unbroken(number);
+    let text = told.words.say(&format!("{id}-number"), &[("where", place), ("number", &number)])?;
+    Ok(heading(text).calling(number))
 }

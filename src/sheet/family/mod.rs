@@ -57,14 +57,6 @@ impl Told<'_> {
     fn block(&self, kind: Kind, id: &str) -> Result<Block, WordsError> {
         Ok(Block::new(kind, self.say(id)?).with(signs::of(id)))
     }
-    /// A heading and its points.
-    fn list(&self, title: &str, ids: &[&str]) -> Result<Vec<Block>, WordsError> {
-        let mut out = vec![self.block(Kind::Heading, title)?];
-        for id in ids {
-            out.push(self.block(Kind::Item, id)?);
-        }
-        Ok(out)
-    }
     fn babies(&self) -> impl Iterator<Item = (&crate::exam::Baby, &Conclusion)> {
         self.exam.babies.iter().zip(self.conclusions)
     }
@@ -128,7 +120,7 @@ pub fn content(
     put("family-heavy", call::heavy(told, clinic)?);
     put("family-go", call::go(told, clinic)?);
     put("family-come", call::come(told, clinic)?);
-    put("family-call", call::call(told)?);
+    put("family-call", call::call(told, clinic)?);
     put("family-worried", vec![told.block(Kind::Emphasis, "family-worried")?]);
     put("colouring-title", vec![told.block(Kind::Title, "colouring-title")?]);
     put("colouring-by", vec![told.block(Kind::Blank, "colouring-by")?]);

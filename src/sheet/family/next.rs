@@ -1,4 +1,5 @@
-//! What comes next. In: the lie and the weeks. Out: before 36 weeks, that the page is for today only; from 36 weeks, what
+//! What comes next. In: the lie and the weeks. Out: before 36 weeks, that the page is for today only, or, of a baby that lies
+//! across or on a slant, that hands will feel again; from 36 weeks, what
 //! may be talked over when the baby is not head down. No promise, and no advice on turning a baby at home.
 
 use super::Told;
@@ -16,6 +17,14 @@ pub(super) fn next(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     let weeks = told.exam.weeks;
     let ways: Vec<Option<Way>> = told.conclusions.iter().map(which_way).collect();
     if weeks < CHOICES_FROM {
+        // An order to come in at once stands over it: nothing is said that could end it with the day.
+        if ways.iter().any(|way| matches!(way, Some(Way::Across | Way::Slanting))) {
+            return if weeks.is_some() {
+                Ok(vec![told.block(Kind::Text, "family-next-later")?])
+            } else {
+                Ok(vec![])
+            };
+        }
         let told_of = ways.iter().any(Option::is_some);
         return if told_of { Ok(vec![told.block(Kind::Text, "family-today")?]) } else { Ok(vec![]) };
     }
