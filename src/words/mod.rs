@@ -213,6 +213,24 @@ pub fn shipped(lang: &str) -> Result<&'static Language, WordsError> {
 }
 
 fn resource(lang: &str, text: &str) -> Result<FluentResource, WordsError> {
+    if let Some(at) = broken_escape(text) {
+        let line = text[..at].lines().count().max(1);
+        let wanted = "write `\\u` with four digits or letters a to f, such as `\\u00A0`, `\\U` with six";
+        return Err(WordsError(format!("words `{lang}`, line {line}: {wanted}")));
+    }
     FluentResource::try_new(text.to_owned())
         .map_err(|(_, faults)| WordsError(format!("words `{lang}`: {}", faults[0])))
+}
+
+/// Where a character is written by its number and the number is not all there: the parser cuts the text by bytes after it.
+fn broken_escape(text: &str) -> Option<usize> {
+    text.match_indices('\\').map(|(at, _)| at).find(|at| {
+        let mut rest = text[at + 1..].chars();
+        let digits = match rest.next() {
+            Some('u') => 4,
+            Some('U') => 6,
+            _ => return false,
+        };
+        rest.take(digits).filter(char::is_ascii_hexdigit).count() < digits
+    })
 }

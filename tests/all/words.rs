@@ -5,6 +5,7 @@ use handspan::exam::keys::{KEYS, Scope};
 use handspan::exam::words::Vocabulary;
 use handspan::exam::*;
 use handspan::units::{Centimetres, Gestation, Grams, MotherSide};
+use handspan::words::Words;
 
 /// A file that has `value` at `key`.
 fn file(scope: Scope, key: &str, value: &str) -> String {
@@ -385,4 +386,17 @@ fn canonical_words_read_back_to_the_same_exam() {
         }
         handspan::reckon::reckon(&exam, &Default::default());
     }
+}
+
+/// A character written by its number, whose number is not all there, is a fault that is told.
+#[test]
+fn a_broken_escape_is_told() {
+    for broken in
+        ["one = {\"\\u\u{799}99\"}", "one = {\"\\U00A0\"}", "one = {\"\\u", "one = x\ntwo = {\"\\u00g0\"}"]
+    {
+        let fault = Words::from_text("en", broken).err().map(|fault| fault.to_string()).unwrap_or_default();
+        assert!(fault.contains("\\u00A0"), "{broken:?}: {fault}");
+    }
+    let whole = Words::from_text("en", "one = {\"a\\u00A0b\"}").expect("a whole escape");
+    assert_eq!(whole.say("one", &[]).expect("its words"), "a\u{a0}b");
 }
