@@ -375,14 +375,14 @@ fn what_a_clinic_may_write_wrongly_is_told() {
     refused("margin     = \"9 mm\"", "margin = \"-9 mm\"", &["`-9 mm`", "^^^", "not under 0"]);
     refused("margin     = \"9 mm\"", "margin = \"4 mm\"", &["margin 4 mm cannot be printed", "8 mm or more"]);
     refused(
-        "at-least = \"78 mm\"",
+        "at-least = \"52 mm\"",
         "at-least = \"10 mm\"",
         &["a picture of 10 mm shows nothing", "25 mm or more"],
     );
-    refused("at-least = \"78 mm\"", "at-least = \"1 cm\"", &["at-least `1 cm`", "Did you mean `10 mm`?"]);
+    refused("at-least = \"52 mm\"", "at-least = \"1 cm\"", &["at-least `1 cm`", "Did you mean `10 mm`?"]);
     refused(
-        "row     = \"3\"\ncolumns = \"1-24\"",
-        "row = \"3\"\ncolumns = \"1-1\"",
+        "row     = \"4-5\"\ncolumns = \"1-13\"",
+        "row = \"4-5\"\ncolumns = \"1-1\"",
         &["box `picture`", "give it more room"],
     );
     refused("words:family-go", "words:family-goo", &["there is no message `family-goo`", "family-go"]);

@@ -427,7 +427,13 @@ fn the_reading_order_is_title_picture_findings_then_when_to_call() {
     };
     assert_eq!(
         order(&case.page("a4", &fonts())),
-        ["How your baby is lying", "(picture)", "Is your baby moving less, or differently?"]
+        [
+            "How your baby is lying",
+            "What comes next",
+            "(picture)",
+            "How sure is this?",
+            "Is your baby moving less, or differently?"
+        ]
     );
     assert_eq!(
         order(&case.back("a4", &fonts())),
