@@ -1206,7 +1206,7 @@ remark-not-head-down = The baby is not head down, and 36 weeks have passed. Have
 remark-crosswise-at-term = The baby is in a transverse or oblique lie, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk of cord prolapse.
 remark-unstable-lie = The lie keeps changing. Follow your local guidance for an unstable lie: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk of cord prolapse.
 remark-womb-operated-on = { $cut ->
-    [known] The womb was cut vertically, in a T or a J, or ruptured before. Check what is recorded against the operation note, and follow your local guidance for where and how she gives birth.
+    [known] The womb was cut vertically, in a T or a J, or has torn before. Check what is recorded against the operation note, and follow your local guidance for where and how she gives birth.
    *[other] The womb has been operated on. Find the operation note for how the womb was cut: the scar on the skin does not tell. Follow your local guidance for her birth after it.
  }
 remark-head-free-at-term = The head is free above the brim, and 37 weeks have passed. Feel again with the bladder empty, look up where the placenta lies, and follow your local guidance on a scan for a head that is free at term.

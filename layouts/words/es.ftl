@@ -1505,7 +1505,7 @@ family-urgent-soon = No espere a que las contracciones sean fuertes.
 family-cord = El cordón, como una cuerda blanda, que se siente o se ve entre las piernas.
 
 family-cord-why = El cordón, como una cuerda blanda, que se siente o se ve entre las piernas. Puede salir primero cuando el bebé está cruzado o de lado.
-family-cord-do = Llame y espere así: de rodillas, con el pecho abajo y las caderas en alto, o tumbada sobre el lado izquierdo, con las caderas sobre almohadas. No lo empuje hacia dentro.
+family-cord-do = Llame y espere así: de rodillas, con el pecho abajo y las caderas en alto. O tumbada sobre el lado izquierdo, con las caderas sobre almohadas. No lo empuje hacia dentro.
 
 family-go-title = Llame ya al número de emergencias
 family-go-title-number = Llame ya al { $number }

@@ -1502,7 +1502,7 @@ family-urgent-soon = N’attendez pas que les contractions soient fortes.
 family-cord = Le cordon, comme une corde molle, senti ou vu entre vos jambes.
 
 family-cord-why = Le cordon, comme une corde molle, senti ou vu entre vos jambes. Il peut sortir en premier quand un bébé est en travers ou de biais.
-family-cord-do = Appelez, puis attendez ainsi : à genoux, la poitrine en bas et les hanches en haut, ou sur le côté gauche, les hanches sur des oreillers. Ne le repoussez pas.
+family-cord-do = Appelez, puis attendez ainsi : à genoux, la poitrine en bas et les hanches en haut. Ou bien sur le côté gauche, les hanches sur des oreillers. Ne le repoussez pas.
 
 family-go-title = Appelez tout de suite le numéro d’urgence
 family-go-title-number = Appelez tout de suite le { $number }

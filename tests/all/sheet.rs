@@ -441,8 +441,8 @@ fn the_reading_order_is_title_picture_findings_then_when_to_call() {
             "Keep feeling for your baby’s movements, right up to the birth.",
             "If life feels too heavy",
             "Call 999 now",
-            "Call now and come in",
-            "Call today"
+            "Call 01632\u{a0}960\u{a0}417 now and come in",
+            "Call 01632\u{a0}960\u{a0}417 today"
         ]
     );
 }

@@ -89,7 +89,7 @@ fn the_family_page_says_only_what_the_visit_holds() {
     let words = Words::load("en").expect("English");
     let mut dice = Dice::new(84_626);
     let mut held = [0; FAMILY.len()];
-    for round in 0..10_000 {
+    for round in 0..14_000 {
         let exam = visit(&mut dice);
         let reckoning = reckon(&exam, &Default::default());
         if !whole(&exam, &reckoning) {
