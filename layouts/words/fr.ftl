@@ -1502,7 +1502,7 @@ family-urgent-soon = N’attendez pas que les contractions soient fortes.
 family-cord = Le cordon, comme une corde molle, senti ou vu entre vos jambes.
 
 family-cord-why = Le cordon, comme une corde molle, senti ou vu entre vos jambes. Il peut sortir en premier quand un bébé est en travers ou de biais.
-family-cord-do = Appelez, puis attendez ainsi : à genoux, la poitrine en bas et les hanches en haut. Ou bien sur le côté gauche, les hanches sur des oreillers. Ne le repoussez pas.
+family-cord-do = Appelez, puis attendez ainsi : à genoux, la poitrine en bas et les hanches en haut. Ou sur le côté gauche, les hanches sur des oreillers. Ne le repoussez pas.
 
 family-go-title = Appelez tout de suite le numéro d’urgence
 family-go-title-number = Appelez tout de suite le { $number }
@@ -1529,7 +1529,7 @@ family-call-title = Appelez aujourd’hui
 family-call-title-number = Appelez aujourd’hui le { $number }
 family-call-itching = Démangeaisons, surtout aux mains ou aux pieds : une prise de sang peut dire pourquoi
 family-call-vomit = Des vomissements qui ne cessent pas
-family-call-tired = Une fatigue extrême, bien plus que d’habitude
+family-call-tired = Une fatigue extrême, plus forte que d’habitude
 family-call-leg = Une jambe qui gonfle ou fait mal : ce peut être un caillot
 
 family-use = Cette page dit ce qui a été trouvé. Elle ne remplace pas l’examen par la personne qui vous suit.
