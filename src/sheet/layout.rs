@@ -46,7 +46,7 @@ pub const FAMILY_PAGE: Shipped = shipped!("family-page", "in front to keep, on t
 pub const LARGE_PRINT: Shipped = shipped!("large-print", "the same words in large type, four sides");
 /// The large type where its words need more room than three sides.
 pub const LARGE_PRINT_LONG: Shipped =
-    shipped!("large-print-long", "the same over six sides, for longer words");
+    shipped!("large-print-long", "the same over seven sides, for longer words");
 /// The family page where its words need more room than two sides.
 pub const FAMILY_PAGE_LONG: Shipped =
     shipped!("family-page-long", "the same over three sides, for longer words");
