@@ -147,10 +147,9 @@ fn ends_before(baby: &PosedBaby) -> Vec<[Vec3; 2]> {
 
 /// How far, as seen from the front, a point lies from a line.
 fn from_line([a, b]: &[Vec3; 2], p: Vec3) -> f32 {
-    let (ex, ey) = (b.x - a.x, b.y - a.y);
-    let (px, py) = (p.x - a.x, p.y - a.y);
-    let t = ((px * ex + py * ey) / (ex * ex + ey * ey).max(1e-6)).clamp(0.0, 1.0);
-    libm::hypotf(px - ex * t, py - ey * t)
+    let flat = |p: Vec3| FigurePoint::new(p.x, p.y);
+    let off = p - a.lerp(*b, flat(p).along(flat(*a), flat(*b)));
+    libm::hypotf(off.x, off.y)
 }
 
 /// How far a baby lies below the level at which its heart was heard, cm; 0 or less when it reaches up to it.

@@ -306,7 +306,7 @@ fn over(line: &[FigurePoint], p: Vec3) -> Option<(usize, f32, f32)> {
         if (a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / ey * ex {
             inside = !inside;
         }
-        let t = (((p.x - a.x) * ex + (p.y - a.y) * ey) / (ex * ex + ey * ey).max(1e-9)).clamp(0.0, 1.0);
+        let t = FigurePoint::new(p.x, p.y).along(*a, b);
         let (dx, dy) = (p.x - a.x - t * ex, p.y - a.y - t * ey);
         if dx * dx + dy * dy < nearest.0 {
             nearest = (dx * dx + dy * dy, i, dx, dy);

@@ -194,7 +194,9 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
     let weeks = exam.weeks.map_or(WEEKS_NOT_GIVEN, Gestation::exact_weeks);
     let cm = |f: &crate::exam::Finding<crate::units::Centimetres>| f.value().map(|c| c.get());
     let mut mother = MotherShape::new(weeks, cm(&m.fundal_height), cm(&m.navel), cm(&m.girth));
-    if exam.babies.len() > 1 && cm(&m.girth).is_none() {
+    // Of two babies a girth that was not measured is drawn as broad as they need it.
+    let is_free = exam.babies.len() > 1 && cm(&m.girth).is_none();
+    if is_free {
         mother.breadth = TWINS_BREADTH;
     }
     if let Some(level) = m.fundus.value() {
@@ -299,11 +301,14 @@ fn assemble(exam: &Exam, conclusions: &[Conclusion], drawn: bool, goal: Option<&
         let most = if babies.len() > 1 { mother.fundus_y.max(top.into()) } else { mother.fundus_y };
         mother = mother.with_fundus_at(f64::from(top).max(low).max(felt).min(most));
     }
-    let outline = womb::outline(&points, mother.fundus_y as f32, weeks);
-    if exam.babies.len() > 1 && cm(&m.girth).is_none() {
-        mother.breadth = mother.breadth.max(around(&mother, &outline)).min(TWINS_BROADEST);
+    let mut womb =
+        if drawn || is_free { womb::outline(&points, mother.fundus_y as f32, weeks) } else { vec![] };
+    if is_free {
+        mother.breadth = mother.breadth.max(around(&mother, &womb)).min(TWINS_BROADEST);
     }
-    let womb = if drawn { outline } else { vec![] };
+    if !drawn {
+        womb.clear();
+    }
     let marks = marks(exam, &mother, &babies, &womb);
     let handbooks = exam.weeks.map(Gestation::exact_weeks).and_then(handbook_levels);
     let places = |f: &crate::exam::Finding<Vec<Place>>| -> Vec<MotherPoint> {

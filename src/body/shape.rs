@@ -100,17 +100,22 @@ pub struct Rays<'a> {
 /// Side of a cell in which quads are looked for, cm.
 const RAY_CELL: f32 = 1.5;
 
+/// The number of the cell, across or up, in which a place lies.
+fn ray_cell(at: f32) -> i32 {
+    libm::floorf(at / RAY_CELL) as i32
+}
+
 impl<'a> Rays<'a> {
     fn of(shape: &'a Shape) -> Self {
         let quads: Vec<_> = shape.quads().collect();
-        let cell = |at: f32| libm::floorf(at / RAY_CELL) as i32;
         // Lowest and highest column and row of each quad.
         let reach = |quad: &[u16; 4]| {
             let mut reach = [(i32::MAX, i32::MIN); 2];
             for v in quad {
                 let p = shape.points[usize::from(*v)];
                 for (k, (low, high)) in reach.iter_mut().enumerate() {
-                    (*low, *high) = ((*low).min(cell(p[k])), (*high).max(cell(p[k])));
+                    let at = ray_cell(p[k]);
+                    (*low, *high) = ((*low).min(at), (*high).max(at));
                 }
             }
             reach
@@ -134,7 +139,7 @@ impl<'a> Rays<'a> {
 
     /// What a ray from the viewer towards her back meets first at (x, y).
     pub fn under(&self, x: f32, y: f32) -> Option<Met> {
-        let from = |at: f32, first: i32| usize::try_from(libm::floorf(at / RAY_CELL) as i32 - first).ok();
+        let from = |at: f32, first: i32| usize::try_from(ray_cell(at) - first).ok();
         let (column, row) = (from(x, self.corner.0)?, from(y, self.corner.1)?);
         let cell =
             if column < self.across { self.cells.get(row * self.across + column)? } else { return None };
@@ -449,16 +454,18 @@ impl Shape {
                 Region::Leg(side) => 2 + side.index(),
                 Region::Head | Region::Trunk => continue,
             };
-            let corners = quad.map(|v| self.points[usize::from(v)]);
+            let corners = quad.map(|v| {
+                let [x, y, _] = self.points[usize::from(v)];
+                FigurePoint::new(x, y)
+            });
             for k in 0..4 {
                 let (a, b) = (corners[k], corners[(k + 1) % 4]);
-                let (ex, ey) = (b[0] - a[0], b[1] - a[1]);
-                let (px, py) = (x - a[0], y - a[1]);
-                let t = ((px * ex + py * ey) / (ex * ex + ey * ey).max(1e-9)).clamp(0.0, 1.0);
-                let (dx, dy) = (px - ex * t, py - ey * t);
+                let t = FigurePoint::new(x, y).along(a, b);
+                let (ex, ey) = (b.x - a.x, b.y - a.y);
+                let (dx, dy) = (x - a.x - ex * t, y - a.y - ey * t);
                 let far = (dx * dx + dy * dy).sqrt();
                 if far < out[own].0 {
-                    out[own] = (far, FigurePoint::new(a[0] + ex * t, a[1] + ey * t));
+                    out[own] = (far, FigurePoint::new(a.x + ex * t, a.y + ey * t));
                 }
             }
         }

@@ -52,13 +52,12 @@ pub fn outline(baby_points: &[FigurePoint], fundus_y: f32, weeks: f64) -> Vec<Fi
     // What must stay inside however taut the wall: the baby, and the lower segment.
     let (foot, foot_radius) = (egg.low, egg.radius_low);
     let segment = |p: FigurePoint| distance(p, foot) - foot_radius;
-    let must = |p: FigurePoint| (hull_distance(&own, p) - CLEAR - SLACK).min(segment(p) + 0.6);
     let own_reach: Vec<f32> =
         rays.iter().map(|r| r.reach(40.0, &|p| hull_distance(&own, p) - CLEAR - SLACK)).collect();
     let least: Vec<f32> = rays
         .iter()
-        .zip(blunt(&rays, &own_reach, fundus_y))
-        .map(|(r, blunt)| r.reach(40.0, &must).max(blunt))
+        .zip(own_reach.iter().zip(blunt(&rays, &own_reach, fundus_y)))
+        .map(|(r, (own, blunt))| r.reach(40.0, &|p| segment(p) + 0.6).max(*own).max(blunt))
         .collect();
     let mut radii = vec![40.0; RAYS];
     let mut line = Vec::new();

@@ -158,23 +158,26 @@ fn stands(
     all.then_some(length)
 }
 
+/// The longest of these phrases, by how many tokens each takes; of those as long the first.
+fn longest_of(taken: impl Iterator<Item = (Option<usize>, About)>) -> Option<(usize, About)> {
+    taken.fold(None, |best: Option<(usize, About)>, (length, about)| match length {
+        Some(length) if length > best.map_or(0, |(most, _)| most) => Some((length, about)),
+        _ => best,
+    })
+}
+
 /// The longest phrase of English, Spanish or French at token `at`.
 fn spelled(tokens: &[Token<'_>], lower: &[String], text: &str, at: usize) -> Option<(usize, About)> {
-    let mut best: Option<(usize, About)> = None;
-    for (about, phrases) in PHRASES {
-        for phrase in *phrases {
-            // A phrase in capitals is meant in capitals.
-            let capitals = phrase.chars().any(char::is_uppercase);
-            let same = |here: usize, word: &str| {
-                if capitals { tokens[here].text == word } else { spelling::same(&lower[here], word) }
-            };
-            let length = stands(tokens, text, at, phrase, &same).unwrap_or(0);
-            if length > best.map_or(0, |(most, _)| most) {
-                best = Some((length, *about));
-            }
-        }
-    }
-    best
+    let phrases =
+        PHRASES.iter().flat_map(|(about, phrases)| phrases.iter().map(move |phrase| (*about, *phrase)));
+    longest_of(phrases.map(|(about, phrase)| {
+        // A phrase in capitals is meant in capitals.
+        let capitals = phrase.chars().any(char::is_uppercase);
+        let same = |here: usize, word: &str| {
+            if capitals { tokens[here].text == word } else { spelling::same(&lower[here], word) }
+        };
+        (stands(tokens, text, at, phrase, &same), about)
+    }))
 }
 
 /// The longest phrase of Portuguese or Polish at token `at`, accents or none.
@@ -182,17 +185,13 @@ fn unaccented(tokens: &[Token<'_>], lower: &[String], text: &str, at: usize) -> 
     let is =
         |said: &str, word: &str| word.strip_suffix('*').map_or(said == word, |stem| said.starts_with(stem));
     let first = spelling::plain(lower.get(at)?);
-    let mut best: Option<(usize, About)> = None;
-    for (about, phrases) in PLAIN.into_iter().flatten() {
-        for phrase in phrases.iter().filter(|phrase| is(&first, phrase.split(' ').next().unwrap_or(phrase))) {
-            let same = |here: usize, word: &str| is(&spelling::plain(&lower[here]), word);
-            let length = stands(tokens, text, at, phrase, &same).unwrap_or(0);
-            if length > best.map_or(0, |(most, _)| most) {
-                best = Some((length, *about));
-            }
-        }
-    }
-    best
+    let phrases = PLAIN.into_iter().flatten();
+    let phrases = phrases.flat_map(|(about, phrases)| phrases.iter().map(move |phrase| (*about, *phrase)));
+    let begun = phrases.filter(|(_, phrase)| is(&first, phrase.split(' ').next().unwrap_or(phrase)));
+    longest_of(begun.map(|(about, phrase)| {
+        let same = |here: usize, word: &str| is(&spelling::plain(&lower[here]), word);
+        (stands(tokens, text, at, phrase, &same), about)
+    }))
 }
 
 /// Whether two words with this between them belong to one phrase.

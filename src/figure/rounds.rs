@@ -32,11 +32,9 @@ pub fn draw(number: usize, rounds: &Rounds, c: &BabyColours, tonal: bool) -> Ite
 
 /// Whether a point lies on the rounds or the trunk.
 pub fn covers(rounds: &Rounds, p: FigurePoint) -> bool {
-    let (a, b) = (rounds.head.0.0, rounds.bottom.0.0);
-    let (dx, dy) = (b.x - a.x, b.y - a.y);
-    let along = ((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy).max(1e-6);
-    let t = along.clamp(0.0, 1.0);
-    let (ox, oy) = (p.x - a.x - dx * t, p.y - a.y - dy * t);
+    let [a, b] = [rounds.head, rounds.bottom].map(|(at, _)| FigurePoint::new(at.0.x, at.0.y));
+    let t = p.along(a, b);
+    let (ox, oy) = (p.x - a.x - (b.x - a.x) * t, p.y - a.y - (b.y - a.y) * t);
     let reach = rounds.trunk.max(if t < 0.5 { rounds.head.1 } else { rounds.bottom.1 });
     ox * ox + oy * oy < reach * reach
 }

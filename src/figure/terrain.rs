@@ -87,9 +87,7 @@ impl Round {
     /// How far a line passes from its middle, cm.
     pub fn distance(self, s: Segment) -> f32 {
         let (dx, dy) = (s.to.x - s.from.x, s.to.y - s.from.y);
-        let along =
-            ((self.at.x - s.from.x) * dx + (self.at.y - s.from.y) * dy) / (dx * dx + dy * dy).max(1e-9);
-        let t = along.clamp(0.0, 1.0);
+        let t = self.at.along(s.from, s.to);
         let (ox, oy) = (self.at.x - s.from.x - dx * t, self.at.y - s.from.y - dy * t);
         (ox * ox + oy * oy).sqrt()
     }

@@ -278,8 +278,10 @@ impl Source<'_> {
         let back = baby.body.point(baby.spine.belly.point(Vec3::new(0.0, 1.5, -4.6) * k.girth));
         let towards = -baby.body.z;
         // Not on an arm or on the other baby that lies before it.
-        let seen =
-            |targets: [Option<FigurePoint>; 2]| targets.map(|t| edge::own_trunk(cast, baby, t?, |_| true));
+        let seen_where = |targets: [Option<FigurePoint>; 2], will_do: &dyn Fn(usize) -> bool| {
+            targets.map(|t| edge::own_trunk(cast, baby, t?, will_do))
+        };
+        let seen = |targets| seen_where(targets, &|_| true);
         // Its edges on both sides, when the baby lies lengthwise.
         let behind = || {
             let rim = |sign: f32| {
@@ -287,10 +289,6 @@ impl Source<'_> {
                 Some(if crosswise { flat(belly) } else { edge::rim(cast, flat(belly), sign, 0.0, 8.0) })
             };
             ("label-back-behind", seen(both(&rim)))
-        };
-        let on_back = |targets: [Option<FigurePoint>; 2]| {
-            let faces = |i: usize| cast.normal[i].dot(towards) > ON_BACK;
-            targets.map(|t| edge::own_trunk(cast, baby, t?, faces))
         };
         let (id, targets) = if towards.z > 0.3 {
             ("label-back", seen([Some(flat(back)); 2]))
@@ -300,7 +298,8 @@ impl Source<'_> {
         } else {
             let flat_length = (towards.x * towards.x + towards.y * towards.y).sqrt().max(1e-3);
             let (x, y) = (towards.x / flat_length, towards.y / flat_length);
-            let targets = on_back([Some(edge::rim(cast, flat(belly), x, y, 8.0)); 2]);
+            let edge = Some(edge::rim(cast, flat(belly), x, y, 8.0));
+            let targets = seen_where([edge; 2], &|i| cast.normal[i].dot(towards) > ON_BACK);
             if targets.iter().any(Option::is_some) { ("label-back", targets) } else { behind() }
         };
         if targets.iter().any(Option::is_some) {

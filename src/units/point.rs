@@ -94,6 +94,13 @@ impl FigurePoint {
     pub const fn new(x: f32, y: f32) -> Self {
         Self { x, y }
     }
+
+    /// How far along the line from `a` to `b` its place lies that is nearest to this point, a share from 0 to 1.
+    #[inline]
+    pub fn along(self, a: Self, b: Self) -> f32 {
+        let (ex, ey) = (b.x - a.x, b.y - a.y);
+        (((self.x - a.x) * ex + (self.y - a.y) * ey) / (ex * ex + ey * ey).max(1e-9)).clamp(0.0, 1.0)
+    }
 }
 
 /// Page space, mm: origin top left, x to the right, y down.

@@ -167,9 +167,12 @@ pub(super) fn go(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsEr
     let title = with_emergency(told, clinic, "family-go-title")?;
     let title = Block::new(Kind::Heading, title).with(signs::of("family-go-title"));
     let mut out = vec![clinic.emergency.iter().fold(title, |title, number| title.calling(unbroken(number)))];
-    for id in ["family-go-bleeding", "family-go-breath", "family-go-fits", "family-go-collapse"] {
-        out.push(told.block(Kind::Item, id)?);
-    }
+    out.extend(told.points(&[
+        "family-go-bleeding",
+        "family-go-breath",
+        "family-go-fits",
+        "family-go-collapse",
+    ])?);
     if !told.early {
         let across =
             told.conclusions.iter().any(|c| matches!(which_way(c), Some(Way::Across | Way::Slanting)));
@@ -189,10 +192,10 @@ pub(super) fn come(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, Words
         out.push(told.block(Kind::Blank, "family-where-blank")?);
     }
     let urgent = urgent_waters(told);
+    let not_head_down = |way| way != Way::HeadDown;
+    let come_in = told.conclusions.iter().filter_map(which_way).any(not_head_down);
     if urgent {
-        let way = |(_, conclusion)| which_way(conclusion);
-        let known = told.babies().filter_map(way).any(|way| way != Way::HeadDown);
-        let why = told.say(if known { "family-urgent-why" } else { "family-urgent-soon" })?;
+        let why = told.say(if come_in { "family-urgent-why" } else { "family-urgent-soon" })?;
         let waters = told.block(Kind::Emphasis, "family-urgent-waters")?;
         out.push(Block { text: format!("{} {why}", waters.text), ..waters });
     }
@@ -203,8 +206,6 @@ pub(super) fn come(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, Words
     if !urgent {
         ids.push("family-come-waters");
     }
-    let not_head_down = |way| way != Way::HeadDown;
-    let come_in = told.babies().any(|(_, conclusion)| which_way(conclusion).is_some_and(not_head_down));
     // Of a baby known not to lie head down, tightenings are named with labour, where she comes in at once.
     if told.exam.weeks < TERM && !come_in {
         ids.push("family-come-tightenings");
@@ -213,18 +214,19 @@ pub(super) fn come(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, Words
         ids.push("family-come-labour");
     }
     ids.extend(["family-come-swelling", "family-come-heart"]);
-    for id in ids {
-        out.push(told.block(Kind::Item, id)?);
-    }
+    out.extend(told.points(&ids)?);
     Ok(out)
 }
 
 /// What calls for a call on the same day, at any hour.
 pub(super) fn call(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsError> {
     let mut out = vec![titled(told, clinic, "family-call-title", "", "family-call-title")?];
-    for id in ["family-call-itching", "family-call-vomit", "family-call-leg", "family-call-tired"] {
-        out.push(told.block(Kind::Item, id)?);
-    }
+    out.extend(told.points(&[
+        "family-call-itching",
+        "family-call-vomit",
+        "family-call-leg",
+        "family-call-tired",
+    ])?);
     Ok(out)
 }
 

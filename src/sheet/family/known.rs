@@ -110,15 +110,16 @@ fn line(told: &Told<'_>) -> Result<String, WordsError> {
     words.say(if hands { "family-felt-on-at" } else { "family-noted-on-at" }, &[("age", &age)])
 }
 
-/// The sentence on how far to trust the page; none where nothing was recorded.
-pub(super) fn message(known: Known) -> Option<&'static str> {
-    match known {
+/// The sentences on how far to trust the page, none where nothing was recorded, and for how long.
+pub(super) fn trust(known: Known) -> impl Iterator<Item = &'static str> {
+    let far = match known {
         Known::Hands => Some("family-hands"),
         Known::HandsAndScan => Some("family-hands-scan"),
         Known::Scan => Some("family-scan"),
         Known::Written => Some("family-written"),
         Known::Nothing => None,
-    }
+    };
+    far.into_iter().chain(["family-turn"])
 }
 
 /// How it is known how a baby lies, in the same breath as the lie.

@@ -57,6 +57,10 @@ impl Told<'_> {
     fn block(&self, kind: Kind, id: &str) -> Result<Block, WordsError> {
         Ok(Block::new(kind, self.say(id)?).with(signs::of(id)))
     }
+    /// The points of a list.
+    fn points(&self, ids: &[&str]) -> Result<Vec<Block>, WordsError> {
+        ids.iter().map(|id| self.block(Kind::Item, id)).collect()
+    }
     fn babies(&self) -> impl Iterator<Item = (&crate::exam::Baby, &Conclusion)> {
         self.exam.babies.iter().zip(self.conclusions)
     }
@@ -138,7 +142,7 @@ pub fn may_invite(exam: &Exam, reckoning: &Reckoning) -> Invitation {
 
 /// How far to trust a picture that goes home alone, for how long, and how to hold it.
 fn about(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
-    let ids = known::message(told.known).into_iter().chain(["family-turn", "family-hold"]);
+    let ids = known::trust(told.known).chain(["family-hold"]);
     ids.map(|id| told.block(Kind::Text, id)).collect()
 }
 

@@ -50,8 +50,6 @@ pub(super) fn next(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
 /// What is talked over, and that she chooses.
 fn choices(told: &Told<'_>, ids: &[&str]) -> Result<Vec<Block>, WordsError> {
     let mut out = vec![told.block(Kind::Text, "family-next-title")?];
-    for id in ids {
-        out.push(told.block(Kind::Item, id)?);
-    }
+    out.extend(told.points(ids)?);
     Ok(out)
 }

@@ -4,7 +4,7 @@
 
 use super::Told;
 use super::lie::{Way, which_way};
-use crate::exam::{Across, Baby, BackTurn, Conclusion, Height, Movements, Place};
+use crate::exam::{Baby, BackTurn, Conclusion, Height, Movements, Place};
 use crate::units::{Gestation, MotherSide};
 use crate::words::WordsError;
 
@@ -39,7 +39,7 @@ fn bottom(baby: &Baby, c: &Conclusion) -> Option<&'static str> {
 /// Of legs only what hands have felt: none where no limbs were, and no side but theirs.
 fn message(c: &Conclusion, limbs: &[Place]) -> Option<&'static str> {
     use MotherSide::{Left, Right};
-    let on = |side| limbs.iter().any(|place| side_of(place) == Some(side));
+    let on = |side| limbs.iter().any(|place| place.side() == Some(side));
     match (which_way(c)?, c.back) {
         (Way::HeadDown, Some(_)) if limbs.is_empty() => None,
         (Way::HeadDown, Some(back)) => match (back.turn, back.side) {
@@ -62,12 +62,5 @@ fn message(c: &Conclusion, limbs: &[Place]) -> Option<&'static str> {
             (Right, None) => Some("family-notice-head-right"),
         },
         (Way::HeadDown, None) => None,
-    }
-}
-
-fn side_of(place: &Place) -> Option<MotherSide> {
-    match place.across {
-        Some(Across::Side(side) | Across::Flank(side) | Across::Measured(side, _)) => Some(side),
-        Some(Across::Middle) | None => None,
     }
 }

@@ -46,11 +46,7 @@ pub(super) fn sure(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
             }
         }
     }
-    let mut trust = vec![];
-    if let Some(id) = known::message(told.known) {
-        trust.push(told.say(id)?);
-    }
-    trust.push(told.say("family-turn")?);
+    let trust = known::trust(told.known).map(|id| told.say(id)).collect::<Result<Vec<_>, _>>()?;
     out.push(Block::new(Kind::Text, trust.join(" ")));
     Ok(out)
 }
