@@ -27,7 +27,7 @@ pub struct Cli {
 const EXIT_CODES: &str = "Exit codes: 0 done; 1 findings that cannot both be right; 2 could not read or write; \
 3 something that cannot wait. Several files: the highest.";
 
-const KEY_STAYS: &str = "Hand out cases.pdf alone: key.pdf is the key, and the visit files tell the answers too. One case for a \
+const KEY_STAYS: &str = "Hand out cases.pdf alone: key.pdf is the answer key, and the visit files tell the answers too. One case for a \
 class of twenty: --count 1, and cases.pdf printed twenty times.";
 
 /// The commands.
@@ -61,7 +61,7 @@ pub enum Command {
     Words(WordList),
     /// Rewrite a visit file in the words that are printed; comments and order stay
     Tidy(Tidy),
-    /// Print the exam language as a JSON Schema, for editors
+    /// Print the language of visit files as a JSON Schema, for editors
     Schema,
     /// List the rules, with their sources
     Rules(Rules),
@@ -153,7 +153,7 @@ pub struct WordList {
 #[group(required = true, multiple = true)]
 pub struct Exams {
     /// Visit files; `-` is standard input
-    #[arg(value_name = "EXAM")]
+    #[arg(value_name = "VISIT")]
     pub exams: Vec<PathBuf>,
     /// A visit in one line of chart shorthand, such as "37+0 LOA 2/5 palp SFH 34"; once for each
     #[arg(long, value_name = "LINE", allow_hyphen_values = true)]
@@ -164,7 +164,7 @@ pub struct Exams {
 #[derive(Args)]
 pub struct Tidy {
     /// Visit file; `-` is standard input
-    #[arg(value_name = "EXAM")]
+    #[arg(value_name = "VISIT")]
     pub exam: PathBuf,
     /// File to write, which may be the same; left out: standard output
     #[arg(short, long, value_name = "FILE")]
@@ -498,7 +498,7 @@ pub struct Cases {
     #[arg(long, default_value = "5", value_name = "N", value_parser = clap::value_parser!(u16).range(1..=99))]
     pub count: u16,
     /// The same number gives the same cases; another number, others
-    #[arg(long, default_value = "1", value_name = "NUMBER")]
+    #[arg(long = "set-number", alias = "seed", default_value = "1", value_name = "NUMBER")]
     pub seed: u64,
     /// How hard they are
     #[arg(long, default_value = "easy")]
@@ -506,7 +506,7 @@ pub struct Cases {
     /// Also write cases-qti.zip, a package for learning systems (QTI 2.1)
     #[arg(long)]
     pub package: bool,
-    /// Directory for cases.pdf, its key (key.pdf) and a visit file for each case: one that is there, or one to be made
+    /// Directory for cases.pdf, its answer key (key.pdf) and a visit file for each case: one that is there, or one to be made
     #[arg(short, long, value_name = "DIR")]
     pub output: PathBuf,
     /// Replace files that are there
@@ -540,6 +540,7 @@ pub enum Set {
     Brow,
     #[value(alias = "breeches")]
     Breech,
+    #[value(name = "transverse", alias = "crosswise")]
     Crosswise,
     Attitudes,
     Fifths,

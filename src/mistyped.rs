@@ -35,7 +35,11 @@ pub fn sentence(fault: &clap::Error, typed: &[String]) -> Option<String> {
         ErrorKind::UnknownArgument => {
             let typed = said(ContextKind::InvalidArg)?;
             let takers = takers(typed.strip_prefix("--")?);
-            let (last, before) = takers.split_last()?;
+            let Some((last, before)) = takers.split_last() else {
+                return Some(format!(
+                    "there is no {typed}; `handspan help` lists the commands, and each has its --help"
+                ));
+            };
             let who = match before {
                 [] => format!("{last} takes"),
                 before => format!("{} and {last} take", before.join(", ")),
@@ -50,15 +54,69 @@ pub fn sentence(fault: &clap::Error, typed: &[String]) -> Option<String> {
                 _ => return None,
             };
             let command = typed.iter().find(|word| !word.starts_with('-')).map_or("draw", String::as_str);
-            (names == "--output <FILE>").then(|| {
-                format!(
-                    "say which file to write, such as `handspan {command} EXAM -o picture.png`; a name after `>` is the \
-                     shell's, which has made that file and left it empty"
-                )
-            })
+            if names.starts_with("<VISIT|--say") {
+                return Some(format!(
+                    "say what was found: a visit file, such as `handspan {command} visit.toml`, or a line, such as \
+                     `handspan {command} --say \"37+0 LOA\"`"
+                ));
+            }
+            if names.contains("<SET>") {
+                return Some(
+                    "say which figures: `handspan plate --list` lists the sets, and -o names the file"
+                        .to_owned(),
+                );
+            }
+            if !names.contains("--output") {
+                return None;
+            }
+            let file = match command {
+                "family-page" | "handout" => "page.pdf",
+                "skin-guide" => "guide.pdf",
+                "fundal-height" | "growth" => "curve.pdf",
+                "cases" => {
+                    return Some(
+                        "say which directory to write, such as `handspan cases -o cases/`".to_owned(),
+                    );
+                }
+                "plate" => {
+                    return Some(
+                        "say which file to write, such as `handspan plate occiput -o plate.pdf`".to_owned(),
+                    );
+                }
+                _ => "picture.png",
+            };
+            if let Some(line) = line_without_say(typed) {
+                return Some(format!(
+                    "findings that are typed stand after --say, between quotes, and it needs a file to write: \
+                     `handspan {command} --say \"{line}\" -o {file}`"
+                ));
+            }
+            Some(format!(
+                "say which file to write, such as `handspan {command} VISIT -o {file}`; a name after `>` is the \
+                 shell's, which has made that file and left it empty"
+            ))
+        }
+        ErrorKind::InvalidValue => {
+            let (option, value) = (said(ContextKind::InvalidArg)?, said(ContextKind::InvalidValue)?);
+            let Some(ContextValue::Strings(takes)) = fault.get(ContextKind::ValidValue) else { return None };
+            let option = option.split_once(' ').map_or(option, |(name, _)| name);
+            let (last, before) = takes.split_last()?;
+            let takes =
+                if before.is_empty() { last.clone() } else { format!("{} or {last}", before.join(", ")) };
+            if value.is_empty() {
+                return Some(format!("{option} needs a word after it: {takes}"));
+            }
+            Some(format!("`{value}` is no word for {option}; it takes {takes}"))
         }
         _ => None,
     }
+}
+
+/// Findings that were typed without `--say`: words none of which is the name of a file, after the command.
+fn line_without_say(typed: &[String]) -> Option<String> {
+    let words: Vec<&str> = typed.iter().skip(1).map(String::as_str).collect();
+    let plain = |word: &&str| !word.starts_with('-') && !word.contains(['.', '/', '\\', '*']);
+    (!words.is_empty() && words.iter().all(plain)).then(|| words.join(" "))
 }
 
 /// The command that is nearest, or that begins so.

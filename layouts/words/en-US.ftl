@@ -91,7 +91,7 @@ remark-tape-below-p10 = The tape is { $cm } cm at { $weeks }: percentile { $cent
     [low] {" "}{ tape-low-head }
    *[other] {""}
  }
-remark-tape-above-p90 = The tape is { $cm } cm at { $weeks }: percentile { $centile }, above the ninetieth. Measure again with the bladder empty and the blank side of the tape up, feel again for much water, lumps and a second baby, compare earlier tapes, and follow your local guidance on a large tape.
+remark-tape-above-p90 = The tape is { $cm } cm at { $weeks }: percentile { $centile }, above the ninetieth. Measure again with the bladder empty and the blank side of the tape up, feel again for much amniotic fluid, lumps and a second baby, compare earlier tapes, and follow your local guidance on a large tape.
 remark-tape-four-weeks-behind = The tape is { $cm } cm at { $weeks }: four weeks or more behind the mean, at percentile { $centile }{ $reaches ->
     [none] {""}
    *[other] {" "}(it is the mean of { $reaches })
@@ -115,8 +115,8 @@ remark-fever = { $measured ->
     [yes] Her temperature is { $celsius } °C
    *[other] She reports fever
  }. Take her temperature, pulse, breathing and blood pressure again today, ask about leaking fluid, pain and burning urine, feel the womb, and follow your local guidance for fever in pregnancy.
-remark-womb-cut-in-labour = The womb was cut vertically, in a T or in a J, or ruptured before, and there is pain, tightening or labor. Call for senior help now, and follow your local guidance for such a womb.
-remark-womb-cut-not-known-in-labour = The womb was operated on, how it was cut is not recorded, and there are tightenings or labor. Call for help now, find the operation note, and follow your local guidance as for a cut that is not low transverse until it is found.
+remark-womb-cut-in-labour = The uterine incision was vertical, T or J, or the uterus has torn before, and there is pain, tightening or labor. Call for senior help now, and follow your local guidance for it.
+remark-womb-cut-not-known-in-labour = There has been previous uterine surgery, the uterine incision is not recorded, and there are tightenings or labor. Call for help now, find the operation note, and until it is found follow your local guidance as for an incision that is not low transverse.
 remark-caesarean-without-a-birth = A cesarean is recorded, and no birth before this one. Ask again about earlier births, and correct whichever is not so.
 remark-regular-tightenings-before-term = Tightenings are regular or painful, or she is in labor, { $weeks ->
     [known] before 37 weeks
@@ -128,8 +128,9 @@ remark-waters-broken-before-term = The water has broken, { $weeks ->
  }. Get help and follow your local guidance for ruptured membranes before term now; make no vaginal examination unless it says so.
 remark-waters-broken-strep = The water has broken, and group B strep was found in this pregnancy. Ask today for what your local guidance offers in this case, without waiting for labor; if the head rises, or a cord is seen or felt, call for help at once.
 remark-waters-broken-long = The water has been broken for { $hours } hours. Take her temperature and pulse, listen to the heart, and talk with her today about what your local guidance offers after 24 hours.
-remark-water-little = There seems to be little water, by hand. Ask about leaking fluid and movements, and follow your local guidance on a scan for it.
-remark-after-41-weeks = 41 weeks have passed. Ask whether the offer to start labor has been talked over with her, by your local guidance.
+remark-water-not-clear = The amniotic fluid is: { $signs }. Listen to the heart, get help and follow your local guidance for it now.
+remark-after-42-weeks = 42 weeks have passed. Look again today at what was agreed with her, and ask whether a heart tracing twice a week and a scan of the amniotic fluid are arranged, by your local guidance.
+remark-water-little = There seems to be little amniotic fluid, by hand. Ask about leaking fluid and movements, and follow your local guidance on a scan for it.
 remark-lie-changing = The baby was recorded as { $before ->
     [across] transverse
     [slanting] oblique

@@ -107,7 +107,7 @@ plate-set-sacrum = The eight positions of a breech
 plate-set-chin = The eight face positions
 plate-set-brow = The eight brow positions
 plate-set-breech = How the legs of a breech lie
-plate-set-crosswise = Transverse and oblique lie
+plate-set-transverse = Transverse and oblique lie
 plate-set-attitudes = Attitude, and the presenting part
 plate-set-fifths = Engagement in fifths
 plate-set-levels = The fundus, from 12 to 40 weeks
@@ -449,7 +449,7 @@ word-bmi-35-or-more = BMI 35 or more
 word-fibroids = fibroids
 word-much-water = much water
 word-twins = twins
-word-crosswise = crosswise
+word-not-longitudinal = not longitudinal
 word-not-above-pubic-bone = not above pubic bone
 word-just-above-pubic-bone = just above pubic bone
 word-halfway-to-navel = halfway to navel
@@ -829,7 +829,7 @@ value-back-left-towards-her-spine = left, posterior
 value-back-right-towards-her-spine = right, posterior
 value-prominence-limb-side = on the side of the limbs
 value-prominence-back-side = on the side of the back
-value-tape-unfit-crosswise = transverse or oblique lie
+value-tape-unfit-not-longitudinal = transverse or oblique lie
 value-tape-unfit-much-water = much liquor
 value-shape-slanting = oblique
 value-reports-fits = fits
@@ -1097,8 +1097,8 @@ remark-bleeding = She reports bleeding. Get help and follow your local guidance 
 remark-constant-pain = She reports pain that stays. Get help and follow your local guidance for constant pain in pregnancy now.
 remark-urgent-signs = Recorded: { $signs }. Get help and follow your local guidance for it now.
 remark-hard-tender-womb = The womb is hard or tense, and tender. Get help and follow your local guidance now; do not wait to feel it again.
-remark-scar-pain = There is pain or tenderness at the scar, and the womb has been operated on. Get help and follow your local guidance for scar pain now.
-remark-scar-pain-operations-not-known = There is pain or tenderness at a scar, and whether the womb has been operated on is not recorded. Ask now; if it has, or if nobody knows, get help and follow your local guidance for scar pain now.
+remark-scar-pain = There is pain or tenderness at the scar, and there has been previous uterine surgery. Get help and follow your local guidance for scar pain now.
+remark-scar-pain-operations-not-known = There is pain or tenderness at a scar, and whether there was uterine surgery is not recorded. Ask now; if there was, or if nobody knows, get help and follow your local guidance for scar pain now.
 remark-crosswise-in-labour = The baby is in a transverse or oblique lie, and she is in labour or has regular tightenings. Call for help now and follow your local guidance for labour with such a lie; think first of cord prolapse.
 remark-unstable-lie-in-labour = The lie keeps changing, and she is in labour or her waters have broken. Feel now how the baby lies, call for help, and follow your local guidance for an unstable lie; think first of cord prolapse.
 remark-waters-broken-not-head-down = The waters have broken and the baby is not head down. Call for help now and follow your local guidance for waters broken with a baby that is not head down; think first of cord prolapse.
@@ -1109,24 +1109,24 @@ remark-heart-rate-low = The heart rate is recorded as { $rate } beats a minute, 
 remark-heart-rate-high = The heart rate is recorded as { $rate } beats a minute, over { $high }. Feel her pulse while you listen again for a full minute, get help, and follow your local guidance now.
 remark-pulse-near-heart = Her pulse is { $pulse } and the rate heard is { $rate }: it may be her own pulse that was heard. Feel her pulse while you listen again now; if they run together, the heart has not been heard: ask a second person and another instrument, and arrange a scan by your local guidance for a heart not heard.
 
-remark-head-and-bottom-in-one-place = Head and bottom cannot be in one place ({ $said }). Feel both ends of the womb again.
-remark-back-against-lie = The back cannot lie so with head or bottom there ({ $said }). Feel the back again, then head and bottom.
-remark-lie-against-findings = The lie you wrote is not what these findings give ({ $said }). Feel head and bottom again; the picture follows the findings.
-remark-presentation-against-findings = The presentation you wrote is not what these findings give ({ $said }). Feel head and bottom again; the picture follows the findings.
-remark-position-against-findings = The position you wrote is not what these findings give ({ $said }). Feel head, bottom and back again, her left and right first; the picture follows the findings.
+remark-head-and-bottom-in-one-place = Head and breech cannot be in one place ({ $said }). Feel both ends of the womb again.
+remark-back-against-lie = The back cannot lie so with head or breech there ({ $said }). Feel the back again, then head and breech.
+remark-lie-against-findings = The lie you wrote is not what these findings give ({ $said }). Feel head and breech again; the picture follows the findings.
+remark-presentation-against-findings = The presentation you wrote is not what these findings give ({ $said }). Feel head and breech again; the picture follows the findings.
+remark-position-against-findings = The position you wrote is not what these findings give ({ $said }). Feel head, breech and back again, her left and right first; the picture follows the findings.
 remark-conclusions-against-one-another = What you concluded does not hold together ({ $said }). Keep the one you can feel.
-remark-attitude-against-presentation = The head cannot be held in two ways ({ $said }). Keep the one you know, and how you know it.
+remark-attitude-against-presentation = One head cannot have two attitudes ({ $said }). Keep the one you know, and how you know it.
 remark-engaged-and-crosswise = A baby in a transverse or oblique lie has no head deep in the pelvis ({ $said }). Feel above the brim again.
 remark-head-in-two-places = One head cannot be in two places ({ $said }). Feel the top of the womb and above the brim again.
-remark-fifths-on-a-breech = Fifths are counted on a head, and these findings put the bottom down ({ $said }). Feel above the brim again: is it head or bottom?
-remark-engaged-on-a-breech = Engaged is said of a head, and these findings put the bottom down ({ $said }). Say of a bottom: free, at the brim or deep.
+remark-fifths-on-a-breech = Fifths are counted on a head, and these findings put the breech down ({ $said }). Feel above the brim again: is it head or breech?
+remark-engaged-on-a-breech = Engaged is said of a head, and these findings put the breech down ({ $said }). Say of a breech: free, at the brim or deep.
 remark-fifths-against-descent = The fifths and the descent in words do not agree ({ $said }). Feel above the brim again and keep one of them.
 remark-heart-not-heard-but-counted = A heart that was not heard has no rate ({ $said }). Listen again with a hand on her pulse; then write where it was heard, or no rate.
 remark-reported-and-denied = The same thing is reported and denied ({ $said }). Ask again.
 remark-limbs-on-the-side-of-the-back = The limbs were felt on the side of the back. Feel both sides again: which is broad and firm, which has small parts?
 remark-heart-far-from-the-back = The heart was heard on the other side than the back. Feel the back again and listen over it; where a heart is heard supports a position and never proves it.
 remark-heart-height-against-the-end-that-is-down = The height at which the heart was heard is not where handbooks look for it with this end down. Feel again which end is down, and listen above and below the navel.
-remark-prominence-on-the-side-of-the-back = The head stands out on the side of the back, as it may when it is bent back. Feel again with two hands above the brim, and follow your local guidance on a scan.
+remark-prominence-on-the-side-of-the-back = The cephalic prominence is on the side of the back, as it may be when the head is extended. Feel again with two hands above the brim, and follow your local guidance on a scan.
 
 # A low head, after what a tape calls for. Values $head: `low`, or empty.
 tape-low-head = A low head can lower the tape; that does not rule out a small baby.
@@ -1149,7 +1149,7 @@ remark-tape-below-p10 = The tape is { $cm } cm at { $weeks }: centile { $centile
     [low] {" "}{ tape-low-head }
    *[other] {""}
  }
-remark-tape-above-p90 = The tape is { $cm } cm at { $weeks }: centile { $centile }, above the ninetieth. Measure again with the bladder empty and the blank side of the tape up, feel again for much water, lumps and a second baby, compare earlier tapes, and follow your local guidance on a large tape.
+remark-tape-above-p90 = The tape is { $cm } cm at { $weeks }: centile { $centile }, above the ninetieth. Measure again with the bladder empty and the blank side of the tape up, feel again for much liquor, lumps and a second baby, compare earlier tapes, and follow your local guidance on a large tape.
 remark-tape-four-weeks-behind = The tape is { $cm } cm at { $weeks }: four weeks or more behind the mean, at centile { $centile }{ $reaches ->
     [none] {""}
    *[other] {" "}(it is the mean of { $reaches })
@@ -1201,13 +1201,13 @@ remark-womb-hard-or-tender = The womb is { $feel ->
     [tense] tense
    *[other] tender
  }. Keep a hand on it: does it soften again, and how soon? Ask about pain and bleeding; if it stays so, get help and follow your local guidance.
-remark-scar-of-unknown-operation = There is a scar on the skin, and whether the womb has been operated on is not recorded. Ask which operation it was: the skin does not tell how the womb was cut.
+remark-scar-of-unknown-operation = There is a scar on the skin, and whether there was uterine surgery is not recorded. Ask which operation it was: the skin does not tell the uterine incision.
 remark-not-head-down = The baby is not head down, and 36 weeks have passed. Have it confirmed by a scan, and follow your local guidance for a baby that is not head down: she is to be told of her choices. Hands are wrong about this in nearly half of such cases.
 remark-crosswise-at-term = The baby is in a transverse or oblique lie, and 37 weeks have passed. Have it confirmed by a scan and follow your local guidance: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk of cord prolapse.
 remark-unstable-lie = The lie keeps changing. Follow your local guidance for an unstable lie: admission should be talked over, and she is to come in at once if labour starts or the waters break, because of the risk of cord prolapse.
 remark-womb-operated-on = { $cut ->
-    [known] The womb was cut vertically, in a T or a J, or has torn before. Check what is recorded against the operation note, and follow your local guidance for where and how she gives birth.
-   *[other] The womb has been operated on. Find the operation note for how the womb was cut: the scar on the skin does not tell. Follow your local guidance for her birth after it.
+    [known] The uterine incision was vertical, T or J, or the uterus has torn before. Check what is recorded against the operation note, and follow your local guidance for where and how she gives birth.
+   *[other] There has been previous uterine surgery. Find the operation note for the uterine incision: the scar on the skin does not tell it. Follow your local guidance for a birth after it.
  }
 remark-head-free-at-term = The head is free above the brim, and 37 weeks have passed. Feel again with the bladder empty, look up where the placenta lies, and follow your local guidance on a scan for a head that is free at term.
 remark-placenta-low = The placenta is recorded as low. See that the repeat scan by your local guidance is arranged or done, as a rule at 32 weeks, and that no vaginal examination is made before.
@@ -1216,7 +1216,7 @@ remark-waters-broken = The waters have broken. Ask how many hours ago, the colou
 remark-tightenings-before-term = She reports tightenings before 37 weeks. Ask whether they are regular or painful, keep a hand on the womb and time them; if they are, it cannot wait. Follow your local guidance today.
 remark-itching = She reports itching. Ask where, and whether it is worse at night, look for a rash, and follow your local guidance for itching in pregnancy.
 remark-note-mentions = Your note mentions { $quoted }, and no finding says whether it is so. Record it as a finding, or say that it is not so; until that is settled, act on it by your local guidance.{ $iud ->
-    [yes] {" "}‘IUD’ may be a baby that has died in the womb, or a device against pregnancy: write which.
+    [yes] {" "}‘IUD’ may be a baby that has died in the womb, or a contraceptive device: write which.
    *[no] {""}
  }{ $cord ->
     [yes] {" "}If it is the cord, call for help now, outside a hospital the emergency number; bring her knees to her chest, or lay her on her left side with her hips raised; keep the part that leads off the cord, and do not handle the cord or put it back.
@@ -1227,14 +1227,14 @@ remark-part-by-vagina-in-labour = Found by the vagina: { $signs }, and she is in
 remark-part-by-vagina = Found by the vagina: { $signs }. Ask for a senior review today by your local guidance; if labour starts or the waters break, it cannot wait.
 remark-movements-fewer-early = She says the baby moves less, or not as before, and 24 weeks have not passed. Listen with a Doppler today, and follow your local guidance for movements at these weeks. If movements that were felt have stopped, it cannot wait.
 remark-placenta-low-with-signs = The placenta is recorded as low, and there is: { $signs }. Get help now and follow your local guidance for a low placenta; make no vaginal examination.
-remark-placenta-low-late = The placenta is recorded as low, and 36 weeks have passed. If no later scan has settled it, ask today for a senior plan for her birth by your local guidance, and see that no vaginal examination is made before.
+remark-placenta-low-late = The placenta is recorded as low, and 36 weeks have passed. If no later scan has settled it, ask today for a senior plan for the birth by your local guidance, and see that no vaginal examination is made before.
 remark-blow-or-fall = She reports a blow, a fall or a crash. Ask what happened and where she was hit, ask about pain, bleeding, waters and movements, listen to the heart, and follow your local guidance for it today.
 remark-d-not-known = Whether she is D-negative is not recorded. Ask or look it up today: if she is, have anti-D considered within 72 hours of what happened, by your local guidance.
 remark-d-negative = She is D-negative. Have anti-D considered today, within 72 hours of what happened, by your local guidance.
 remark-faint = She is faint. Lay her on her left side, take her pulse and blood pressure, ask about bleeding and pain, and look again before she leaves; if it does not pass, get help. Follow your local guidance today.
 remark-signs-of-urine = She reports: { $signs }. Take her temperature and pulse, test her urine, ask about fever, shivering and tightenings, and follow your local guidance today; pain in the loin with fever cannot wait.
 remark-faint-lying-flat = She is faint when she lies flat. Turn her on her left side now and look again; if it does not pass, get help and follow your local guidance.
-remark-pressure-severe = Her blood pressure is { $pressure }: 160 or 110, or more. Get help now and follow your local guidance for severe high blood pressure in pregnancy; take it again, but do not wait for that.
+remark-pressure-severe = Her blood pressure is { $pressure }: systolic 160 or diastolic 110, or more. Get help now and follow your local guidance for severe high blood pressure in pregnancy; take it again, but do not wait for that.
 remark-pressure-with-signs = Her blood pressure is { $pressure }, with: { $signs }. Get help and follow your local guidance for raised blood pressure with such signs now.
 remark-pressure-raised = Her blood pressure is { $pressure }. Let her sit, take it again today, test her urine for protein, ask about headache, sight, pain under the ribs and vomiting, and follow your local guidance.
 remark-severe-headache-or-rib-pain = She reports: { $signs }. Take her blood pressure and test her urine now, get help, and follow your local guidance for it, whatever the numbers are.
@@ -1261,8 +1261,8 @@ remark-womb-board-like = The womb { $feel ->
 remark-contraction-too-long = A contraction lasted { $seconds } seconds, more than 2 minutes. Listen to the heart, get help and follow your local guidance now.
 remark-contractions-too-many = { $number } contractions in ten minutes are recorded, more than 5. Listen to the heart through the next ones and after them, get help and follow your local guidance now.
 remark-contractions-five = Five contractions in ten minutes are recorded. Count again over the next ten minutes, keep a hand on the womb between them, listen to the heart after each, and follow your local guidance.
-remark-womb-cut-in-labour = The womb was cut vertically, in a T or in a J, or has torn before, and there is pain, tightening or labour. Call for senior help now, and follow your local guidance for such a womb.
-remark-womb-cut-not-known-in-labour = The womb was operated on, how it was cut is not recorded, and there are tightenings or labour. Call for help now, find the operation note, and follow your local guidance as for a cut that is not low transverse until it is found.
+remark-womb-cut-in-labour = The uterine incision was vertical, T or J, or the uterus has torn before, and there is pain, tightening or labour. Call for senior help now, and follow your local guidance for it.
+remark-womb-cut-not-known-in-labour = There has been previous uterine surgery, the uterine incision is not recorded, and there are tightenings or labour. Call for help now, find the operation note, and until it is found follow your local guidance as for an incision that is not low transverse.
 remark-caesarean-without-a-birth = A caesarean is recorded, and no birth before this one. Ask again about earlier births, and correct whichever is not so.
 remark-regular-tightenings-before-term = Tightenings are regular or painful, or she is in labour, { $weeks ->
     [known] before 37 weeks
@@ -1272,10 +1272,10 @@ remark-waters-broken-before-term = The waters have broken, { $weeks ->
     [known] before 37 weeks
    *[other] and the weeks are not known
  }. Get help and follow your local guidance for waters broken before term now; make no vaginal examination unless it says so.
-remark-water-not-clear = The water that has come is: { $signs }. Listen to the heart, get help and follow your local guidance for it now.
+remark-water-not-clear = The liquor is: { $signs }. Listen to the heart, get help and follow your local guidance for it now.
 remark-waters-broken-strep = The waters have broken, and group B strep was found in this pregnancy. Ask today for what your local guidance offers in this case, without waiting for labour; if the head rises, or a cord is seen or felt, call for help at once.
 remark-waters-broken-long = The waters have been broken for { $hours } hours. Take her temperature and pulse, listen to the heart, and talk with her today about what your local guidance offers after 24 hours.
-remark-water-little = There seems to be little water, by hand. Ask about waters leaking and movements, and follow your local guidance on a scan for it.
+remark-water-little = There seems to be little liquor, by hand. Ask about waters leaking and movements, and follow your local guidance on a scan for it.
 remark-heart-not-heard-scan-today = The heart was not heard by Doppler, and 16 weeks have passed. Arrange a scan today by your local guidance; do not send her home to wait.
 remark-heart-not-heard-try-doppler = The heart was not heard, and at these weeks a horn or fetoscope may miss it. Listen again with a Doppler today; if that does not find it, arrange a scan today by your local guidance.
 remark-twin-heart-not-heard = One baby's heart was heard, and this one was not. Ask a second person to listen now, each to one heart at the same time, and arrange a scan now by your local guidance; do not send her home to wait.
@@ -1292,14 +1292,14 @@ remark-heart-outside-usual-still = The heart rate was { $rate } beats a minute o
 remark-heart-slows-after-contractions = The heart slows after contractions. Turn her on her left side, listen through the next contractions and after them, get help and follow your local guidance now.
 remark-heart-slows = The heart was heard to slow: { $signs }. Listen again for a full minute, through a contraction and after it if there are any, with a hand on her pulse, and follow your local guidance today.
 remark-twin-hearts-near = The two hearts are recorded at { $first } and { $second } beats a minute: it may be one heart heard twice. Ask a second person to count with you, each one heart at the same time, and say so; if two hearts are not told apart, arrange a scan today by your local guidance.
-remark-twin-first-not-head-down = The first baby is not head down, and 32 weeks have passed. Follow your local guidance on a plan for her birth, and ask for a scan to confirm how both lie.
+remark-twin-first-not-head-down = The first baby is not head down, and 32 weeks have passed. Follow your local guidance on a plan for the birth, and ask for a scan to confirm how both lie.
 remark-twins-still-pregnant = Two babies with { $placentas ->
     [one] one placenta, and 36 weeks
    *[other] two placentas, and 37 weeks
  } have passed. See today that a plan for the birth is made, by your local guidance.
 remark-twins-placentas-not-known = Two babies, and whether they have one placenta or two is not recorded. Ask or look it up in her early scan: by your local guidance it decides when they are to be born.
-remark-after-41-weeks = 41 weeks have passed. Ask whether the offer to start labour has been talked over with her, by your local guidance.
-remark-after-42-weeks = 42 weeks have passed. Look again today at what was agreed with her, and ask whether a tracing of the heart twice a week and a scan for the water are arranged, by your local guidance.
+remark-after-41-weeks = 41 weeks have passed. Ask whether the offer of induction has been talked over with her, by your local guidance.
+remark-after-42-weeks = 42 weeks have passed. Look again today at what was agreed with her, and ask whether a heart tracing twice a week and a scan of the liquor are arranged, by your local guidance.
 remark-after-43-weeks = 43 weeks have passed. Ask for a senior review today, check the dates against her early scan again, and follow your local guidance.
 remark-tape-through-centiles = Three tapes, each lower against the curve than the last: { $earlier }, and { $cm } cm at { $weeks }, { $fall } standard deviations lower in all. Have a scan for growth arranged by your local guidance; a tape that is still between the tenth and the ninetieth does not settle it.
 remark-tape-lower-in-z = The tape is lower against the curve than before: { $earlier }, and { $cm } cm at { $weeks }, { $fall } standard deviations lower. Measure again with the bladder empty and the blank side of the tape up, and compare at the next visit by your local guidance.
@@ -2009,7 +2009,7 @@ case-head-straight-answer = Straight, or not well bent: it stands out on both si
 case-head-straight-lesson = Where the fingers stop first says how the head is held. It is common practice, and no finding for itself: set it beside the back and the limbs.
 case-tape-edge-story = The bladder was empty. The tape was laid over the curve, from the lower border of the pubic bone to the top of the womb, and read { $cm } cm.
 case-tape-edge-ask = What do you make of the { $cm } cm?
-case-tape-edge-answer = It began at the wrong edge: the tape begins at the upper border of the pubic bone. The number is not mended by a sum: measure again, blank side of the tape up, from the top of the womb down to the upper border.
+case-tape-edge-answer = It began at the wrong edge: the tape begins at the upper border of the pubic bone. No arithmetic mends the number: measure again, blank side of the tape up, from the top of the womb down to the upper border.
 case-tape-edge-lesson = A tape is worth as much as its two ends. Say both when you chart it: top of the womb, upper border of the pubic bone.
 case-whose-heart-story = At the start of the visit her pulse was felt at the wrist: { $pulse } a minute. Later the Doppler gave a clear, regular beat, which was counted twice, as charted.
 case-whose-heart-ask = What can be charted about the baby's heart, and why?

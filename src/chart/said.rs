@@ -4,8 +4,8 @@
 use super::paragraph::{Column, paragraph};
 use crate::exam::spoken;
 use crate::exam::{
-    Baby, Back, BackTurn, Conclusion, Descent, Exam, Finding, HeartHeard, KnownBy, Lie, Position,
-    Presentation,
+    Baby, Back, BackTurn, Conclusion, Descent, Exam, Finding, HeartHeard, Height, KnownBy, Lie, Place,
+    Position, Presentation,
 };
 use crate::reckon::{Remark, heart_rate};
 use crate::units::{Gestation, MotherSide};
@@ -191,14 +191,33 @@ pub fn told(exam: &Exam, place: Stands, words: &Words) -> Result<Vec<Told>, Word
         }
         add(heading, None, keys.iter().map(|key| (*key).to_owned()).collect())?;
     }
-    for index in 0..exam.babies.len() {
+    for (index, baby) in exam.babies.iter().enumerate() {
+        let felt_at =
+            [("breech", &baby.breech), ("head", &baby.head)].map(|(key, pole)| (key, grip_of(pole)));
         for (heading, keys) in THE_HANDS {
-            let keys = keys.iter().map(|key| format!("baby.{}.{key}", index + 1)).collect();
+            let elsewhere =
+                |key: &&&str| felt_at.iter().any(|(k, at)| k == *key && at.is_some_and(|at| at != heading));
+            let here = felt_at
+                .iter()
+                .filter(|(key, at)| *at == Some(heading) && !keys.contains(key))
+                .map(|(key, _)| key);
+            let keys = here.chain(keys.iter().filter(|key| !elsewhere(key)));
+            let keys = keys.map(|key| format!("baby.{}.{key}", index + 1)).collect();
             add(heading, Some(index), keys)?;
         }
     }
     add("group-note", None, vec!["note".to_owned()])?;
     Ok(told)
+}
+
+/// The palpation that finds a head or a breech where this one was found; `None` when no height was told.
+fn grip_of(pole: &Finding<Place>) -> Option<&'static str> {
+    match pole.value()?.height? {
+        Height::Fundus | Height::AboveNavel => Some("group-grip-1"),
+        Height::AtNavel => Some("group-grip-2"),
+        Height::BelowNavel | Height::IliacFossa | Height::AbovePubicBone => Some("group-grip-3"),
+        Height::FromNavel(_) | Height::FromPubicBone(_) => None,
+    }
 }
 
 /// Everything that was read, a line a heading.

@@ -64,8 +64,8 @@ pub const EXAMPLES: [(&str, [&str; 2]); 16] = [
     (
         "cases",
         [
-            "handspan cases --count 20 --level medium --seed 12 -o class/",
-            "handspan cases --count 1 --seed 7 -o one-for-all/",
+            "handspan cases --count 20 --level medium --set-number 12 -o class/",
+            "handspan cases --count 1 --set-number 7 -o one-for-all/",
         ],
     ),
     ("layouts", ["handspan layouts", "handspan layouts family-page"]),

@@ -32,7 +32,7 @@ pub struct Cases {
 
 /// What whoever hands them out must know.
 const KEY_STAYS: &str =
-    "hand out cases.pdf alone: key.pdf is the key, and the visit files tell the answers too";
+    "hand out cases.pdf alone: key.pdf is the answer key, and the visit files tell the answers too";
 
 /// Make them.
 pub fn run(options: &Cases) -> Outcome {

@@ -523,8 +523,8 @@ impl Vocabulary for TapeUnfit {
         Word { value: TapeUnfit::Twins, word: "twins", also: &["multiple", "more than one baby"] },
         Word {
             value: TapeUnfit::Crosswise,
-            word: "crosswise",
-            also: &["transverse", "oblique", "transverse lie", "oblique lie"],
+            word: "not longitudinal",
+            also: &["crosswise", "transverse", "oblique", "transverse lie", "oblique lie"],
         },
     ];
 }

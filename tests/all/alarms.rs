@@ -146,7 +146,7 @@ fn two_readings_of_iud_are_named() {
         let remarks = reckon(&visit(&format!("weeks=30+0; note={note}")), &Default::default()).remarks;
         remarks.first().map(|remark| remark.text(&words).expect("its sentence"))
     };
-    let both = "may be a baby that has died in the womb, or a device against pregnancy: write which.";
+    let both = "may be a baby that has died in the womb, or a contraceptive device: write which.";
     assert!(said("IUD 2018").is_some_and(|text| text.contains(both)));
     assert!(said("PV bleed").is_some_and(|text| !text.contains(both)));
 }

@@ -236,8 +236,10 @@ fn the_field_reaches_as_far_as_the_visits() {
 
 #[test]
 fn a_tape_that_is_not_read_stands_under_the_curves_and_joins_nothing() {
-    let unread =
-        TapeMark { kind: TapeKind::NotRead("31 cm: crosswise".to_owned()), ..tape(weeks(34, 0), 31.0) };
+    let unread = TapeMark {
+        kind: TapeKind::NotRead("31 cm: not longitudinal".to_owned()),
+        ..tape(weeks(34, 0), 31.0)
+    };
     let read = [tape(weeks(30, 0), 29.0), tape(weeks(32, 0), 31.0), tape(weeks(36, 0), 34.0)];
     let (joined, _) = scene(&read, &[]);
     assert_eq!(points(of_group(&joined, "joins")).len(), 4);
@@ -479,9 +481,9 @@ fn the_example_says_what_was_found() {
     let words = svg_words(&outcome);
     for said in [
         "5 visits, from 28+0 to 38+0 weeks. Due 2026-09-20.",
-        "31 cm: crosswise",
+        "31 cm: not longitudinal",
         "28+0 (2026-06-28) 27 cm 1 cm below weeks, inside the limit of 2 cm z -0.40, centile 35 Breech presentation, back to her right – 146",
-        "34+0 (2026-08-09) 31 cm – not read: crosswise Oblique lie, head low on her left, back anterior – 142",
+        "34+0 (2026-08-09) 31 cm – not read: not longitudinal Oblique lie, head low on her left, back anterior – 142",
         "38+0 (2026-09-06) 36 cm 2 cm below weeks, inside the limit of 2 cm z -0.24, centile 41 Cephalic presentation, back to her left, anterior: left occipito-anterior (LOA) 2/5 palpable 142",
         "Noted later as earlier tapes: 23.5 cm at 24+1 (z -0.25, centile 40).",
         "In each drawing her left is at the right.",

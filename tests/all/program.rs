@@ -396,6 +396,14 @@ fn what_was_mistyped_is_told_in_one_sentence() {
         (vec!["draw", "\u{2013}say", "38 ROP", "-o", "x.svg"], "type --say"),
         (vec!["check", "*.toml"], "has not filled in the star"),
         (vec!["cases", "-o", "c20.pdf"], "name a directory"),
+        (vec!["draw", "38", "weeks", "ROP"], "--say \"38 weeks ROP\" -o picture.png"),
+        (vec!["draw", "a.toml"], "handspan draw VISIT -o picture.png"),
+        (vec!["family-page", "a.toml"], "handspan family-page VISIT -o page.pdf"),
+        (vec!["plate"], "handspan plate --list"),
+        (vec!["check"], "handspan check --say \"37+0 LOA\""),
+        (vec!["note", "a.toml", "--as", "pdf"], "it takes text, handover or fhir"),
+        (vec!["draw", "a.toml", "--colour", "-o", "x.svg"], "there is no --colour"),
+        (vec!["cases", "--level", "fearful", "-o", "x"], "it takes easy, medium or hard"),
     ] {
         let output = run_in(here.path(), &arguments, b"");
         let said = said(&output);
@@ -413,6 +421,14 @@ fn old_names_are_still_read() {
     }
     let here = directory();
     fs::write(here.path().join("a.toml"), GOOD).expect("a file");
+    // The number of a set was called a seed.
+    assert_eq!(code(&run_in(here.path(), &["cases", "--count", "1", "--seed", "4", "-o", "old"], b"")), 0);
+    assert_eq!(
+        code(&run_in(here.path(), &["cases", "--count", "1", "--set-number", "4", "-o", "new"], b"")),
+        0
+    );
+    let of = |directory: &str| fs::read(here.path().join(directory).join("cases.pdf")).expect("the cases");
+    assert!(of("old") == of("new"), "one number, two sets");
     for paper in ["a4", "A4"] {
         let made =
             run_in(here.path(), &["handout", "a.toml", "-o", "a.pdf", "--paper", paper, "--force"], b"");

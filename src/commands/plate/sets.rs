@@ -170,7 +170,7 @@ impl Set {
             Set::Chin => ("chin", "the eight positions of a face"),
             Set::Brow => ("brow", "the eight positions of a brow"),
             Set::Breeches => ("breech", "how the legs of a breech lie: frank, complete, footling"),
-            Set::Crosswise => ("crosswise", "transverse and oblique lie"),
+            Set::Crosswise => ("transverse", "transverse and oblique lie"),
             Set::Attitudes => {
                 ("attitudes", "how the head is held, with the diameter that presents, measured")
             }

@@ -24,7 +24,7 @@ pub struct Row {
 impl Row {
     /// The verb of `does`.
     pub fn verb(&self) -> &'static str {
-        self.does.split_once(' ').map_or(self.does, |(verb, _)| verb)
+        self.does.split_once(' ').map_or(self.does, |(verb, _)| verb).trim_end_matches(';')
     }
     /// What stands after the verb.
     pub fn rest(&self) -> &'static str {
@@ -195,6 +195,7 @@ mod tests {
                 "is" | "value" => row.rest().split("; ").filter_map(|one| one.split('=').next()).collect(),
                 _ => vec![],
             };
+            assert!(row.verb().chars().all(|c| c.is_ascii_lowercase() || c == '-'), "{}", row.does);
             for name in names {
                 let name = name.trim_start_matches("value ").trim_start_matches("is ");
                 assert!(name == "water" || key(name).is_some(), "{:?}: {name}", row.says);

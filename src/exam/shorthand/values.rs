@@ -348,12 +348,20 @@ impl Scan<'_> {
 
     /// The longest run of tokens from `at` that is a value of `key`; `rows`: with what the lexicon says for it put in.
     pub(super) fn longest(&self, key: &Key, at: usize, rows: bool) -> Option<(usize, Value)> {
+        // `breech, left footling`: the side is that of the foot.
+        let of_foot = |at| key.name != "legs" && self.verb_at(at, &["legs"]).is_some();
+        if of_foot(at) {
+            return None;
+        }
         let stop = self.stop(at).min(at + MOST_TOKENS);
         let mut ends: Vec<(usize, String, bool)> = vec![];
         let mut text = String::new();
         let mut next = at;
         while next < stop {
             if key.list && !key.has_places() && key.name != "earlier-tapes" && self.low(next) == "," {
+                break;
+            }
+            if of_foot(next) {
                 break;
             }
             let (end, piece, of_row) = match rows.then(|| self.put_in(key, next)).flatten() {
