@@ -247,8 +247,8 @@ pub struct Draw {
     /// How much of the mother: her torso as an outline with its bones, or her body with arms and clothes
     #[arg(long, default_value = "outline", value_name = "HOW")]
     pub mother: MotherAs,
-    /// The hands of whoever palpates, as lines: at the top of the womb, at its sides, one above the pubic bone, both into the pelvis
-    #[arg(long, value_name = "PALPATION")]
+    /// The hands of whoever examines, as lines: at the top of the womb, at its sides, one above the pubic bone, both into the pelvis, with the tape, with a horn or a Doppler at the heart
+    #[arg(long, value_name = "WHAT THEY DO")]
     pub hands: Option<Palpation>,
     /// From where it is seen: by someone facing her, or by her looking down
     #[arg(long, default_value = "facing")]
@@ -620,7 +620,7 @@ pub enum MotherAs {
     Outline,
 }
 
-/// What is felt.
+/// What hands do.
 #[derive(Clone, Copy, ValueEnum)]
 #[allow(missing_docs)]
 pub enum Palpation {
@@ -628,6 +628,9 @@ pub enum Palpation {
     Lateral,
     PelvicOne,
     PelvicTwo,
+    Tape,
+    Horn,
+    Doppler,
 }
 
 /// Views.

@@ -594,6 +594,9 @@ fn palpation(palpation: cli::Palpation) -> Palpation {
         cli::Palpation::Lateral => Palpation::Lateral,
         cli::Palpation::PelvicOne => Palpation::PelvicOne,
         cli::Palpation::PelvicTwo => Palpation::PelvicTwo,
+        cli::Palpation::Tape => Palpation::Tape,
+        cli::Palpation::Horn => Palpation::Horn,
+        cli::Palpation::Doppler => Palpation::Doppler,
     }
 }
 

@@ -319,6 +319,8 @@ impl Ready {
             needs_labels: set.is_some_and(Set::needs_labels),
             hands: match figure.lesson {
                 Lesson::Grip(number) => Palpation::ALL.get(usize::from(number).wrapping_sub(1)).copied(),
+                Lesson::Listening => Some(Palpation::Horn),
+                Lesson::Tape => Some(Palpation::Tape),
                 _ => None,
             },
         })

@@ -302,11 +302,14 @@ const VIEWS: [(&str, View); 2] = [("facing", View::Facing), ("hers", View::Hers)
 const LABELS: [(&str, Labels); 4] =
     [("none", Labels::None), ("few", Labels::Few), ("all", Labels::All), ("numbered", Labels::Numbered)];
 const MINUTES: [(&str, Length); 2] = [("1", Length::Minute), ("10", Length::Whole)];
-const PALPATIONS: [(&str, Palpation); 4] = [
+const PALPATIONS: [(&str, Palpation); 7] = [
     ("fundal", Palpation::Fundal),
     ("lateral", Palpation::Lateral),
     ("pelvic-one", Palpation::PelvicOne),
     ("pelvic-two", Palpation::PelvicTwo),
+    ("tape", Palpation::Tape),
+    ("horn", Palpation::Horn),
+    ("doppler", Palpation::Doppler),
 ];
 const SKIN_PAPERS: [(&str, Paper); 3] = [("a4", Paper::A4), ("letter", Paper::Letter), ("a3", Paper::A3)];
 const PAPERS: [(&str, Paper); 2] = [("a4", Paper::A4), ("letter", Paper::Letter)];

@@ -7,8 +7,7 @@
 use super::hands;
 use super::scene::{Colour, FillRule, Item, Path, Step as Draw};
 use super::strokes::Step;
-use crate::body::cast::Cast;
-use crate::body::hands::{Palpation, chosen};
+use crate::body::hands::{Hand, Palpation, chosen};
 use crate::body::pose::{Drawn, Pose};
 use crate::units::{FigurePoint, MotherSide};
 
@@ -35,7 +34,7 @@ const FLANK: f32 = 6.5;
 
 /// The hands that lie on her in a step: both round the head, one along the back, the one without the pen at the bottom; none
 /// where they would not help.
-pub fn hands_on(pose: &Pose, number: usize, step: Step, handed: Handed) -> Vec<Cast> {
+pub fn hands_on(pose: &Pose, number: usize, step: Step, handed: Handed) -> Vec<Hand> {
     let Some((_, drawn)) = pose.babies.iter().find(|(n, _)| *n == number) else { return vec![] };
     let left = handed == Handed::Left;
     let shape = &pose.mother;
@@ -107,8 +106,8 @@ pub fn heart(at: FigurePoint, size: f32, colour: Colour) -> Item<FigurePoint> {
 }
 
 /// The lines of hands.
-pub fn lines(casts: &[Cast], paper: Colour) -> Item<FigurePoint> {
-    hands::lines(casts, hands::INK, paper)
+pub fn lines(laid: &[Hand], paper: Colour) -> Item<FigurePoint> {
+    hands::lines(laid, hands::INK, paper, [paper; 2])
 }
 
 /// A pen with its tip at `tip`; `cm` is a mm of the paper on the figure. It leans towards the hand that holds it.

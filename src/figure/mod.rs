@@ -13,6 +13,7 @@ pub mod growth;
 mod hands;
 mod her_body;
 pub mod her_clothes;
+mod instruments;
 mod joins;
 pub mod labels;
 mod lines;
@@ -51,9 +52,10 @@ pub use options::{FigureOptions, Labels, MotherAs, Palette, Style, View};
 
 use crate::body::cast::Cast;
 use crate::body::hands as palpating;
-use crate::body::pose::{DrawingNote, Pose};
+use crate::body::pose::{DrawingNote, Mark, Pose};
+use crate::body::touch;
 use crate::fonts::{FontError, Fonts};
-use crate::units::FigurePoint;
+use crate::units::{FigurePoint, MotherPoint};
 use crate::words::{Words, WordsError};
 use labels::{Asked, Plan, Planner};
 use mother::{FrontMarks, Handbooks, InFront, MotherLook, MotherPalette, MotherStyle, SkinMarks};
@@ -83,6 +85,8 @@ pub enum FigureError {
     Font(FontError),
     /// No free place was found for these words, nor for a number that stands for them.
     NoRoom(String),
+    /// A horn or a probe is asked for, and nothing says where it is put down.
+    NowhereToListen,
 }
 
 impl From<WordsError> for FigureError {
@@ -102,6 +106,10 @@ impl fmt::Display for FigureError {
         match self {
             FigureError::Words(e) => e.fmt(f),
             FigureError::Font(e) => e.fmt(f),
+            FigureError::NowhereToListen => f.write_str(
+                "nothing says where the heart is heard, so no horn and no probe can be drawn there; write `heart`, or how the \
+                 baby lies, or leave --hands out",
+            ),
             FigureError::NoRoom(words) => {
                 write!(
                     f,
@@ -234,7 +242,7 @@ pub fn figure_showing(
         scene.items = sketch::draw(pose, &pen::pen(pose), options, colours.ink);
     } else {
         scene.items = painted(pose, cast, options, &look, &colours, front);
-        if options.mother == MotherAs::Body {
+        if options.mother == MotherAs::Body || options.hands.is_some() {
             // Arms and clothes reach to the edges: every word there has its rim.
             plan.placed.iter_mut().filter(|p| p.area.bottom > scene.frame.bottom).for_each(|p| p.rim = true);
         }
@@ -248,7 +256,17 @@ pub fn figure_showing(
         }
     }
     if let Some(palpation) = options.hands.filter(|_| !sketch) {
-        scene.items.push(hands::draw(&palpating::casts(&pose.mother, palpation), &look));
+        let heart = if palpation.listens() {
+            Some(place_to_listen(pose).ok_or(FigureError::NowhereToListen)?)
+        } else {
+            None
+        };
+        scene.items.extend(instruments::draw(palpation, &pose.mother, heart, &look));
+        scene.items.push(hands::draw(
+            &palpating::laid(&pose.mother, palpation, heart),
+            &look,
+            options.mm_per_cm,
+        ));
     }
     scene.items.extend(shown.iter().enumerate().map(|(i, shown)| shown.draw(i + 1, &mark_colours)));
     if options.view == View::Hers {
@@ -264,6 +282,15 @@ pub fn figure_showing(
     }
     scene.items.extend(labels::paint(&plan, &mark_colours, words.lang(), fonts)?);
     Ok(scene)
+}
+
+/// Where the first heart was heard, or else is best listened for.
+fn place_to_listen(pose: &Pose) -> Option<MotherPoint> {
+    let heard = pose.marks.iter().find_map(|mark| match mark {
+        Mark::Heart(_, at) => Some(*at),
+        Mark::Limb(..) => None,
+    });
+    heard.or_else(|| touch::palpation(pose).hearts.first().map(|heart| heart.at))
 }
 
 /// Mother and babies in the styles `soft` and `line`.

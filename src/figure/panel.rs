@@ -9,7 +9,7 @@ use super::on_skin::{HAND_CM, HEART};
 use super::scene::{Align, Colour, FillRule, Frame, Item, Path, Role, Scene, Step as Draw, Text};
 use super::smooth;
 use super::strokes::Stroke;
-use crate::body::cast::Cast;
+use crate::body::hands::Hand;
 use crate::body::pose::{Mark, Pose};
 use crate::fonts::{Face, FontError, Fonts};
 use crate::units::FigurePoint;
@@ -75,7 +75,7 @@ pub struct PanelOptions<'a> {
     /// Whether the heart of this baby is drawn.
     pub heart: Option<usize>,
     /// The hands that lie on her.
-    pub hands: Vec<Cast>,
+    pub hands: Vec<Hand>,
     /// The hand that holds the pen, where a pen is drawn.
     pub pen: Option<Handed>,
     /// Language tag of the sides.

@@ -1,17 +1,19 @@
-// How a palpation is done. In: which one. Out: the hands on a belly that is not hers, marked as such; nothing of it goes into the visit.
+// How a step of the examination is done. In: which one. Out: the hands on a belly that is not hers, marked as such; nothing of it goes into the visit.
 import { ask } from './library.js';
 import { el, say, tongue } from './words.js';
 
 const at = (id) => document.getElementById(id);
 
 /** The hands of each step. */
-export const HANDS = { 'grip-1': 'fundal', 'grip-2': 'lateral', 'grip-3': 'pelvic-one', 'grip-4': 'pelvic-two' };
+export const HANDS = {
+  'grip-1': 'fundal', 'grip-2': 'lateral', 'grip-3': 'pelvic-one', 'grip-4': 'pelvic-two', listen: 'horn', tape: 'tape',
+};
 
 /** A baby to feel, head down. */
 const FELT = [['weeks', '37+0'], ['baby.1.breech', 'fundus'], ['baby.1.back', 'left lateral'], ['baby.1.head', 'above pubic bone']];
 const drawn = new Map();
 
-/** Show the hands of a palpation, under the name of its step and how it is done. */
+/** Show the hands of a step, under the name of its step and how it is done. */
 export function showPalpation(hands, name, how) {
   if (!drawn.has(hands)) {
     const { text } = ask({ command: 'edit', exam: { text: '' }, edits: FELT.map(([key, value]) => ({ key, values: [value] })) });
