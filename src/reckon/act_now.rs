@@ -10,6 +10,7 @@ mod heart_sought;
 mod infection;
 mod movements;
 mod note;
+mod overlap;
 mod pressure;
 mod private;
 mod scar;
@@ -43,6 +44,7 @@ pub fn act_now(exam: &Exam, conclusions: &[Conclusion], thresholds: &Thresholds)
     private::remarks(exam, &mut remarks);
     waters::remarks(exam, conclusions, infection, &mut remarks);
     across::remarks(exam, conclusions, &mut remarks);
+    overlap::remarks(exam, &mut remarks);
     heart_sought::remarks(exam, &mut remarks);
     heart_rate::remarks(exam, thresholds, infection, &mut remarks);
     remarks

@@ -136,6 +136,7 @@ fn labels_name_only_what_the_visit_holds() {
     let (words, fonts) = (Words::load("en").expect("English"), Fonts::load().expect("fonts"));
     let mut dice = Dice::new(43_383);
     let mut held = [0; LABELS.len()];
+    let mut named = 0;
     for round in 0..70 {
         let exam = visit(&mut dice);
         let reckoning = reckon(&exam, &Default::default());
@@ -146,10 +147,25 @@ fn labels_name_only_what_the_visit_holds() {
         let cast = (round % 35 == 0).then(|| pose.cast()).flatten();
         let options = options(View::Facing, Labels::All, 3.5, 10.0);
         let plan = figure::plan(&pose, cast.as_ref(), &options, &words, &fonts).expect("a plan");
+        // Where rounds stand for a baby, each says whether its pole was felt.
+        let of_rounds = pose.rounds().next().is_some();
         for placed in &plan.placed {
             let lines: Vec<&str> = placed.lines.iter().map(|(line, _)| line.as_str()).collect();
             let text = lines.join(" ");
             let bare = text.trim_end_matches(", unsure");
+            let probable = bare.trim_start_matches("probably ");
+            if of_rounds && probable == "head" {
+                named += 1;
+                assert!(
+                    has(&exam, 0, &["head", "head-above-brim"]),
+                    "round {round}: `{text}`\n{}",
+                    write(&exam)
+                );
+            }
+            if of_rounds && probable == "bottom" {
+                named += 1;
+                assert!(has(&exam, 0, &["breech"]), "round {round}: `{text}`\n{}", write(&exam));
+            }
             for (at, (label, rests)) in LABELS.iter().enumerate() {
                 let same = if label.contains("above") || label.contains("handbooks") {
                     bare.contains(label)
@@ -164,4 +180,5 @@ fn labels_name_only_what_the_visit_holds() {
         }
     }
     assert!(held.iter().filter(|held| **held > 0).count() >= 8, "{held:?}");
+    assert!(named > 5, "{named} poles that were felt");
 }

@@ -31,6 +31,12 @@ pub(super) const RULES: &[Rule] = &[
         "brow, face, shoulder, hand or foot found by the vagina",
         "in labour, with regular tightenings, or waters broken",
     ),
+    practice(
+        "head-overlaps-in-labour",
+        ACT,
+        "the head overlaps the pubic bone, and she is in labour",
+        "in labour, or with regular tightenings",
+    ),
     // What she says.
     act_now(
         "movements-fewer",
