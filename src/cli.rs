@@ -244,9 +244,12 @@ pub struct Draw {
     /// Colours of skin in the style soft: neutral, or lightest, lighter, light, deep, deeper, deepest
     #[arg(long, value_name = "SKIN")]
     pub palette: Option<Palette>,
-    /// How much of the mother: her torso as an outline with its bones, or her body with arms and clothes
+    /// How much of the mother: her torso as an outline with its bones; her body with arms and clothes; the same up to her lips; or whole
     #[arg(long, default_value = "outline", value_name = "HOW")]
-    pub mother: MotherAs,
+    pub mother: Mother,
+    /// With --mother lips or whole: her hair, or a scarf
+    #[arg(long, value_name = "WHICH")]
+    pub hair: Option<Hair>,
     /// The hands of whoever examines, as lines: at the top of the womb, at its sides, one above the pubic bone, both into the pelvis, with the tape, with a horn or a Doppler at the heart
     #[arg(long, value_name = "WHAT THEY DO")]
     pub hands: Option<Palpation>,
@@ -612,7 +615,25 @@ pub enum Minutes {
     Ten,
 }
 
-/// How much of the mother.
+/// How much of the mother in a picture.
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+#[allow(missing_docs)]
+pub enum Mother {
+    Outline,
+    Body,
+    Lips,
+    Whole,
+}
+
+/// What is seen of her hair.
+#[derive(Clone, Copy, ValueEnum)]
+#[allow(missing_docs)]
+pub enum Hair {
+    Loose,
+    Scarf,
+}
+
+/// How much of the mother on a page that goes home.
 #[derive(Clone, Copy, ValueEnum)]
 #[allow(missing_docs)]
 pub enum MotherAs {

@@ -28,7 +28,7 @@ mod vocabulary;
 
 pub use crate::exam::edit::Edit;
 pub use crate::figure::artist::Handed;
-pub use crate::figure::{Labels, MotherAs, Palette, Palpation, Style, View};
+pub use crate::figure::{Hair, Labels, MotherAs, Palette, Palpation, Style, View};
 pub use crate::sheet::skin::Length;
 pub use crate::teach::Level;
 pub use cases::Cases;

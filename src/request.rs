@@ -7,9 +7,9 @@ use crate::cli;
 use crate::files::{self, Given, Target, load};
 use crate::manual;
 use handspan::commands::{
-    Cases, Check, Chosen, Command, Draft, Draw, Form, Format, Growth, GuideLook, Handed, Handout, Labels,
-    Length, Level, Model, MotherAs, Note, Palette, Palpation, Paper, Plate, Request, Review, Set, Size,
-    SkinGuide, Source, Space, Style, View, Way, What,
+    Cases, Check, Chosen, Command, Draft, Draw, Form, Format, Growth, GuideLook, Hair, Handed, Handout,
+    Labels, Length, Level, Model, MotherAs, Note, Palette, Palpation, Paper, Plate, Request, Review, Set,
+    Size, SkinGuide, Source, Space, Style, View, Way, What,
 };
 use handspan::report::Look;
 use handspan::write::TextAs;
@@ -79,7 +79,7 @@ pub fn from(arguments: cli::Cli) -> Result<Work, String> {
                     format,
                     style: style(draw.style),
                     palette: draw.palette.map_or(Palette::Neutral, palette),
-                    mother: mother(draw.mother),
+                    mother: mother_drawn(draw.mother, draw.hair),
                     hands: draw.hands.map(palpation),
                     view: view(draw.view),
                     labels: labels(draw.labels),
@@ -565,6 +565,9 @@ fn goes_together(draw: &cli::Draw) -> Result<(), String> {
     if matches!(draw.style, cli::Style::Sketch) && draw.hands.is_some() {
         return Err("a sketch is too small for hands: leave --hands out, or give another --style".to_owned());
     }
+    if draw.hair.is_some() && !matches!(draw.mother, cli::Mother::Lips | cli::Mother::Whole) {
+        return Err("--hair goes with --mother lips or whole; leave it out, or add one of them".to_owned());
+    }
     if matches!(draw.style, cli::Style::Sketch)
         && matches!(draw.labels, cli::Labels::All | cli::Labels::Numbered)
     {
@@ -597,6 +600,19 @@ fn palpation(palpation: cli::Palpation) -> Palpation {
         cli::Palpation::Tape => Palpation::Tape,
         cli::Palpation::Horn => Palpation::Horn,
         cli::Palpation::Doppler => Palpation::Doppler,
+    }
+}
+
+fn mother_drawn(mother: cli::Mother, hair: Option<cli::Hair>) -> MotherAs {
+    let hair = match hair {
+        None | Some(cli::Hair::Loose) => Hair::Loose,
+        Some(cli::Hair::Scarf) => Hair::Scarf,
+    };
+    match mother {
+        cli::Mother::Outline => MotherAs::Outline,
+        cli::Mother::Body => MotherAs::Body,
+        cli::Mother::Lips => MotherAs::Lips(hair),
+        cli::Mother::Whole => MotherAs::Whole(hair),
     }
 }
 

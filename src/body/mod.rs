@@ -13,6 +13,7 @@ pub mod hands;
 pub mod head;
 pub mod heard;
 pub mod her_arms;
+pub mod her_head;
 pub mod hold;
 pub mod joints;
 pub mod lateral;

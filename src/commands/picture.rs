@@ -63,7 +63,10 @@ impl<'a> Maker<'a> {
         let told = |e: &dyn std::fmt::Display| e.to_string();
         let looks = layout.pictures();
         let style = |look: &PictureLook| look.style.unwrap_or(wanted.style);
-        let frames: Vec<Frame> = looks.iter().map(|(_, look)| figure::frame(style(look))).collect();
+        let frames: Vec<Frame> = looks
+            .iter()
+            .map(|(_, look)| figure::frame_with(style(look), wanted.mother, wanted.view))
+            .collect();
         let scales = layout.scales(&frames, content, self.words, self.fonts).map_err(|e| told(&e))?;
         let cast = pose.cast();
         let mut scenes = vec![];

@@ -5,10 +5,12 @@
 
 use super::baby::{self, Hand};
 use super::her_clothes;
+use super::her_head;
 use super::mother::{self, MotherLook, MotherStyle, SkinMarks};
 use super::mother_body;
 use super::mother_ink::{fine_lines, group};
 use super::mother_palette::MotherPalette;
+use super::options::{Hair, Palette};
 use super::palette::BabyColours;
 use super::rounds;
 use super::scene::Item;
@@ -30,17 +32,22 @@ pub fn draw(
     cast: Option<&Cast>,
     skin: &SkinMarks,
     look: &MotherLook,
+    (palette, hair): (Palette, Option<Hair>),
     wall: Vec<Item<FigurePoint>>,
 ) -> Vec<Item<FigurePoint>> {
     let shape = &pose.mother;
     let taken = |p: FigurePoint| {
         cast.is_some_and(|c| c.covers(p.x, p.y)) || pose.rounds().any(|(_, r)| rounds::covers(r, p))
     };
-    let mut items = dressed(shape, skin, look);
+    let head = hair.map(|hair| (hair, her_head::Colours::of(look, palette, skin_colours(&look.palette))));
+    let mut items: Vec<_> =
+        head.iter().filter_map(|(hair, colours)| her_head::behind(*hair, colours)).collect();
+    items.extend(dressed(shape, skin, look, hair.is_some()));
+    items.extend(head.iter().flat_map(|(hair, colours)| her_head::before(*hair, colours)));
     items.extend(mother::room(&pose.womb, false, look));
     items.extend(linea_nigra(shape, skin, look));
     items.extend(wall);
-    items.extend(arms(shape, &Reach::of(shape, &taken), look));
+    items.extend(arms(shape, &Reach::of(shape, &taken), look, hair.is_some()));
     items
 }
 
@@ -51,9 +58,9 @@ pub fn bare(
     skin: &SkinMarks,
     look: &MotherLook,
 ) -> Vec<Item<FigurePoint>> {
-    let mut items = dressed(shape, skin, look);
+    let mut items = dressed(shape, skin, look, false);
     items.extend(linea_nigra(shape, skin, look));
-    items.extend(arms(shape, &Reach::of(shape, taken), look));
+    items.extend(arms(shape, &Reach::of(shape, taken), look, false));
     items
 }
 
@@ -61,8 +68,13 @@ fn linea_nigra(shape: &MotherShape, skin: &SkinMarks, look: &MotherLook) -> Opti
     skin.linea_nigra.then(|| group("linea-nigra", "", vec![mother_body::linea_nigra(shape, look)]))
 }
 
-/// Torso, skirt and top.
-fn dressed(shape: &MotherShape, skin: &SkinMarks, look: &MotherLook) -> Vec<Item<FigurePoint>> {
+/// Torso, skirt and top, with `shoulders` where they are in the picture.
+fn dressed(
+    shape: &MotherShape,
+    skin: &SkinMarks,
+    look: &MotherLook,
+    shoulders: bool,
+) -> Vec<Item<FigurePoint>> {
     let mut torso = vec![];
     let soft = look.style == MotherStyle::Soft;
     if soft {
@@ -74,12 +86,12 @@ fn dressed(shape: &MotherShape, skin: &SkinMarks, look: &MotherLook) -> Vec<Item
     vec![
         group("mother-body", "", torso),
         group("mother-skirt", "", her_clothes::skirt(shape, look)),
-        group("mother-top", "", her_clothes::top(shape, look)),
+        group("mother-top", "", her_clothes::top(shape, look, shoulders)),
     ]
 }
 
 /// Both arms and their sleeves.
-fn arms(shape: &MotherShape, reach: &Reach, look: &MotherLook) -> Vec<Item<FigurePoint>> {
+fn arms(shape: &MotherShape, reach: &Reach, look: &MotherLook, shoulders: bool) -> Vec<Item<FigurePoint>> {
     let colours = skin_colours(&look.palette);
     let soft = look.style == MotherStyle::Soft;
     let mut items = vec![];
@@ -88,7 +100,7 @@ fn arms(shape: &MotherShape, reach: &Reach, look: &MotherLook) -> Vec<Item<Figur
         flatten(baby::limb(&arm, &colours, soft, HAND), &mut marks);
         items.push(group(name, "", marks));
     }
-    items.push(group("mother-sleeves", "", her_clothes::sleeves(reach, look)));
+    items.push(group("mother-sleeves", "", her_clothes::sleeves(reach, look, shoulders)));
     items
 }
 

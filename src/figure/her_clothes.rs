@@ -125,20 +125,28 @@ fn tones(line: &[FigurePoint], side: &[FigurePoint], cloth: &Cloth, items: &mut 
     }
 }
 
-/// The body of the top.
-pub fn top(shape: &MotherShape, look: &MotherLook) -> Vec<Item<FigurePoint>> {
+/// The neckline from her right to her left.
+pub fn neckline() -> Vec<FigurePoint> {
+    points(&[(-7.4, 53.7), (-6.9, 49.9), (-4.5, 46.2), (0.0, 44.6), (4.5, 46.2), (6.9, 49.9), (7.4, 53.7)])
+}
+
+/// The body of the top, with `shoulders` where they are in the picture.
+pub fn top(shape: &MotherShape, look: &MotherLook, shoulders: bool) -> Vec<Item<FigurePoint>> {
     let (cloth, (edge, fold)) = (TOP.of(look), widths(look));
     let soft = look.style == MotherStyle::Soft;
     let hem = hem(shape);
     let corner = hem[hem.len() - 1];
     let at = |y: f32, more: f32| FigurePoint::new(shape.half_width(f64::from(y)) as f32 + more, y);
-    let side = vec![
+    let mut side = vec![
         corner,
         at(corner.y + 2.2, 0.55),
         at(corner.y + 4.4, 1.0),
         FigurePoint::new(15.4, 38.6),
         FigurePoint::new(15.8, 41.0),
     ];
+    if shoulders {
+        side.extend(points(&[(15.6, 45.0), (14.9, 49.4), (13.2, 51.8), (11.0, 52.5), (7.4, 53.7)]));
+    }
     let mut items = vec![];
     if soft {
         // The shadow of the hem on the skin.
@@ -151,7 +159,9 @@ pub fn top(shape: &MotherShape, look: &MotherLook) -> Vec<Item<FigurePoint>> {
             cornered(&[hem.clone(), under]),
             look.palette.shade[0].mix(look.palette.shade[1], 0.6),
         ));
-        tones(&hem, &side, &cloth, &mut items);
+        // On the whole top a band of light would be a stripe.
+        let lit = if shoulders { cloth.base } else { cloth.light };
+        tones(&hem, &side, &Cloth { light: lit, ..cloth }, &mut items);
     } else {
         items.push(fill(piece(&hem, &side, 0.0, 0.0), cloth.base));
     }
@@ -170,27 +180,42 @@ pub fn top(shape: &MotherShape, look: &MotherLook) -> Vec<Item<FigurePoint>> {
     items.push(fine_lines(&[seam], 0.5 * edge, cloth.fold));
     items.push(fine_lines(&[hem], edge, cloth.line));
     items.push(fine_lines(&both_sides(&side), edge, cloth.line));
+    if shoulders {
+        let rib: Vec<FigurePoint> =
+            neckline().iter().map(|p| FigurePoint::new(p.x * 1.09, p.y - 0.62)).collect();
+        items.push(fine_lines(&[rib], 0.5 * edge, cloth.fold));
+        items.push(fine_lines(&[neckline()], edge, cloth.line));
+    }
     items
 }
 
-/// Both sleeves, over her arms.
-pub fn sleeves(reach: &Reach, look: &MotherLook) -> Vec<Item<FigurePoint>> {
+/// Both sleeves, over her arms, up to the `shoulders` where they are in the picture.
+pub fn sleeves(reach: &Reach, look: &MotherLook, shoulders: bool) -> Vec<Item<FigurePoint>> {
     let (cloth, (edge, fold)) = (TOP.of(look), widths(look));
     // Of her left arm: down its outside, along the hem, up its inside.
-    let outside = [(21.4, 41.0), (22.5, 37.4), (23.35, 33.6)];
+    let outside: &[(f32, f32)] = if shoulders {
+        &[(13.4, 51.75), (16.4, 50.9), (19.1, 49.0), (20.7, 46.0), (21.7, 42.4), (22.7, 38.0), (23.35, 33.6)]
+    } else {
+        &[(21.4, 41.0), (22.5, 37.4), (23.35, 33.6)]
+    };
     let hem = [(23.35, 33.6), (21.4, 33.05), (18.6, 33.15), (15.0, 34.2)];
-    let inside = [(15.0, 34.2), (14.5, 36.4), (13.6, 41.0)];
+    let inside: &[(f32, f32)] = if shoulders {
+        &[(15.0, 34.2), (14.2, 36.4), (13.1, 38.6), (12.2, 41.2), (11.9, 44.8), (12.2, 48.8), (13.4, 51.75)]
+    } else {
+        &[(15.0, 34.2), (14.5, 36.4), (13.6, 41.0)]
+    };
     let mut items = vec![];
     for side in [MotherSide::Left, MotherSide::Right] {
         let place = |line: &[(f32, f32)], out: f32| -> Vec<FigurePoint> {
             let moved = |&(x, y): &(f32, f32)| {
                 // A little nearer to the sleeve's own middle.
                 let x = x + (19.2 - x) * out + reach.at(side, y);
+                let y = y - 0.4 * (y - 42.0).max(0.0) * out;
                 FigurePoint::new(side.sign() * x, y)
             };
             line.iter().map(moved).collect()
         };
-        let whole = |out: f32| cornered(&[place(&outside, out), place(&hem, out), place(&inside, out)]);
+        let whole = |out: f32| cornered(&[place(outside, out), place(&hem, out), place(inside, out)]);
         if look.style == MotherStyle::Soft {
             items.push(fill(whole(0.0), cloth.shade));
             items.push(fill(whole(0.16), cloth.base.mix(cloth.shade, 0.4)));
@@ -201,7 +226,7 @@ pub fn sleeves(reach: &Reach, look: &MotherLook) -> Vec<Item<FigurePoint>> {
         items.push(brush(&place(&[(15.6, 37.0), (16.9, 36.2), (18.4, 35.9)], 0.0), fold, cloth.fold));
         let seam: Vec<(f32, f32)> = hem.iter().map(|(x, y)| (*x, y + 0.5)).collect();
         items.push(fine_lines(&[place(&seam, 0.03)], 0.5 * edge, cloth.fold));
-        let edges = [&outside[..], &hem[..], &inside[..]].map(|line| place(line, 0.0));
+        let edges = [outside, &hem[..], inside].map(|line| place(line, 0.0));
         items.push(fine_lines(&edges, edge, cloth.line));
     }
     items

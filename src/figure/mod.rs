@@ -13,6 +13,7 @@ pub mod growth;
 mod hands;
 mod her_body;
 pub mod her_clothes;
+mod her_head;
 mod instruments;
 mod joins;
 pub mod labels;
@@ -48,7 +49,7 @@ mod turn;
 mod wanted;
 
 pub use crate::body::hands::Palpation;
-pub use options::{FigureOptions, Labels, MotherAs, Palette, Style, View};
+pub use options::{FigureOptions, Hair, Labels, MotherAs, Palette, Style, View};
 
 use crate::body::cast::Cast;
 use crate::body::hands as palpating;
@@ -74,6 +75,17 @@ pub const fn frame(style: Style) -> Frame {
         Style::Soft | Style::Line | Style::Pen => FRAME,
         Style::Sketch => sketch::FRAME,
     }
+}
+
+/// The same with as much of her as is wanted; as she sees herself, looking down, she has no head.
+pub const fn frame_with(style: Style, mother: MotherAs, view: View) -> Frame {
+    let frame = frame(style);
+    let top = match (style, view, mother) {
+        (Style::Sketch, ..) | (_, View::Hers, _) | (_, _, MotherAs::Outline | MotherAs::Body) => frame.top,
+        (_, View::Facing, MotherAs::Lips(_)) => 59.4,
+        (_, View::Facing, MotherAs::Whole(_)) => 79.5,
+    };
+    Frame { top, ..frame }
 }
 
 /// Why a figure could not be made.
@@ -194,7 +206,8 @@ fn plan_with(
     words: &Words,
     fonts: &Fonts,
 ) -> Result<Plan, FigureError> {
-    let frame = if options.style == Style::Sketch { sketch::frame(pose) } else { FRAME };
+    let whole = frame_with(options.style, options.mother, options.view);
+    let frame = if options.style == Style::Sketch { sketch::frame(pose) } else { whole };
     let frame = if options.view == View::Hers { turn::turned_frame(frame) } else { frame };
     let marks = marks::places(pose, cast, options.labels, &front.anchors);
     let source = Source { pose, cast, marks: &marks, anchors: &front.anchors, words };
@@ -232,7 +245,7 @@ pub fn figure_showing(
     let mut plan = plan_with(pose, cast, options, (&front, shown), words, fonts)?;
     let sketch = options.style == Style::Sketch;
     let mut scene = Scene {
-        frame: frame(options.style),
+        frame: frame_with(options.style, options.mother, options.view),
         title: options.title.clone(),
         description: options.description.clone(),
         lang: words.lang().to_owned(),
@@ -242,7 +255,7 @@ pub fn figure_showing(
         scene.items = sketch::draw(pose, &pen::pen(pose), options, colours.ink);
     } else {
         scene.items = painted(pose, cast, options, &look, &colours, front);
-        if options.mother == MotherAs::Body || options.hands.is_some() {
+        if options.mother.is_dressed() || options.hands.is_some() {
             // Arms and clothes reach to the edges: every word there has its rim.
             plan.placed.iter_mut().filter(|p| p.area.bottom > scene.frame.bottom).for_each(|p| p.rim = true);
         }
@@ -306,12 +319,13 @@ fn painted(
     let [linea_nigra, striae, rash] = pose.skin;
     let skin = SkinMarks { linea_nigra, striae, rash };
     let rounds = pose.rounds().map(|(number, rounds)| rounds::draw(number, rounds, colours, tonal));
-    let body = options.mother == MotherAs::Body;
+    let body = options.mother.is_dressed();
+    let hair = options.mother.hair().filter(|_| options.view == View::Facing);
     // The wall of the womb lies before the baby, but behind her hands.
     let is_wall = |item: &Item<FigurePoint>| matches!(item, Item::Group { name, .. } if name == "womb-wall");
     let (wall, marks): (Vec<_>, Vec<_>) = front.items.into_iter().partition(|item| body && is_wall(item));
     let mut items = if body {
-        her_body::draw(pose, cast, &skin, look, wall)
+        her_body::draw(pose, cast, &skin, look, (options.palette, hair), wall)
     } else {
         mother::behind(&pose.mother, &pose.womb, &skin, look)
     };

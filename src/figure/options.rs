@@ -47,6 +47,35 @@ pub enum MotherAs {
     Outline,
     /// With arms and clothes, both hands under her belly, and no bone: for those who take the picture home.
     Body,
+    /// The same, up to her lips.
+    Lips(Hair),
+    /// The same with her head, bent to her belly.
+    Whole(Hair),
+}
+
+impl MotherAs {
+    /// Whether she has arms and clothes.
+    pub const fn is_dressed(self) -> bool {
+        !matches!(self, MotherAs::Outline)
+    }
+
+    /// What is seen of her hair, if her head is in the picture.
+    pub const fn hair(self) -> Option<Hair> {
+        match self {
+            MotherAs::Lips(hair) | MotherAs::Whole(hair) => Some(hair),
+            MotherAs::Outline | MotherAs::Body => None,
+        }
+    }
+}
+
+/// What is seen of her hair.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Hair {
+    /// All of it, parted.
+    #[default]
+    Loose,
+    /// Nothing: she wears a scarf.
+    Scarf,
 }
 
 /// The colours of skin, of mother and baby alike.

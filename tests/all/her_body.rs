@@ -5,10 +5,12 @@ use handspan::body::cast::Cast;
 use handspan::body::her_arms::{Reach, casts};
 use handspan::body::mother::MotherShape;
 use handspan::body::pose::{self, Pose};
-use handspan::commands::{self, Command, Draft, Draw, Format, Handout, Labels, MotherAs, Palette, Request};
+use handspan::commands::{
+    self, Command, Draft, Draw, Format, Hair, Handout, Labels, MotherAs, Palette, Request,
+};
 use handspan::commands::{Source, Style, View};
 use handspan::exam::{self, Scar};
-use handspan::figure::her_clothes;
+use handspan::figure::{self, her_clothes};
 use handspan::report::Look;
 use handspan::units::{FigurePoint, MotherSide};
 use handspan::write::TextAs;
@@ -175,4 +177,34 @@ fn no_cloth_hides_a_scar_or_the_navel() {
             assert!(y > her_clothes::waist_y(x) + 0.4 && y < lowest - 0.4, "{x}, {y}: {shape:?}");
         }
     }
+}
+
+#[test]
+fn her_head_is_shown_where_it_is_wanted_and_nowhere_else() {
+    let whole = |hair| drawn(SCARRED, MotherAs::Whole(hair), Style::Soft, Palette::Skin(3));
+    let (loose, scarf) = (whole(Hair::Loose), whole(Hair::Scarf));
+    for (svg, worn, other) in
+        [(&loose, "mother-hair", "mother-scarf"), (&scarf, "mother-scarf", "mother-hair")]
+    {
+        let at = |id: &str| svg.find(&format!("<g id=\"{id}\"")).unwrap_or_else(|| panic!("{id} is drawn"));
+        // Her head lies in her neckline, behind womb, hands and baby; no bone, no gradient.
+        let order = ["mother-top", "mother-head", worn, "womb", "mother-arm-left", "mother-sleeves", "baby"];
+        assert!(order.windows(2).all(|pair| at(pair[0]) < at(pair[1])), "{worn}");
+        assert!(!svg.contains(&format!("<g id=\"{other}\"")) && !svg.contains("pelvis"), "{worn}");
+        assert!(["Gradient", "filter", "opacity"].iter().all(|forbidden| !svg.contains(forbidden)));
+        assert!(svg.len() <= 300 * 1024, "{} bytes", svg.len());
+    }
+    // With more of her, nothing that was found moves.
+    let body = drawn(SCARRED, MotherAs::Body, Style::Soft, Palette::Skin(3));
+    let lips = drawn(SCARRED, MotherAs::Lips(Hair::Loose), Style::Soft, Palette::Skin(3));
+    assert!(group(&lips, "mother-head").is_some() && group(&body, "mother-head").is_none());
+    let heads = [MotherAs::Body, MotherAs::Lips(Hair::Loose), MotherAs::Whole(Hair::Loose)]
+        .map(|mother| figure::frame_with(Style::Soft, mother, View::Facing).top);
+    assert!(heads[0] < heads[1] && heads[1] < heads[2], "{heads:?}");
+    // As she sees herself, looking down, she has no head.
+    let hers = MotherAs::Whole(Hair::Loose);
+    assert_eq!(figure::frame_with(Style::Soft, hers, View::Hers), figure::frame(Style::Soft));
+    // Her data stay small.
+    let file = |name: &str| std::fs::metadata(path(name)).expect("baked").len();
+    assert!(file("src/body/her_arms/arm.bin") + file("src/body/her_head/head.bin") <= 100 * 1024);
 }
