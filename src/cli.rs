@@ -447,7 +447,7 @@ pub struct Plate {
     #[arg(value_name = "SET", required_unless_present_any = ["list", "exam", "say"])]
     pub set: Option<Set>,
     /// Instead of a set: visit files of your own, side by side; once for each
-    #[arg(long, value_name = "FILE", conflicts_with = "set")]
+    #[arg(long = "visit", alias = "exam", value_name = "FILE", conflicts_with = "set")]
     pub exam: Vec<PathBuf>,
     /// Instead of a set: visits in one line of shorthand each; once for each
     #[arg(long, value_name = "LINE", allow_hyphen_values = true, conflicts_with = "set")]

@@ -375,7 +375,7 @@ fn unknown_keys(file: &str, source: &str) -> Vec<Problem> {
                 )
                 .expecting(match name {
                     "mother" | "baby" | "weeks" => {
-                        "the clinic's own file here: this looks like an exam".to_owned()
+                        "the clinic's own file here: this looks like a visit file".to_owned()
                     }
                     _ => known.join(", "),
                 })

@@ -1,7 +1,7 @@
 //! Words of other languages in a visit file or a line. In: words. Out: whether they are such, and what to do about them.
 
 /// What to do about a word of another language.
-pub const ENGLISH: &str = "English words: exam words are English; `handspan words` lists them";
+pub const ENGLISH: &str = "English words: the words of a visit file are English; `handspan words` lists them";
 
 /// Words that people write in visit files of their own languages.
 const FOREIGN: &[&str] = &[

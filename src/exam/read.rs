@@ -74,7 +74,7 @@ pub fn read(name: &str, bytes: &[u8]) -> Reading {
     if bytes.len() > MOST_BYTES {
         return Reading::failed(
             Problem::of_file("file-too-big", name, "the file is larger than 1 MiB")
-                .expecting("an exam of a few dozen lines"),
+                .expecting("a visit file of a few dozen lines"),
         );
     }
     if let Some((what, next)) = other_kind(bytes) {

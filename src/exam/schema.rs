@@ -32,7 +32,7 @@ pub fn schema() -> Value {
     }
     if let Some(top) = top.as_object_mut() {
         top.insert("$schema".to_owned(), json!("https://json-schema.org/draft/2020-12/schema"));
-        top.insert("title".to_owned(), json!("handspan exam"));
+        top.insert("title".to_owned(), json!("handspan visit file"));
         top.insert("$defs".to_owned(), json!({ "baby": baby }));
     }
     top

@@ -589,6 +589,7 @@ impl Vocabulary for SkinMark {
 
 impl Vocabulary for Report {
     const WORDS: &'static [Word<Self>] = &[
+        // Waters and bleeding.
         Word {
             value: Report::Bleeding,
             word: "bleeding",
@@ -607,37 +608,31 @@ impl Vocabulary for Report {
                 "waters leaking",
             ],
         },
-        Word { value: Report::Itching, word: "itching", also: &["itch", "itchy"] },
+        Word { value: Report::Show, word: "show", also: &["mucus plug", "mucous plug", "plug"] },
+        // Pain.
         Word {
             value: Report::ConstantPain,
             word: "constant pain",
             also: &["pain that stays", "severe pain", "continuous pain"],
         },
-        Word { value: Report::Tightenings, word: "tightenings", also: &["contractions", "tightening"] },
+        Word {
+            value: Report::PainUnderRibs,
+            word: "pain under ribs",
+            also: &[
+                "epigastric pain",
+                "epigastric",
+                "RUQ pain",
+                "upper abdominal pain",
+                "right upper quadrant pain",
+            ],
+        },
         Word {
             value: Report::ScarPain,
             word: "scar pain",
             also: &["pain at scar", "scar tenderness", "tender scar"],
         },
-        Word { value: Report::Headache, word: "headache", also: &["mild headache"] },
-        Word {
-            value: Report::SightChanges,
-            word: "changes in sight",
-            also: &["blurred sight", "blurred vision", "visual changes", "flashing lights"],
-        },
-        Word { value: Report::Fever, word: "fever", also: &["temperature"] },
-        Word {
-            value: Report::Swelling,
-            word: "swelling",
-            also: &["swelling of face or hands", "oedema", "edema"],
-        },
-        Word { value: Report::Fits, word: "fits", also: &["fit", "seizure", "convulsions"] },
-        Word { value: Report::ChestPain, word: "chest pain", also: &["pain in chest"] },
-        Word {
-            value: Report::TroubleBreathing,
-            word: "trouble breathing",
-            also: &["breathless", "short of breath", "breathlessness"],
-        },
+        Word { value: Report::LoinPain, word: "loin pain", also: &["flank pain", "renal angle pain"] },
+        Word { value: Report::Tightenings, word: "tightenings", also: &["contractions", "tightening"] },
         Word {
             value: Report::RegularTightenings,
             word: "regular tightenings",
@@ -653,6 +648,8 @@ impl Vocabulary for Report {
             word: "practice tightenings",
             also: &["Braxton Hicks", "Braxton-Hicks contractions", "practice contractions", "BH", "BHs"],
         },
+        // Head and sight.
+        Word { value: Report::Headache, word: "headache", also: &["mild headache"] },
         Word {
             value: Report::SevereHeadache,
             word: "severe headache",
@@ -665,24 +662,48 @@ impl Vocabulary for Report {
             ],
         },
         Word {
-            value: Report::PainUnderRibs,
-            word: "pain under ribs",
-            also: &[
-                "epigastric pain",
-                "epigastric",
-                "RUQ pain",
-                "upper abdominal pain",
-                "right upper quadrant pain",
-            ],
+            value: Report::SightChanges,
+            word: "changes in sight",
+            also: &["blurred sight", "blurred vision", "visual changes", "flashing lights"],
         },
-        Word { value: Report::Vomiting, word: "vomiting", also: &["new vomiting", "being sick"] },
+        Word { value: Report::Fits, word: "fits", also: &["fit", "seizure", "convulsions"] },
+        // Infection.
+        Word { value: Report::Fever, word: "fever", also: &["temperature"] },
         Word {
             value: Report::BurningUrine,
             word: "burning urine",
             also: &["dysuria", "burning on passing urine", "stinging urine", "pain on passing urine"],
         },
-        Word { value: Report::LoinPain, word: "loin pain", also: &["flank pain", "renal angle pain"] },
-        Word { value: Report::Show, word: "show", also: &["mucus plug", "mucous plug", "plug"] },
+        // Mind, and what is done to her.
+        Word {
+            value: Report::SelfHarm,
+            word: "thoughts of self-harm",
+            also: &["self-harm", "suicidal thoughts", "thoughts of suicide"],
+        },
+        Word {
+            value: Report::Violence,
+            word: "violence",
+            also: &["violence disclosed", "abuse", "domestic violence", "domestic abuse"],
+        },
+        // Other.
+        Word { value: Report::Itching, word: "itching", also: &["itch", "itchy"] },
+        Word { value: Report::Vomiting, word: "vomiting", also: &["new vomiting", "being sick"] },
+        Word {
+            value: Report::Swelling,
+            word: "swelling",
+            also: &["swelling of face or hands", "oedema", "edema"],
+        },
+        Word {
+            value: Report::SwollenCalf,
+            word: "swollen calf",
+            also: &["painful calf", "calf pain", "swollen or painful calf", "swollen leg", "leg pain"],
+        },
+        Word { value: Report::ChestPain, word: "chest pain", also: &["pain in chest"] },
+        Word {
+            value: Report::TroubleBreathing,
+            word: "trouble breathing",
+            also: &["breathless", "short of breath", "breathlessness"],
+        },
         Word { value: Report::Collapse, word: "collapse", also: &["collapsed", "shock", "unresponsive"] },
         Word { value: Report::ColdClammy, word: "cold and clammy", also: &["clammy", "cold clammy"] },
         Word { value: Report::Faint, word: "faint", also: &["fainting", "fainted"] },
@@ -695,21 +716,6 @@ impl Vocabulary for Report {
             value: Report::BlowOrFall,
             word: "blow or fall",
             also: &["fall", "fell", "blow", "crash", "car crash", "blow to abdomen", "trauma"],
-        },
-        Word {
-            value: Report::SwollenCalf,
-            word: "swollen calf",
-            also: &["painful calf", "calf pain", "swollen or painful calf", "swollen leg", "leg pain"],
-        },
-        Word {
-            value: Report::Violence,
-            word: "violence",
-            also: &["violence disclosed", "abuse", "domestic violence", "domestic abuse"],
-        },
-        Word {
-            value: Report::SelfHarm,
-            word: "thoughts of self-harm",
-            also: &["self-harm", "suicidal thoughts", "thoughts of suicide"],
         },
     ];
 }

@@ -65,7 +65,11 @@ fn presentation(exam: &Exam, index: usize, baby: &Baby, conclusion: &Conclusion,
         let turns = |lies_otherwise: bool| (lies_otherwise && !labouring(exam)).then_some(EARLY);
         let rule = if weeks < HANDS_TELL { Some(TOO_EARLY) } else { turns(!head_down || across) };
         if let Some(rule) = rule.filter(|_| by_hand(baby)) {
-            early(rule, index, &on, remarks);
+            if rule.id == EARLY.id {
+                remarks.push(Remark::new(rule).of_baby(exam, index, &on));
+            } else {
+                early(rule, index, &on, remarks);
+            }
         }
         return;
     }

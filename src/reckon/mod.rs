@@ -147,7 +147,15 @@ fn spoken(name: &str, value: &str, words: &Words) -> Result<String, WordsError> 
         _ if value.is_empty() => Ok(String::new()),
         "said" => spoken::findings(value, words),
         // A range, or words of the exam language.
-        "signs" | "why" | "earlier" | "fits" | "rate" => spoken::value(value, words),
+        // In the words of a chart, where those differ from the words of a visit file.
+        "why" => {
+            let reason = |one: &str| {
+                let id = format!("value-tape-unfit-{}", one.to_lowercase().replace(' ', "-"));
+                if words.has(&id) { words.say(&id, &[]) } else { spoken::value(one, words) }
+            };
+            Ok(value.split(", ").map(reason).collect::<Result<Vec<_>, _>>()?.join(", "))
+        }
+        "signs" | "earlier" | "fits" | "rate" => spoken::value(value, words),
         _ => Ok(value.to_owned()),
     }
 }

@@ -89,8 +89,8 @@ impl Reader<'_> {
             problem.id = "misplaced-key";
             problem
         } else if is_table && tidy == "telephone" {
-            at("this looks like the clinic's own file, not like an exam".to_owned())
-                .expecting("an exam here; the clinic's file goes with --clinic FILE")
+            at("this looks like the clinic's own file, not like a visit file".to_owned())
+                .expecting("a visit file here; the clinic's file goes with --clinic FILE")
         } else if is_table {
             let rows = [
                 Row { word: "mother", also: &["mum", "woman"] },

@@ -169,8 +169,8 @@ pub(super) fn go(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsEr
     let mut out = vec![clinic.emergency.iter().fold(title, |title, number| title.calling(unbroken(number)))];
     out.extend(told.points(&[
         "family-go-bleeding",
-        "family-go-breath",
         "family-go-fits",
+        "family-go-breath",
         "family-go-collapse",
     ])?);
     if !told.early {
@@ -199,13 +199,15 @@ pub(super) fn come(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, Words
         let waters = told.block(Kind::Emphasis, "family-urgent-waters")?;
         out.push(Block { text: format!("{} {why}", waters.text), ..waters });
     }
-    let mut ids = vec!["family-come-bleeding", "family-come-pain", "family-come-head", "family-come-fever"];
-    if !told.early {
-        ids.push("family-come-green");
-    }
+    // In the order of every list of signs: waters and bleeding; pain; head and sight; infection; other.
+    let mut ids = vec!["family-come-bleeding"];
     if !urgent {
         ids.push("family-come-waters");
     }
+    if !told.early {
+        ids.push("family-come-green");
+    }
+    ids.push("family-come-pain");
     // Of a baby known not to lie head down, tightenings are named with labour, where she comes in at once.
     if told.exam.weeks < TERM && !come_in {
         ids.push("family-come-tightenings");
@@ -213,7 +215,7 @@ pub(super) fn come(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, Words
     if !urgent && !told.early {
         ids.push("family-come-labour");
     }
-    ids.extend(["family-come-swelling", "family-come-heart"]);
+    ids.extend(["family-come-head", "family-come-swelling", "family-come-fever", "family-come-heart"]);
     out.extend(told.points(&ids)?);
     Ok(out)
 }
