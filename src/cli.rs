@@ -288,12 +288,12 @@ pub struct Handout {
     /// Paper
     #[arg(long, ignore_case = true)]
     pub paper: Option<Paper>,
-    /// Colours of skin: neutral, or lightest, lighter, light, deep, deeper, deepest
+    /// Colours of skin: neutral, or lightest, lighter, light, deep, deeper, deepest; left out, those of the clinic's file, or neutral
     #[arg(long, value_name = "SKIN")]
     pub palette: Option<Palette>,
-    /// How much of the mother: her body with arms and clothes, or her torso as an outline with its bones
-    #[arg(long, default_value = "body", value_name = "HOW")]
-    pub mother: MotherAs,
+    /// How much of the mother: her body with arms and clothes, or her torso as an outline with its bones; left out, as the clinic's file says, or her body
+    #[arg(long, value_name = "HOW")]
+    pub mother: Option<MotherAs>,
     /// The same words in large type, on several sides; short for --layout large-print
     #[arg(long, conflicts_with = "layout")]
     pub large_print: bool,

@@ -28,6 +28,10 @@ pub struct Clinic {
     pub come_in: Option<String>,
     /// Whether its family pages invite to lay an ear where the heart was heard.
     pub invite_listening: bool,
+    /// The skin of its family pages where none is asked for, by one of `SKINS`.
+    pub skin: Option<String>,
+    /// How much of the mother its family pages show where it is not asked for, by one of `MOTHERS`.
+    pub mother: Option<String>,
     /// Its own thresholds.
     pub thresholds: Thresholds,
     /// Sentences of its own, by language: they stand in place of ours.
@@ -98,7 +102,11 @@ const TELEPHONE_KEYS: [&str; 5] = ["labour-ward", "day", "night", "emergency", "
 const OTHER_KEYS: [&str; 2] = ["number", "for"];
 /// More numbers than this leave her to choose between them.
 const MOST_OTHERS: usize = 2;
-const FAMILY_KEYS: [&str; 1] = ["invite-listening"];
+const FAMILY_KEYS: [&str; 3] = ["invite-listening", "skin", "mother"];
+/// Skins by name, from none to the deepest.
+pub const SKINS: [&str; 7] = ["neutral", "lightest", "lighter", "light", "deep", "deeper", "deepest"];
+/// How much of the mother, by name.
+pub const MOTHERS: [&str; 2] = ["body", "outline"];
 const THRESHOLD_KEYS: [&str; 3] = ["tape-cm", "heart-low", "heart-high"];
 /// What a threshold may be: tape in cm, limits of the heart in beats a minute. The heart's limits may only be moved to where
 /// more calls for action, or back: never under 100 and never over 180.
@@ -135,6 +143,8 @@ struct OwnSignature {
 struct FamilyPage {
     #[serde(default)]
     invite_listening: bool,
+    skin: Option<Spanned<String>>,
+    mother: Option<Spanned<String>>,
 }
 
 #[derive(Deserialize, Default)]
@@ -183,7 +193,7 @@ pub fn read(file: &str, bytes: &[u8]) -> ClinicReading {
                 Problem::at("clinic-value", file, span, fault.message().replace('\n', " "))
                     .expecting(
                         "a name and telephone numbers between quotes; thresholds as whole numbers; invite-listening as \
-                         true or false",
+                         true or false; skin and mother between quotes",
                     ),
             );
             File::default()
@@ -217,7 +227,9 @@ pub fn read(file: &str, bytes: &[u8]) -> ClinicReading {
         heart_low: threshold(own.heart_low, HEART_LOW, "beats a minute", usual.heart_low),
         heart_high: threshold(own.heart_high, HEART_HIGH, "beats a minute", usual.heart_high),
     };
-    let invite_listening = parsed.family_page.invite_listening;
+    let FamilyPage { invite_listening, skin, mother } = parsed.family_page;
+    let skin = text(file, &mut problems, skin, is_skin);
+    let mother = text(file, &mut problems, mother, is_mother);
     let words = own_words(file, &mut problems, parsed.words);
     let signed = signatures(file, &mut problems, parsed.signed);
     let errors = any_error(&problems);
@@ -231,11 +243,21 @@ pub fn read(file: &str, bytes: &[u8]) -> ClinicReading {
         other,
         come_in,
         invite_listening,
+        skin,
+        mother,
         thresholds,
         words,
         signed,
     });
     ClinicReading { clinic, problems }
+}
+
+fn is_skin(name: &str) -> Result<(), &'static str> {
+    SKINS.contains(&name).then_some(()).ok_or("neutral, lightest, lighter, light, deep, deeper or deepest")
+}
+
+fn is_mother(name: &str) -> Result<(), &'static str> {
+    MOTHERS.contains(&name).then_some(()).ok_or("body or outline")
 }
 
 fn text(

@@ -65,10 +65,10 @@ pub struct Handout {
     pub draft: Draft,
     /// Paper; `None` for the layout's own.
     pub paper: Option<Paper>,
-    /// The colours of skin.
-    pub palette: Palette,
-    /// How much of the mother is drawn.
-    pub mother: MotherAs,
+    /// The colours of skin; `None` for those of the clinic's file.
+    pub palette: Option<Palette>,
+    /// How much of the mother is drawn; `None` for as much as the clinic's file says.
+    pub mother: Option<MotherAs>,
     /// The clinic's file.
     pub clinic: Option<Source>,
     /// Which layout; `None` for the family page.
@@ -120,6 +120,11 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
     }
     let missing = blank_lines(clinic.as_ref(), options);
     let mut clinic = clinic.unwrap_or_default();
+    let options = &Handout {
+        palette: options.palette.or_else(|| clinic.skin.as_deref().and_then(skin)),
+        mother: options.mother.or_else(|| clinic.mother.as_deref().and_then(mother)),
+        ..options.clone()
+    };
     clinic.emergency = options.emergency.clone().or(clinic.emergency);
     if let (Format::Html, Some(why)) = (options.format, no_number(&clinic)) {
         notes.push_str(&format!("handspan: {why}\n"));
@@ -283,12 +288,24 @@ impl Job<'_> {
     }
 }
 
+/// The palette of a skin's name in the clinic's file.
+fn skin(name: &str) -> Option<Palette> {
+    let at = clinic::SKINS.iter().position(|known| *known == name)?;
+    Palette::all().nth(at)
+}
+
+/// How much of the mother, by its name in the clinic's file.
+fn mother(name: &str) -> Option<MotherAs> {
+    let at = clinic::MOTHERS.iter().position(|known| *known == name)?;
+    [MotherAs::Body, MotherAs::Outline].get(at).copied()
+}
+
 /// How the family's picture is wanted, with these sentences at its foot.
 fn wanted(options: &Handout, captions: Vec<String>) -> Wanted {
     Wanted {
         style: Style::Soft,
-        palette: options.palette,
-        mother: options.mother,
+        palette: options.palette.unwrap_or_default(),
+        mother: options.mother.unwrap_or(MotherAs::Body),
         hands: None,
         view: View::Facing,
         labels: Labels::Family,

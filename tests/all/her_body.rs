@@ -6,7 +6,7 @@ use handspan::body::her_arms::{Reach, casts};
 use handspan::body::mother::MotherShape;
 use handspan::body::pose::{self, Pose};
 use handspan::commands::{
-    self, Command, Draft, Draw, Format, Hair, Handout, Labels, MotherAs, Palette, Request,
+    self, Chosen, Command, Draft, Draw, Format, Hair, Handout, Labels, MotherAs, Palette, Request,
 };
 use handspan::commands::{Source, Style, View};
 use handspan::exam::{self, Scar};
@@ -207,4 +207,30 @@ fn her_head_is_shown_where_it_is_wanted_and_nowhere_else() {
     // Her data stay small.
     let file = |name: &str| std::fs::metadata(path(name)).expect("baked").len();
     assert!(file("src/body/her_arms/arm.bin") + file("src/body/her_head/head.bin") <= 100 * 1024);
+}
+
+#[test]
+fn the_clinics_file_chooses_skin_and_mother_and_an_option_goes_before_it() {
+    let front = |own: &str, change: &dyn Fn(Handout) -> Handout| {
+        let clinic = Some(Source::new("clinic.toml", format!("[family-page]\n{own}").as_str()));
+        let page = Handout {
+            format: Format::Svg,
+            layout: Some(Chosen::Named("picture".to_owned())),
+            clinic,
+            ..family_page(Source::new("exam.toml", SCARRED), "en")
+        };
+        let outcome = commands::run(&Request { command: Command::Handout(change(page)), look: Look::Plain });
+        (outcome.pages.first().map(|page| String::from_utf8_lossy(page).into_owned()), outcome.notes)
+    };
+    let as_it_is = |page: Handout| page;
+    let of = |own: &str| front(own, &as_it_is).0.unwrap_or_else(|| panic!("{own}"));
+    let asked = |palette| front("skin = \"lightest\"", &|page| Handout { palette: Some(palette), ..page }).0;
+    let (usual, deep) = (of(""), of("skin = \"deep\""));
+    assert_ne!(usual, deep);
+    assert_eq!(asked(Palette::Skin(4)).as_deref(), Some(deep.as_str()), "the option goes before the file");
+    assert_eq!(asked(Palette::Neutral).as_deref(), Some(usual.as_str()), "also when it is the usual one");
+    assert!(usual.contains("mother-arm-left") && !of("mother = \"outline\"").contains("mother-arm-left"));
+    // What is no skin is told, with those there are; no page is made in another.
+    let (page, notes) = front("skin = \"beige\"", &as_it_is);
+    assert!(page.is_none() && notes.contains("beige") && notes.contains("deepest"), "{notes}");
 }

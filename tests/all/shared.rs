@@ -1,6 +1,6 @@
 //! Helpers for the tests: texts to exams, published rows, the program.
 
-use handspan::commands::{Draft, Format, Handout, MotherAs, Palette, Source};
+use handspan::commands::{Draft, Format, Handout, Source};
 use handspan::exam::{self, Exam};
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output, Stdio};
@@ -38,8 +38,8 @@ pub fn family_page(exam: Source, lang: &str) -> Handout {
         emergency: None,
         invite_listening: false,
         numbers: false,
-        palette: Palette::Neutral,
-        mother: MotherAs::Body,
+        palette: None,
+        mother: None,
     }
 }
 
