@@ -8,8 +8,8 @@ back-ribs = back toward her ribs
 back-feet = back toward her feet
 
 family-date = { $month } { $day }, { $year }
-family-lie-across = { $baby } is lying across your belly today, { $how }.
-family-lie-across-probably = { $baby } is probably lying across your belly today, { $how }.
+family-lie-across = { $how } { $baby } is lying across your belly today.
+family-lie-across-probably = { $how } { $baby } is probably lying across your belly today.
 family-kind-come = Until your { family-carer } tells you otherwise: if your water breaks (fluid leaks) or labor starts, call and come in at once.
 family-back-side-front = The back is to your { $side }, toward your front.
 family-back-side-front-probably = The back is probably to your { $side }, toward your front.
@@ -23,7 +23,7 @@ family-back-ribs = The back is toward your ribs.
 family-back-ribs-probably = The back is probably toward your ribs.
 family-back-feet = The back is toward your feet.
 family-back-feet-probably = The back is probably toward your feet.
-family-heart = The small ring shows where on your belly your { family-carer } heard the heartbeat. It is not the heart itself. If movements change, call; do not listen first.
+family-heart = The small ring shows where on your belly your { family-carer } heard the heartbeat. It is a spot on your skin, not the heart itself. If movements change, call; do not listen first.
 family-heavy-now = If you might act on it now: call the emergency number, or 988 in the US.
 family-heavy-now-number = If you might act on it now: call { $number }, or 988 in the US.
 # Source: RCOG-BREECH

@@ -36,6 +36,8 @@ label-back = back
 # The back lies behind the baby, towards her spine.
 label-back-behind = back, behind
 label-bottom = bottom
+# Where she is told that she may notice them.
+label-legs = legs
 label-back-not-felt = back not known
 label-limbs-felt = limbs felt
 # The mark shows where it was heard, not the organ.
@@ -1474,6 +1476,11 @@ family-felt-on-at = Felt by hand on ____ at { $age }
 # Where it was not, or not only, felt by hand.
 family-noted-on = Noted on ____
 family-noted-on-at = Noted on ____ at { $age }
+# On a telephone, where there is no line to write the date on.
+family-felt-at = Felt by hand at { $age }
+family-noted-at = Noted at { $age }
+# At the foot of each of several sides.
+family-side = Side { $number } of { $sides }
 # The day of the visit, where it is recorded. $month is one of the family-month messages.
 family-date = { $day } { $month } { $year }
 family-month-1 = January
@@ -1493,21 +1500,21 @@ family-weeks-day = { $weeks } weeks and 1 day
 family-weeks-days = { $weeks } weeks and { $days } days
 
 # $baby is one of these.
-family-baby-one = Your baby
-family-baby-number = Baby { $number }
-family-how-hands = your { family-carer } felt
-family-how-hands-scan = felt by hand and seen on a scan
-family-how-scan = seen on a scan
-family-how-written = so it was noted
-family-depth-head-free = The head is still above your pelvis.
-family-depth-head-brim = The head is at the top of your pelvis.
-family-depth-head-deep = The head is down in your pelvis.
-family-depth-bottom-free = The bottom is still above your pelvis.
-family-depth-bottom-brim = The bottom is at the top of your pelvis.
-family-depth-bottom-deep = The bottom is down in your pelvis.
+family-baby-one = your baby
+family-baby-number = baby { $number }
+family-how-hands = Your { family-carer } felt that
+family-how-hands-scan = Hands and a scan found that
+family-how-scan = A scan showed that
+family-how-written = It was noted that
+family-depth-head-free = The head is still above your pelvis (the ring of your hip bones).
+family-depth-head-brim = The head is at the top of your pelvis (the ring of your hip bones).
+family-depth-head-deep = The head is down in your pelvis (the ring of your hip bones).
+family-depth-bottom-free = The bottom is still above your pelvis (the ring of your hip bones).
+family-depth-bottom-brim = The bottom is at the top of your pelvis (the ring of your hip bones).
+family-depth-bottom-deep = The bottom is down in your pelvis (the ring of your hip bones).
 family-depth-unsure = How far down it lies is not sure.
 # Where it was heard. $place is one or two of the messages that follow.
-family-heart-at = The heartbeat was heard { $place }.
+family-heart-at = The heartbeat was heard { $place } (the small ring).
 family-heart-heard = The heartbeat was heard.
 family-heart-unsure = That place is not sure.
 family-heart-left = on your left
@@ -1534,14 +1541,14 @@ family-kind-plan = This needs a plan. Ask today whom you will see.
 # Source: RCOG-50
 family-kind-come = Until your { family-carer } tells you otherwise: if your waters break (fluid leaks) or labour starts, call and come in at once.
 
-family-lie-head-down = { $baby } is lying head down today, { $how }.
-family-lie-head-down-probably = { $baby } is probably lying head down today, { $how }.
-family-lie-bottom-down = { $baby } is lying bottom down today, { $how }.
-family-lie-bottom-down-probably = { $baby } is probably lying bottom down today, { $how }.
-family-lie-across = { $baby } is lying across your bump today, { $how }.
-family-lie-across-probably = { $baby } is probably lying across your bump today, { $how }.
-family-lie-slanting = { $baby } is lying on a slant today, { $how }.
-family-lie-slanting-probably = { $baby } is probably lying on a slant today, { $how }.
+family-lie-head-down = { $how } { $baby } is lying head down today.
+family-lie-head-down-probably = { $how } { $baby } is probably lying head down today.
+family-lie-bottom-down = { $how } { $baby } is lying bottom down today.
+family-lie-bottom-down-probably = { $how } { $baby } is probably lying bottom down today.
+family-lie-across = { $how } { $baby } is lying across your bump today.
+family-lie-across-probably = { $how } { $baby } is probably lying across your bump today.
+family-lie-slanting = { $how } { $baby } is lying on a slant today.
+family-lie-slanting-probably = { $how } { $baby } is probably lying on a slant today.
 family-lie-not-told = Hands could not tell how your baby lies.
 family-lie-not-told-number = Hands could not tell how baby { $number } lies.
 # Nobody felt for it, and nothing was written down.
@@ -1649,7 +1656,7 @@ family-hands-scan = Some of this was felt by hand and some seen on a scan. The p
 family-scan = This was seen on a scan. The picture is a drawing, not a scan, and it can be wrong.
 # How it was found is not recorded.
 family-written = This is what was written down that day. The picture is not a scan, and it can be wrong.
-family-turn = Keep this page, but do not rely on it: babies turn. It shows one day.
+family-turn = This page is yours to keep. But do not rely on it: it shows one day, and babies turn.
 family-artist = Face, arms and legs are the artist’s guess.
 # Where arms and legs were felt.
 family-artist-limbs-felt = Face, hands and feet are the artist’s guess.
@@ -1663,7 +1670,7 @@ family-drawn-rounds-number = Head and bottom of baby { $number } are drawn as tw
 
 # The mark on the picture.
 # Source: RCM-DOP
-family-heart = The small ring shows where on your bump your { family-carer } heard the heartbeat. It is not the heart itself. If movements change, call; do not listen first.
+family-heart = The small ring shows where on your bump your { family-carer } heard the heartbeat. It is a spot on your skin, not the heart itself. If movements change, call; do not listen first.
 # Only where it is asked for, and in one paragraph with the limits that follow: common practice.
 family-listen = Someone may lay an ear there and listen.
 # Source: RCM-DOP
@@ -1703,7 +1710,7 @@ family-moves-keep-more = Keep feeling for the movements of each baby, right up t
 family-moves-now = If they are fewer or different, call now, day or night.
 family-heavy-title = If life feels too heavy
 # Source: CDC-HH
-family-heavy = Do you think of hurting yourself? You can say so.
+family-heavy = Feeling low, or afraid? Tell your { family-carer }: there is help. Do you think of hurting yourself? You can say so.
 # Source: CDC-HH
 family-heavy-now = If you might act on it now: call the emergency number.
 # Source: CDC-HH
@@ -1736,8 +1743,11 @@ family-cord = The cord, like a soft rope, felt or seen between your legs.
 # For a baby that lies across or on a slant.
 # Source: RCOG-50
 family-cord-why = The cord, like a soft rope, felt or seen between your legs. It can slip out first when a baby lies across or on a slant.
+# What to do until help comes; each stands beside a small picture of it.
 # Source: RCOG-50
-family-cord-do = Call, then wait like this: kneel with your chest down and hips up, or lie on your left side, hips on pillows. Do not push it back.
+family-cord-kneel = With the cord: call, then kneel with your chest down and your hips up.
+# Source: RCOG-50
+family-cord-lie = Or lie on your left side, hips on pillows. Do not push the cord back.
 # $number is the emergency number of the clinic's file.
 
 family-go-title = Call the emergency number now
@@ -1795,17 +1805,24 @@ family-use = This page tells what was found. It does not take the place of a che
 
 # What the small pictures beside the words show, for who hears the page.
 sign-phone = A telephone
+sign-ambulance = An ambulance
+sign-phone-today = A telephone and the sun
 sign-day-night = Sun and moon
 sign-moves = A baby that moves
+sign-hand-on-belly = A hand on a pregnant belly
 sign-blood = A dark drop
+sign-heavy-blood = Dark drops over a pool
 sign-waters = A clear drop over water
 sign-stained-waters = A drop with spots in it
 sign-belly-pain = A pregnant belly with a flash of pain
 sign-chest = A chest with a flash of pain
+sign-heart-racing = A heart that beats fast
 sign-faint = Someone who has fallen down
 sign-fits = Someone on the ground who shakes
 sign-dark-thoughts = A sad face with a dark cloud
 sign-cord = A rope between two legs
+sign-kneel = Someone who kneels, chest down and hips up
+sign-left-side = Someone who lies on the left side, hips on a pillow
 sign-itch = A hand that itches
 sign-headache = A sad face with a flash of pain
 sign-fever = A thermometer
@@ -1814,6 +1831,7 @@ sign-vomit = Someone over a bowl
 sign-tired = Someone lying in bed
 sign-leg = A leg with a flash of pain
 sign-tightening = A pregnant belly that tightens
+sign-clock = A clock
 sign-go-in = An arrow into a door
 
 # A page to colour in, for sisters and brothers.

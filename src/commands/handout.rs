@@ -17,7 +17,9 @@ use crate::figure::{self, Labels, MotherAs, Palette, Style, View};
 use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::family::{self, Asked, Invitation};
-use crate::sheet::{Block, Content, FAMILY_PAGE, Kind, Layout, PHONE_PICTURE, SHIPPED, SheetError, Shipped};
+use crate::sheet::{
+    Block, Content, FAMILY_PAGE, Kind, Layout, PHONE_PICTURE, SHIPPED, SheetError, Shipped, Shown,
+};
 use crate::words::{Part, Words, WordsError};
 use crate::write::{self, TextAs};
 
@@ -239,6 +241,7 @@ impl Job<'_> {
             content.blocks.insert("family-over".to_owned(), vec![on]);
             // A telephone is not held on the bump.
             content.blocks.insert("family-hold".to_owned(), vec![]);
+            for_screen(&mut content);
             let sides = layout.panels(&content, words).map_err(|e| told(&e))?;
             let said: Vec<&Block> = sides.iter().flatten().flat_map(|panel| &panel.blocks).collect();
             for needed in ["family-front", "family-go", "family-come", "family-call"] {
@@ -298,6 +301,20 @@ fn skin(name: &str) -> Option<Palette> {
 fn mother(name: &str) -> Option<MotherAs> {
     let at = clinic::MOTHERS.iter().position(|known| *known == name)?;
     [MotherAs::Body, MotherAs::Outline].get(at).copied()
+}
+
+/// On a screen the numbers to call stand in the bar, in the frame and in each list: they are not said again. The day, with no
+/// line to write it on, is said by the weeks.
+fn for_screen(content: &mut Content) {
+    let said_already = |block: &Block| block.kind == Kind::Number || block.numbers.is_empty();
+    for name in ["family-phone", "family-emergency"] {
+        for block in content.blocks.get_mut(name).into_iter().flatten().filter(|block| said_already(block)) {
+            block.shown = Shown::OnPaper;
+        }
+    }
+    let day = content.blocks.get("phone-felt-at").cloned().unwrap_or_default();
+    let day = day.into_iter().map(|block| block.shown(Shown::OnScreen));
+    content.blocks.entry("family-felt-on".to_owned()).or_default().extend(day);
 }
 
 /// How the family's picture is wanted, with these sentences at its foot.

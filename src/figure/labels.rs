@@ -82,6 +82,10 @@ pub(super) struct Asked<'a> {
     pub terrain: Terrain<'a>,
     /// What is pointed at, as someone in front of her sees it.
     pub wanted: Vec<Wanted>,
+    /// What is pointed at besides, where there is room for it.
+    pub spare: Vec<Wanted>,
+    /// Whether words stand far apart where there is room for it: not between two babies, where each stands beside its own.
+    pub apart: bool,
     /// What is told at the foot instead: a stamp has no room for pointers.
     pub told: Vec<String>,
     /// The messages that name what lies at the right and at the left of an unturned picture.
@@ -99,6 +103,8 @@ impl<'a> Asked<'a> {
         Ok(Asked {
             terrain: Terrain::new(source.pose, source.cast, turn, marks::rounds(source.marks)),
             wanted: if sketch { vec![] } else { source.collect(options.labels)? },
+            spare: if family && !sketch { source.legs()? } else { vec![] },
+            apart: family && source.pose.baby_count < 2,
             told: if sketch { source.told(options.labels)? } else { vec![] },
             sides: if family { ("your-left", "your-right") } else { ("her-left", "her-right") },
             turn,
@@ -114,7 +120,7 @@ impl Planner<'_> {
 
     /// The plan.
     pub fn plan(&self, asked: Asked<'_>) -> Result<Plan, FigureError> {
-        let Asked { mut terrain, wanted, told, sides, turn } = asked;
+        let Asked { mut terrain, wanted, spare, apart, told, sides, turn } = asked;
         let mut plan = Plan {
             frame: self.frame,
             placed: vec![],
@@ -140,7 +146,7 @@ impl Planner<'_> {
             // Nothing is named.
         } else if self.options.labels == Labels::Numbered {
             self.numbered(&wanted, turn, &terrain, &mut band, &mut plan)?;
-        } else if !self.pointed(&wanted, turn, &terrain, &mut plan)? {
+        } else if !self.best_pointed(&wanted, spare, apart, turn, &terrain, &mut plan)? {
             plan.fell_back = true;
             self.numbered(&wanted, turn, &terrain, &mut band, &mut plan)?;
         }
@@ -202,10 +208,32 @@ impl Planner<'_> {
         Ok((ask, lines))
     }
 
-    /// Words at the edges with pointers; false when there is no room for all of them.
+    /// Words at the edges with pointers, those that are spare where there is room; far apart where it is asked for and there is room.
+    fn best_pointed(
+        &self,
+        wanted: &[Wanted],
+        spare: Vec<Wanted>,
+        roomy: bool,
+        turn: f32,
+        terrain: &Terrain<'_>,
+        plan: &mut Plan,
+    ) -> Result<bool, FigureError> {
+        let all: Vec<Wanted> = if spare.is_empty() { vec![] } else { [wanted, &spare[..]].concat() };
+        for words in [&all[..], wanted].into_iter().filter(|words| !words.is_empty()) {
+            for apart in [APART_FAMILY, APART].into_iter().filter(|apart| roomy || *apart == APART) {
+                if self.pointed(words, apart, turn, terrain, plan)? {
+                    return Ok(true);
+                }
+            }
+        }
+        Ok(false)
+    }
+
+    /// The same so far apart, in type sizes; false when there is no room for all of them.
     fn pointed(
         &self,
         wanted: &[Wanted],
+        apart: f32,
         turn: f32,
         terrain: &Terrain<'_>,
         plan: &mut Plan,
@@ -220,7 +248,7 @@ impl Planner<'_> {
         let columns = Columns {
             edge: self.frame.right - EDGE,
             span: (self.frame.bottom + EDGE + 1.3 * size, self.frame.top - EDGE),
-            apart: 0.35 * size,
+            apart: apart * size,
             stand_off: 0.3,
         };
         let Some(spots) = solve(&asks, &columns, terrain) else { return Ok(false) };
@@ -377,6 +405,10 @@ impl Planner<'_> {
         Ok(lines)
     }
 }
+
+/// Least free height between two words, in type sizes: so that neighbours are not read as one; and for a family, where there is room.
+const APART: f32 = 0.35;
+const APART_FAMILY: f32 = 0.8;
 
 /// From baseline to baseline, in type sizes.
 const LINE: f32 = 1.18;

@@ -9,6 +9,7 @@ use super::options::Labels;
 use crate::body::baby::PosedBaby;
 use crate::body::cast::Cast;
 use crate::body::mother::FundusKnown;
+use crate::body::part::Region;
 use crate::body::pose::{Doubt, DrawingNote, Mark, Pose};
 use crate::units::{FigurePoint, Vec3};
 use crate::words::{Words, WordsError};
@@ -314,6 +315,35 @@ impl Source<'_> {
             out.push(spread(self.part("label-bottom", n, Doubt::Lie(n))?, targets, side));
         }
         Ok(())
+    }
+
+    /// The legs of a baby that lies head down, where hands felt limbs on the side on which its legs are drawn: she is told that she may
+    /// notice them.
+    pub fn legs(&self) -> Result<Vec<Wanted>, WordsError> {
+        let Some(cast) = self.cast else { return Ok(vec![]) };
+        let mut out = vec![];
+        for (n, baby) in self.pose.posed() {
+            let felt = || {
+                self.pose.marks.iter().filter_map(move |mark| match mark {
+                    Mark::Limb(number, at) if *number == n => Some(at.0.x),
+                    Mark::Limb(..) | Mark::Heart(..) => None,
+                })
+            };
+            let head_down = baby.head.origin.y < baby.body.origin.y;
+            let ends = baby.legs.iter().flat_map(|leg| [leg.ankle, leg.ankle.lerp(leg.knee, 0.5), leg.knee]);
+            let seen = |p: &Vec3| {
+                let at = cast.index_at(p.x, p.y).filter(|i| cast.hit(*i));
+                at.is_some_and(|i| matches!(cast.part[i].region(), Region::Leg(_)))
+            };
+            let same_side = |p: &Vec3| felt().all(|x| x * p.x > 0.0);
+            // The highest that is seen: a foot as a rule.
+            let points = ends.map(|p| baby.body.point(p)).filter(seen).filter(same_side);
+            let highest = points.max_by(|a, b| a.y.total_cmp(&b.y));
+            if let Some(at) = highest.filter(|_| head_down && felt().next().is_some()) {
+                out.push(self.at(self.said("label-legs", n)?, flat(at), outward(at.x)));
+            }
+        }
+        Ok(out)
     }
 
     /// The pubic bone where no baby lies before it.

@@ -101,7 +101,27 @@ pub fn compose_all(
     if sheets.is_empty() {
         return Err(SheetError::Sides { layout: layout.file.clone(), sides: 0 });
     }
+    if layout.pages().first().is_some_and(|side| side.is_numbered) {
+        number(layout, &mut sheets, words, fonts)?;
+    }
     Ok(sheets)
+}
+
+/// How much room the number of a side takes at its foot, as a share of its type.
+const FOOT: f32 = 1.3;
+
+/// Which side of how many each is, at its foot: sheets come apart.
+fn number(layout: &Layout, sheets: &mut [Sheet], words: &Words, fonts: &Fonts) -> Result<(), SheetError> {
+    let (size, sides) = (layout.smallest_pt * MM_PER_PT, sheets.len().to_string());
+    for (at, sheet) in sheets.iter_mut().enumerate() {
+        let text = words.say("family-side", &[("number", &(at + 1).to_string()), ("sides", &sides)])?;
+        let x = sheet.width_mm - layout.margin_mm - fonts.measure(Face::Regular, &text, size)?;
+        let at = PagePoint::new(x, sheet.height_mm - layout.margin_mm - 0.25 * size);
+        let (lang, face) = (words.lang().to_owned(), Face::Regular);
+        let text = Text { text, at, align: Align::Start, size, face, colour: INK, lang, role: Role::Body };
+        sheet.elements.push(Element { tag: Tag::P, items: vec![Item::Text(text)] });
+    }
+    Ok(())
 }
 
 /// One side; nothing when all its boxes are empty.
@@ -222,6 +242,7 @@ impl Page {
             }
         };
         let (width, height) = (width / f32::from(layout.copies.0), height / f32::from(layout.copies.1));
+        let foot = if layout.is_numbered { FOOT * layout.smallest_pt * MM_PER_PT } else { 0.0 };
         let blocks = layout
             .boxes
             .iter()
@@ -231,7 +252,8 @@ impl Page {
         let setter = Setter::new(fonts);
         let names = names_beside(layout, content, words, fonts)?;
         let least: Vec<f32> = layout.boxes.iter().zip(names).map(|(b, mm)| b.at_least_mm.max(mm)).collect();
-        let placed = place(layout, &blocks, &shapes, &least, &setter, width - margins, height - margins)?;
+        let placed =
+            place(layout, &blocks, &shapes, &least, &setter, width - margins, height - margins - foot)?;
         let pictures = layout.boxes.iter().zip(&placed).filter(|(b, _)| b.is_picture());
         for ((b, placed), frame) in pictures.zip(frames) {
             let wide = fit(placed, frame) * width_of(frame);
@@ -311,7 +333,22 @@ pub(super) fn blocks_of(
             },
         }
     }
-    Ok(out)
+    Ok(if b.joined { joined(out) } else { out })
+}
+
+/// Paragraphs of running text that follow one another as one.
+fn joined(blocks: Vec<Block>) -> Vec<Block> {
+    let mut out: Vec<Block> = vec![];
+    for block in blocks {
+        match out.last_mut() {
+            Some(last) if last.kind == Kind::Text && block.kind == Kind::Text => {
+                last.text = format!("{} {}", last.text, block.text);
+                last.numbers.extend(block.numbers);
+            }
+            _ => out.push(block),
+        }
+    }
+    out
 }
 
 fn width_of(frame: &Frame) -> f32 {

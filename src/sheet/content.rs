@@ -61,12 +61,33 @@ pub struct Block {
     pub numbers: Vec<String>,
     /// Whether, on a screen, they lead on to the next side.
     pub leads_on: bool,
+    /// Where they are shown on a page for a telephone.
+    pub shown: Shown,
+}
+
+/// Where the words of a page for a telephone are shown.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Shown {
+    /// On the screen and on paper.
+    #[default]
+    Everywhere,
+    /// When it is printed.
+    OnPaper,
+    /// On the screen alone.
+    OnScreen,
 }
 
 impl Block {
     /// A block of this kind.
     pub fn new(kind: Kind, text: impl Into<String>) -> Self {
-        Self { kind, text: text.into(), sign: None, numbers: vec![], leads_on: false }
+        Self {
+            kind,
+            text: text.into(),
+            sign: None,
+            numbers: vec![],
+            leads_on: false,
+            shown: Shown::Everywhere,
+        }
     }
 
     /// The same with a small picture.
@@ -78,6 +99,11 @@ impl Block {
     pub fn calling(mut self, number: impl Into<String>) -> Self {
         self.numbers.push(number.into());
         self
+    }
+
+    /// The same, shown there alone.
+    pub fn shown(self, shown: Shown) -> Self {
+        Self { shown, ..self }
     }
 
     /// The same, leading on to the next side.

@@ -239,6 +239,8 @@ pub(super) struct Place {
     pub picture: PictureLook,
     /// Whether small pictures stand beside its words.
     pub signs: bool,
+    /// Whether paragraphs of running text that follow one another are one.
+    pub joined: bool,
 }
 
 impl Place {
@@ -264,8 +266,13 @@ pub struct Layout {
     pub(super) row_gap_mm: f32,
     /// How many copies stand on a sheet, side by side and one under the other.
     pub(super) copies: (u16, u16),
+    /// Whether it is one of so many sides that their number stands at its foot: sheets that may come apart.
+    pub(super) is_numbered: bool,
     pub(super) boxes: Vec<Place>,
 }
+
+/// Sides that one sheet of paper has: more are numbered.
+const ONE_SHEET: usize = 2;
 
 impl Layout {
     /// The layout in `text`; `file` is its name in messages.
@@ -333,9 +340,10 @@ impl Layout {
         let mut numbers: Vec<u16> = self.boxes.iter().map(|b| b.page).collect();
         numbers.sort_unstable();
         numbers.dedup();
+        let several = numbers.len() > ONE_SHEET;
         let of = |number: u16| {
             let boxes = self.boxes.iter().filter(|b| b.page == number).cloned().collect();
-            Layout { boxes, ..self.clone() }
+            Layout { boxes, is_numbered: several, ..self.clone() }
         };
         numbers.into_iter().map(of).collect()
     }

@@ -40,7 +40,7 @@ const PAGE_KEYS: [&str; 9] = [
     "copies-across",
     "copies-down",
 ];
-const BOX_KEYS: [&str; 15] = [
+const BOX_KEYS: [&str; 16] = [
     "name",
     "holds",
     "page",
@@ -56,10 +56,12 @@ const BOX_KEYS: [&str; 15] = [
     "style",
     "labels",
     "signs",
+    "paragraphs",
 ];
 const HOLDS: &str =
     "\"picture\", \"words:MESSAGE\" or \"lines:NUMBER\", or several of these in square brackets";
 const EDGES: [(&str, Edge); 3] = [("none", Edge::None), ("line", Edge::Line), ("bold", Edge::Bold)];
+const PARAGRAPHS: [(&str, bool); 2] = [("apart", false), ("joined", true)];
 const SIGNS: [(&str, bool); 2] = [("none", false), ("beside", true)];
 const STYLES: [(&str, Style); 3] = [("soft", Style::Soft), ("line", Style::Line), ("pen", Style::Pen)];
 const LABELS: [(&str, Labels); 5] = [
@@ -160,6 +162,7 @@ impl Reader<'_> {
                 self.count(&page, "copies-across", MOST_COPIES).unwrap_or(1),
                 self.count(&page, "copies-down", MOST_COPIES).unwrap_or(1),
             ),
+            is_numbered: false,
             boxes: vec![],
         };
         for (at, (value, span)) in boxes.into_iter().enumerate() {
@@ -323,6 +326,7 @@ impl Reader<'_> {
             padding_bottom_mm: self.mm(&part, "padding-bottom").unwrap_or(padding_mm),
             picture: PictureLook { style, labels: self.one_of(&part, "labels", &LABELS), type_pt },
             signs: self.one_of(&part, "signs", &SIGNS).unwrap_or(false),
+            joined: self.one_of(&part, "paragraphs", &PARAGRAPHS).unwrap_or(false),
             holds,
             name,
         })

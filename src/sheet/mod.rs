@@ -19,7 +19,7 @@ pub mod skin;
 
 pub use beside::beside;
 pub use compose::{compose, compose_all};
-pub use content::{Block, Cell, Content, Kind};
+pub use content::{Block, Cell, Content, Kind, Shown};
 pub use draft::mark as mark_as_draft;
 pub use layout::{
     CASE, CASE_KEY, CHART_SLIP, CHART_SLIPS, COLOURING, Edge, FAMILY_PAGE, FAMILY_PAGE_LONG, GROWTH,

@@ -22,9 +22,9 @@ const SHORTEST_LAST_LINE_LARGE: f32 = 0.3;
 /// Between the edge of a cell and its words, and between its words and the next cell, as a share of the type size.
 const CELL_SPACE: f32 = 0.45;
 /// Side of a small picture, the space between it and its words, and under it, as shares of the type size of the box.
-const SIGN: f32 = 1.7;
+const SIGN: f32 = 2.0;
 const SIGN_GAP: f32 = 0.7;
-const SIGN_BELOW: f32 = 0.3;
+const SIGN_BELOW: f32 = 0.2;
 /// Between words and a line to write on, in mm.
 const BLANK_GAP_MM: f32 = 1.6;
 

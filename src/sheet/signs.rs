@@ -51,6 +51,22 @@ pub enum Sign {
     Tightening,
     /// An arrow through a door.
     GoIn,
+    /// Dark drops over a pool.
+    HeavyBlood,
+    /// A heart that beats fast.
+    HeartRacing,
+    /// An ambulance.
+    Ambulance,
+    /// A telephone and the sun.
+    PhoneToday,
+    /// Someone who kneels, chest down and hips up.
+    Kneel,
+    /// Someone who lies on her left side, hips on a pillow. She looks out at whoever sees it: her head is at the right.
+    LeftSide,
+    /// A hand on a pregnant belly.
+    HandOnBelly,
+    /// A clock.
+    Clock,
 }
 
 /// The side of the square that a sign is drawn in, in units of its lines.
@@ -61,7 +77,7 @@ const INK: Colour = Colour::hex(0x221C19);
 
 impl Sign {
     /// Every sign.
-    pub const ALL: [Sign; 21] = [
+    pub const ALL: [Sign; 29] = [
         Sign::Phone,
         Sign::DayNight,
         Sign::Moves,
@@ -83,6 +99,14 @@ impl Sign {
         Sign::Leg,
         Sign::Tightening,
         Sign::GoIn,
+        Sign::HeavyBlood,
+        Sign::HeartRacing,
+        Sign::Ambulance,
+        Sign::PhoneToday,
+        Sign::Kneel,
+        Sign::LeftSide,
+        Sign::HandOnBelly,
+        Sign::Clock,
     ];
 
     /// The message that says what it shows.
@@ -109,6 +133,14 @@ impl Sign {
             Sign::Leg => "sign-leg",
             Sign::Tightening => "sign-tightening",
             Sign::GoIn => "sign-go-in",
+            Sign::HeavyBlood => "sign-heavy-blood",
+            Sign::HeartRacing => "sign-heart-racing",
+            Sign::Ambulance => "sign-ambulance",
+            Sign::PhoneToday => "sign-phone-today",
+            Sign::Kneel => "sign-kneel",
+            Sign::LeftSide => "sign-left-side",
+            Sign::HandOnBelly => "sign-hand-on-belly",
+            Sign::Clock => "sign-clock",
         }
     }
 
@@ -251,6 +283,62 @@ impl Sign {
                 "s M1.6 12 L14.6 12",
                 "s M10.8 7.8 L15 12 L10.8 16.2",
             ],
+            Sign::HeavyBlood => &[
+                "f M9 1.6 C8.2 4.2 4.6 7.6 4.6 10.6 C4.6 13.2 6.6 14.8 9 14.8 C11.4 14.8 13.4 13.2 13.4 10.6 C13.4 7.6 9.8 4.2 9 1.6 Z",
+                "f M18 5.2 C17.4 7 15 9.4 15 11.6 C15 13.5 16.3 14.6 18 14.6 C19.7 14.6 21 13.5 21 11.6 C21 9.4 18.6 7 18 5.2 Z",
+                "f M2 20 C3.4 17 20.6 17 22 20 C22.4 22.8 1.6 22.8 2 20 Z",
+            ],
+            Sign::HeartRacing => &[
+                "s M13.4 21 C8.2 17 5.6 14 5.6 10.2 C5.6 7.2 7.8 5.2 10.2 5.2 C11.6 5.2 12.8 6 13.4 7.2 C14 6 15.2 5.2 16.6 5.2 C19 5.2 21.2 7.2 21.2 10.2 C21.2 14 18.6 17 13.4 21 Z",
+                "s M8.6 12.6 L11.2 12.6 L12.6 9.4 L14.4 15.2 L15.8 12.6 L18.2 12.6",
+                "s M1.2 8 L3.4 8",
+                "s M1 12 L3.6 12",
+                "s M1.8 16 L4.8 16",
+            ],
+            Sign::Ambulance => &[
+                "s M4.2 18.4 L1.6 18.4 L1.6 7.6 L14.6 7.6 L14.6 18.4 L9 18.4",
+                "s M14.6 10.6 L18.8 10.6 L22.4 14.4 L22.4 18.4 L20.2 18.4",
+                "s M14.6 18.4 L15.4 18.4",
+                "s O6.6 18.8 2.3",
+                "s O17.8 18.8 2.3",
+                "f M5.8 7.4 L6.6 4.4 L9.8 4.4 L10.6 7.4 Z",
+                "s M8.2 1.2 L8.2 2.6",
+                "s M3.6 2.4 L4.6 3.4",
+                "s M12.8 2.4 L11.8 3.4",
+            ],
+            Sign::PhoneToday => &[
+                "s M1.8 14.2 C1.8 9.6 14.4 9.6 14.4 14.2 L14.4 16 L11.2 16 L11.2 14.2 C11.2 13.4 5 13.4 5 14.2 L5 16 L1.8 16 Z",
+                "s M4.8 16 L2.4 22 L13.8 22 L11.4 16",
+                "s O18.4 6.2 2.7",
+                "s M18.4 0.9 L18.4 2",
+                "s M18.4 10.4 L18.4 11.5",
+                "s M13.1 6.2 L14.2 6.2",
+                "s M22.6 6.2 L23.6 6.2",
+                "s M14.7 2.5 L15.5 3.3",
+                "s M21.3 9.1 L22.1 9.9",
+                "s M14.7 9.9 L15.5 9.1",
+                "s M21.3 3.3 L22.1 2.5",
+            ],
+            Sign::Kneel => &[
+                "s O4.6 17.2 2.8",
+                "s M7.6 15.4 L15.4 7.8 L17 20.2 L22.6 20.2",
+                "s M8.6 15 L11.4 20.2 L7.8 20.2",
+                "s M1.2 22.8 L22.8 22.8",
+            ],
+            Sign::LeftSide => &[
+                "s O19.6 15.6 2.9",
+                "f O20.4 14.6 0.7",
+                "f O20.4 16.8 0.7",
+                "s M16.6 14 C13.6 11.4 9.8 9.8 6.6 10.8 L1.4 16 L2.8 17.6 L7.4 14.8 C10.6 14.6 13.4 18 16.6 18.4",
+                "s M5.2 16.8 L10.2 16.8 C11.8 16.8 11.8 20.6 10.2 20.6 L5.2 20.6 C3.6 20.6 3.6 16.8 5.2 16.8 Z",
+                "s M1.2 22.8 L22.8 22.8",
+            ],
+            Sign::HandOnBelly => &[
+                "s M6 1.6 L6 7.8 C11.5 8.6 15.5 10.6 15.5 14.2 C15.5 17.8 11.5 19.2 7.5 19.2 L7.5 22.4",
+                "s M2 1.6 C1.4 8.4 2.4 14.4 2.2 22.4",
+                "s M23 7.6 L18.6 8 C16.4 8.2 14.8 6.8 13.4 5.6 C12.2 4.6 11 6.2 12 7.2 L16.6 11.8 L17.4 15.6 C17.8 17.2 19.6 16.8 19.4 15.2 L19 12.6 L23 12.2",
+            ],
+            Sign::Clock => &["s O12 12 9.4", "s M12 5.8 L12 12 L16.2 14.6"],
         }
     }
 

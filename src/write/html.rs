@@ -2,12 +2,12 @@
 //! is read without a zoom, in light and in dark, and printed like the paper page.
 //!
 //! It has no script and asks for nothing: its policy allows its own style, by its hash, and no more. Words stand in it as words,
-//! in the order of the paper page; a telephone number is a link that dials it. A line to write on has its words on the
-//! screen too. It is well-formed XML as well.
+//! in the order of the paper page; a telephone number is a link that dials it. Nothing can be written on a screen: lines to write
+//! on are there when it is printed. It is well-formed XML as well.
 
 use super::{WriteError, svg};
 use crate::fonts::Fonts;
-use crate::sheet::{Block, Edge, Grid, Kind, Panel, Sheet};
+use crate::sheet::{Block, Edge, Grid, Kind, Panel, Sheet, Shown};
 use crate::words::{Words, WordsError};
 use base64::Engine;
 use sha2::{Digest, Sha256};
@@ -225,9 +225,11 @@ impl Writer<'_> {
             let spans = [label, tail].map(|part| escaped(part.trim()));
             words =
                 format!("<span>{}</span> <span class=\"rule\"></span> <span>{}</span>", spans[0], spans[1]);
-            if is_for_paper(block) {
-                classes.push("paper");
-            }
+        }
+        match block.shown {
+            Shown::OnScreen => classes.push("screen"),
+            Shown::Everywhere | Shown::OnPaper if is_for_paper(block) => classes.push("paper"),
+            Shown::Everywhere | Shown::OnPaper => {}
         }
         if block.leads_on && at + 1 < self.page.sides.len() {
             classes.push("onward");
@@ -250,9 +252,9 @@ impl Writer<'_> {
     }
 }
 
-/// Whether it is a second line to write on, without a word.
+/// Whether it is shown on paper alone: a line to write on always is.
 fn is_for_paper(block: &Block) -> bool {
-    block.kind == Kind::Blank && block.text.replace(BLANK, "").trim().is_empty()
+    block.kind == Kind::Blank || block.shown == Shown::OnPaper
 }
 
 /// The words, with a link that dials on each telephone number.

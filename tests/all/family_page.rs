@@ -49,25 +49,25 @@ fn messages() -> Vec<(String, String, String)> {
 fn how_the_baby_lies_is_said_in_plain_words() {
     let head = || lying(Lie::Longitudinal, Some(Presentation::Cephalic));
     let cases = [
-        (head(), "Your baby is lying head down today, your midwife felt. | The back was not felt for."),
+        (head(), "Your midwife felt that your baby is lying head down today. | The back was not felt for."),
         (
             Conclusion { back: Some(back(Some(Left), Some(BackTurn::Front))), ..head() },
-            "Your baby is lying head down today, your midwife felt. | The back is to your left, towards your front.",
+            "Your midwife felt that your baby is lying head down today. | The back is to your left, towards your front.",
         ),
         (
             Conclusion { back: Some(back(Some(Right), Some(BackTurn::Spine))), ..head() },
-            "Your baby is lying head down today, your midwife felt. | The back is to your right, towards your spine.",
+            "Your midwife felt that your baby is lying head down today. | The back is to your right, towards your spine.",
         ),
         (
             Conclusion { back: Some(back(Some(Left), None)), ..head() },
-            "Your baby is lying head down today, your midwife felt. | The back is to your left.",
+            "Your midwife felt that your baby is lying head down today. | The back is to your left.",
         ),
         (
             Conclusion {
                 back: Some(back(None, Some(BackTurn::Spine))),
                 ..lying(Lie::Longitudinal, Some(Presentation::Breech))
             },
-            "Your baby is lying bottom down today, your midwife felt. | The back is towards your spine.",
+            "Your midwife felt that your baby is lying bottom down today. | The back is towards your spine.",
         ),
         (
             Conclusion {
@@ -75,7 +75,7 @@ fn how_the_baby_lies_is_said_in_plain_words() {
                 head_side: Some(Right),
                 ..lying(Lie::Transverse, None)
             },
-            "Your baby is lying across your bump today, your midwife felt. | The head is on your right. The back is towards your feet.",
+            "Your midwife felt that your baby is lying across your bump today. | The head is on your right. The back is towards your feet.",
         ),
         (
             Conclusion {
@@ -84,7 +84,7 @@ fn how_the_baby_lies_is_said_in_plain_words() {
                 head_up: Some(false),
                 ..lying(Lie::Oblique, None)
             },
-            "Your baby is lying on a slant today, your midwife felt. | The head is low, on your left. The back is to your right.",
+            "Your midwife felt that your baby is lying on a slant today. | The head is low, on your left. The back is to your right.",
         ),
         (conclusion(), "Hands could not tell how your baby lies."),
     ];
@@ -129,17 +129,17 @@ fn what_is_unsure_is_said_as_probably() {
     };
     assert_eq!(
         with(true, false),
-        "Your baby is probably lying head down today, your midwife felt. | The back is to your left, towards your front."
+        "Your midwife felt that your baby is probably lying head down today. | The back is to your left, towards your front."
     );
     assert_eq!(
         with(false, true),
-        "Your baby is lying head down today, your midwife felt. | The back is probably to your left, towards your front."
+        "Your midwife felt that your baby is lying head down today. | The back is probably to your left, towards your front."
     );
     // Doubt that no finding explains is said of everything.
     let c = Conclusion { back: Some(left), unsure: true, ..head_down() };
     assert_eq!(
         said(&page(None, c), "family-found"),
-        "Your baby is probably lying head down today, your midwife felt. | The back is probably to your left, towards your front."
+        "Your midwife felt that your baby is probably lying head down today. | The back is probably to your left, towards your front."
     );
 }
 
@@ -151,7 +151,7 @@ fn a_back_that_hands_could_not_tell_is_said_so() {
     let text = said(&content(&e, &[c], &clinic()), "family-found");
     assert_eq!(
         text,
-        "Your baby is lying head down today, your midwife felt. | Hands could not tell where the back is."
+        "Your midwife felt that your baby is lying head down today. | Hands could not tell where the back is."
     );
     assert!(!text.contains("thick wall"));
 }
@@ -181,7 +181,7 @@ fn what_must_be_there_is_there() {
             "A few words for you ____",
             " on ____",
             // A page thrown away is no help; one that is trusted is a danger: it is kept, and not relied on.
-            "Keep this page, but do not rely on it: babies turn. It shows one day.",
+            "This page is yours to keep. But do not rely on it: it shows one day, and babies turn.",
             "Hold this page on your bump with the picture facing out. Then the sides match.",
             movements,
             "moving less, or differently?",
@@ -223,7 +223,7 @@ fn the_page_says_felt_by_hand_only_where_hands_felt() {
     let (day, all) = told("[baby]\nhead = \"above pubic bone\"\nback = \"left\"");
     assert_eq!(day, hands);
     assert!(all.contains("Hands can be wrong, and this is not a scan."));
-    assert!(all.contains("head down today, your midwife felt."), "{all}");
+    assert!(all.contains("Your midwife felt that your baby is lying head down today."), "{all}");
     let (day, all) = told("[baby]\nhead = \"could not tell (thick wall)\"");
     assert_eq!(day, hands);
     assert!(all.contains("Hands could not tell how your baby lies."));
@@ -232,6 +232,7 @@ fn the_page_says_felt_by_hand_only_where_hands_felt() {
         let (day, all) = told(&format!("[baby]\n{written}"));
         assert_eq!(day, noted, "{written}");
         assert!(all.contains("This is what was written down that day."), "{written}: {all}");
+        assert!(all.contains("It was noted that your baby is lying"), "{written}: {all}");
         assert!(!all.contains("midwife felt"), "{written}: {all}");
         assert!(!all.contains("by hand") && !all.to_lowercase().contains("hands could"), "{written}: {all}");
     }
@@ -239,7 +240,7 @@ fn the_page_says_felt_by_hand_only_where_hands_felt() {
     assert_eq!(day, noted);
     assert!(
         all.contains("This was seen on a scan.")
-            && all.contains("bottom down today, seen on a scan.")
+            && all.contains("A scan showed that your baby is lying bottom down today.")
             && !all.contains("by hand")
             && !all.contains("hands can"),
         "{all}"
@@ -286,13 +287,15 @@ fn the_clinic_is_named_or_there_is_a_line_to_write_on() {
     );
     assert_eq!(
         said(&content, "family-front"),
-        "Call now, any hour. | Willow Lane Midwives. Day or night: | 01632\u{a0}960\u{a0}417 | Emergency: 999"
+        "Willow Lane Midwives | Day or night: | 01632\u{a0}960\u{a0}417 | Emergency: 999"
+    );
+    // What to do stands with the question, beside the number.
+    assert_eq!(
+        said(&content, "family-moves-title"),
+        "Is your baby moving less, or differently? | Call now, any hour."
     );
     // On the side that is kept the clinic and the emergency number stand too; what is not given is a line to write on.
-    assert_eq!(
-        said(&with(Clinic::default()), "family-front"),
-        "Call now, any hour. | Number ____ | Emergency ____"
-    );
+    assert_eq!(said(&with(Clinic::default()), "family-front"), "Number ____ | Emergency ____");
     // The emergency number stands as large; where to come in is the clinic's own or a line.
     let kinds: Vec<Kind> = content.blocks["family-emergency"].iter().map(|b| b.kind).collect();
     assert_eq!(kinds, [Kind::Text, Kind::Number]);
@@ -304,7 +307,7 @@ fn the_clinic_is_named_or_there_is_a_line_to_write_on() {
     let there = with(Clinic { come_in: Some("Larkfield, door B".into()), ..clinic() });
     assert!(
         said(&there, "family-come")
-            .starts_with("Call 01632\u{a0}960\u{a0}417 now and come in: Larkfield, door B | ")
+            .starts_with("Call 01632\u{a0}960\u{a0}417 now and come in: Larkfield, door\u{a0}B | ")
     );
     // The emergency number is the clinic's own, or a line: never one that this program knows.
     assert!(said(&with(clinic()), "family-go").starts_with("Call 999 now | "));
@@ -408,7 +411,8 @@ fn numbers_stand_only_where_they_are_asked_for() {
 fn what_comes_next_is_said_from_36_weeks_and_before_only_of_today() {
     let next = |weeks, c: Conclusion| said(&page(weeks, c), "family-next");
     let breech = || lying(Lie::Longitudinal, Some(Presentation::Breech));
-    let today = "This is for today only. It may be different next time.";
+    let again = "At your next visit your midwife can feel again. Bring any question.";
+    let today = format!("This is for today only. It may be different next time. | {again}");
     for weeks in [Some((30, 0)), Some((35, 6)), None] {
         for c in [breech(), lying(Lie::Longitudinal, Some(Presentation::Cephalic))] {
             assert_eq!(next(weeks, c), today);
@@ -429,7 +433,6 @@ fn what_comes_next_is_said_from_36_weeks_and_before_only_of_today() {
     }
     assert!(next(Some((36, 6)), lying(Lie::Transverse, None)).contains("from 37 weeks on"));
     assert!(next(Some((37, 0)), lying(Lie::Oblique, None)).contains("A stay in hospital until the birth"));
-    let again = "At your next visit your midwife can feel again. Bring any question.";
     assert_eq!(next(Some((38, 0)), lying(Lie::Longitudinal, Some(Presentation::Cephalic))), again);
     assert!(choices.contains("You choose."), "{choices}");
     assert_eq!(next(Some((38, 0)), conclusion()), "Ask your midwife about a scan.");
@@ -510,7 +513,7 @@ fn broken_waters_are_urgent_unless_the_head_is_down_and_not_high() {
         // Broken waters and the cord stand in one place of the page, never in two.
         assert_ne!(at_once, come.contains("Your waters break: fluid leaks"));
         assert!(!said(&content, "family-call").contains("waters"));
-        assert_eq!(said(&content, "family-go").matches("cord").count(), 1);
+        assert_eq!(said(&content, "family-go").matches("cord, like a soft rope").count(), 1);
         assert!(!come.contains("cord"));
         at_once
     };
@@ -573,8 +576,8 @@ fn twins_are_told_apart() {
     let content = content(&e, &[one, two], &clinic());
     assert_eq!(
         said(&content, "family-found"),
-        "Baby 1 is lying head down today, so it was noted. | The back is to your right. | Baby 2 is lying bottom down \
-         today, so it was noted. | The back is to your left. | You may notice the head: a hard, round shape near your \
+        "It was noted that baby 1 is lying head down today. | The back is to your right. | It was noted that baby 2 is lying \
+         bottom down today. | The back is to your left. | You may notice the head: a hard, round shape near your \
          ribs."
     );
     assert_eq!(said(&content, "family-title"), "How your babies are lying");
@@ -669,10 +672,19 @@ fn how_far_down_is_said_only_where_it_was_found() {
     for (k, words) in
         [(5, "still above"), (4, "at the top of"), (3, "at the top of"), (2, "down in"), (0, "down in")]
     {
-        assert!(told(Some(k), None, head()).contains(&format!("The head is {words} your pelvis.")), "{k}");
+        assert!(
+            told(Some(k), None, head()).contains(&format!("The head is {words} your pelvis (the ring of")),
+            "{k}"
+        );
     }
-    assert!(told(None, Some(Descent::Free), head()).contains("The head is still above your pelvis."));
-    assert!(told(None, Some(Descent::Deep), breech()).contains("The bottom is down in your pelvis."));
+    assert!(
+        told(None, Some(Descent::Free), head())
+            .contains("The head is still above your pelvis (the ring of your hip bones).")
+    );
+    assert!(
+        told(None, Some(Descent::Deep), breech())
+            .contains("The bottom is down in your pelvis (the ring of your hip bones).")
+    );
     assert!(!told(None, None, head()).contains("pelvis") && !told(None, None, breech()).contains("pelvis"));
     assert!(!told(None, Some(Descent::Free), lying(Lie::Transverse, None)).contains("pelvis"));
     let mut e = exam(Some((38, 0)));
@@ -701,14 +713,22 @@ fn where_the_heart_was_heard_is_said_on_her_own_side_from_both_ends() {
             ("fundus", "at the top of your womb"),
         ] {
             let (found, sure) = told(&format!("{side}, {height}"));
-            assert!(found.contains(&format!("The heartbeat was heard on your {side}, {words}.")), "{found}");
+            assert!(
+                found.contains(&format!("The heartbeat was heard on your {side}, {words} (the small ring).")),
+                "{found}"
+            );
             assert!(!found.contains(other) && sure.contains("Heard: heartbeat."), "{found} {sure}");
         }
     }
-    assert!(told("middle, below navel").0.contains("was heard in the middle, below your navel."));
-    assert!(told("left iliac fossa").0.contains("was heard on your left, low down."));
+    assert!(
+        told("middle, below navel").0.contains("was heard in the middle, below your navel (the small ring).")
+    );
+    assert!(told("left iliac fossa").0.contains("was heard on your left, low down (the small ring)."));
     let (found, sure) = told("left, below navel?");
-    assert!(found.contains("was heard on your left, below your navel. That place is not sure."), "{found}");
+    assert!(
+        found.contains("was heard on your left, below your navel (the small ring). That place is not sure."),
+        "{found}"
+    );
     assert!(
         sure.contains("Heard, but the place is not sure: heartbeat.") && !sure.contains("Heard: heartbeat")
     );
@@ -726,7 +746,7 @@ fn how_sure_it_is_stands_in_one_place() {
         let exam = crate::shared::read(&format!("weeks = \"36+0\"\n[baby]\n{lines}\n"));
         said(&content(&exam, &[handspan::exam::conclude(&exam, 0)], &clinic()), "family-sure")
     };
-    let rest = "Keep this page, but do not rely on it: babies turn. It shows one day.";
+    let rest = "This page is yours to keep. But do not rely on it: it shows one day, and babies turn.";
     let hands = format!("Hands can be wrong, and this is not a scan. {rest}");
     assert_eq!(
         sure(
@@ -758,15 +778,21 @@ fn how_sure_it_is_stands_in_one_place() {
 #[test]
 fn what_to_do_while_help_comes_is_said_of_the_cord() {
     for c in [lying(Lie::Transverse, None), lying(Lie::Longitudinal, Some(Presentation::Cephalic))] {
-        let go = said(&page(Some((37, 0)), c), "family-go");
-        let last = go.rsplit(" | ").next().unwrap();
+        let content = page(Some((37, 0)), c);
+        // A point of the list, and under it the two ways to wait, each beside its own small picture.
+        let [.., cord, kneel, lie] = &content.blocks["family-go"][..] else { panic!("three") };
         assert!(
-            last.starts_with("The cord, like a soft rope") && last.ends_with("Do not push it back."),
-            "{go}"
+            cord.kind == Kind::Item && cord.text.starts_with("The cord, like a soft rope"),
+            "{}",
+            cord.text
         );
-        assert!(last.contains(
-            "Call, then wait like this: kneel with your chest down and hips up, or lie on your left side"
-        ));
+        assert!(
+            kneel.text.contains("call, then kneel with your chest down and your hips up"),
+            "{}",
+            kneel.text
+        );
+        assert_eq!(lie.text, "Or lie on your left side, hips on pillows. Do not push the cord back.");
+        assert!(kneel.sign.is_some() && lie.sign.is_some() && kneel.sign != lie.sign);
     }
 }
 

@@ -40,7 +40,7 @@ fn write(layout: &Layout, text: &str) -> Result<Sheet, SheetError> {
 fn a_layout_file_is_read_or_its_fault_is_named() {
     let page = "[page]\npaper = \"a4\"\nmargin = \"10 mm\"\n";
     let one = "[[box]]\nname = \"call\"\n";
-    let box_keys = "name, holds, page, row, columns, type, may-shrink, at-least, edge, padding, padding-top, padding-bottom, style, labels, signs";
+    let box_keys = "name, holds, page, row, columns, type, may-shrink, at-least, edge, padding, padding-top, padding-bottom, style, labels, signs, paragraphs";
     let page_keys =
         "paper, margin, scale, columns, column-gap, row-gap, smallest-type, copies-across, copies-down";
     let holds = "\"picture\", \"words:MESSAGE\" or \"lines:NUMBER\", or several of these in square brackets";
@@ -429,8 +429,8 @@ fn the_reading_order_is_title_picture_findings_then_when_to_call() {
         order(&case.page("a4", &fonts())),
         [
             "How your baby is lying",
-            "What comes next",
             "(picture)",
+            "What comes next",
             "How sure is this?",
             "Is your baby moving less, or differently?"
         ]

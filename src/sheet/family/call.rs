@@ -45,18 +45,11 @@ fn whom(clinic: &Clinic, words: &Words) -> Result<Vec<Block>, WordsError> {
     Ok(out)
 }
 
-/// On the page to keep: movements, whom to call and the number, and the emergency number under it.
+/// On the page to keep: whom to call and the number, and the emergency number under it.
 pub(super) fn front(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsError> {
-    let mut out = vec![told.block(Kind::Lead, "family-moves-call")?];
-    let mut whom = whom(clinic, told.words)?;
-    match (&clinic.name, whom.first_mut()) {
-        (Some(name), Some(first)) if first.kind == Kind::Text => {
-            first.text = format!("{name}. {}", first.text)
-        }
-        (Some(name), _) => out.push(Block::new(Kind::Emphasis, name.clone())),
-        (None, _) => {}
-    }
-    out.extend(whom);
+    let mut out: Vec<Block> =
+        clinic.name.iter().map(|name| Block::new(Kind::Emphasis, name.clone())).collect();
+    out.extend(whom(clinic, told.words)?);
     out.push(match &clinic.emergency {
         Some(number) => {
             let number = unbroken(number);
@@ -103,6 +96,14 @@ fn unbroken(number: &str) -> String {
     if number.chars().count() > ONE_LINE { number.to_owned() } else { number.replace(' ', "\u{a0}") }
 }
 
+/// The last short word of a place stays with the one before it: "door B".
+fn kept_together(place: &str) -> String {
+    match place.rsplit_once(' ') {
+        Some((before, last)) if last.chars().count() <= 3 => format!("{before}\u{a0}{last}"),
+        _ => place.to_owned(),
+    }
+}
+
 /// A sentence with the emergency number, or with the words for it where the clinic's file does not give it.
 fn with_emergency(told: &Told<'_>, clinic: &Clinic, id: &str) -> Result<String, WordsError> {
     match &clinic.emergency {
@@ -111,10 +112,10 @@ fn with_emergency(told: &Told<'_>, clinic: &Clinic, id: &str) -> Result<String, 
     }
 }
 
-/// The question about movements.
+/// The question about movements, and what to do.
 pub(super) fn moves_title(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     let title = if told.several { "family-moves-title-more" } else { "family-moves-title-one" };
-    Ok(vec![told.block(Kind::Part, title)?])
+    Ok(vec![told.block(Kind::Part, title)?, told.block(Kind::Lead, "family-moves-call")?])
 }
 
 /// What to keep feeling for, and what to do when it changes.
@@ -177,15 +178,17 @@ pub(super) fn go(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsEr
         let across =
             told.conclusions.iter().any(|c| matches!(which_way(c), Some(Way::Across | Way::Slanting)));
         let cord = told.say(if across { "family-cord-why" } else { "family-cord" })?;
-        let cord = format!("{cord} {}", told.say("family-cord-do")?);
         out.push(Block::new(Kind::Item, cord).with(signs::of("family-cord")));
+        out.push(told.block(Kind::Text, "family-cord-kneel")?);
+        out.push(told.block(Kind::Text, "family-cord-lie")?);
     }
     Ok(out)
 }
 
 /// Call now and come in; first, for a baby that is not head down or whose head is high, waters and labour.
 pub(super) fn come(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsError> {
-    let place = clinic.come_in.as_deref();
+    let place = clinic.come_in.as_deref().map(kept_together);
+    let place = place.as_deref();
     let title = if place.is_some() { "family-come-title-where" } else { "family-come-title" };
     let mut out = vec![titled(told, clinic, title, place.unwrap_or_default(), "family-come-title")?];
     if place.is_none() {

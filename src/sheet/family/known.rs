@@ -94,32 +94,48 @@ pub(super) fn day(told: &Told<'_>) -> Result<Block, WordsError> {
     Ok(Block::new(Kind::Emphasis, line.replace(BLANK, &date)))
 }
 
+/// The weeks alone, where there is no line to write the day on; nothing where the day is recorded.
+pub(super) fn weeks(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
+    let id = if told.known == Known::Hands { "family-felt-at" } else { "family-noted-at" };
+    let age = if told.exam.dates.visit.is_none() { age(told)? } else { None };
+    age.map(|age| Ok(Block::new(Kind::Text, told.words.say(id, &[("age", &age)])?))).into_iter().collect()
+}
+
 fn line(told: &Told<'_>) -> Result<String, WordsError> {
     let words = told.words;
     let hands = told.known == Known::Hands;
-    let Some(age) = told.exam.weeks else {
+    let Some(age) = age(told)? else {
         return words.say(if hands { "family-felt-on" } else { "family-noted-on" }, &[]);
     };
+    words.say(if hands { "family-felt-on-at" } else { "family-noted-on-at" }, &[("age", &age)])
+}
+
+/// The weeks in words, where they are known.
+fn age(told: &Told<'_>) -> Result<Option<String>, WordsError> {
+    let Some(age) = told.exam.weeks else { return Ok(None) };
     let (weeks, days) = ((age.days() / 7).to_string(), (age.days() % 7).to_string());
     let id = match age.days() % 7 {
         0 => "family-weeks",
         1 => "family-weeks-day",
         _ => "family-weeks-days",
     };
-    let age = words.say(id, &[("weeks", &weeks), ("days", &days)])?;
-    words.say(if hands { "family-felt-on-at" } else { "family-noted-on-at" }, &[("age", &age)])
+    told.words.say(id, &[("weeks", &weeks), ("days", &days)]).map(Some)
 }
 
 /// The sentences on how far to trust the page, none where nothing was recorded, and for how long.
 pub(super) fn trust(known: Known) -> impl Iterator<Item = &'static str> {
-    let far = match known {
+    far(known).into_iter().chain(["family-turn"])
+}
+
+/// How far to trust it.
+pub(super) fn far(known: Known) -> Option<&'static str> {
+    match known {
         Known::Hands => Some("family-hands"),
         Known::HandsAndScan => Some("family-hands-scan"),
         Known::Scan => Some("family-scan"),
         Known::Written => Some("family-written"),
         Known::Nothing => None,
-    };
-    far.into_iter().chain(["family-turn"])
+    }
 }
 
 /// How it is known how a baby lies, in the same breath as the lie.

@@ -96,6 +96,7 @@ pub fn content(
     put("family-midwife", vec![told.block(Kind::Blank, "family-midwife")?]);
     put("family-words", vec![told.block(Kind::Blank, "family-words")?, Block::new(Kind::Blank, "")]);
     put("family-felt-on", vec![known::day(told)?]);
+    put("phone-felt-at", known::weeks(told)?);
 
     let found = lie::found(told)?;
     let description = found.iter().map(|b| b.text.as_str()).collect::<Vec<_>>().join(" ");
@@ -110,6 +111,10 @@ pub fn content(
     put("family-kind", kind);
     put("family-next", next);
     put("family-sure", sure::sure(told)?);
+    put(
+        "family-trust",
+        known::far(told.known).map(|id| told.block(Kind::Text, id)).into_iter().collect::<Result<_, _>>()?,
+    );
     put("family-about", about(told)?);
     put("family-picture", picture(told)?);
     put("family-hold", vec![told.block(Kind::Text, "family-hold")?]);

@@ -1,5 +1,5 @@
-//! What comes next. In: the lie and the weeks. Out: before 36 weeks, that the page is for today only, or, of a baby that lies
-//! across or on a slant, that hands will feel again; from 36 weeks, what
+//! What comes next. In: the lie and the weeks. Out: before 36 weeks, that the page is for today only and that hands can feel
+//! again, or, of a baby that lies across or on a slant, what to ask; from 36 weeks, what
 //! may be talked over when the baby is not head down. No promise, and no advice on turning a baby at home.
 
 use super::Told;
@@ -26,7 +26,11 @@ pub(super) fn next(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
             };
         }
         let told_of = ways.iter().any(Option::is_some);
-        return if told_of { Ok(vec![told.block(Kind::Text, "family-today")?]) } else { Ok(vec![]) };
+        return if told_of {
+            Ok(vec![told.block(Kind::Text, "family-today")?, told.block(Kind::Text, "family-next-again")?])
+        } else {
+            Ok(vec![])
+        };
     }
     if told.several {
         let all_down = ways.iter().all(|way| *way == Some(Way::HeadDown));

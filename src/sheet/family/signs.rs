@@ -1,24 +1,32 @@
-//! Which small picture stands beside which words, for layouts that show them. In: the name of a message. Out: its sign.
+//! Which small picture stands beside which words, for layouts that show them. In: the name of a message. Out: its sign. No sign
+//! stands for two things that call for something different.
 
 use crate::sheet::signs::Sign;
 
 pub(super) fn of(id: &str) -> Option<Sign> {
     Some(match id {
         "family-moves-title-one" | "family-moves-title-more" => Sign::Moves,
-        "family-moves-keep-one" | "family-moves-keep-more" => Sign::Moves,
+        "family-moves-keep-one" | "family-moves-keep-more" => Sign::HandOnBelly,
         "family-moves-call" => Sign::DayNight,
-        "family-phone-always" | "family-worried" | "family-call-title" | "family-go-title" => Sign::Phone,
+        "family-phone-always" | "family-worried" => Sign::Phone,
+        "family-call-title" => Sign::PhoneToday,
+        "family-go-title" => Sign::Ambulance,
         "family-come-title" => Sign::GoIn,
         "family-heavy-title" => Sign::DarkThoughts,
         "family-urgent-waters" | "family-come-waters" => Sign::Waters,
         "family-cord" => Sign::Cord,
-        "family-go-bleeding" | "family-come-bleeding" => Sign::Blood,
+        "family-cord-kneel" => Sign::Kneel,
+        "family-cord-lie" => Sign::LeftSide,
+        "family-go-bleeding" => Sign::HeavyBlood,
+        "family-come-bleeding" => Sign::Blood,
         "family-come-pain" => Sign::BellyPain,
-        "family-go-breath" | "family-come-heart" => Sign::Chest,
+        "family-go-breath" => Sign::Chest,
+        "family-come-heart" => Sign::HeartRacing,
         "family-go-collapse" => Sign::Faint,
         "family-go-fits" => Sign::Fits,
         "family-come-green" => Sign::StainedWaters,
-        "family-come-labour" | "family-come-tightenings" => Sign::Tightening,
+        "family-come-labour" => Sign::Clock,
+        "family-come-tightenings" => Sign::Tightening,
         "family-call-itching" => Sign::Itch,
         "family-come-head" => Sign::Headache,
         "family-come-fever" => Sign::Fever,

@@ -40,6 +40,7 @@ pub(super) fn sure(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
             if told.several && !sentences.is_empty() {
                 let number = (number + 1).to_string();
                 let name = told.words.say("family-baby-number", &[("number", &number)])?;
+                let name = capital(&name);
                 out.push(Block::new(Kind::Item, format!("{name}. {}", sentences.join(" "))));
             } else {
                 out.extend(sentences.into_iter().map(|sentence| Block::new(Kind::Item, sentence)));
@@ -49,6 +50,12 @@ pub(super) fn sure(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     let trust = known::trust(told.known).map(|id| told.say(id)).collect::<Result<Vec<_>, _>>()?;
     out.push(Block::new(Kind::Text, trust.join(" ")));
     Ok(out)
+}
+
+/// Words as a sentence begins.
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }
 
 /// What is told of the parts of a baby, by how they are known.
