@@ -418,8 +418,8 @@ fn what_a_clinic_may_write_wrongly_is_told() {
     );
     refused("at-least = \"52 mm\"", "at-least = \"1 cm\"", &["at-least `1 cm`", "Did you mean `10 mm`?"]);
     refused(
-        "row     = \"4-5\"\ncolumns = \"1-13\"",
-        "row = \"4-5\"\ncolumns = \"1-1\"",
+        "row     = \"4\"\ncolumns = \"1-14\"",
+        "row = \"4\"\ncolumns = \"1-1\"",
         &["box `picture`", "give it more room"],
     );
     refused("words:family-go", "words:family-goo", &["there is no message `family-goo`", "family-go"]);
