@@ -139,7 +139,7 @@ fn hatch(side: MotherSide) -> Vec<Vec<FigurePoint>> {
 }
 
 /// How far apart the lines of the veil lie, and how much they rise to each side, cm a cm.
-const VEIL: f32 = 0.26;
+const VEIL: f32 = 0.3;
 const RISE: f32 = 0.6;
 
 /// Fine slanting lines over the front bones: the baby is seen between them, behind bone.
@@ -176,9 +176,9 @@ fn veil(side: MotherSide) -> Vec<Vec<FigurePoint>> {
 pub fn outline(look: &MotherLook) -> Vec<Item<FigurePoint>> {
     let p = &look.palette;
     let (ink, width): (Colour, f32) = match look.style {
-        MotherStyle::Soft => (p.bone_line.mix(p.ink, 0.35), 0.05),
+        MotherStyle::Soft => (p.bone_line, 0.045),
         // Grey, so that a bone over the head is not taken for a line of the head.
-        MotherStyle::Line => (p.ink.mix(p.paper, 0.5), 0.04),
+        MotherStyle::Line => (p.ink.mix(p.paper, 0.6), 0.04),
     };
     let brim: Vec<FigurePoint> = {
         // One line from side to side over the symphysis.
@@ -198,7 +198,7 @@ pub fn outline(look: &MotherLook) -> Vec<Item<FigurePoint>> {
         MotherStyle::Line => p.paper,
     };
     vec![
-        fine_lines(&SIDES.map(veil).concat(), 0.1, pale),
+        fine_lines(&SIDES.map(veil).concat(), 0.05, pale),
         brushes(&[brim], width * 1.6, ink),
         stroke(fine, width * 0.9, ink),
     ]
