@@ -146,18 +146,23 @@ fn spoken(name: &str, value: &str, words: &Words) -> Result<String, WordsError> 
         // Nothing beside it: its sentence does not ask for it.
         _ if value.is_empty() => Ok(String::new()),
         "said" => spoken::findings(value, words),
-        // A range, or words of the exam language.
         // In the words of a chart, where those differ from the words of a visit file.
-        "why" => {
-            let reason = |one: &str| {
-                let id = format!("value-tape-unfit-{}", one.to_lowercase().replace(' ', "-"));
-                if words.has(&id) { words.say(&id, &[]) } else { spoken::value(one, words) }
-            };
-            Ok(value.split(", ").map(reason).collect::<Result<Vec<_>, _>>()?.join(", "))
-        }
-        "signs" | "earlier" | "fits" | "rate" => spoken::value(value, words),
+        "why" => charted(&["value-tape-unfit"], value, words),
+        "signs" => charted(&["value-reports", "value-labour"], value, words),
+        // A range, or words of the exam language.
+        "earlier" | "fits" | "rate" => spoken::value(value, words),
         _ => Ok(value.to_owned()),
     }
+}
+
+/// Words of the exam language, parted by commas, as a chart has them: by the first message `STEM-WORD` that there is.
+fn charted(stems: &[&str], value: &str, words: &Words) -> Result<String, WordsError> {
+    let one = |one: &str| {
+        let slug = one.to_lowercase().replace(' ', "-");
+        let id = stems.iter().map(|stem| format!("{stem}-{slug}")).find(|id| words.has(id));
+        id.map_or_else(|| spoken::value(one, words), |id| words.say(&id, &[]))
+    };
+    Ok(value.split(", ").map(one).collect::<Result<Vec<_>, _>>()?.join(", "))
 }
 
 /// The conclusions for all babies.

@@ -1,6 +1,8 @@
 //! American English. In: the messages of both. Out: nothing in American output is spelled or said the British way, and what it
 //! says otherwise names the same values.
 
+use handspan::commands::{Check, Command, Request, Source, run};
+use handspan::report::Look;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Words that American output has not. Canonical words of visit files (`word-`) are the same in both.
@@ -89,5 +91,31 @@ fn american_messages_take_the_same_values() {
         if let Some(same) = british.get(name) {
             assert_eq!(values(message), values(same), "{name}");
         }
+    }
+}
+
+/// Words of visit files are British in both; what is said of them to an American reader is not.
+#[test]
+fn a_visit_is_said_back_in_american_words() {
+    for labour in ["in labour", "not in labour", "early labour"] {
+        let text = format!(
+            "weeks = \"36+0\"\n[mother]\nreports = [\"fits\", \"waters broken\", \"tightenings\"]\nlabour = \"{labour}\"\n\
+             operations = \"caesarean\"\nwater = \"much\"\ntape-unfit = [\"much water\"]\n[baby]\nback = \"left, towards her spine\"\n\
+             heart-rate = \"165\"\n"
+        );
+        let check = Check {
+            exams: vec![Source::new("a.toml", text.as_str())],
+            lang: "en-US".to_owned(),
+            ..Check::default()
+        };
+        let said = run(&Request { command: Command::Check(check), look: Look::Plain }).text;
+        // (Ids are the same in every language.)
+        let read: Vec<&str> = said.split(['[', ']']).step_by(2).collect();
+        // (What agrees with a position fits it in both.)
+        let read = read.join(" ").to_lowercase().replace("what was found fits", "");
+        for word in read.split(|c: char| !c.is_alphanumeric()) {
+            assert!(!BRITISH.contains(&word) && word != "fits", "`{word}` in {said}");
+        }
+        assert!(read.contains("seizures") && read.contains("labor") && read.contains("cesarean"), "{said}");
     }
 }
