@@ -65,11 +65,7 @@ fn presentation(exam: &Exam, index: usize, baby: &Baby, conclusion: &Conclusion,
         let turns = |lies_otherwise: bool| (lies_otherwise && !labouring(exam)).then_some(EARLY);
         let rule = if weeks < HANDS_TELL { Some(TOO_EARLY) } else { turns(!head_down || across) };
         if let Some(rule) = rule.filter(|_| by_hand(baby)) {
-            if rule.id == EARLY.id {
-                remarks.push(Remark::new(rule).of_baby(exam, index, &on));
-            } else {
-                early(rule, index, &on, remarks);
-            }
+            early(exam, rule, index, &on, remarks);
         }
         return;
     }
@@ -103,12 +99,16 @@ fn presentation(exam: &Exam, index: usize, baby: &Baby, conclusion: &Conclusion,
 const EARLY: &Rule = rule("presentation-early");
 const TOO_EARLY: &Rule = rule("too-early-for-hands");
 
-/// Said once of all babies.
-fn early(rule: &Rule, index: usize, on: &[&str], remarks: &mut Vec<Remark>) {
-    let keys: Vec<String> = on.iter().map(|name| format!("baby.{}.{name}", index + 1)).collect();
+/// Said once: of the baby that it is true of, or of both.
+fn early(exam: &Exam, rule: &Rule, index: usize, on: &[&str], remarks: &mut Vec<Remark>) {
+    let own = Remark::new(rule).of_baby(exam, index, on);
     match remarks.iter_mut().find(|remark| remark.id == rule.id) {
-        Some(said) => said.findings.extend(keys),
-        None => remarks.push(Remark { findings: keys, ..Remark::new(rule) }),
+        Some(said) => {
+            said.baby = None;
+            said.values.retain(|(name, _)| *name != "baby");
+            said.findings.extend(own.findings);
+        }
+        None => remarks.push(own),
     }
 }
 

@@ -95,6 +95,11 @@ fn each_is_made_when_it_should_be_and_not_else() {
         (early[0].baby, &early[0].findings[..]),
         (None, &["baby.1.head".to_owned(), "baby.2.head".to_owned()][..])
     );
+    // Of one of them it names that one.
+    let twins = read("weeks=\"31+0\"\n[[baby]]\nhead=\"above pubic bone\"\n[[baby]]\nhead=\"fundus\"\n");
+    let remarks = reckon(&twins, &Thresholds::default()).remarks;
+    let early: Vec<_> = remarks.iter().filter(|remark| remark.id == "presentation-early").collect();
+    assert_eq!((early.len(), early[0].baby), (1, Some(1)));
 }
 
 fn check(text: &str, quiet: &[&str], clinic: Option<&str>, json: bool) -> Outcome {
