@@ -1517,7 +1517,7 @@ family-depth-bottom-brim = The bottom is at the top of your pelvis (the ring of 
 family-depth-bottom-deep = The bottom is down in your pelvis (the ring of your hip bones).
 family-depth-unsure = How far down it lies is not sure.
 # Where it was heard. $place is one or two of the messages that follow.
-family-heart-at = The heartbeat was heard { $place } (the small ring).
+family-heart-at = The heartbeat was heard (see the small ring) { $place }.
 family-heart-heard = The heartbeat was heard.
 family-heart-unsure = That place is not sure.
 family-heart-left = on your left
@@ -1578,8 +1578,8 @@ family-back-side-front = The back is to your { $side }, towards your front.
 family-back-side-front-probably = The back is probably to your { $side }, towards your front.
 family-back-side-spine = The back is to your { $side }, towards your spine.
 family-back-side-spine-probably = The back is probably to your { $side }, towards your spine.
-family-back-side-square = The back is straight out to your { $side }.
-family-back-side-square-probably = The back is probably straight out to your { $side }.
+family-back-side-square = The back is to your { $side } side.
+family-back-side-square-probably = The back is probably to your { $side } side.
 family-back-front = The back is towards your front.
 family-back-front-probably = The back is probably towards your front.
 family-back-spine = The back is towards your spine.
@@ -1659,7 +1659,7 @@ family-hands-scan = Some of this was felt by hand and some seen on a scan. The p
 family-scan = This was seen on a scan. The picture is a drawing, not a scan, and it can be wrong.
 # How it was found is not recorded.
 family-written = This is what was written down that day. The picture is not a scan, and it can be wrong.
-family-turn = This page is yours to keep. But do not rely on it: it shows one day, and babies turn.
+family-turn = Keep this page if you like. It shows one day. Babies turn: do not rely on it later.
 family-artist = Face, arms and legs are the artist’s guess.
 # Where arms and legs were felt.
 family-artist-limbs-felt = Face, hands and feet are the artist’s guess.
@@ -1680,7 +1680,7 @@ family-listen = Someone may lay an ear there and listen.
 family-listen-limits = Hearing a heartbeat does not mean all is well. Not hearing it is common. If you are worried, call.
 family-night-blank = At night ____
 family-where-blank = Where ____
-family-phone-other = Not for urgent calls. { $purpose }: { $number }
+family-phone-other = Not urgent? { $purpose }: { $number }
 
 # Only where they are asked for.
 family-numbers-title = Numbers from that day
@@ -1702,7 +1702,7 @@ family-emergency-blank = Emergency ____
 # Source: NHS-MOVE; HEY-NHS
 family-moves-title-one = Is your baby moving less, or differently?
 # Source: NHS-MOVE; HEY-NHS
-family-moves-title-more = Are your babies moving less, or differently?
+family-moves-title-more = Is either baby moving less, or differently?
 # Source: NHS-MOVE; HEY-NHS
 family-moves-call = Call now, any hour.
 # Source: NHS-MOVE; RCOG-57
@@ -1711,6 +1711,9 @@ family-moves-keep-one = Keep feeling for your baby’s movements, right up to th
 family-moves-keep-more = Keep feeling for the movements of each baby, right up to the birth.
 # Source: NHS-MOVE; HEY-NHS
 family-moves-now = If they are fewer or different, call now, day or night.
+# $number is the one number of the clinic’s file.
+# Source: NHS-MOVE; HEY-NHS
+family-moves-now-number = If they are fewer or different, call { $number } now, day or night.
 family-heavy-title = If life feels too heavy
 # Source: CDC-HH
 family-heavy = Feeling low, or afraid? Tell your { family-carer }: there is help. Do you think of hurting yourself? You can say so.
@@ -1719,9 +1722,9 @@ family-heavy-now = If you might act on it now: call the emergency number.
 # Source: CDC-HH
 family-heavy-now-number = If you might act on it now: call { $number }.
 # Source: CDC-HH
-family-heavy-else = If not, call the clinic’s number, at any hour.
+family-heavy-else = If you are not in danger now, call the clinic’s number, at any hour.
 # Source: CDC-HH
-family-heavy-else-number = If not, call { $number }, at any hour.
+family-heavy-else-number = If you are not in danger now, call { $number }, at any hour.
 # Source: NHS-MOVE; HEY-NHS
 family-moves-wait = Do not wait for the next day.
 # Source: NHS-MOVE; RCOG-57
@@ -1770,7 +1773,7 @@ family-come-title-where = Call now and come in: { $where }
 family-come-title-number = Call { $number } now and come in
 family-come-title-where-number = Call { $number } now and come in: { $where }
 # Source: CDC-HH; WHO-DS; HEAT
-family-come-bleeding = Any bleeding from the vagina that is less than heavy
+family-come-bleeding = Any bleeding from the vagina
 # Source: CDC-HH; WHO-DS
 family-come-pain = Strong belly pain that stays
 # Source: CDC-HH; WHO-DS
@@ -1782,7 +1785,7 @@ family-come-green = Green or bloody waters (fluid that leaks)
 # Source: CDC-HH; HEAT
 family-come-waters = Your waters break: fluid leaks from the vagina
 # Source: common practice
-family-come-labour = Labour starts, tightenings again and again: call first, and ask when to set off
+family-come-labour = Labour starts, tightenings again and again: call first, and ask when to set off.
 # Source: common practice
 family-come-tightenings = Tightenings again and again before 37 weeks
 # Source: CDC-HH

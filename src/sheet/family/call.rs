@@ -61,13 +61,19 @@ pub(super) fn front(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, Word
     Ok(out)
 }
 
-/// The clinic, its number, and the others that say what they are for.
+/// The clinic and its number.
 pub(super) fn phone(clinic: &Clinic, words: &Words) -> Result<Vec<Block>, WordsError> {
     let mut out = vec![match &clinic.name {
         Some(name) => Block::new(Kind::Emphasis, name.clone()),
         None => Block::new(Kind::Blank, words.say("family-clinic-blank", &[])?),
     }];
     out.extend(whom(clinic, words)?);
+    Ok(out)
+}
+
+/// The numbers that are not for urgent calls, each with what it is for: far from the number for the night.
+pub(super) fn other(clinic: &Clinic, words: &Words) -> Result<Vec<Block>, WordsError> {
+    let mut out = vec![];
     for other in &clinic.other {
         let number = unbroken(&other.number);
         let values = [("purpose", other.purpose.as_str()), ("number", &number)];
@@ -119,7 +125,7 @@ pub(super) fn moves_title(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
 }
 
 /// What to keep feeling for, and what to do when it changes.
-pub(super) fn moves(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
+pub(super) fn moves(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, WordsError> {
     let weeks = told.exam.weeks;
     let early = weeks.is_some() && weeks < MOVEMENTS_FELT_BY;
     let mut text = vec!["family-moves-wait"];
@@ -129,7 +135,15 @@ pub(super) fn moves(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     text.push("family-moves-monitor");
     let text: Vec<String> = text.into_iter().map(|id| told.say(id)).collect::<Result<_, _>>()?;
     let keep = if told.several { "family-moves-keep-more" } else { "family-moves-keep-one" };
-    let mut out = vec![told.block(Kind::Heading, keep)?, told.block(Kind::Emphasis, "family-moves-now")?];
+    let mut out = vec![told.block(Kind::Heading, keep)?];
+    out.push(match numbers(clinic).as_slice() {
+        [("family-phone-always", number)] => {
+            let number = unbroken(number);
+            let text = told.words.say("family-moves-now-number", &[("number", &number)])?;
+            Block::new(Kind::Emphasis, text).calling(number)
+        }
+        _ => told.block(Kind::Emphasis, "family-moves-now")?,
+    });
     if early {
         out.push(told.block(Kind::Emphasis, "family-moves-early")?);
     }
@@ -215,11 +229,12 @@ pub(super) fn come(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, Words
     if told.exam.weeks < TERM && !come_in {
         ids.push("family-come-tightenings");
     }
-    if !urgent && !told.early {
-        ids.push("family-come-labour");
-    }
     ids.extend(["family-come-head", "family-come-swelling", "family-come-fever", "family-come-heart"]);
     out.extend(told.points(&ids)?);
+    // No point of the list: she calls, and is told when to come.
+    if !urgent && !told.early {
+        out.push(told.block(Kind::Emphasis, "family-come-labour")?);
+    }
     Ok(out)
 }
 

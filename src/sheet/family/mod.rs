@@ -122,9 +122,10 @@ pub fn content(
     put("family-numbers", if asked.numbers { numbers::numbers(told)? } else { vec![] });
 
     put("family-moves-title", call::moves_title(told)?);
-    put("family-moves", call::moves(told)?);
+    put("family-moves", call::moves(told, clinic)?);
     put("family-front", call::front(told, clinic)?);
     put("family-phone", call::phone(clinic, words)?);
+    put("family-other", call::other(clinic, words)?);
     put("family-emergency", call::emergency(clinic, words)?);
     put("family-heavy", call::heavy(told, clinic)?);
     put("family-go", call::go(told, clinic)?);
