@@ -158,7 +158,8 @@ fn slips_of_one(typed: &str, word: &str) -> Option<usize> {
     let slips = if begins { 1 } else { strsim::damerau_levenshtein(typed, word) };
     let nearer_to_a_side =
         ["left", "right"].iter().any(|side| strsim::damerau_levenshtein(typed, side) <= slips);
-    let unsure_of_a_part = is_part(word) && slips > 1;
+    // A part is meant only where most of its letters are there: `agt` may be `lat` as well as `ant`.
+    let unsure_of_a_part = is_part(word) && (slips > 1 || word.len() <= 3);
     (!nearer_to_a_side && !unsure_of_a_part).then_some(slips)
 }
 

@@ -338,7 +338,7 @@ fn the_program_writes_sheets_a_key_and_exam_files_that_check_reads() {
     assert!(first.status.success(), "{}", said(&first));
     // Five files, and before them which of them is the key.
     assert_eq!(said(&first).lines().count(), 6, "{}", said(&first));
-    assert!(said(&first).contains("hand out cases.pdf alone: key.pdf is the key"), "{}", said(&first));
+    assert!(said(&first).contains("hand out cases.pdf alone: key.pdf is the answer key"), "{}", said(&first));
     assert!(said(&first).contains("wrote one/key.pdf: the answer key"), "{}", said(&first));
     let again = make("two", &[]);
     assert!(again.status.success());
