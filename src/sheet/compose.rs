@@ -119,7 +119,8 @@ fn number(layout: &Layout, sheets: &mut [Sheet], words: &Words, fonts: &Fonts) -
         let at = PagePoint::new(x, sheet.height_mm - layout.margin_mm - 0.25 * size);
         let (lang, face) = (words.lang().to_owned(), Face::Regular);
         let text = Text { text, at, align: Align::Start, size, face, colour: INK, lang, role: Role::Body };
-        sheet.elements.push(Element { tag: Tag::P, items: vec![Item::Text(text)] });
+        // Not read out: it is of the paper, and a reader who listens has the whole in one.
+        sheet.elements.push(Element { tag: Tag::Artifact, items: vec![Item::Text(text)] });
     }
     Ok(())
 }
