@@ -13,6 +13,7 @@
 //! round the top of the womb lie at this one's, those at its sides go in and out with her flanks, the probe is held to where
 //! the heart is listened for. Arms are bare; a sleeve ends in a cuff just below the elbow.
 
+use crate::body::baked::Reader;
 use crate::body::cast::Cast;
 use crate::body::form::raster::{Layer, raster};
 use crate::body::form::turn::Turn;
@@ -23,7 +24,6 @@ use crate::units::{MotherPoint, Vec3};
 
 const BYTES: &[u8] = include_bytes!("hands/hands.bin");
 const VERSION: u8 = 2;
-const UNIT: f32 = 1.0 / 200.0;
 const FINE: f32 = 1.0 / 32000.0;
 /// Side of a cell, cm.
 const CELL: f32 = 0.072;
@@ -181,42 +181,18 @@ struct Baked {
     poses: Vec<Pose>,
 }
 
-/// Bytes, read from the front.
-struct Reader(&'static [u8]);
-
-impl Reader {
-    fn u8(&mut self) -> u8 {
-        let (first, rest) = self.0.split_at(1);
-        self.0 = rest;
-        first[0]
-    }
-    fn u16(&mut self) -> u16 {
-        u16::from_le_bytes([self.u8(), self.u8()])
-    }
-    fn length(&mut self) -> f32 {
-        f32::from(self.u16() as i16) * UNIT
-    }
-    fn place(&mut self) -> Vec3 {
-        let (x, y, z) = (self.length(), self.length(), self.length());
-        Vec3::new(x, y, z)
-    }
-    fn turn(&mut self) -> Turn {
-        Turn::from_quaternion([0; 4].map(|_| f32::from(self.u16() as i16) * FINE))
-    }
+fn turn(r: &mut Reader) -> Turn {
+    Turn::from_quaternion([0; 4].map(|_| f32::from(r.i16()) * FINE))
 }
 
 impl Baked {
     fn read() -> Baked {
-        let (name, rest) = BYTES.split_at(5);
-        assert_eq!((&name[..4], name[4]), (&b"HAND"[..], VERSION), "hands.bin is of this version");
-        let mut r = Reader(rest);
+        let mut r = Reader::of(BYTES, *b"HAND", VERSION);
         let [bones, nails, poses] = [0; 3].map(|_| usize::from(r.u8()));
-        let [n, q] = [0; 2].map(|_| usize::from(r.u16()));
-        let quads = (0..q).map(|_| [0; 4].map(|_| r.u16())).collect();
-        let part = (0..q).map(|_| Part::from_code(r.u8())).collect();
-        let [x, y, z] = [0; 3].map(|_| (0..n).map(|_| r.length()).collect::<Vec<_>>());
+        let [n, q] = r.counts();
+        let (quads, part) = (r.quads(q), r.parts(q));
         Baked {
-            points: (0..n).map(|v| Vec3::new(x[v], y[v], z[v])).collect(),
+            points: r.places(n).into_iter().map(|[x, y, z]| Vec3::new(x, y, z)).collect(),
             quads,
             part,
             shares: (0..n)
@@ -228,9 +204,9 @@ impl Baked {
             poses: (0..poses)
                 .map(|_| Pose {
                     palm: r.place(),
-                    whole: r.turn(),
-                    fore: r.turn(),
-                    turns: (1..bones).map(|_| r.turn()).collect(),
+                    whole: turn(&mut r),
+                    fore: turn(&mut r),
+                    turns: (1..bones).map(|_| turn(&mut r)).collect(),
                 })
                 .collect(),
         }

@@ -7,6 +7,7 @@
 //! On another belly the hand moves with the flank and lies on the skin there, the elbow follows, the shoulder stays. Both
 //! hands give way to the baby sideways, as far as an arm goes.
 
+use crate::body::baked::Reader;
 use crate::body::cast::Cast;
 use crate::body::form::raster::{Layer, raster};
 use crate::body::mother::MotherShape;
@@ -15,7 +16,6 @@ use crate::units::{FigurePoint, MotherSide};
 
 const BYTES: &[u8] = include_bytes!("her_arms/arm.bin");
 const VERSION: u8 = 1;
-const UNIT: f32 = 1.0 / 200.0;
 /// Side of a cell, cm: she is drawn more softly than the baby.
 pub const CELL: f32 = 0.096;
 /// Weeks at which the mean belly is the one that the arm was posed for.
@@ -34,18 +34,9 @@ struct Arm {
 
 /// Reads the baked arm.
 fn baked() -> Arm {
-    let (head, rest) = BYTES.split_at(9);
-    assert_eq!((&head[..4], head[4]), (&b"ARM "[..], VERSION), "arm.bin is of this version");
-    let u16_at = |bytes: &[u8], k: usize| u16::from_le_bytes([bytes[2 * k], bytes[2 * k + 1]]);
-    let (n, q) = (usize::from(u16_at(&head[5..], 0)), usize::from(u16_at(&head[5..], 1)));
-    let (planes, rest) = rest.split_at(6 * n);
-    let (corners, parts) = rest.split_at(8 * q);
-    let coordinate = |v: usize, k: usize| f32::from(u16_at(planes, k * n + v) as i16) * UNIT;
-    Arm {
-        points: (0..n).map(|v| [0, 1, 2].map(|k| coordinate(v, k))).collect(),
-        quads: (0..q).map(|f| [0, 1, 2, 3].map(|k| u16_at(corners, 4 * f + k))).collect(),
-        part: parts.iter().map(|code| Part::from_code(*code)).collect(),
-    }
+    let mut baked = Reader::of(BYTES, *b"ARM ", VERSION);
+    let [n, q] = baked.counts();
+    Arm { points: baked.places(n), quads: baked.quads(q), part: baked.parts(q) }
 }
 
 /// Where the fingertips of her left hand lie by height, as posed: x, cm; the thumb above, the fingers below.

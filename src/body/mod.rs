@@ -3,6 +3,7 @@
 pub mod abdomen;
 mod along_axis;
 pub mod baby;
+mod baked;
 pub mod cast;
 pub mod curves;
 pub mod diameter;

@@ -280,10 +280,8 @@ pub(super) fn charted(key: &str, value: &str, words: &Words) -> Result<String, W
     }
     for one in value.split("; ") {
         let base = one.split(" (").next().unwrap_or(one).trim_end_matches('?');
-        let slug = base.to_lowercase().replace(", ", "-").replace(' ', "-");
-        let id = format!("value-{name}-{slug}");
-        if words.has(&id) {
-            said = said.replacen(&spoken::value(base, words)?, &words.say(&id, &[])?, 1);
+        if let Some(own) = spoken::charted(name, base, words)? {
+            said = said.replacen(&spoken::value(base, words)?, &own, 1);
         }
     }
     Ok(said)

@@ -122,11 +122,6 @@ pub fn run(options: &Handout, look: Look) -> Outcome {
     }
     let missing = blank_lines(clinic.as_ref(), options);
     let mut clinic = clinic.unwrap_or_default();
-    let options = &Handout {
-        palette: options.palette.or_else(|| clinic.skin.as_deref().and_then(skin)),
-        mother: options.mother.or_else(|| clinic.mother.as_deref().and_then(mother)),
-        ..options.clone()
-    };
     clinic.emergency = options.emergency.clone().or(clinic.emergency);
     if let (Format::Html, Some(why)) = (options.format, no_number(&clinic)) {
         notes.push_str(&format!("handspan: {why}\n"));
@@ -173,6 +168,21 @@ struct Job<'a> {
 }
 
 impl Job<'_> {
+    /// How the family's picture is wanted, with these sentences at its foot.
+    fn wanted(&self, captions: Vec<String>) -> Wanted {
+        let (own, clinic) = (self.options, self.clinic);
+        Wanted {
+            style: Style::Soft,
+            palette: own.palette.or_else(|| skin(clinic.skin.as_deref()?)).unwrap_or_default(),
+            mother: own.mother.or_else(|| mother(clinic.mother.as_deref()?)).unwrap_or(MotherAs::Body),
+            hands: None,
+            view: View::Facing,
+            labels: Labels::Family,
+            type_pt: TYPE_PT,
+            captions,
+        }
+    }
+
     /// The finished files, one a side or one for all, and what is to be said of them.
     fn files(&self, layout: Layout, languages: &[Words]) -> Result<(Vec<Vec<u8>>, String), String> {
         let told = |fault: &dyn std::fmt::Display| fault.to_string();
@@ -212,7 +222,7 @@ impl Job<'_> {
             let (_, content) = own.ok_or("a language has no words")?;
             // A picture without a page still says how far it is to be trusted.
             let captions = if layout.is_without_words() { content.texts("family-about") } else { vec![] };
-            let wanted = wanted(self.options, captions);
+            let wanted = self.wanted(captions);
             maker.sheets(&pose, &wanted, &layout, content)
         })?;
         let words = languages.first().ok_or("no language is named")?;
@@ -256,7 +266,7 @@ impl Job<'_> {
                 }
             }
             let maker = Maker::new(words, fonts);
-            let mut sheets = maker.sheets(pose, &wanted(self.options, vec![]), &picture_layout, &content)?;
+            let mut sheets = maker.sheets(pose, &self.wanted(vec![]), &picture_layout, &content)?;
             let picture = sheets.pop().ok_or("no picture is drawn")?;
             let draft = match words.is_signed() {
                 true => None,
@@ -315,20 +325,6 @@ fn for_screen(content: &mut Content) {
     let day = content.blocks.get("phone-felt-at").cloned().unwrap_or_default();
     let day = day.into_iter().map(|block| block.shown(Shown::OnScreen));
     content.blocks.entry("family-felt-on".to_owned()).or_default().extend(day);
-}
-
-/// How the family's picture is wanted, with these sentences at its foot.
-fn wanted(options: &Handout, captions: Vec<String>) -> Wanted {
-    Wanted {
-        style: Style::Soft,
-        palette: options.palette.unwrap_or_default(),
-        mother: options.mother.unwrap_or(MotherAs::Body),
-        hands: None,
-        view: View::Facing,
-        labels: Labels::Family,
-        type_pt: TYPE_PT,
-        captions,
-    }
 }
 
 /// Why there is no page on a telephone without numbers: there is no line on it to write them on.

@@ -28,7 +28,7 @@ use crate::figure::{self, FigureOptions, Labels, MotherAs, Palette, Palpation, S
 use crate::fonts::Fonts;
 use crate::report::Look;
 use crate::sheet::{Content, PICTURE, Sheet, compose};
-use crate::words::{Part, Words, WordsError};
+use crate::words::{Part, Words, WordsError, capital};
 use crate::write::TextAs;
 use sets::{Caption, Figure, Lesson};
 
@@ -398,12 +398,6 @@ impl Ready {
 
 /// How far a line of a figure may move on paper, mm: a printer's dot.
 const COARSE_MM: f32 = 0.07;
-
-/// The words with a capital at their start.
-fn capital(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
-}
 
 /// Over an exam of one's own that is shown alone: its position and its weeks, as far as they are known.
 fn title_of_own(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> Result<String, WordsError> {

@@ -43,6 +43,12 @@ pub fn value(canonical: &str, words: &Words) -> Said {
     Ok(each?.join("; "))
 }
 
+/// One canonical word of a finding in the words of a chart; `None` where those are the words of a visit file.
+pub fn charted(finding: &str, word: &str, words: &Words) -> Result<Option<String>, WordsError> {
+    let id = format!("value-{finding}-{}", word.to_lowercase().replace(", ", "-").replace(' ', "-"));
+    words.has(&id).then(|| words.say(&id, &[])).transpose()
+}
+
 /// Canonical words with doubt and brackets, as they are read of a file, in a language: its signs are said in words.
 pub fn finding(canonical: &str, words: &Words) -> Said {
     let (rest, unsure) = match canonical.strip_suffix('?') {

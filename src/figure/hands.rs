@@ -5,7 +5,7 @@ use super::baby::{self, Hand as Firmness};
 use super::mother::{MotherLook, MotherStyle};
 use super::mother_ink::{fill, fine_lines, group, stroke};
 use super::palette::BabyColours;
-use super::scene::{Colour, Item, Path};
+use super::scene::{Colour, Item, Path, flat};
 use super::smooth;
 use crate::body::hands::Hand;
 use crate::units::{FigurePoint, Vec3};
@@ -137,16 +137,4 @@ fn sleeve(hand: &Hand, [cloth, shade]: [Colour; 2], ink: Colour, paper: Colour) 
         fine_lines(&[hem], 0.08, ink),
         fine_lines(&[near, side(1.0), side(-1.0)], 0.14, ink),
     ]
-}
-
-/// The marks of all groups, without the groups.
-pub fn flat(items: Vec<Item<FigurePoint>>) -> Vec<Item<FigurePoint>> {
-    let mut out = vec![];
-    for item in items {
-        match item {
-            Item::Group { items, .. } => out.extend(flat(items)),
-            mark => out.push(mark),
-        }
-    }
-    out
 }

@@ -13,7 +13,7 @@ use super::mother_palette::MotherPalette;
 use super::options::{Hair, Palette};
 use super::palette::BabyColours;
 use super::rounds;
-use super::scene::Item;
+use super::scene::{Item, flat};
 use super::smooth::both_sides;
 use crate::body::cast::Cast;
 use crate::body::her_arms::{self, Reach};
@@ -96,9 +96,7 @@ fn arms(shape: &MotherShape, reach: &Reach, look: &MotherLook, shoulders: bool) 
     let soft = look.style == MotherStyle::Soft;
     let mut items = vec![];
     for (name, arm) in ["mother-arm-left", "mother-arm-right"].iter().zip(her_arms::casts(shape, reach)) {
-        let mut marks = vec![];
-        flatten(baby::limb(&arm, &colours, soft, HAND), &mut marks);
-        items.push(group(name, "", marks));
+        items.push(group(name, "", flat(baby::limb(&arm, &colours, soft, HAND))));
     }
     items.push(group("mother-sleeves", "", her_clothes::sleeves(reach, look, shoulders)));
     items
@@ -113,15 +111,5 @@ fn skin_colours(p: &MotherPalette) -> BabyColours {
         hair: p.ink,
         blush: p.shade[2],
         ink: p.ink,
-    }
-}
-
-/// The marks of all groups, without the groups: names of a baby's parts are not hers.
-fn flatten(items: Vec<Item<FigurePoint>>, out: &mut Vec<Item<FigurePoint>>) {
-    for item in items {
-        match item {
-            Item::Group { items, .. } => flatten(items, out),
-            mark => out.push(mark),
-        }
     }
 }

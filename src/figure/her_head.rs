@@ -5,13 +5,12 @@
 //! the one pose that is baked (`body/her_head.rs`).
 
 use super::baby::{self, Hand};
-use super::hands::flat;
 use super::her_clothes;
 use super::mother::{MotherLook, MotherStyle};
 use super::mother_ink::{brush, brushes, fill, fine_lines, group, points};
 use super::options::{Hair, Palette};
 use super::palette::BabyColours;
-use super::scene::{Colour, FillRule, Item, Path};
+use super::scene::{Colour, FillRule, Item, Path, flat};
 use super::smooth;
 use crate::body::her_head;
 use crate::units::FigurePoint;

@@ -110,6 +110,11 @@ impl<'a> Asked<'a> {
             turn,
         })
     }
+
+    /// For a picture that is not turned, of what is wanted alone: a cut, or one from below.
+    pub fn only(terrain: Terrain<'a>, wanted: Vec<Wanted>, sides: (&'static str, &'static str)) -> Self {
+        Asked { terrain, wanted, spare: vec![], apart: false, told: vec![], sides, turn: 1.0 }
+    }
 }
 
 impl Planner<'_> {

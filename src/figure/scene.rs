@@ -169,6 +169,18 @@ impl Frame {
     }
 }
 
+/// The marks of all groups, without the groups.
+pub fn flat<P>(items: Vec<Item<P>>) -> Vec<Item<P>> {
+    let mut out = vec![];
+    for item in items {
+        match item {
+            Item::Group { items, .. } => out.extend(flat(items)),
+            mark => out.push(mark),
+        }
+    }
+    out
+}
+
 /// A finished figure in cm, y up.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Scene {

@@ -36,15 +36,7 @@ pub fn plan(
     let terrain = Terrain::of_cut(&babies, cast, covered.collect(), |y, sign| {
         side_mother::reach(&pose.mother, y, sign)
     });
-    let asked = Asked {
-        terrain,
-        wanted,
-        spare: vec![],
-        apart: false,
-        told: vec![],
-        sides: ("her-back", "her-front"),
-        turn: 1.0,
-    };
+    let asked = Asked::only(terrain, wanted, ("her-back", "her-front"));
     Planner { options, frame: FRAME, words, fonts }.plan(asked)
 }
 

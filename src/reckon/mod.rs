@@ -147,20 +147,23 @@ fn spoken(name: &str, value: &str, words: &Words) -> Result<String, WordsError> 
         _ if value.is_empty() => Ok(String::new()),
         "said" => spoken::findings(value, words),
         // In the words of a chart, where those differ from the words of a visit file.
-        "why" => charted(&["value-tape-unfit"], value, words),
-        "signs" => charted(&["value-reports", "value-labour"], value, words),
+        "why" => charted(&["tape-unfit"], value, words),
+        "signs" => charted(&["reports", "labour"], value, words),
         // A range, or words of the exam language.
         "earlier" | "fits" | "rate" => spoken::value(value, words),
         _ => Ok(value.to_owned()),
     }
 }
 
-/// Words of the exam language, parted by commas, as a chart has them: by the first message `STEM-WORD` that there is.
-fn charted(stems: &[&str], value: &str, words: &Words) -> Result<String, WordsError> {
+/// Words of one of these findings, parted by commas, as a chart has them.
+fn charted(findings: &[&str], value: &str, words: &Words) -> Result<String, WordsError> {
     let one = |one: &str| {
-        let slug = one.to_lowercase().replace(' ', "-");
-        let id = stems.iter().map(|stem| format!("{stem}-{slug}")).find(|id| words.has(id));
-        id.map_or_else(|| spoken::value(one, words), |id| words.say(&id, &[]))
+        for finding in findings {
+            if let Some(own) = spoken::charted(finding, one, words)? {
+                return Ok(own);
+            }
+        }
+        spoken::value(one, words)
     };
     Ok(value.split(", ").map(one).collect::<Result<Vec<_>, _>>()?.join(", "))
 }

@@ -212,6 +212,12 @@ pub fn shipped(lang: &str) -> Result<&'static Language, WordsError> {
     })
 }
 
+/// The words with a capital at their start.
+pub fn capital(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
 fn resource(lang: &str, text: &str) -> Result<FluentResource, WordsError> {
     if let Some(at) = broken_escape(text) {
         let line = text[..at].lines().count().max(1);

@@ -221,12 +221,18 @@ fn gives_way(name: &str, shipped: Shipped, paper: &str) -> bool {
         && paper != "a3"
 }
 
+/// The example of this name, and the words of its family page.
+fn page_of(name: &str, words: &Words) -> (Exam, Reckoning, Content) {
+    let (_, exam, reckoning) = examples().into_iter().find(|(own, ..)| own == name).unwrap();
+    let content = family::content(&exam, &reckoning, &clinic(), Asked::default(), words).unwrap();
+    (exam, reckoning, content)
+}
+
 #[test]
 fn two_babies_take_the_longer_page_where_the_shorter_has_no_room() {
     let fonts = Fonts::load().unwrap();
     let words = words();
-    let (_, exam, reckoning) = examples().into_iter().find(|(name, ..)| name == "twins").unwrap();
-    let content = family::content(&exam, &reckoning, &clinic(), Asked::default(), &words).unwrap();
+    let (exam, reckoning, content) = page_of("twins", &words);
     let mut gave_way = 0;
     for paper in PAPERS {
         for shipped in FAMILY.into_iter().filter(|shipped| gives_way("twins", *shipped, paper)) {
@@ -339,8 +345,7 @@ fn small_pictures_stand_beside_every_point_of_the_picture_first_page() {
 fn a_page_is_small_and_always_the_same() {
     let fonts = Fonts::load().unwrap();
     let words = words();
-    let (_, exam, reckoning) = examples().into_iter().find(|(name, ..)| name == "head-down-left").unwrap();
-    let content = family::content(&exam, &reckoning, &clinic(), Asked::default(), &words).unwrap();
+    let (exam, reckoning, content) = page_of("head-down-left", &words);
     for shipped in FAMILY {
         let make = || {
             let layout = shipped.read().unwrap();

@@ -4,8 +4,8 @@
 //! posture, so that limbs never change places between one curl and the next.
 
 use super::bone::index;
-use super::posture::{Arm, Leg, Posture, Within};
-use super::table::{FOLDED, FRANK, OTHER_LEGS};
+use super::posture::{Arm, Leg, Posture};
+use super::table::{FOLDED, FRANK, OTHER_LEGS, UPPER_ON_CHEST, on_chest};
 use crate::units::{BabySide, Vec3};
 
 /// How the head is held.
@@ -136,18 +136,5 @@ fn held(p: &mut Posture, head: Head) {
 }
 
 /// Hands on the chest, one above the other. House values, by eye.
-const ON_CHEST: [Arm; 2] = [
-    on_chest(Vec3::new(2.4, -3.6, 7.0), Vec3::new(-0.5, 0.8, 0.1)),
-    on_chest(Vec3::new(1.9, -6.86, 7.55), Vec3::new(-1.23, 0.72, 0.63)),
-];
-
-const fn on_chest(wrist: Vec3, hand: Vec3) -> Arm {
-    Arm {
-        within: Within::Chest,
-        wrist,
-        pole: Vec3::new(1.0, -1.0, 0.1),
-        hand,
-        palm: Vec3::new(0.0, -0.2, -1.0),
-        curl: [35.0, 50.0, 35.0],
-    }
-}
+const ON_CHEST: [Arm; 2] =
+    [UPPER_ON_CHEST, on_chest(Vec3::new(1.9, -6.86, 7.55), Vec3::new(-1.23, 0.72, 0.63))];

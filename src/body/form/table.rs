@@ -23,6 +23,21 @@ const fn arm(within: Within, p: [f32; 12], curl: [f32; 3]) -> Arm {
     }
 }
 
+/// A hand on the chest.
+pub const fn on_chest(wrist: Vec3, hand: Vec3) -> Arm {
+    Arm {
+        within: Within::Chest,
+        wrist,
+        pole: Vec3::new(1.0, -1.0, 0.1),
+        hand,
+        palm: Vec3::new(0.0, -0.2, -1.0),
+        curl: [35.0, 50.0, 35.0],
+    }
+}
+
+/// The upper of two hands that lie there one above the other.
+pub const UPPER_ON_CHEST: Arm = on_chest(Vec3::new(2.4, -3.6, 7.0), Vec3::new(-0.5, 0.8, 0.1));
+
 const fn posture(
     spine: [f32; 5],
     neck: [f32; 4],
@@ -369,18 +384,7 @@ pub const FRANK: [(f32, Posture); 5] = [
                 leg([100.0, 26.0, -2.0, 14.0, 27.0, 7.0, 10.0]),
                 leg([104.0, 22.0, -2.0, 10.0, 27.0, 7.0, 10.0]),
             ],
-            [
-                arm(
-                    Within::Chest,
-                    [2.4, -3.6, 7.0, 1.0, -1.0, 0.1, -0.5, 0.8, 0.1, 0.0, -0.2, -1.0],
-                    [35.0, 50.0, 35.0],
-                ),
-                arm(
-                    Within::Chest,
-                    [1.9, -6.86, 8.15, 1.0, -1.0, 0.1, -1.23, 0.72, 0.63, 0.0, -0.2, -1.0],
-                    [35.0, 50.0, 35.0],
-                ),
-            ],
+            [UPPER_ON_CHEST, on_chest(Vec3::new(1.9, -6.86, 8.15), Vec3::new(-1.23, 0.72, 0.63))],
         ),
     ),
 ];

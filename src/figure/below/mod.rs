@@ -152,15 +152,7 @@ pub fn figure(
     let wanted = wanted(&drawn.named, below, options.labels, words)?;
     let terrain = Terrain::of_cut(&[], None, vec![], |_, _| outlet::HALF_BREADTH * LARGER);
     let options = &FigureOptions { view: View::Facing, ..options.clone() };
-    let asked = Asked {
-        terrain,
-        wanted,
-        spare: vec![],
-        apart: false,
-        told: vec![],
-        sides: ("her-left", "her-right"),
-        turn: 1.0,
-    };
+    let asked = Asked::only(terrain, wanted, ("her-left", "her-right"));
     let plan = Planner { options, frame: FRAME, words, fonts }.plan(asked)?;
     let mut items = vec![paper(plan.frame, look.palette.paper)];
     items.push(group("canal", "", outlet::behind(below.open_cm, &drawn.faint, look)));

@@ -5,7 +5,7 @@ use super::Told;
 use super::known::{self, Known};
 use crate::exam::{Baby, Finding, KnownBy};
 use crate::sheet::content::{Block, Kind};
-use crate::words::WordsError;
+use crate::words::{WordsError, capital};
 
 /// How a part of the baby is known.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -50,12 +50,6 @@ pub(super) fn sure(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     let trust = known::trust(told.known).map(|id| told.say(id)).collect::<Result<Vec<_>, _>>()?;
     out.push(Block::new(Kind::Text, trust.join(" ")));
     Ok(out)
-}
-
-/// Words as a sentence begins.
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }
 
 /// What is told of the parts of a baby, by how they are known.
