@@ -73,7 +73,10 @@ pub fn choose(wanted: &Wanted) -> Posture {
         }
     }
     if !frank {
-        let other = OTHER_LEGS.iter().find(|(low, turn, _)| low.contains(&wanted.low) && *turn == best.0);
+        // With its head bent back a baby is longer: its legs are drawn in as when it lies across.
+        let bent_back = matches!(wanted.head, Head::Brow | Head::Face);
+        let end = if bent_back { Low::Neither } else { wanted.low };
+        let other = OTHER_LEGS.iter().find(|(low, turn, _)| low.contains(&end) && *turn == best.0);
         best.1.legs = other.map_or(best.1.legs, |(_, _, legs)| *legs);
     }
     let mut p = if wanted.near == BabySide::Right { best.1 } else { best.1.mirrored() };
