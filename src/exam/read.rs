@@ -411,7 +411,9 @@ impl Reader<'_> {
                 }
             }
         }
-        lines.extend(extra);
+        lines.extend(
+            extra.iter().map(|line| printable(line).trim().to_owned()).filter(|line| !line.is_empty()),
+        );
         (!lines.is_empty()).then(|| lines.join("\n"))
     }
 

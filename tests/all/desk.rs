@@ -138,6 +138,15 @@ fn lines_of_shorthand_become_files_that_read_the_same() {
     assert!(read_lines > 40, "{read_lines} lines");
 }
 
+/// A line of marks that cannot be printed says nothing; beside words they are left out, in the file as in the note.
+#[test]
+fn a_line_of_control_characters_becomes_no_file() {
+    let out = run(Command::File { exam: Source::line("line", "\0\0\0\0\0\0\0\0") });
+    assert_eq!(out.code, handspan::commands::exit::FAILED, "{}", out.text);
+    let out = run(Command::File { exam: Source::line("line", "37+0 LOA \0well in herself\u{1}") });
+    assert_eq!(read(&out.text).note.as_deref(), Some("well in herself"), "{}", out.text);
+}
+
 /// Changing one finding changes that one, keeps every comment, and can be taken back.
 #[test]
 fn an_edit_keeps_comments_and_everything_else() {
