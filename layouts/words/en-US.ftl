@@ -39,6 +39,7 @@ family-come-fever = A fever of 100.4 °F (38 °C) or more
 family-come-green = Green or bloody water (fluid that leaks)
 family-come-waters = Your water breaks: fluid leaks from the vagina
 family-come-labour = Labor starts, contractions again and again: call first, and ask when to set off.
+family-come-labour-later = From 37 weeks, when labor starts: call first, and ask when to set off.
 family-come-tightenings = Contractions again and again before 37 weeks
 # Source: CDC-HH
 family-call-vomit = Throwing up and not able to stop

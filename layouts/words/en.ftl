@@ -1543,6 +1543,12 @@ family-kind-changes = How your baby lies may still change. It is nothing that yo
 family-kind-plan = This needs a plan. Ask today whom you will see.
 # Source: RCOG-50
 family-kind-come = Until your { family-carer } tells you otherwise: if your waters break (fluid leaks) or labour starts, call and come in at once.
+# Of one baby: why.
+# Source: RCOG-50
+family-kind-cord = The cord can, rarely, slip down first.
+# From 36 weeks, of one baby that lies head down: the other 3 or 4 in 100 lie bottom down.
+# Source: RCOG-BREECH
+family-kind-head = Near the birth most babies lie head down.
 
 family-lie-head-down = { $how } { $baby } is lying head down today.
 family-lie-head-down-probably = { $how } { $baby } is probably lying head down today.
@@ -1654,8 +1660,8 @@ family-part-bottom = bottom
 family-part-back = back
 family-part-limbs = arms or legs
 family-part-heart = heartbeat
-family-hands = Hands can be wrong, and this is not a scan.
-family-hands-scan = Some of this was felt by hand and some seen on a scan. The picture is not a scan, and hands can be wrong.
+family-hands = Hands can be mistaken, and this is not a scan.
+family-hands-scan = Some of this was felt by hand and some seen on a scan. The picture is not a scan, and hands can be mistaken.
 family-scan = This was seen on a scan. The picture is a drawing, not a scan, and it can be wrong.
 # How it was found is not recorded.
 family-written = This is what was written down that day. The picture is not a scan, and it can be wrong.
@@ -1786,6 +1792,9 @@ family-come-green = Green or bloody waters (fluid that leaks)
 family-come-waters = Your waters break: fluid leaks from the vagina
 # Source: common practice
 family-come-labour = Labour starts, tightenings again and again: call first, and ask when to set off.
+# Before 37 weeks, when tightenings again and again are a reason to come in.
+# Source: common practice
+family-come-labour-later = From 37 weeks, when labour starts: call first, and ask when to set off.
 # Source: common practice
 family-come-tightenings = Tightenings again and again before 37 weeks
 # Source: CDC-HH

@@ -1364,6 +1364,10 @@ family-kind-bottom-late = Cerca del parto, 3 o 4 de cada 100 bebés están con l
 family-kind-changes = La postura de su bebé todavía puede cambiar. No es por nada que usted haya hecho.
 family-kind-plan = Hay que hacer un plan. Pregunte hoy mismo quién la va a ver.
 family-kind-come = Mientras su { family-carer } no le diga otra cosa: si se le rompe la bolsa o fuente (sale líquido) o empieza el parto, llame y venga enseguida.
+# Source: RCOG-50
+family-kind-cord = Rara vez, el cordón puede bajar primero.
+# Source: RCOG-BREECH
+family-kind-head = Cerca del parto, la mayoría de los bebés están cabeza abajo.
 
 family-lie-head-down = Hoy { $baby } está con la cabeza abajo, { $how }.
 family-lie-head-down-probably = Hoy { $baby } está probablemente con la cabeza abajo, { $how }.
@@ -1534,6 +1538,8 @@ family-come-fever = Fiebre de 38 °C (100,4 °F) o más
 family-come-green = Aguas (el líquido que sale) verdes o con sangre
 family-come-waters = Se le rompe la bolsa o fuente: sale líquido por la vagina
 family-come-labour = Empieza el parto, contracciones que se repiten: llame primero y pregunte cuándo salir de casa.
+# Source: common practice
+family-come-labour-later = Desde las 37 semanas, si empieza el parto: llame primero y pregunte cuándo salir de casa.
 family-come-tightenings = Contracciones repetidas antes de las 37 semanas
 family-come-swelling = Cara o manos muy hinchadas
 family-come-heart = Su propio corazón, muy acelerado

@@ -1361,6 +1361,10 @@ family-kind-bottom-late = Près de la naissance, 3 ou 4 bébés sur 100 ont les 
 family-kind-changes = La position de votre bébé peut encore changer. Vous n’y êtes pour rien.
 family-kind-plan = Il faut un plan. Demandez aujourd’hui qui vous verra.
 family-kind-come = Tant que votre { family-carer } ne vous dit pas autre chose : si la poche des eaux se rompt (du liquide coule) ou si l’accouchement commence, appelez et venez tout de suite.
+# Source: RCOG-50
+family-kind-cord = Rarement, le cordon peut descendre en premier.
+# Source: RCOG-BREECH
+family-kind-head = Près de la naissance, la plupart des bébés ont la tête en bas.
 
 family-lie-head-down = Aujourd’hui, { $baby } a la tête en bas, { $how }.
 family-lie-head-down-probably = Aujourd’hui, { $baby } a probablement la tête en bas, { $how }.
@@ -1531,6 +1535,8 @@ family-come-fever = Une fièvre de 38 °C (100,4 °F) ou plus
 family-come-green = Des eaux (le liquide qui coule) vertes ou avec du sang
 family-come-waters = La poche des eaux se rompt : du liquide coule du vagin
 family-come-labour = L’accouchement commence, contractions qui se répètent : appelez d’abord et demandez quand partir.
+# Source: common practice
+family-come-labour-later = À partir de 37 semaines, quand l’accouchement commence : appelez d’abord et demandez quand partir.
 family-come-tightenings = Contractions répétées avant 37 semaines (SA)
 family-come-swelling = Visage ou mains très gonflés
 family-come-heart = Votre propre cœur qui s’emballe

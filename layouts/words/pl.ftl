@@ -118,6 +118,10 @@ family-kind-bottom-late = Blisko porodu 3 lub 4 na 100 dzieci leżą pośladkami
 family-kind-changes = Ułożenie dziecka może się jeszcze zmienić. To nie przez nic, co Pani zrobiła.
 family-kind-plan = Potrzebny jest plan. Proszę dziś zapytać, kto Panią zobaczy.
 family-kind-come = Dopóki nie powiedzą Pani inaczej: jeśli odejdą wody (wycieka płyn) lub zacznie się poród, proszę dzwonić i od razu przyjechać.
+# Source: RCOG-50
+family-kind-cord = Rzadko pępowina może wysunąć się pierwsza.
+# Source: RCOG-BREECH
+family-kind-head = Blisko porodu większość dzieci leży główką w dół.
 
 family-lie-head-down = { $baby } leży dziś głową w dół, { $how }.
 family-lie-head-down-probably = { $baby } leży dziś prawdopodobnie głową w dół, { $how }.
@@ -284,6 +288,8 @@ family-come-fever = Gorączka 38 °C (100,4 °F) lub więcej
 family-come-green = Zielone lub krwawe wody (płyn, który wycieka)
 family-come-waters = Odchodzą wody: płyn wycieka z pochwy
 family-come-labour = Zaczyna się poród, skurcze raz po raz: proszę najpierw dzwonić i zapytać, kiedy wyjechać.
+# Source: common practice
+family-come-labour-later = Od 37 tygodnia, gdy zacznie się poród: proszę najpierw dzwonić i zapytać, kiedy wyjechać.
 family-come-tightenings = Skurcze raz po raz przed 37. tygodniem
 family-come-swelling = Bardzo spuchnięta twarz lub ręce
 family-come-heart = Pani własne serce bije bardzo szybko

@@ -119,6 +119,10 @@ family-kind-bottom-late = Perto do parto, 3 ou 4 em cada 100 bebés estão com a
 family-kind-changes = A posição do seu bebé ainda pode mudar. Não é por nada que tenha feito.
 family-kind-plan = É preciso um plano. Pergunte hoje mesmo quem a vai ver.
 family-kind-come = Até que lhe digam outra coisa: se as águas rebentarem (sai líquido) ou o parto começar, ligue e venha logo.
+# Source: RCOG-50
+family-kind-cord = Raramente, o cordão pode descer primeiro.
+# Source: RCOG-BREECH
+family-kind-head = Perto do parto, a maioria dos bebés está de cabeça para baixo.
 
 family-lie-head-down = Hoje { $baby } está de cabeça para baixo, { $how }.
 family-lie-head-down-probably = Hoje { $baby } está provavelmente de cabeça para baixo, { $how }.
@@ -285,6 +289,8 @@ family-come-fever = Febre de 38 °C (100,4 °F) ou mais
 family-come-green = Águas (o líquido que sai) verdes ou com sangue
 family-come-waters = As águas rebentam: sai líquido pela vagina
 family-come-labour = O parto começa, contrações que se repetem: ligue primeiro e pergunte quando deve sair de casa.
+# Source: common practice
+family-come-labour-later = A partir das 37 semanas, quando o parto começar: ligue primeiro e pergunte quando deve sair de casa.
 family-come-tightenings = Contrações que se repetem antes das 37 semanas
 family-come-swelling = Cara ou mãos muito inchadas
 family-come-heart = O seu próprio coração muito acelerado

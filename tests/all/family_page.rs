@@ -222,7 +222,7 @@ fn the_page_says_felt_by_hand_only_where_hands_felt() {
     let noted = "Noted on ____ at 36 weeks";
     let (day, all) = told("[baby]\nhead = \"above pubic bone\"\nback = \"left\"");
     assert_eq!(day, hands);
-    assert!(all.contains("Hands can be wrong, and this is not a scan."));
+    assert!(all.contains("Hands can be mistaken, and this is not a scan."));
     assert!(all.contains("Your midwife felt that your baby is lying head down today."), "{all}");
     let (day, all) = told("[baby]\nhead = \"could not tell (thick wall)\"");
     assert_eq!(day, hands);
@@ -543,12 +543,18 @@ fn movements_are_spoken_of_as_the_weeks_ask() {
     let call = |weeks| said(&page(weeks, conclusion()), "family-come");
     assert!(call(Some((36, 6))).contains("before 37 weeks") && call(None).contains("before 37 weeks"));
     assert!(!call(Some((37, 0))).contains("before 37 weeks"));
+    // Labour stands in no list: of those where she comes in at once it would say the contrary.
     let head_down =
-        |weeks| said(&page(weeks, lying(Lie::Longitudinal, Some(Presentation::Cephalic))), "family-come");
-    for weeks in [Some((34, 0)), Some((39, 0)), None] {
-        assert!(head_down(weeks).contains("Labour starts, tightenings"), "{weeks:?}");
+        |weeks, box_: &str| said(&page(weeks, lying(Lie::Longitudinal, Some(Presentation::Cephalic))), box_);
+    for (weeks, words) in [
+        (Some((34, 0)), "From 37 weeks, when labour starts: call first"),
+        (Some((39, 0)), "Labour starts, tightenings again and again: call first"),
+        (None, "From 37 weeks, when labour starts: call first"),
+    ] {
+        assert!(head_down(weeks, "family-worried").contains(words), "{weeks:?}");
+        assert!(!head_down(weeks, "family-come").contains("abour"), "{weeks:?}");
         // Where labour is a reason to come in at once it stands there alone.
-        assert!(!call(weeks).contains("Labour"), "{weeks:?}");
+        assert!(!said(&page(weeks, conclusion()), "family-worried").contains("abour"), "{weeks:?}");
     }
 }
 
@@ -653,7 +659,11 @@ fn hard_news_has_a_true_word_with_it() {
             assert!(text.contains("labour starts, call and come in at once."), "{text}");
         }
     }
-    assert_eq!(kind(Some((38, 0)), lying(Lie::Longitudinal, Some(Presentation::Cephalic))), "");
+    // Of a head that is down: how often that is so near the birth, and only then.
+    let head_down = || lying(Lie::Longitudinal, Some(Presentation::Cephalic));
+    assert_eq!(kind(Some((36, 0)), head_down()), "Near the birth most babies lie head down.");
+    assert_eq!(kind(Some((35, 6)), head_down()), "");
+    assert_eq!(kind(None, head_down()), "");
     assert_eq!(kind(Some((38, 0)), conclusion()), "");
 }
 
@@ -755,7 +765,7 @@ fn how_sure_it_is_stands_in_one_place() {
         said(&content(&exam, &[handspan::exam::conclude(&exam, 0)], &clinic()), "family-sure")
     };
     let rest = "Keep this page if you like. It shows one day. Babies turn: do not rely on it later.";
-    let hands = format!("Hands can be wrong, and this is not a scan. {rest}");
+    let hands = format!("Hands can be mistaken, and this is not a scan. {rest}");
     assert_eq!(
         sure(
             "head = \"above pubic bone\"\nback = \"left?\"\nbreech = \"could not tell (thick wall)\"\nlimbs = \"not felt\""
@@ -768,7 +778,7 @@ fn how_sure_it_is_stands_in_one_place() {
     assert_eq!(
         sure("head = \"fundus (scan 35+6)\"\nback = \"left\""),
         "How sure is this? | Felt by hand: back. | Seen on a scan: head. | Not checked: bottom, arms or legs. | Some of \
-         this was felt by hand and some seen on a scan. The picture is not a scan, and hands can be wrong. "
+         this was felt by hand and some seen on a scan. The picture is not a scan, and hands can be mistaken. "
             .to_owned()
             + rest
     );
@@ -970,6 +980,7 @@ fn every_word_about_safety_has_a_source_that_was_seen() {
             "family-go-bleeding",
             "family-come-green",
             "family-come-labour",
+            "family-come-labour-later",
             "family-come-tightenings",
             "family-call-itching"
         ]

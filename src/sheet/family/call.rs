@@ -231,10 +231,18 @@ pub(super) fn come(told: &Told<'_>, clinic: &Clinic) -> Result<Vec<Block>, Words
     }
     ids.extend(["family-come-head", "family-come-swelling", "family-come-fever", "family-come-heart"]);
     out.extend(told.points(&ids)?);
-    // No point of the list: she calls, and is told when to come.
-    if !urgent && !told.early {
-        out.push(told.block(Kind::Emphasis, "family-come-labour")?);
+    Ok(out)
+}
+
+/// What no list holds: labour at the end, when she calls and is told when to come in; and every other worry.
+pub(super) fn worried(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
+    let mut out = vec![];
+    if !told.early && !urgent_waters(told) {
+        let later = told.exam.weeks < TERM;
+        let id = if later { "family-come-labour-later" } else { "family-come-labour" };
+        out.push(told.block(Kind::Emphasis, id)?);
     }
+    out.push(told.block(Kind::Emphasis, "family-worried")?);
     Ok(out)
 }
 

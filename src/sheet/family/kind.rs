@@ -1,5 +1,5 @@
-//! A true word where the news is hard. In: how the babies lie, and the weeks. Out: how often that is so, or that it needs a
-//! plan; nothing that promises, and nothing for a baby that lies head down.
+//! A true word, above all where the news is hard. In: how the babies lie, and the weeks. Out: how often that is so, or that it needs a
+//! plan; nothing that promises. Of a baby that lies head down near the birth: that most do.
 
 use super::Told;
 use super::lie::{Way, which_way};
@@ -18,12 +18,19 @@ pub(super) fn kind(told: &Told<'_>) -> Result<Vec<Block>, WordsError> {
     }
     if ways.iter().any(|way| matches!(way, Some(Way::Across | Way::Slanting))) {
         let first = if late { "family-kind-plan" } else { "family-kind-changes" };
-        return Ok(vec![told.block(Kind::Emphasis, first)?, told.block(Kind::Emphasis, "family-kind-come")?]);
+        let mut out =
+            vec![told.block(Kind::Emphasis, first)?, told.block(Kind::Emphasis, "family-kind-come")?];
+        if !told.several {
+            out.push(told.block(Kind::Text, "family-kind-cord")?);
+        }
+        return Ok(out);
     }
     // How often it is so is known of one baby alone.
-    if !told.several && ways.contains(&Some(Way::BottomDown)) {
-        let id = if late { "family-kind-bottom-late" } else { "family-kind-bottom" };
-        return Ok(vec![told.block(Kind::Text, id)?]);
-    }
-    Ok(vec![])
+    let id = match ways[..] {
+        [Some(Way::BottomDown)] if late => "family-kind-bottom-late",
+        [Some(Way::BottomDown)] => "family-kind-bottom",
+        [Some(Way::HeadDown)] if told.exam.weeks >= LATE_FROM => "family-kind-head",
+        _ => return Ok(vec![]),
+    };
+    Ok(vec![told.block(Kind::Text, id)?])
 }

@@ -131,7 +131,7 @@ pub fn content(
     put("family-go", call::go(told, clinic)?);
     put("family-come", call::come(told, clinic)?);
     put("family-call", call::call(told, clinic)?);
-    put("family-worried", vec![told.block(Kind::Emphasis, "family-worried")?]);
+    put("family-worried", call::worried(told)?);
     put("colouring-title", vec![told.block(Kind::Title, "colouring-title")?]);
     put("colouring-by", vec![told.block(Kind::Blank, "colouring-by")?]);
     put("family-use", vec![told.block(Kind::Text, "family-use")?]);

@@ -25,7 +25,7 @@ pub(super) fn of(id: &str) -> Option<Sign> {
         "family-go-collapse" => Sign::Faint,
         "family-go-fits" => Sign::Fits,
         "family-come-green" => Sign::StainedWaters,
-        "family-come-labour" => Sign::Clock,
+        "family-come-labour" | "family-come-labour-later" => Sign::Clock,
         "family-come-tightenings" => Sign::Tightening,
         "family-call-itching" => Sign::Itch,
         "family-come-head" => Sign::Headache,
