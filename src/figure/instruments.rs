@@ -1,7 +1,8 @@
 //! What hands lay on her: the tape, a horn, the probe of a Doppler. In: her shape or the place where the heart is listened for,
 //! the look. Out: items, as drawn curves, under the hands.
 //!
-//! The tape lies blank side up, its end at the upper border of the pubic bone, so that nobody is led by its numbers. Horn and
+//! The tape lies blank side up, its end at the upper border of the pubic bone, so that nobody is led by its numbers; it is its
+//! edges alone, for a face may lie behind it. Horn and
 //! probe stand on the place itself, tilted so that their forms are seen; the mark of the heart is painted over them.
 
 use super::hands::{INK, RIM};
@@ -47,9 +48,9 @@ struct Things {
 
 impl Things {
     fn of(look: &MotherLook, lit: u32, shade: u32) -> Self {
-        let (paper, ink) = (look.palette.paper, look.palette.ink);
+        let (paper, ink) = (look.palette.paper, ink(look));
         match look.style {
-            MotherStyle::Soft => Things { lit: Colour::hex(lit), shade: Colour::hex(shade), ink: INK, paper },
+            MotherStyle::Soft => Things { lit: Colour::hex(lit), shade: Colour::hex(shade), ink, paper },
             MotherStyle::Line => Things { lit: paper, shade: paper, ink, paper },
         }
     }
@@ -64,6 +65,14 @@ impl Things {
     }
 }
 
+/// The ink of things and hands.
+fn ink(look: &MotherLook) -> Colour {
+    match look.style {
+        MotherStyle::Soft => INK,
+        MotherStyle::Line => look.palette.ink,
+    }
+}
+
 /// What lies under the hands in this palpation, if anything does.
 pub fn draw(
     palpation: Palpation,
@@ -73,14 +82,14 @@ pub fn draw(
 ) -> Option<Item<FigurePoint>> {
     let at = heart.map(|at| FigurePoint::new(at.0.x, at.0.y));
     match palpation {
-        Palpation::Tape => Some(group("tape", "", tape(shape, &Things::of(look, 0xFBF1C9, 0xEBD795)))),
+        Palpation::Tape => Some(group("tape", "", tape(shape, look))),
         Palpation::Horn => Some(group("horn", "", horn(at?, &Things::of(look, 0xEBD5AC, 0xD2B280)))),
         Palpation::Doppler => Some(group("doppler", "", doppler(at?, &Things::of(look, 0xEEF1F5, 0xC9D1DC)))),
         Palpation::Fundal | Palpation::Lateral | Palpation::PelvicOne | Palpation::PelvicTwo => None,
     }
 }
 
-fn tape(shape: &MotherShape, c: &Things) -> Vec<Item<FigurePoint>> {
+fn tape(shape: &MotherShape, look: &MotherLook) -> Vec<Item<FigurePoint>> {
     let top = shape.fundus_y as f32 + TAPE.1;
     let edge = |x: f32| -> Vec<FigurePoint> {
         (0..=6u8).map(|k| FigurePoint::new(x, top * f32::from(k) / 6.0)).collect()
@@ -91,13 +100,9 @@ fn tape(shape: &MotherShape, c: &Things) -> Vec<Item<FigurePoint>> {
     // The metal end, where the numbers begin on the other side.
     let end = [(-TAPE.0, 0.0), (TAPE.0, 0.0), (TAPE.0, 0.75), (-TAPE.0, 0.75)];
     let end = smooth::cornered(&end.map(|(x, y)| vec![FigurePoint::new(x, y)]));
-    let shade = [(0.25, 0.0), (TAPE.0, 0.0), (TAPE.0, top), (0.25, top)];
-    let shade = smooth::cornered(&shade.map(|(x, y)| vec![FigurePoint::new(x, y)]));
-    let mut items = c.solid(band.clone(), c.lit);
-    items.push(fill(shade, c.shade));
-    items.push(fill(end, c.ink));
-    items.push(stroke(band, 0.12, c.ink));
-    items
+    // Its edges alone: the face of a baby that looks at the viewer lies behind it.
+    let ink = ink(look);
+    vec![stroke(band.clone(), 2.0 * RIM, look.palette.paper), stroke(band, 0.12, ink), fill(end, ink)]
 }
 
 /// A thing that stands on her skin, tilted away from the viewer's line of sight.
