@@ -953,12 +953,12 @@ remark-urgent-signs = Registrado: { $signs }. Pida ayuda y siga ahora su protoco
 remark-hard-tender-womb = El útero está duro o tenso, y doloroso al tacto. Pida ayuda y siga ahora su protocolo local; no espere para volver a palpar.
 remark-scar-pain = Hay dolor, espontáneo o al tacto, en la cicatriz, y el útero ha sido operado. Pida ayuda y siga ahora su protocolo local para el dolor de la cicatriz.
 remark-scar-pain-operations-not-known = Hay dolor, espontáneo o al tacto, en una cicatriz, y no está anotado si el útero ha sido operado. Pregunte ahora; si lo ha sido, o si nadie lo sabe, pida ayuda y siga ahora su protocolo local para el dolor de la cicatriz.
-remark-crosswise-in-labour = El bebé está atravesado o inclinado, y ella está de parto o tiene contracciones regulares. Pida ayuda ya y siga su protocolo local para un parto así; piense primero en el prolapso de cordón.
+remark-crosswise-in-labour = El bebé está en situación transversa u oblicua, y ella está de parto o tiene contracciones regulares. Pida ayuda ya y siga su protocolo local para un parto en esa situación; piense primero en el prolapso de cordón.
 remark-head-overlaps-in-labour = La cabeza cabalga sobre el pubis, y ella está de parto o tiene contracciones regulares. Pida ya ayuda de mayor experiencia, escuche el corazón y siga su protocolo local para una cabeza que no entra en la pelvis durante el parto.
 remark-unstable-lie-in-labour = La situación cambia una y otra vez, y ella está de parto o ha roto aguas. Palpe ya cómo está el bebé, pida ayuda y siga su protocolo local para una situación inestable; piense primero en el prolapso de cordón.
-remark-waters-broken-not-head-down = Se ha roto la bolsa y el bebé no está con la cabeza abajo. Pida ayuda ya y siga su protocolo local para bolsa rota con un bebé que no está con la cabeza abajo, piense primero en el prolapso de cordón.
-remark-waters-broken-lie-not-known = Se ha roto la bolsa y no está anotado que el bebé esté con la cabeza abajo. Busque ya la cabeza con las manos y siga su protocolo local para bolsa rota, piense primero en el prolapso de cordón.
-remark-waters-broken-head-free = Se ha roto la bolsa y la cabeza está libre sobre el estrecho superior. Pida ayuda ya y siga su protocolo local para bolsa rota con la cabeza libre, piense primero en el prolapso de cordón.
+remark-waters-broken-not-head-down = Se ha roto la bolsa y el bebé no está con la cabeza abajo. Pida ayuda ya y siga su protocolo local para bolsa rota con un bebé que no está con la cabeza abajo; piense primero en el prolapso de cordón.
+remark-waters-broken-lie-not-known = Se ha roto la bolsa y no está anotado que el bebé esté con la cabeza abajo. Busque ya la cabeza con las manos y siga su protocolo local para bolsa rota; piense primero en el prolapso de cordón.
+remark-waters-broken-head-free = Se ha roto la bolsa y la cabeza está libre sobre el estrecho superior. Pida ayuda ya y siga su protocolo local para bolsa rota con la cabeza libre; piense primero en el prolapso de cordón.
 remark-heart-not-heard = No se oyó el latido. Pida ya que escuchen otra persona y con otro aparato, y organice una ecografía según su protocolo local para un latido que no se oye; no la mande a casa a esperar.
 remark-heart-rate-low = La frecuencia del latido está anotada como { $rate } por minuto, por debajo de { $low }. Tome el pulso de ella mientras vuelve a escuchar un minuto entero, busque ayuda y siga ya su protocolo local.
 remark-heart-rate-high = La frecuencia del latido está anotada como { $rate } por minuto, por encima de { $high }. Tómele el pulso a ella mientras vuelve a escuchar un minuto entero, busque ayuda y siga ya su protocolo local.
@@ -970,8 +970,8 @@ remark-lie-against-findings = La situación que usted anotó no es la que dan es
 remark-presentation-against-findings = La presentación que usted anotó no es la que dan estos hallazgos ({ $said }). Vuelva a palpar la cabeza y las nalgas; el dibujo sigue los hallazgos.
 remark-position-against-findings = La posición que usted anotó no es la que dan estos hallazgos ({ $said }). Vuelva a palpar la cabeza, las nalgas y la espalda, primero la izquierda y la derecha de ella; el dibujo sigue los hallazgos.
 remark-conclusions-against-one-another = Lo que usted concluyó no concuerda entre sí ({ $said }). Quédese con lo que puede palpar.
-remark-attitude-against-presentation = La cabeza no puede estar flexionada de dos maneras ({ $said }). Quédese con la que conoce, y cómo la conoce.
-remark-engaged-and-crosswise = Un bebé atravesado o inclinado no tiene la cabeza profunda en la pelvis ({ $said }). Vuelva a palpar sobre el estrecho superior.
+remark-attitude-against-presentation = Una sola cabeza no puede tener dos actitudes ({ $said }). Quédese con la que conoce, y cómo la conoce.
+remark-engaged-and-crosswise = Un bebé en situación transversa u oblicua no tiene la cabeza profunda en la pelvis ({ $said }). Vuelva a palpar sobre el estrecho superior.
 remark-head-in-two-places = Una cabeza no puede estar en dos lugares ({ $said }). Vuelva a palpar el fondo uterino y sobre el estrecho superior.
 remark-fifths-on-a-breech = Los quintos se cuentan en una cabeza, y estos hallazgos ponen las nalgas abajo ({ $said }). Vuelva a palpar sobre el estrecho superior: ¿cabeza o nalgas?
 remark-engaged-on-a-breech = Encajada se dice de una cabeza, y estos hallazgos ponen las nalgas abajo ({ $said }). De unas nalgas diga: libres, en el estrecho superior o profundas.
@@ -981,7 +981,7 @@ remark-reported-and-denied = Lo mismo está referido y negado ({ $said }). Vuelv
 remark-limbs-on-the-side-of-the-back = Brazos y piernas se palparon en el lado de la espalda. Vuelva a palpar los dos lados: ¿cuál es ancho y firme, cuál tiene partes pequeñas?
 remark-heart-far-from-the-back = El latido se oyó en el lado opuesto a la espalda. Vuelva a palpar la espalda y escuche sobre ella; el lugar donde se oye el latido apoya una posición y nunca la demuestra.
 remark-heart-height-against-the-end-that-is-down = La altura a la que se oyó el latido no es donde los manuales lo buscan con este polo abajo. Vuelva a palpar qué polo está abajo, y escuche por encima y por debajo del ombligo.
-remark-prominence-on-the-side-of-the-back = La cabeza sobresale en el lado de la espalda, como puede ocurrir cuando está echada hacia atrás. Vuelva a palpar con las dos manos sobre el estrecho superior y siga su protocolo local sobre la ecografía.
+remark-prominence-on-the-side-of-the-back = La prominencia cefálica está en el lado de la espalda, como puede ocurrir cuando la cabeza está extendida. Vuelva a palpar con las dos manos sobre el estrecho superior y siga su protocolo local sobre la ecografía.
 
 tape-low-head = Una cabeza baja puede bajar la cinta; eso no descarta un bebé pequeño.
 remark-dates-apart = Por la última regla, la fecha probable de parto es { $period }, a { $days } días de { $due }, la fecha { $by ->
@@ -1055,13 +1055,13 @@ remark-womb-hard-or-tender = El útero está { $feel ->
     [tense] tenso
    *[other] doloroso al tacto
  }. Deje una mano encima: ¿se ablanda de nuevo, y cuándo? Pregunte por dolor y sangrado; si sigue así, pida ayuda y siga su protocolo local.
-remark-scar-of-unknown-operation = Hay una cicatriz en la piel, y no está anotado si el útero ha sido operado. Pregunte qué operación fue: la piel no dice cómo se cortó el útero.
+remark-scar-of-unknown-operation = Hay una cicatriz en la piel, y no está anotado si el útero ha sido operado. Pregunte qué operación fue: la piel no dice cuál es la incisión uterina.
 remark-not-head-down = El bebé no está con la cabeza abajo, y han pasado las 36 semanas. Haga que se confirme por ecografía y siga su protocolo local para un bebé que no está con la cabeza abajo: ella debe conocer sus opciones. En casi la mitad de estos casos las manos se equivocan.
-remark-crosswise-at-term = El bebé está atravesado o inclinado, y han pasado las 37 semanas. Haga que se confirme por ecografía y siga su protocolo local: hay que hablar de la hospitalización, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el riesgo de prolapso de cordón.
+remark-crosswise-at-term = El bebé está en situación transversa u oblicua, y han pasado las 37 semanas. Haga que se confirme por ecografía y siga su protocolo local: hay que hablar de la hospitalización, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el riesgo de prolapso de cordón.
 remark-unstable-lie = La situación cambia una y otra vez. Siga su protocolo local para una situación inestable: hay que hablar de la hospitalización, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el riesgo de prolapso de cordón.
 remark-womb-operated-on = { $cut ->
-    [known] El útero tuvo un corte vertical, en T o en J, o se desgarró antes. Compare lo registrado con el informe de la operación, y siga su protocolo local sobre dónde y cómo dar a luz.
-   *[other] El útero ha sido operado, y no está registrado cómo se cortó. Pida el informe de la operación: la cicatriz de la piel no lo dice. Siga su protocolo local para el parto después de ello.
+    [known] La incisión uterina fue vertical, en T o en J, o el útero se ha roto antes. Compare lo registrado con el informe de la operación, y siga su protocolo local sobre dónde y cómo dar a luz.
+   *[other] El útero ha sido operado antes. Busque en el informe de la operación la incisión uterina: la cicatriz de la piel no la dice. Siga su protocolo local para el parto después de una operación así.
  }
 remark-head-free-at-term = La cabeza está libre sobre el estrecho superior, y han pasado las 37 semanas. Vuelva a palpar con la vejiga vacía, busque dónde está la placenta y siga su protocolo local sobre una ecografía para una cabeza libre a término.
 remark-placenta-low = La placenta está registrada como baja. Compruebe que la ecografía de control según su protocolo local está pedida o hecha, por lo general a las 32 semanas, y que no se haga antes un examen vaginal.
@@ -1085,10 +1085,10 @@ remark-placenta-low-late = La placenta está registrada como baja, y se han cump
 remark-blow-or-fall = Refiere un golpe, una caída o un accidente. Pregunte qué pasó y dónde recibió el golpe, pregunte por dolor, sangrado, aguas y movimientos, escuche el latido, y siga hoy su protocolo local para ello.
 remark-d-not-known = No está registrado si es D negativo. Pregúntelo o búsquelo hoy: si lo es, que se valore la anti-D dentro de las 72 horas de lo ocurrido, según su protocolo local.
 remark-d-negative = Es D negativo. Haga que se valore hoy la anti-D, dentro de las 72 horas de lo ocurrido, según su protocolo local.
-remark-faint = Está mareada o se ha desmayado. Acuéstela sobre el lado izquierdo de ella, tome pulso y tensión, pregunte por sangrado y dolor, y vuelva a mirarla antes de que se vaya; si no se le pasa, pida ayuda. Siga hoy su protocolo local.
+remark-faint = Está mareada, a punto de desmayarse. Acuéstela sobre el lado izquierdo de ella, tome pulso y tensión, pregunte por sangrado y dolor, y vuelva a mirarla antes de que se vaya; si no se le pasa, pida ayuda. Siga hoy su protocolo local.
 remark-signs-of-urine = Refiere: { $signs }. Tome temperatura y pulso, analice la orina, pregunte por fiebre, escalofríos y contracciones, y siga hoy su protocolo local; un dolor lumbar con fiebre no puede esperar.
 remark-faint-lying-flat = Se marea al estar boca arriba. Gírela ahora sobre el lado izquierdo de ella y vuelva a mirarla; si no se le pasa, pida ayuda y siga su protocolo local.
-remark-pressure-severe = Su tensión es { $pressure }: 160 o 110, o más. Pida ayuda ahora y siga su protocolo local para la hipertensión grave en el embarazo; vuelva a tomarla, pero no espere a ello.
+remark-pressure-severe = Su tensión es { $pressure }: sistólica de 160 o diastólica de 110, o más. Pida ayuda ahora y siga su protocolo local para la hipertensión grave en el embarazo; vuelva a tomarla, pero no espere a ello.
 remark-pressure-with-signs = Su tensión es { $pressure }, con: { $signs }. Pida ayuda y siga ahora su protocolo local para la tensión elevada con estos signos.
 remark-pressure-raised = Su tensión es { $pressure }. Siéntela, vuelva a tomarla hoy, busque proteínas en la orina, pregunte por dolor de cabeza, vista, dolor bajo las costillas y vómitos, y siga su protocolo local.
 remark-severe-headache-or-rib-pain = Refiere: { $signs }. Tome la tensión y analice la orina ahora, pida ayuda, y siga su protocolo local para ello, sean cuales sean las cifras.
@@ -1107,7 +1107,7 @@ remark-pulse-to-feel-again = Su pulso es { $pulse }. Déjela descansar, vuelva a
 remark-breathing-very-fast = Respira { $breaths } veces por minuto. Pida ayuda ahora, tome pulso, tensión y temperatura, y siga su protocolo local.
 remark-breathing-to-count-again = Respira { $breaths } veces por minuto. Déjela descansar y vuelva a contar durante un minuto entero, tome pulso y temperatura; si sigue así, siga hoy su protocolo local.
 remark-thoughts-of-self-harm = Ha contado que piensa en hacerse daño. Quédese con ella, pregúntele si piensa llevarlo a cabo, y pida ayuda ahora según su protocolo local. Manténgalo fuera de todo lo que se lleve a casa.
-remark-violence-told = Ha contado que sufre violencia. Hable con ella a solas, pregúntele si está segura para volver hoy a casa, y siga su protocolo local. Manténgalo fuera de todo lo que se lleve a casa.
+remark-violence-told = Ha contado que sufre violencia. Hable con ella a solas, pregúntele si volver hoy a casa la pone en peligro, y siga su protocolo local. Manténgalo fuera de todo lo que se lleve a casa.
 remark-womb-board-like = El útero { $feel ->
     [does-not-soften] no se ablanda entre contracciones
    *[other] está duro como una tabla
@@ -1115,8 +1115,8 @@ remark-womb-board-like = El útero { $feel ->
 remark-contraction-too-long = Una contracción duró { $seconds } segundos, más de 2 minutos. Escuche el latido, pida ayuda y siga ahora su protocolo local.
 remark-contractions-too-many = Hay registradas { $number } contracciones en diez minutos, más de 5. Escuche el latido durante las siguientes y después, pida ayuda y siga ahora su protocolo local.
 remark-contractions-five = Están registradas cinco contracciones en diez minutos. Cuente otra vez en los diez minutos siguientes, deje una mano sobre el útero entre ellas, escuche el latido después de cada una, y siga su protocolo local.
-remark-womb-cut-in-labour = El útero tuvo un corte vertical, en T o en J, o se rompió antes, y hay dolor, contracciones o parto. Pida ayuda de mayor experiencia ahora, y siga su protocolo local para un útero así.
-remark-womb-cut-not-known-in-labour = El útero fue operado, no está registrado cómo se cortó, y hay contracciones o parto. Pida ayuda ahora, busque el informe de la operación, y hasta encontrarlo siga su protocolo local como para un corte que no es transversal bajo.
+remark-womb-cut-in-labour = La incisión uterina fue vertical, en T o en J, o el útero se ha roto antes, y hay dolor, contracciones o parto. Pida ayuda de mayor experiencia ahora, y siga su protocolo local para ello.
+remark-womb-cut-not-known-in-labour = El útero ha sido operado antes, la incisión uterina no está registrada, y hay contracciones o parto. Pida ayuda ahora, busque el informe de la operación, y hasta encontrarlo siga su protocolo local como para una incisión que no es transversal baja.
 remark-caesarean-without-a-birth = Hay registrada una cesárea, y ningún parto anterior. Vuelva a preguntar por partos anteriores, y corrija lo que no sea así.
 remark-regular-tightenings-before-term = Las contracciones son regulares o dolorosas, o está de parto, { $weeks ->
     [known] antes de las 37 semanas
@@ -1126,13 +1126,13 @@ remark-waters-broken-before-term = Ha roto aguas, { $weeks ->
     [known] antes de las 37 semanas
    *[other] y no se conocen las semanas
  }. Pida ayuda y siga ahora su protocolo local para la rotura antes de término; no haga examen vaginal salvo que él lo indique.
-remark-water-not-clear = El líquido que ha salido es: { $signs }. Escuche el latido, pida ayuda y siga ahora su protocolo local para ello.
+remark-water-not-clear = El líquido amniótico es: { $signs }. Escuche el latido, pida ayuda y siga ahora su protocolo local para ello.
 remark-waters-broken-strep = Ha roto aguas, y en este embarazo se encontró estreptococo B. Pida hoy lo que su protocolo local ofrece en este caso, sin esperar al parto; si la cabeza sube, o se ve o se palpa un cordón, pida ayuda enseguida.
 remark-waters-broken-long = Rompió aguas hace { $hours } horas. Tome temperatura y pulso, escuche el latido, y hable hoy con ella de lo que su protocolo local ofrece después de 24 horas.
 remark-water-little = A la palpación parece haber poco líquido. Pregunte por pérdida de líquido y por movimientos, y siga su protocolo local sobre una ecografía para ello.
 remark-heart-not-heard-scan-today = No se oyó el latido con Doppler, y se han cumplido 16 semanas. Pida una ecografía hoy según su protocolo local; no la mande a casa a esperar.
 remark-heart-not-heard-try-doppler = No se oyó el latido, y en estas semanas una trompetilla o un fetoscopio puede no encontrarlo. Escuche hoy de nuevo con un Doppler; si no lo encuentra, pida hoy una ecografía según su protocolo local.
-remark-twin-heart-not-heard = Se oyó el corazón de un bebé, y el de este no. Pida a otra persona que escuche ahora, cada una un corazón a la vez, y pida una ecografía ahora según su protocolo local; no la mande a casa a esperar.
+remark-twin-heart-not-heard = Se oyó el corazón de un bebé, y el de este no. Pida a otra persona que escuche ahora, cada persona un corazón y las dos al mismo tiempo, y pida una ecografía ahora según su protocolo local; no la mande a casa a esperar.
 remark-heart-heard-before = El latido se oyó a las { $first }, y no se oyó a las { $second }. Pida a otra persona y otro instrumento que escuchen ahora, y pida una ecografía ahora según su protocolo local.
 remark-heart-is-her-pulse = El latido oído y el pulso de ella van a la vez: considere el latido como no oído. Pida ahora a otra persona y otro instrumento que escuchen, con una mano en el pulso de ella, y pida una ecografía según su protocolo local.
 remark-heart-outside-usual-with-signs = La frecuencia cardíaca registrada es de { $rate } latidos por minuto, { $direction ->
@@ -1145,7 +1145,7 @@ remark-heart-outside-usual-still = La frecuencia cardíaca fue de { $rate } lati
  }, con el pulso de ella tomado. Pida ayuda y siga ahora su protocolo local.
 remark-heart-slows-after-contractions = El latido se enlentece después de las contracciones. Gírela sobre el lado izquierdo de ella, escuche durante las siguientes contracciones y después, pida ayuda y siga ahora su protocolo local.
 remark-heart-slows = Se oyó enlentecerse el latido: { $signs }. Escuche de nuevo durante un minuto entero, durante una contracción y después si las hay, con una mano en el pulso de ella, y siga hoy su protocolo local.
-remark-twin-hearts-near = Los dos corazones están registrados a { $first } y { $second } latidos por minuto: puede ser un solo corazón oído dos veces. Pida a otra persona que cuente con usted, cada una un corazón a la vez, y regístrelo; si no se distinguen dos corazones, pida hoy una ecografía según su protocolo local.
+remark-twin-hearts-near = Los dos corazones están registrados a { $first } y { $second } latidos por minuto: puede ser un solo corazón oído dos veces. Pida a otra persona que cuente con usted, cada persona un corazón y las dos al mismo tiempo, y regístrelo; si no se distinguen dos corazones, pida hoy una ecografía según su protocolo local.
 remark-twin-first-not-head-down = El primer bebé no está de cabeza, y se han cumplido 32 semanas. Siga su protocolo local sobre el plan del parto, y pida una ecografía que confirme cómo están los dos.
 remark-twins-still-pregnant = Dos bebés con { $placentas ->
     [one] una placenta, y 36 semanas
@@ -1158,18 +1158,18 @@ remark-after-43-weeks = Se han cumplido 43 semanas. Pida hoy una revisión por a
 remark-tape-through-centiles = Tres medidas, cada una más baja respecto a la curva que la anterior: { $earlier }, y { $cm } cm a las { $weeks }, { $fall } desviaciones estándar menos en total. Pida una ecografía de crecimiento según su protocolo local; que la medida siga entre el décimo y el nonagésimo no lo resuelve.
 remark-tape-lower-in-z = La medida es más baja respecto a la curva que antes: { $earlier }, y { $cm } cm a las { $weeks }, { $fall } desviaciones estándar menos. Mida de nuevo con la vejiga vacía y la cara en blanco de la cinta hacia arriba, y compare en la próxima visita según su protocolo local.
 
-remark-lie-changing = El bebé estaba { $before ->
-    [across] atravesado
-    [slanting] inclinado
-    [bottom-down] con las nalgas abajo
-    [head-down] con la cabeza abajo
-   *[lengthwise] a lo largo
+remark-lie-changing = El bebé constaba { $before ->
+    [across] en situación transversa
+    [slanting] en situación oblicua
+    [bottom-down] en presentación de nalgas
+    [head-down] en presentación cefálica
+   *[lengthwise] en situación longitudinal
  } a las { $first } y { $after ->
-    [across] atravesado
-    [slanting] inclinado
-    [bottom-down] con las nalgas abajo
-    [head-down] con la cabeza abajo
-   *[lengthwise] a lo largo
+    [across] en situación transversa
+    [slanting] en situación oblicua
+    [bottom-down] en presentación de nalgas
+    [head-down] en presentación cefálica
+   *[lengthwise] en situación longitudinal
  } a las { $second }. Vuelva a palpar en cada visita, haga que la situación del día se confirme por ecografía y siga su protocolo local para una situación que cambia desde las 37 semanas: hay que hablar de la hospitalización, y ella debe venir enseguida si empieza el parto o se rompe la bolsa, por el riesgo de prolapso de cordón.
 remark-visits-differ-in-babies = Las visitas hablan de distinto número de bebés: { $one } a las { $first }, { $two } a las { $second }. Mire si todas son de este embarazo, y haga que se confirme el número por ecografía; hasta entonces ninguna de sus cintas se lee frente a las semanas ni a una curva.
 

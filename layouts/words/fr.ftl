@@ -936,9 +936,9 @@ growth-caution = Une hauteur qui suit une courbe n’exclut rien.
 ## Remarks
 ## One sentence what was found, one what to do next. Never a diagnosis, never reassurance; local guidance decides.
 
-remark-movements-fewer = Elle dit que le bébé bouge moins que d’habitude. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour diminution des mouvements ; un cœur entendu n’exclut pas un problème.
-remark-movements-changed = Elle dit que les mouvements ont changé. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements modifiés ; un cœur entendu n’exclut pas un problème.
-remark-movements-none = Elle dit que le bébé ne bouge pas. Faites évaluer la mère et le bébé maintenant, selon votre protocole local ; un cœur entendu n’exclut pas un problème.
+remark-movements-fewer = Elle dit que le bébé bouge moins que d’habitude. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour diminution des mouvements ; un cœur entendu ne règle pas la question.
+remark-movements-changed = Elle dit que les mouvements ont changé. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements modifiés ; un cœur entendu ne règle pas la question.
+remark-movements-none = Elle dit que le bébé ne bouge pas. Faites évaluer la mère et le bébé maintenant, selon votre protocole local ; un cœur entendu ne règle pas la question.
 remark-movements-not-felt-yet = Les mouvements n’ont pas encore été perçus, et 24 SA sont passées ou le terme n’est pas connu. Faites évaluer la mère et le bébé maintenant, selon votre protocole local pour mouvements non perçus à 24 SA.
 remark-bleeding = Elle signale un saignement. Faites-vous aider et suivez maintenant votre protocole local pour un saignement pendant la grossesse.{ $placenta ->
     [known] {""}
@@ -947,15 +947,15 @@ remark-bleeding = Elle signale un saignement. Faites-vous aider et suivez mainte
  }
 remark-constant-pain = Elle signale une douleur qui ne passe pas. Demandez de l’aide et suivez maintenant votre protocole local pour douleur constante pendant la grossesse.
 remark-urgent-signs = Noté : { $signs }. Faites-vous aider et suivez maintenant votre protocole local.
-remark-hard-tender-womb = L’utérus est dur ou tendu, et douloureux au toucher. Faites-vous aider et suivez maintenant votre protocole local ; n’attendez pas qu’il se relâche pour le palper de nouveau.
+remark-hard-tender-womb = L’utérus est dur ou tendu, et douloureux au toucher. Faites-vous aider et suivez maintenant votre protocole local ; n’attendez pas pour le palper de nouveau.
 remark-scar-pain = Il y a une douleur, spontanée ou au toucher, de la cicatrice, et l’utérus a été opéré. Faites-vous aider et suivez maintenant votre protocole local pour une douleur de la cicatrice.
 remark-scar-pain-operations-not-known = Il y a une douleur, spontanée ou au toucher, d’une cicatrice, et il n’est pas noté si l’utérus a été opéré. Demandez maintenant ; si oui, ou si personne ne le sait, faites-vous aider et suivez maintenant votre protocole local pour une douleur de la cicatrice.
-remark-crosswise-in-labour = Le bébé est en travers ou de biais, et elle est en travail ou a des contractions régulières. Appelez de l’aide maintenant et suivez votre protocole local pour un tel travail ; pensez d’abord à la procidence du cordon.
+remark-crosswise-in-labour = Le bébé est en situation transverse ou oblique, et elle est en travail ou a des contractions régulières. Appelez de l’aide maintenant et suivez votre protocole local pour un travail dans cette situation ; pensez d’abord à la procidence du cordon.
 remark-head-overlaps-in-labour = La tête déborde le pubis, et elle est en travail ou a des contractions régulières. Appelez maintenant une aide expérimentée, écoutez le cœur et suivez votre protocole local pour une tête qui n’entre pas dans le bassin pendant le travail.
-remark-unstable-lie-in-labour = La situation change sans cesse, et elle est en travail ou ses membranes sont rompues. Palpez maintenant la situation du bébé, appelez de l’aide et suivez votre protocole local pour une présentation instable ; pensez d’abord à la procidence du cordon.
-remark-waters-broken-not-head-down = Les membranes sont rompues et le bébé n’a pas la tête en bas. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues sans tête en bas, pensez d’abord à la procidence du cordon.
-remark-waters-broken-lie-not-known = Les membranes sont rompues et il n’est pas noté que le bébé a la tête en bas. Cherchez la tête maintenant, et suivez votre protocole local pour membranes rompues, pensez d’abord à la procidence du cordon.
-remark-waters-broken-head-free = Les membranes sont rompues et la tête est mobile au-dessus du détroit supérieur. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues avec tête mobile, pensez d’abord à la procidence du cordon.
+remark-unstable-lie-in-labour = La situation change sans cesse, et elle est en travail ou ses membranes sont rompues. Palpez maintenant la situation du bébé, appelez de l’aide et suivez votre protocole local pour une situation instable ; pensez d’abord à la procidence du cordon.
+remark-waters-broken-not-head-down = Les membranes sont rompues et le bébé n’a pas la tête en bas. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues sans tête en bas ; pensez d’abord à la procidence du cordon.
+remark-waters-broken-lie-not-known = Les membranes sont rompues et il n’est pas noté que le bébé a la tête en bas. Cherchez la tête maintenant, et suivez votre protocole local pour membranes rompues ; pensez d’abord à la procidence du cordon.
+remark-waters-broken-head-free = Les membranes sont rompues et la tête est mobile au-dessus du détroit supérieur. Appelez de l’aide maintenant et suivez votre protocole local pour membranes rompues avec tête mobile ; pensez d’abord à la procidence du cordon.
 remark-heart-not-heard = Le cœur n’a pas été entendu. Demandez maintenant à une deuxième personne d’écouter, avec un autre instrument, et organisez une échographie selon votre protocole local pour cœur non entendu ; ne la renvoyez pas attendre chez elle.
 remark-heart-rate-low = La fréquence cardiaque notée est de { $rate } battements par minute, sous { $low }. Prenez son pouls en écoutant de nouveau une minute entière, demandez de l’aide, et suivez votre protocole local maintenant.
 remark-heart-rate-high = La fréquence cardiaque notée est de { $rate } battements par minute, au-dessus de { $high }. Prenez le pouls de la mère en écoutant de nouveau une minute entière, demandez de l’aide, et suivez votre protocole local maintenant.
@@ -967,8 +967,8 @@ remark-lie-against-findings = La situation écrite n’est pas celle que donnent
 remark-presentation-against-findings = La présentation écrite n’est pas celle que donnent ces constatations ({ $said }). Palpez de nouveau la tête et le siège ; l’image suit les constatations.
 remark-position-against-findings = La variété de position écrite n’est pas celle que donnent ces constatations ({ $said }). Palpez de nouveau la tête, le siège et le dos, d’abord la gauche et la droite de la mère ; l’image suit les constatations.
 remark-conclusions-against-one-another = Ce que vous avez conclu ne tient pas ensemble ({ $said }). Gardez ce que vous pouvez palper.
-remark-attitude-against-presentation = La tête ne peut pas être tenue de deux façons ({ $said }). Gardez celle que vous connaissez, et comment vous la connaissez.
-remark-engaged-and-crosswise = Un bébé en travers ou de biais n’a pas la tête profonde dans le bassin ({ $said }). Palpez de nouveau au-dessus du détroit supérieur.
+remark-attitude-against-presentation = Une seule tête ne peut pas avoir deux attitudes ({ $said }). Gardez celle que vous connaissez, et comment vous la connaissez.
+remark-engaged-and-crosswise = Un bébé en situation transverse ou oblique n’a pas la tête profonde dans le bassin ({ $said }). Palpez de nouveau au-dessus du détroit supérieur.
 remark-head-in-two-places = Une seule tête ne peut pas être à deux endroits ({ $said }). Palpez de nouveau le fond utérin et au-dessus du détroit supérieur.
 remark-fifths-on-a-breech = Les cinquièmes se comptent sur une tête, et ces constatations mettent le siège en bas ({ $said }). Palpez de nouveau au-dessus du détroit supérieur : tête ou siège ?
 remark-engaged-on-a-breech = Engagée se dit d’une tête, et ces constatations mettent le siège en bas ({ $said }). D’un siège, dites : mobile, au détroit supérieur ou bas dans le bassin.
@@ -978,7 +978,7 @@ remark-reported-and-denied = La même chose est signalée et niée ({ $said }). 
 remark-limbs-on-the-side-of-the-back = Les membres ont été palpés du côté du dos. Palpez de nouveau les deux côtés : lequel est large et ferme, lequel a de petites parties ?
 remark-heart-far-from-the-back = Le cœur a été entendu du côté opposé au dos. Palpez de nouveau le dos et écoutez à cet endroit ; le lieu où un cœur est entendu appuie une variété de position et ne la prouve jamais.
 remark-heart-height-against-the-end-that-is-down = La hauteur où le cœur a été entendu n’est pas celle où les manuels le cherchent avec ce pôle en bas. Palpez de nouveau quel pôle est en bas, et écoutez au-dessus et au-dessous de l’ombilic.
-remark-prominence-on-the-side-of-the-back = La tête fait saillie du côté du dos, comme elle peut le faire défléchie. Palpez de nouveau à deux mains au-dessus du détroit supérieur, et suivez votre protocole local sur l’échographie.
+remark-prominence-on-the-side-of-the-back = La saillie de la tête est du côté du dos, comme elle peut l’être quand la tête est défléchie. Palpez de nouveau à deux mains au-dessus du détroit supérieur, et suivez votre protocole local sur l’échographie.
 
 tape-low-head = Une tête basse peut abaisser la hauteur utérine ; cela n’exclut pas un petit bébé.
 remark-dates-apart = D’après les dernières règles, le terme prévu est le { $period }, à { $days } jours du { $due }, la date { $by ->
@@ -1052,13 +1052,13 @@ remark-womb-hard-or-tender = L’utérus est { $feel ->
     [tense] tendu
    *[other] douloureux au toucher
  }. Gardez une main dessus : se relâche-t-il de nouveau, et quand ? Interrogez sur la douleur et le saignement ; s’il reste ainsi, faites-vous aider et suivez votre protocole local.
-remark-scar-of-unknown-operation = Il y a une cicatrice sur la peau, et il n’est pas noté si l’utérus a été opéré. Demandez de quelle opération il s’agissait : la peau ne dit pas comment l’utérus a été incisé.
+remark-scar-of-unknown-operation = Il y a une cicatrice sur la peau, et il n’est pas noté si l’utérus a été opéré. Demandez de quelle opération il s’agissait : la peau ne dit pas quelle est l’incision de l’utérus.
 remark-not-head-down = Le bébé n’a pas la tête en bas, et 36 SA sont passées. Faites-le confirmer par une échographie, et suivez votre protocole local pour un bébé qui n’a pas la tête en bas : présentez-lui les options. Les mains se trompent dans près de la moitié de ces cas.
-remark-crosswise-at-term = Le bébé est en travers ou de biais, et 37 SA sont passées. Faites-le confirmer par une échographie et suivez votre protocole local : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du risque de procidence du cordon.
-remark-unstable-lie = La situation change sans cesse. Suivez votre protocole local pour une présentation instable : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du risque de procidence du cordon.
+remark-crosswise-at-term = Le bébé est en situation transverse ou oblique, et 37 SA sont passées. Faites-le confirmer par une échographie et suivez votre protocole local : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du risque de procidence du cordon.
+remark-unstable-lie = La situation change sans cesse. Suivez votre protocole local pour une situation instable : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du risque de procidence du cordon.
 remark-womb-operated-on = { $cut ->
     [known] L’utérus a été incisé verticalement, en T ou en J, ou s’est rompu auparavant. Comparez ce qui est noté au compte rendu opératoire, et suivez votre protocole local sur le lieu et la voie de naissance.
-   *[other] L’utérus a été opéré, et l’incision n’est pas notée. Demandez le compte rendu opératoire : la cicatrice de la peau ne le dit pas. Suivez votre protocole local pour la naissance ensuite.
+   *[other] L’utérus a déjà été opéré. Cherchez dans le compte rendu opératoire l’incision de l’utérus : la cicatrice de la peau ne la dit pas. Suivez votre protocole local pour une naissance après une telle opération.
  }
 remark-head-free-at-term = La tête est mobile au-dessus du détroit supérieur, et 37 SA sont passées. Palpez de nouveau, vessie vide, cherchez où est le placenta, et suivez votre protocole local sur l’échographie pour une tête mobile à terme.
 remark-placenta-low = Le placenta est noté bas. Vérifiez que l’échographie de contrôle prévue par votre protocole local est demandée ou faite, en règle générale à 32 semaines, et qu’aucun toucher vaginal n’est fait avant.
@@ -1080,12 +1080,12 @@ remark-movements-fewer-early = Elle dit que le bébé bouge moins, ou autrement 
 remark-placenta-low-with-signs = Le placenta est noté bas, et il y a : { $signs }. Faites-vous aider maintenant et suivez votre protocole local pour un placenta bas ; ne faites pas de toucher vaginal.
 remark-placenta-low-late = Le placenta est noté bas, et 36 semaines sont passées. Si aucune échographie ultérieure ne l’a tranché, demandez aujourd’hui un plan de naissance à un senior selon votre protocole local, et veillez à ce qu’aucun toucher vaginal ne soit fait avant.
 remark-blow-or-fall = Elle signale un coup, une chute ou un accident. Demandez ce qui s’est passé et où elle a été touchée, interrogez sur la douleur, le saignement, les eaux et les mouvements, écoutez le cœur, et suivez aujourd’hui votre protocole local.
-remark-d-not-known = Il n’est pas noté si elle est D négatif. Demandez ou cherchez-le aujourd’hui : si oui, faites envisager l’anti-D dans les 72 heures, selon votre protocole local.
-remark-d-negative = Elle est D négatif. Faites examiner aujourd’hui la question de l’anti-D, dans les 72 heures qui suivent, selon votre protocole local.
+remark-d-not-known = Il n’est pas noté si elle est D négatif. Demandez ou cherchez-le aujourd’hui : si oui, faites envisager l’anti-D dans les 72 heures après ce qui s’est passé, selon votre protocole local.
+remark-d-negative = Elle est D négatif. Faites examiner aujourd’hui la question de l’anti-D, dans les 72 heures après ce qui s’est passé, selon votre protocole local.
 remark-faint = Elle a un malaise. Couchez-la sur le côté gauche de la mère, prenez le pouls et la tension, interrogez sur le saignement et la douleur, et regardez-la de nouveau avant son départ ; si cela ne passe pas, appelez de l’aide. Suivez aujourd’hui votre protocole local.
 remark-signs-of-urine = Elle signale : { $signs }. Prenez température et pouls, analysez les urines, interrogez sur la fièvre, les frissons et les contractions, et suivez votre protocole local aujourd’hui ; une douleur lombaire avec fièvre ne peut pas attendre.
 remark-faint-lying-flat = Elle a un malaise couchée à plat. Tournez-la maintenant sur le côté gauche de la mère et regardez-la de nouveau ; si cela ne passe pas, faites-vous aider et suivez votre protocole local.
-remark-pressure-severe = Sa tension est de { $pressure } : 160 ou 110, ou plus. Faites-vous aider maintenant et suivez votre protocole local pour une hypertension sévère pendant la grossesse ; reprenez-la, mais sans attendre pour appeler.
+remark-pressure-severe = Sa tension est de { $pressure } : systolique de 160 ou diastolique de 110, ou plus. Faites-vous aider maintenant et suivez votre protocole local pour une hypertension sévère pendant la grossesse ; reprenez-la, mais sans attendre pour appeler.
 remark-pressure-with-signs = Sa tension est de { $pressure }, avec : { $signs }. Faites-vous aider et suivez maintenant votre protocole local pour une tension élevée avec de tels signes.
 remark-pressure-raised = Sa tension est de { $pressure }. Faites-la asseoir, reprenez-la aujourd’hui, cherchez des protéines dans les urines, interrogez sur mal de tête, vue, douleur sous les côtes et vomissements, et suivez votre protocole local.
 remark-severe-headache-or-rib-pain = Elle signale : { $signs }. Prenez la tension et testez les urines maintenant, faites-vous aider, et suivez votre protocole local, quels que soient les chiffres.
@@ -1104,15 +1104,15 @@ remark-pulse-to-feel-again = Son pouls est à { $pulse }. Laissez-la se reposer,
 remark-breathing-very-fast = Elle respire { $breaths } fois par minute. Faites-vous aider maintenant, prenez pouls, tension et température, et suivez votre protocole local.
 remark-breathing-to-count-again = Elle respire { $breaths } fois par minute. Laissez-la se reposer et recomptez pendant une minute entière, prenez pouls et température ; si cela reste ainsi, suivez aujourd’hui votre protocole local.
 remark-thoughts-of-self-harm = Elle a parlé de pensées de se faire du mal. Restez avec elle, demandez-lui si elle compte passer à l’acte, et faites-vous aider maintenant selon votre protocole local. N’en mettez rien dans ce qu’elle emporte.
-remark-violence-told = Elle a parlé de violences. Parlez-lui seule, demandez-lui si elle est en sécurité pour rentrer aujourd’hui, et suivez votre protocole local. N’en mettez rien dans ce qu’elle emporte.
+remark-violence-told = Elle a parlé de violences. Parlez-lui seule, demandez-lui si rentrer chez elle aujourd’hui la met en danger, et suivez votre protocole local. N’en mettez rien dans ce qu’elle emporte.
 remark-womb-board-like = L’utérus { $feel ->
     [does-not-soften] ne se relâche pas entre les contractions
    *[other] est dur comme du bois
- }. Faites-vous aider et suivez maintenant votre protocole local ; n’attendez pas de le palper de nouveau.
+ }. Faites-vous aider et suivez maintenant votre protocole local ; n’attendez pas pour le palper de nouveau.
 remark-contraction-too-long = Une contraction a duré { $seconds } secondes, plus de 2 minutes. Écoutez le cœur, faites-vous aider et suivez maintenant votre protocole local.
 remark-contractions-too-many = { $number } contractions en dix minutes sont notées, plus de 5. Écoutez le cœur pendant les suivantes et après, faites-vous aider et suivez maintenant votre protocole local.
 remark-contractions-five = Cinq contractions en dix minutes sont notées. Comptez encore pendant les dix minutes suivantes, gardez une main sur l’utérus entre elles, écoutez le cœur après chacune, et suivez votre protocole local.
-remark-womb-cut-in-labour = L’utérus a été incisé verticalement, en T ou en J, ou s’est rompu auparavant, et il y a douleur, contractions ou travail. Appelez un senior maintenant, et suivez votre protocole local pour un tel utérus.
+remark-womb-cut-in-labour = L’utérus a été incisé verticalement, en T ou en J, ou s’est rompu auparavant, et il y a douleur, contractions ou travail. Appelez un senior maintenant, et suivez votre protocole local dans ce cas.
 remark-womb-cut-not-known-in-labour = L’utérus a été opéré, l’incision n’est pas notée, et il y a des contractions ou un travail. Appelez à l’aide maintenant, cherchez le compte rendu opératoire, et d’ici là suivez votre protocole local comme pour une incision qui n’est pas basse et transversale.
 remark-caesarean-without-a-birth = Une césarienne est notée, et aucune naissance avant celle-ci. Interrogez de nouveau sur les naissances antérieures, et corrigez ce qui n’est pas juste.
 remark-regular-tightenings-before-term = Les contractions sont régulières ou douloureuses, ou elle est en travail, { $weeks ->
@@ -1123,13 +1123,13 @@ remark-waters-broken-before-term = La poche des eaux est rompue, { $weeks ->
     [known] avant 37 semaines
    *[other] et le terme n’est pas connu
  }. Faites-vous aider et suivez maintenant votre protocole local pour une rupture avant terme ; pas de toucher vaginal sauf s’il le demande.
-remark-water-not-clear = Le liquide écoulé est : { $signs }. Écoutez le cœur, faites-vous aider et suivez maintenant votre protocole local.
+remark-water-not-clear = Le liquide amniotique est : { $signs }. Écoutez le cœur, faites-vous aider et suivez maintenant votre protocole local.
 remark-waters-broken-strep = La poche des eaux est rompue, et un streptocoque B a été trouvé pendant cette grossesse. Demandez aujourd’hui ce que votre protocole local propose dans ce cas, sans attendre le travail ; si la tête remonte, ou si un cordon est vu ou senti, appelez aussitôt à l’aide.
 remark-waters-broken-long = La poche des eaux est rompue depuis { $hours } heures. Prenez température et pouls, écoutez le cœur, et parlez aujourd’hui avec elle de ce que votre protocole local propose après 24 heures.
 remark-water-little = À la palpation il semble y avoir peu de liquide. Interrogez sur une perte de liquide et sur les mouvements, et suivez votre protocole local pour une échographie.
 remark-heart-not-heard-scan-today = Le cœur n’a pas été entendu au Doppler, et 16 semaines sont passées. Demandez une échographie aujourd’hui selon votre protocole local ; ne la renvoyez pas attendre chez elle.
 remark-heart-not-heard-try-doppler = Le cœur n’a pas été entendu, et à ce terme un stéthoscope obstétrical peut le manquer. Réécoutez aujourd’hui avec un Doppler ; s’il ne le trouve pas, demandez une échographie aujourd’hui selon votre protocole local.
-remark-twin-heart-not-heard = Le cœur d’un bébé a été entendu, et celui-ci non. Demandez à une deuxième personne d’écouter maintenant, chacune un cœur en même temps, et demandez une échographie maintenant selon votre protocole local ; ne la renvoyez pas attendre chez elle.
+remark-twin-heart-not-heard = Le cœur d’un bébé a été entendu, et celui-ci non. Demandez à une deuxième personne d’écouter maintenant, chaque personne un cœur et toutes deux en même temps, et demandez une échographie maintenant selon votre protocole local ; ne la renvoyez pas attendre chez elle.
 remark-heart-heard-before = Le cœur a été entendu à { $first }, et ne l’a pas été à { $second }. Faites écouter maintenant par une deuxième personne et un autre appareil, et demandez une échographie maintenant selon votre protocole local.
 remark-heart-is-her-pulse = Le cœur entendu et le pouls de la mère battent ensemble : considérez le cœur comme non entendu. Faites écouter maintenant par une deuxième personne et un autre appareil, une main sur le pouls de la mère, et demandez une échographie selon votre protocole local.
 remark-heart-outside-usual-with-signs = La fréquence cardiaque notée est de { $rate } battements par minute, { $direction ->
@@ -1142,7 +1142,7 @@ remark-heart-outside-usual-still = La fréquence cardiaque était de { $rate } b
  }, le pouls de la mère étant pris. Faites-vous aider et suivez maintenant votre protocole local.
 remark-heart-slows-after-contractions = Le cœur ralentit après les contractions. Tournez-la sur le côté gauche de la mère, écoutez pendant les contractions suivantes et après, faites-vous aider et suivez maintenant votre protocole local.
 remark-heart-slows = On a entendu le cœur ralentir : { $signs }. Réécoutez pendant une minute entière, pendant une contraction et après s’il y en a, une main sur le pouls de la mère, et suivez aujourd’hui votre protocole local.
-remark-twin-hearts-near = Les deux cœurs sont notés à { $first } et { $second } battements par minute : ce peut être un seul cœur entendu deux fois. Demandez à une deuxième personne de compter avec vous, chacune un cœur en même temps, et notez-le ; si deux cœurs ne se distinguent pas, demandez une échographie aujourd’hui selon votre protocole local.
+remark-twin-hearts-near = Les deux cœurs sont notés à { $first } et { $second } battements par minute : ce peut être un seul cœur entendu deux fois. Demandez à une deuxième personne de compter avec vous, chaque personne un cœur et toutes deux en même temps, et notez-le ; si deux cœurs ne se distinguent pas, demandez une échographie aujourd’hui selon votre protocole local.
 remark-twin-first-not-head-down = Le premier bébé n’est pas tête en bas, et 32 semaines sont passées. Suivez votre protocole local pour un plan de naissance, et demandez une échographie pour confirmer comment sont les deux.
 remark-twins-still-pregnant = Deux bébés avec { $placentas ->
     [one] un placenta, et 36 semaines
@@ -1155,18 +1155,18 @@ remark-after-43-weeks = 43 semaines sont passées. Demandez aujourd’hui l’av
 remark-tape-through-centiles = Trois mesures, chacune plus basse par rapport à la courbe que la précédente : { $earlier }, et { $cm } cm à { $weeks }, { $fall } écarts-types de moins au total. Demandez une échographie de croissance selon votre protocole local ; une mesure encore entre le dixième et le quatre-vingt-dixième ne tranche pas.
 remark-tape-lower-in-z = La mesure est plus basse par rapport à la courbe qu’avant : { $earlier }, et { $cm } cm à { $weeks }, { $fall } écarts-types de moins. Mesurez de nouveau vessie vide, face blanche du ruban vers le haut, et comparez à la prochaine visite selon votre protocole local.
 
-remark-lie-changing = Le bébé était { $before ->
-    [across] en travers
-    [slanting] de biais
-    [bottom-down] siège en bas
-    [head-down] tête en bas
-   *[lengthwise] en longueur
+remark-lie-changing = Le bébé était noté { $before ->
+    [across] en situation transverse
+    [slanting] en situation oblique
+    [bottom-down] en présentation du siège
+    [head-down] en présentation céphalique
+   *[lengthwise] en situation longitudinale
  } à { $first } SA et { $after ->
-    [across] en travers
-    [slanting] de biais
-    [bottom-down] siège en bas
-    [head-down] tête en bas
-   *[lengthwise] en longueur
+    [across] en situation transverse
+    [slanting] en situation oblique
+    [bottom-down] en présentation du siège
+    [head-down] en présentation céphalique
+   *[lengthwise] en situation longitudinale
  } à { $second } SA. Palpez de nouveau à chaque visite, faites confirmer par une échographie la situation du jour, et suivez votre protocole local pour une situation qui change dès 37 SA : l’hospitalisation est à discuter, et elle doit venir aussitôt si le travail commence ou si les eaux se rompent, à cause du risque de procidence du cordon.
 remark-visits-differ-in-babies = Les visites parlent de nombres de bébés différents : { $one } à { $first } SA, { $two } à { $second } SA. Vérifiez si toutes sont de cette grossesse, et faites confirmer le nombre par une échographie ; d’ici là, aucune de leurs hauteurs n’est lue face aux semaines ou à une courbe.
 
