@@ -57,9 +57,9 @@ fn it_stands_nearest_to_the_shoulder_blade_of_the_drawn_baby() {
             let source = Source::of(baby);
             let way = source.way_to(at);
             // Nowhere else about the height of the shoulder blades, in the region and in the womb, is nearer.
-            for (i, j) in (0..10).flat_map(|i| (-3..=3).map(move |j| (i, j))) {
+            for (i, j) in (0..13).flat_map(|i| (-3..=3).map(move |j| (i, j))) {
                 let y = (source.height() + f64::from(j) * 0.3).min(pose.mother.navel_y - 2.5);
-                let x = pose.mother.half_width(y) * (0.17 + 0.04 * f64::from(i)) * f64::from(at.0.x.signum());
+                let x = pose.mother.half_width(y) * (0.17 + 0.03 * f64::from(i)) * f64::from(at.0.x.signum());
                 let wide = pose.womb.iter().filter(|p| (f64::from(p.y) - y).abs() < 1.0);
                 let reach = wide.fold(0.0, |m, p| f64::max(m, f64::from(p.x) * x.signum()));
                 if x.abs() < reach - 2.0 {
