@@ -476,9 +476,9 @@ pub struct Plate {
     /// Colours of skin: neutral, or lightest, lighter, light, deep, deeper, deepest
     #[arg(long, value_name = "SKIN")]
     pub palette: Option<Palette>,
-    /// How many labels on each figure
-    #[arg(long, default_value = "none")]
-    pub labels: Labels,
+    /// How many labels on each figure; left out: those its lesson needs
+    #[arg(long)]
+    pub labels: Option<Labels>,
     /// Paper on its long side, or a slide of 16:9; left out: a4, for `wall` a3
     #[arg(long, ignore_case = true)]
     pub paper: Option<Size>,

@@ -322,7 +322,7 @@ fn plate(plate: cli::Plate) -> Result<Work, String> {
         format,
         style: style(plate.style),
         palette: plate.palette.map_or(Palette::Neutral, palette),
-        labels: labels(plate.labels),
+        labels: plate.labels.map(labels),
         open_cm: plate.cervix,
         size: paper,
         singly,

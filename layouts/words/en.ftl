@@ -199,6 +199,7 @@ wall-listen = 6 Listen
 wall-listen-where = Where the back comes nearest to the skin. A place supports a position; it does not prove one.
 wall-listen-pulse = Feel her pulse at the same time.
 wall-listen-count = Count for a whole minute. Usual from 20 weeks: 110 to 160.
+wall-listen-outside = 100 to 109, or 161 to 180: listen again for a full minute, a hand on her pulse. Still so, or with another sign: it cannot wait.
 wall-measure = 7 Measure
 wall-measure-top = Find the top of the womb, working down from the breastbone.
 wall-measure-tape = From the upper border of the pubic bone over the curve to the top, numbers underneath.

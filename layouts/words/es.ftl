@@ -184,6 +184,7 @@ wall-listen = 6 Escuchar
 wall-listen-where = Donde la espalda queda más cerca de la piel. Un lugar apoya una posición; no la demuestra.
 wall-listen-pulse = Tome el pulso de ella al mismo tiempo.
 wall-listen-count = Cuente un minuto entero. Habitual desde las 20 semanas: de 110 a 160.
+wall-listen-outside = De 100 a 109, o de 161 a 180: escuche otro minuto entero, con la mano en el pulso de ella. Si sigue así, o con otro signo: no puede esperar.
 wall-measure = 7 Medir
 wall-measure-top = Busque el fondo uterino bajando desde el esternón.
 wall-measure-tape = Desde el borde superior del pubis, siguiendo la curva, hasta la parte alta, con los números por debajo.

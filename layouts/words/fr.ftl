@@ -186,6 +186,7 @@ wall-listen = 6 Écouter
 wall-listen-where = Là où le dos est le plus près de la peau. Un foyer appuie une variété ; il ne la prouve pas.
 wall-listen-pulse = Prenez son pouls en même temps.
 wall-listen-count = Comptez une minute entière. Habituel dès 20 SA : 110 à 160.
+wall-listen-outside = De 100 à 109, ou de 161 à 180 : réécoutez une minute entière, la main sur son pouls. Si cela persiste, ou avec un autre signe : n’attendez pas.
 wall-measure = 7 Mesurer
 wall-measure-top = Trouvez le fond utérin, en descendant depuis le sternum.
 wall-measure-tape = Du bord supérieur du pubis, par-dessus la courbe, jusqu’au fond utérin, chiffres en dessous.

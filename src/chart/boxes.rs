@@ -3,7 +3,7 @@
 
 use super::said::{charted, words_of};
 use crate::exam::say::Canonical;
-use crate::exam::{Conclusion, Exam, Position, spoken};
+use crate::exam::{Conclusion, Exam, spoken};
 use crate::reckon::heart_rate;
 use crate::words::{Words, WordsError};
 
@@ -85,7 +85,9 @@ fn of_conclusion(
         ("presentation", Some(Conclusion { presentation: Some(presentation), .. })) => {
             Some(spoken::value(&presentation.canonical(), words)?)
         }
-        ("position", Some(Conclusion { position: Some(position), .. })) => Some(spelled(*position, words)?),
+        ("position", Some(Conclusion { position: Some(position), .. })) => {
+            Some(spoken::position_and_code(*position, words)?)
+        }
         _ => None,
     };
     if let Some(value) = value {
@@ -104,15 +106,6 @@ fn of_conclusion(
         .iter()
         .any(|name| words_of(exam, &key(index, name)).is_some());
     felt.then(|| words.say("box-open", &[])).transpose()
-}
-
-/// A position in words, with its code where that can only be read one way.
-fn spelled(position: Position, words: &Words) -> Result<String, WordsError> {
-    let spelled = spoken::position(position, words)?;
-    if Position::from_code("LMP") == Some(position) || !words.is_of_exams() {
-        return Ok(spelled);
-    }
-    Ok(format!("{spelled} ({})", position.code()))
 }
 
 /// Fifths, or the words for them.

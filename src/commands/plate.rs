@@ -52,8 +52,8 @@ pub struct Plate {
     pub style: Style,
     /// The colours of skin.
     pub palette: Palette,
-    /// The labels on each figure.
-    pub labels: Labels,
+    /// The labels on each figure; left out, those without which the lesson of a set is not seen.
+    pub labels: Option<Labels>,
     /// The size of the sheets.
     pub size: Size,
     /// How far the cervix is open where it is seen, cm.
@@ -366,12 +366,7 @@ impl Ready {
             mother: MotherAs::Outline,
             hands: self.hands,
             view: View::Facing,
-            // Without its scale the lesson of some sets is not seen.
-            labels: if self.needs_labels && options.labels == Labels::None {
-                Labels::Few
-            } else {
-                options.labels
-            },
+            labels: options.labels.unwrap_or(if self.needs_labels { Labels::Few } else { Labels::None }),
             mm_per_cm,
             type_pt: options.size.type_pt(),
             title: self.caption.clone(),
@@ -379,6 +374,8 @@ impl Ready {
             captions,
         };
         let (pose, words, fonts) = (&self.pose, maker.words, maker.fonts);
+        // Bare when it is asked for: for the learner to say what is shown.
+        let shown = if options.labels == Some(Labels::None) { &[] } else { &self.shown[..] };
         let mut scene = if let Some(below) = self.below {
             let colours = figure::colours_from_below(pose, &wanted);
             figure::below::figure(below, (&colours.0, colours.1), &wanted, words, fonts)
@@ -388,7 +385,7 @@ impl Ready {
             figure::side::figure(pose, &cut, cast.as_ref(), &wanted, words, fonts)
         } else {
             let cast = pose.cast_for(mm_per_cm);
-            figure::figure_showing(pose, cast.as_ref(), &wanted, &self.shown, words, fonts)
+            figure::figure_showing(pose, cast.as_ref(), &wanted, shown, words, fonts)
         }
         .map_err(|e| e.to_string())?;
         figure::coarse::coarsen(&mut scene, COARSE_MM / mm_per_cm);
@@ -403,7 +400,7 @@ const COARSE_MM: f32 = 0.07;
 fn title_of_own(exam: &Exam, conclusions: &[Conclusion], words: &Words) -> Result<String, WordsError> {
     let mut parts = vec![];
     if let [Conclusion { position: Some(position), .. }] = conclusions {
-        parts.push(capital(&spoken::position(*position, words)?));
+        parts.push(capital(&spoken::position_and_code(*position, words)?));
     }
     if let Some(weeks) = exam.weeks {
         parts.push(words.say("plate-week", &[("weeks", &weeks.to_string())])?);
@@ -416,12 +413,13 @@ fn caption(figure: &Figure, loaded: &Loaded<'_>, words: &Words) -> Result<String
     let conclusion = loaded.reckoning.conclusions.first();
     match &figure.caption {
         Caption::Position => {
-            let position =
-                conclusion.and_then(|c| c.position).map(|position| spoken::position(position, words));
+            let position = conclusion
+                .and_then(|c| c.position)
+                .map(|position| spoken::position_and_code(position, words));
             Ok(position.transpose()?.unwrap_or_default())
         }
         Caption::Lie => match conclusion {
-            Some(Conclusion { position: Some(position), .. }) => spoken::position(*position, words),
+            Some(Conclusion { position: Some(position), .. }) => spoken::position_and_code(*position, words),
             Some(conclusion) => Ok(said::lie_and_back(conclusion, words)?.trim_end_matches('.').to_owned()),
             None => Ok(String::new()),
         },
@@ -436,7 +434,9 @@ fn caption(figure: &Figure, loaded: &Loaded<'_>, words: &Words) -> Result<String
         }
         Caption::Fifths(fifths) => words.say("label-fifths", &[("fifths", &format!("{fifths}/5"))]),
         Caption::Frame(number) => {
-            let ends = conclusion.and_then(|c| c.position).map(|position| spoken::position(position, words));
+            let ends = conclusion
+                .and_then(|c| c.position)
+                .map(|position| spoken::position_and_code(position, words));
             let ends = ends.transpose()?;
             let number = number.to_string();
             match (&figure.lesson, ends) {

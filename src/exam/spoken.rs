@@ -81,6 +81,16 @@ pub fn position(position: Position, words: &Words) -> Said {
     words.say(&format!("position-{}", position.code().to_lowercase()), &[])
 }
 
+/// A position in words, with its code where that can be read in one way only: LMP also means last period, and other languages
+/// build their codes otherwise.
+pub fn position_and_code(named: Position, words: &Words) -> Said {
+    let spelled = position(named, words)?;
+    if Position::from_code("LMP") == Some(named) || !words.is_of_exams() {
+        return Ok(spelled);
+    }
+    Ok(format!("{spelled} ({})", named.code()))
+}
+
 /// Findings of a file as a remark names them, `head = fundus; back = left`: as they stand there, or each as a sentence.
 pub fn findings(said: &str, words: &Words) -> Said {
     if words.is_of_exams() {

@@ -18,7 +18,7 @@ pub struct Number {
 }
 
 /// Distances from the place at which a number is tried, cm.
-const RINGS: [f32; 12] = [0.0, 0.4, 0.9, 1.5, 2.2, 3.0, 4.0, 5.0, 6.5, 8.0, 10.0, 12.0];
+const RINGS: [f32; 14] = [0.0, 0.4, 0.9, 1.5, 2.2, 3.0, 4.0, 5.0, 6.5, 8.0, 10.0, 12.0, 15.0, 18.0];
 /// Directions that are tried, as steps of an eighth of a half-turn from straight outwards.
 const FAN: [i8; 16] = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6, 7, -7, 8];
 
@@ -29,15 +29,58 @@ pub(super) fn place(
     within: Frame,
     terrain: &Terrain<'_>,
 ) -> Result<Vec<(Round, Option<Segment>)>, usize> {
+    let mut order: Vec<usize> = (0..asks.len()).collect();
+    let mut made = place_in(&order, false, asks, radius, within, terrain);
+    // A circle may lie on what another number names: then none does, and what found no room goes first.
+    for _ in 0..=asks.len() {
+        let Err(refused) = made else { break };
+        made = place_in(&order, true, asks, radius, within, terrain);
+        order.retain(|i| *i != refused);
+        order.insert(0, refused);
+    }
+    made
+}
+
+/// The same in an order; whether each circle is to leave free what the others name.
+fn place_in(
+    order: &[usize],
+    clear: bool,
+    asks: &[Ask],
+    radius: f32,
+    within: Frame,
+    terrain: &Terrain<'_>,
+) -> Result<Vec<(Round, Option<Segment>)>, usize> {
     let mut placed: Vec<(Round, Option<Segment>)> = vec![];
-    for (i, ask) in asks.iter().enumerate() {
-        // Where marks stand close together, a pointer may run over another mark.
-        let found = [true, false].into_iter().find_map(|off_marks| {
-            candidates(ask, i, radius).find(|c| fits(c, ask, within, terrain, &placed, off_marks))
+    for &i in order {
+        let ask = &asks[i];
+        let covers = |circle: &Round, other: &Ask| {
+            let free = |t: &FigurePoint| {
+                let (dx, dy) = (t.x - circle.at.x, t.y - circle.at.y);
+                dx * dx + dy * dy > (radius + 0.3) * (radius + 0.3)
+            };
+            !other.targets.iter().flatten().any(free)
+        };
+        let leaves_free = |circle: &Round| {
+            !clear || !asks.iter().enumerate().any(|(j, other)| j != i && covers(circle, other))
+        };
+        let found = [Kept::All, Kept::Pointers, Kept::Circles].into_iter().find_map(|kept| {
+            candidates(ask, i, radius)
+                .find(|c| leaves_free(&c.0) && fits(c, ask, within, terrain, &placed, kept))
         });
         placed.push(found.ok_or(i)?);
     }
     Ok(placed)
+}
+
+/// What a pointer keeps off: less of it where places stand close together.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Kept {
+    /// Marks, other pointers, circles of numbers.
+    All,
+    /// Other pointers and circles of numbers.
+    Pointers,
+    /// Circles of numbers.
+    Circles,
 }
 
 /// The places that are tried, the nearest first.
@@ -68,7 +111,7 @@ fn fits(
     within: Frame,
     terrain: &Terrain<'_>,
     placed: &[(Round, Option<Segment>)],
-    off_marks: bool,
+    kept: Kept,
 ) -> bool {
     let (p, r) = (circle.at, circle.radius);
     let inside = p.x - r > within.left + 0.2
@@ -89,8 +132,10 @@ fn fits(
     let over_mark = |m: &Round| Some(m.mark) != ask.owner && struck(s, m);
     lies_free
         && !terrain.faces.iter().any(|f| struck(s, f) && !f.holds(s.to))
-        && !placed.iter().any(|(other, line)| struck(s, other) || line.is_some_and(|l| cross(*s, l)))
-        && (!off_marks || !terrain.marks.iter().any(over_mark))
+        && !placed.iter().any(|(other, line)| {
+            struck(s, other) || (kept != Kept::Circles && line.is_some_and(|l| cross(*s, l)))
+        })
+        && (kept != Kept::All || !terrain.marks.iter().any(over_mark))
 }
 
 /// Numbers the circles row by row, a row as tall as a circle; words that are the same share a number. Returns the

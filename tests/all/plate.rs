@@ -12,13 +12,14 @@ use handspan::write::TextAs;
 
 const SIZES: [Size; 3] = [Size::A4, Size::Letter, Size::Slide];
 
+/// `Labels::None` leaves the labels out: each set then has those that its lesson needs.
 fn asked(what: What, style: Style, labels: Labels, size: Size) -> Plate {
     Plate {
         what,
         format: Format::Svg,
         style,
         palette: Palette::Neutral,
-        labels,
+        labels: (labels != Labels::None).then_some(labels),
         open_cm: 8,
         size,
         singly: false,
@@ -181,6 +182,58 @@ fn labelled_and_numbered_figures_can_be_read() {
     }
 }
 
+/// What belongs to a figure alone: its group, without the words of the sheet after it.
+fn own_of(figure: &str) -> &str {
+    let mut depth = 1_usize;
+    for (at, _) in figure.match_indices('<') {
+        let tag = &figure[at..];
+        if tag.starts_with("<g ") || tag.starts_with("<g>") {
+            depth += 1;
+        } else if tag.starts_with("</g>") {
+            depth -= 1;
+        }
+        if depth == 0 {
+            return &figure[..at];
+        }
+    }
+    panic!("a figure without an end")
+}
+
+/// `--labels none` leaves the sides of the mother alone on every figure, whatever the lesson of its set.
+#[test]
+fn a_bare_plate_is_bare() {
+    for set in Set::ALL.into_iter().filter(|set| *set != Set::Palettes) {
+        let size = if set == Set::Wall { Size::A3 } else { Size::A4 };
+        let plate = asked(What::Set(set, Way::default()), Style::Line, Labels::None, size);
+        let pages = made(Plate { labels: Some(Labels::None), ..plate }).pages;
+        let mut figures = 0;
+        for page in pages {
+            let svg = String::from_utf8(page).expect("text");
+            for figure in svg.split("role=\"img\"").skip(1) {
+                let own = own_of(figure);
+                let told: Vec<String> = lines(own).into_iter().map(|line| line.text).collect();
+                let sides = ["Her left", "Her right", "Her front", "Her back"];
+                assert_eq!(told.len(), 2, "{}: {told:?}", set.named().0);
+                assert!(told.iter().all(|text| sides.contains(&text.as_str())), "{told:?}");
+                figures += 1;
+            }
+        }
+        assert!(figures >= 4, "{}: {figures}", set.named().0);
+    }
+}
+
+/// Numbers find their places on every set, on paper and on slides.
+#[test]
+fn every_set_can_be_numbered() {
+    for set in Set::ALL.into_iter().filter(|set| ![Set::Palettes, Set::Wall].contains(set)) {
+        for size in [Size::A4, Size::Slide] {
+            for svg in sheets(set, Style::Line, Labels::Numbered, size) {
+                assert_legible(&format!("{} numbered {size:?}", set.named().0), &svg, size);
+            }
+        }
+    }
+}
+
 #[test]
 fn every_position_is_spelled_out_and_its_figure_is_small() {
     for (set, letter) in [(Set::Occiput, 'O'), (Set::Sacrum, 'S'), (Set::Chin, 'M'), (Set::Brow, 'F')] {
@@ -189,7 +242,13 @@ fn every_position_is_spelled_out_and_its_figure_is_small() {
         let said = words(svg);
         for position in Position::all().filter(|p| p.code().contains(letter) && !p.code().contains("AD")) {
             let name = position.words();
-            assert!(said.to_lowercase().contains(&name), "{name}: {said}");
+            // In words, and as charts write it; LMP also means last period, and is spelled out alone.
+            let coded = if position.code() == "LMP" {
+                name
+            } else {
+                format!("{name} ({})", position.code().to_lowercase())
+            };
+            assert!(said.to_lowercase().contains(&coded), "{coded}: {said}");
         }
         assert!(!said.contains("LMP"));
         for (number, figure) in svg.split("role=\"img\"").skip(1).enumerate() {
@@ -298,8 +357,8 @@ fn exams_of_ones_own_stand_side_by_side() {
 #[test]
 fn one_exam_alone_is_titled_with_its_position_and_weeks() {
     for (exam, title) in [
-        ("weeks = \"38+0\"\n[baby]\nposition = \"ROP\"\n", "Right occipito-posterior, 38+0 weeks"),
-        ("[baby]\nposition = \"LSA\"\n", "Left sacro-anterior"),
+        ("weeks = \"38+0\"\n[baby]\nposition = \"ROP\"\n", "Right occipito-posterior (ROP), 38+0 weeks"),
+        ("[baby]\nposition = \"LSA\"\n", "Left sacro-anterior (LSA)"),
         ("weeks = \"36+4\"\n[baby]\nback = \"left\"\n", "36+4 weeks"),
         ("[baby]\nback = \"left\"\n", "How the baby lies"),
     ] {

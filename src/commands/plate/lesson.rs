@@ -18,7 +18,7 @@ pub fn title(set: Set, way: &Way, words: &Words) -> Result<String, WordsError> {
     match set {
         Set::Turning => {
             let end = |name: &str| match Position::find(name) {
-                Some(position) => spoken::position(position, words),
+                Some(position) => spoken::position_and_code(position, words),
                 None => Ok(name.to_owned()),
             };
             words.say(&id, &[("from", &end(&way.ends[0])?), ("to", &end(&way.ends[1])?)])

@@ -64,7 +64,7 @@ pub fn sheets(
     groups: &[Vec<Ready>],
     maker: &Maker<'_>,
 ) -> Result<Vec<Sheet>, String> {
-    if options.size == Size::Slide && options.labels == Labels::Numbered {
+    if options.size == Size::Slide && options.labels == Some(Labels::Numbered) {
         let slide = |(number, group): (usize, &Vec<Ready>)| {
             let part = (groups.len() > 1).then_some((number + 1, groups.len()));
             let asked = Asked { options, title, part, last_try: true, least: 0.0, as_first: None };
@@ -177,7 +177,7 @@ fn sheet(asked: &Asked<'_>, groups: &[Vec<Ready>], maker: &Maker<'_>) -> Result<
         for ready in &figures {
             scenes.push(ready.scene(options, mm_per_cm, vec![], maker)?);
         }
-        if options.labels != Labels::Numbered && !last_try && scenes.iter().any(has_key) {
+        if options.labels != Some(Labels::Numbered) && !last_try && scenes.iter().any(has_key) {
             return Err("there is no room for all words beside the figures".to_owned());
         }
         let bottom = scenes.iter().map(|s| s.frame.bottom).fold(figure::FRAME.bottom, f32::min);

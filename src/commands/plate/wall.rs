@@ -14,7 +14,7 @@ const STEPS: [(&str, &[&str]); 7] = [
     ("wall-grip-2", &["wall-grip-2-how", "wall-grip-2-what", "wall-grip-2-both"]),
     ("wall-grip-3", &["wall-grip-3-how", "wall-grip-3-what", "wall-grip-3-again"]),
     ("wall-grip-4", &["wall-grip-4-how", "wall-grip-4-fifths", "wall-grip-4-out"]),
-    ("wall-listen", &["wall-listen-where", "wall-listen-pulse", "wall-listen-count"]),
+    ("wall-listen", &["wall-listen-where", "wall-listen-pulse", "wall-listen-count", "wall-listen-outside"]),
     ("wall-measure", &["wall-measure-top", "wall-measure-tape", "wall-measure-weeks"]),
 ];
 /// What cannot wait.
