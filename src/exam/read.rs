@@ -412,7 +412,12 @@ impl Reader<'_> {
             }
         }
         lines.extend(
-            extra.iter().map(|line| printable(line).trim().to_owned()).filter(|line| !line.is_empty()),
+            extra
+                .iter()
+                .map(|words| {
+                    words.split('\n').map(printable).collect::<Vec<_>>().join("\n").trim().to_owned()
+                })
+                .filter(|words| !words.is_empty()),
         );
         (!lines.is_empty()).then(|| lines.join("\n"))
     }
