@@ -68,10 +68,10 @@ pub fn abbreviations() -> String {
         let heading = if region == "all" { "Everywhere".to_owned() } else { region.replace(' ', ", ") };
         text.push_str(&format!("\n{heading}\n"));
         for row in rows.iter().filter(|row| row.region == region) {
-            let says: Vec<&str> = row
+            let says: Vec<String> = row
                 .says
                 .iter()
-                .map(|says| says.trim_start_matches('^'))
+                .map(|says| says.trim_start_matches('^').replace(" <comma>", ","))
                 .filter(|says| is_listed(says))
                 .collect();
             text.push_str(&format!("  {}\n    {}\n", says.join(" | "), row.means));

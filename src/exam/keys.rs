@@ -195,7 +195,7 @@ pub static KEYS: &[Key] = &[
         "muscle-gap",
         "a gap between the straight muscles",
         MuscleGap::rows,
-        "finger-breadths such as `2 fingers`",
+        "finger-breadths such as `2 fingers`, or `3 cm`",
     )
     .absent(NONE),
     key(M, "hernia", "where a hernia was found", Hernia::rows, "").listed().absent(NONE),

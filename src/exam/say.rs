@@ -133,6 +133,7 @@ impl Canonical for MuscleGap {
             MuscleGap::Felt => self.word().unwrap_or_default().to_owned(),
             MuscleGap::Fingers(1) => "1 finger".to_owned(),
             MuscleGap::Fingers(n) => format!("{n} fingers"),
+            MuscleGap::Wide(length) => length.canonical(),
         }
     }
 }

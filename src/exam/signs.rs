@@ -3,7 +3,7 @@
 
 use super::model::*;
 use super::piece::{Fault, Piece};
-use super::quantity::whole_number;
+use super::quantity::{length, length_unit, whole_number};
 use super::words::Vocabulary;
 use crate::report::quoted;
 use std::ops::RangeInclusive;
@@ -25,6 +25,8 @@ const HOURS: RangeInclusive<u16> = 0..=2500;
 const STATION: RangeInclusive<i8> = -5..=5;
 /// Finger-breadths between the muscles.
 const FINGERS: RangeInclusive<u16> = 1..=10;
+/// Between the muscles, cm.
+const GAP: RangeInclusive<f64> = 0.5..=20.0;
 /// Pregnancies.
 const PREGNANCIES: RangeInclusive<u16> = 1..=30;
 
@@ -209,18 +211,21 @@ pub fn station(piece: Piece<'_>) -> Result<Station, Fault> {
     Err(out_of_range(piece, format!("{} to +{}", STATION.start(), STATION.end())))
 }
 
-/// `2 fingers`, `felt`.
+/// `2 fingers`, `3 cm`, `felt`.
 pub fn muscle_gap(piece: Piece<'_>) -> Result<MuscleGap, Fault> {
     if let Some(felt) = MuscleGap::find(piece.text) {
         return Ok(felt);
     }
+    if piece.text.split(|c: char| !c.is_alphabetic()).any(|word| length_unit(word).is_some()) {
+        return Ok(MuscleGap::Wide(length(piece, GAP)?));
+    }
     let units = ["finger", "fingers", "finger-breadths", "finger breadths", "finger-breadth", "fb"];
     let (number, _) = without_unit(piece.trim(), &units);
-    Ok(
-        MuscleGap::Fingers(
-            whole_in(number, &FINGERS, "`felt`, or finger-breadths such as `2 fingers`")? as u8
-        ),
-    )
+    Ok(MuscleGap::Fingers(whole_in(
+        number,
+        &FINGERS,
+        "`felt`, finger-breadths such as `2 fingers`, or `3 cm`",
+    )? as u8))
 }
 
 /// Pregnancies, this one included.
@@ -282,5 +287,10 @@ mod tests {
         assert_eq!(id(station(Piece::new("+6"))), "out-of-range");
         assert_eq!(muscle_gap(Piece::new("2 fingers")), Ok(MuscleGap::Fingers(2)));
         assert_eq!(muscle_gap(Piece::new("felt")), Ok(MuscleGap::Felt));
+        let wide = |text| {
+            muscle_gap(Piece::new(text)).map(|gap| matches!(gap, MuscleGap::Wide(cm) if cm.get() == 2.5))
+        };
+        assert_eq!((wide("2.5 cm"), wide("25 mm")), (Ok(true), Ok(true)));
+        assert_eq!(id(muscle_gap(Piece::new("40 cm"))), "out-of-range");
     }
 }

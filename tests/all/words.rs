@@ -185,7 +185,11 @@ fn lasting(d: &mut Dice) -> Lasting {
 }
 
 fn gap(d: &mut Dice) -> MuscleGap {
-    if d.once_in(3) { MuscleGap::Felt } else { MuscleGap::Fingers(d.from(1, 10) as u8) }
+    match d.from(1, 3) {
+        1 => MuscleGap::Felt,
+        2 => MuscleGap::Wide(cm(d, 1, 20)),
+        _ => MuscleGap::Fingers(d.from(1, 10) as u8),
+    }
 }
 
 pub fn mother(d: &mut Dice) -> Mother {

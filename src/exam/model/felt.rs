@@ -106,4 +106,6 @@ pub enum Turning {
     Turned,
     /// It did not turn.
     DidNotTurn,
+    /// She declined it.
+    Declined,
 }

@@ -1,5 +1,7 @@
 //! Signs of the mother: measured, tested and reported beside what hands find. In: nothing. Out: the types.
 
+use crate::units::Centimetres;
+
 /// A temperature, in tenths of a degree Celsius.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Temperature(u16);
@@ -113,12 +115,14 @@ pub enum ScarFeel {
 }
 
 /// A gap between the straight muscles of the abdomen.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum MuscleGap {
     /// Felt, its width not noted.
     Felt,
     /// This many finger-breadths wide.
     Fingers(u8),
+    /// Measured; never turned into finger-breadths.
+    Wide(Centimetres),
 }
 
 /// Where a hernia was found.

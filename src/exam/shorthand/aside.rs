@@ -347,8 +347,28 @@ impl Scan<'_> {
         while to > end && matches!(self.low(to - 1), "?" | "+" | "-" | "&") && !self.ends(to) {
             to -= 1;
         }
+        let from = self.at;
         self.keep(to);
+        self.stations(from, to);
         self.last = Last::Words;
+    }
+
+    /// A station among the kept words of a vaginal examination is a finding; the words stay whole in the note.
+    fn stations(&mut self, from: usize, to: usize) {
+        let after = self.at;
+        let mut at = from;
+        while at < to {
+            let found = self.verb_at(at, &["is"]).filter(|hit| hit.end <= to);
+            let Some(hit) = found.filter(|hit| self.row(hit).rest().starts_with("station=")) else {
+                at += 1;
+                continue;
+            };
+            self.at = at;
+            self.whole(self.row(&hit).rest(), hit.end, &hit.numbers);
+            self.mark(at, hit.end, State::Kept);
+            at = hit.end;
+        }
+        self.at = after;
     }
 
     /// Whether a part or the cord that was found by the vagina stands at `at`.
@@ -365,12 +385,14 @@ impl Scan<'_> {
         }
         let start = self.span(at, end).start;
         let last = self.said.iter().rposition(|said| {
-            matches!(said.key.name, "presentation" | "position" | "attitude")
+            matches!(said.key.name, "presentation" | "position" | "attitude" | "station")
                 && said.at().end <= start
                 && self.line[said.at().end..start].trim().is_empty()
         });
         let Some(which) = last else { return false };
-        for value in &mut self.said[which].values {
+        // A station is of the vagina by itself.
+        let station = self.said[which].key.name == "station";
+        for value in self.said[which].values.iter_mut().filter(|_| !station) {
             let (words, doubt) = match value.text.strip_suffix('?') {
                 Some(words) => (words, "?"),
                 None => (value.text.as_str(), ""),

@@ -102,6 +102,22 @@ impl Scan<'_> {
         if key.name == "movements" && texts(&values) == ["felt"] {
             return;
         }
+        // `heard LLQ and above umbilicus`: the second place.
+        let start = values.first().map_or(0, |value| value.at.start);
+        let gap = before.at().end..start;
+        let between = self.line.get(gap.clone()).unwrap_or_default();
+        let also = known("heart-also");
+        if key.name == "heart"
+            && matches!(between.trim(), "and" | "&" | "+")
+            && before.values.iter().chain(&values).all(|value| accepts(also, &value.text))
+        {
+            for (token, state) in self.tokens.iter().zip(&mut self.states) {
+                if gap.start <= token.at.start && token.at.end <= gap.end {
+                    *state = State::Skipped;
+                }
+            }
+            return self.put_of(also, values, baby, at, end);
+        }
         let heard = |values: &[Value]| texts(values) == ["heard"];
         if key.name == "heart" && heard(&before.values) {
             before.values = values;

@@ -111,6 +111,8 @@ fn pieces(says: &str) -> Vec<Piece> {
                 (Ok(low), Ok(high)) => Piece::Number(low, high),
                 _ => Piece::Decimal(lowest, highest),
             });
+        } else if part == "<comma>" {
+            out.push(Piece::Any(",".to_owned()));
         } else if let Some(exact) = part.strip_prefix('^') {
             out.extend(tokens::of(exact).into_iter().map(|token| Piece::Exact(token.text)));
         } else {
@@ -190,6 +192,9 @@ mod tests {
                 "{:?}",
                 row.says
             );
+            // A comma in a spelling would push what comes after it into the next cell.
+            let regions = ["all", "UK", "IE", "US", "AU", "IN", "ZA"];
+            assert!(row.region.split(' ').all(|region| regions.contains(&region)), "{:?}", row.says);
             let names: Vec<&str> = match row.verb() {
                 "lead" | "unread" => row.rest().split(' ').collect(),
                 "is" | "value" => row.rest().split("; ").filter_map(|one| one.split('=').next()).collect(),

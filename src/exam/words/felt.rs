@@ -115,5 +115,10 @@ impl Vocabulary for Turning {
             word: "did not turn",
             also: &["not turned", "unsuccessful", "failed", "abandoned"],
         },
+        Word {
+            value: Turning::Declined,
+            word: "she declined",
+            also: &["declined", "offered and declined", "refused"],
+        },
     ];
 }
