@@ -397,9 +397,7 @@ impl Reader<'_> {
         if let Some(value) = entry(top, "note") {
             self.spans.insert("note".to_owned(), value.span());
             match value.get_ref() {
-                DeValue::String(text) => {
-                    lines.extend(text.trim().lines().map(|line| printable(line).trim_end().to_owned()))
-                }
+                DeValue::String(text) => lines.push(printed(text)),
                 _ => {
                     if let Some(key) = keys::find(Scope::Top, "note") {
                         self.fault(
@@ -411,14 +409,8 @@ impl Reader<'_> {
                 }
             }
         }
-        lines.extend(
-            extra
-                .iter()
-                .map(|words| {
-                    words.split('\n').map(printable).collect::<Vec<_>>().join("\n").trim().to_owned()
-                })
-                .filter(|words| !words.is_empty()),
-        );
+        lines.extend(extra.iter().map(|words| printed(words)));
+        lines.retain(|words| !words.is_empty());
         (!lines.is_empty()).then(|| lines.join("\n"))
     }
 
@@ -434,4 +426,10 @@ impl Reader<'_> {
             }
         }
     }
+}
+
+/// Words of a note line by line, with spaces for what cannot be printed; empty when nothing can.
+fn printed(words: &str) -> String {
+    let lines: Vec<String> = words.lines().map(|line| printable(line).trim_end().to_owned()).collect();
+    lines.join("\n").trim().to_owned()
 }

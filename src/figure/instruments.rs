@@ -2,8 +2,8 @@
 //! the look. Out: items, as drawn curves, under the hands.
 //!
 //! The tape lies blank side up, its end at the upper border of the pubic bone, so that nobody is led by its numbers; it is its
-//! edges alone, for a face may lie behind it. Horn and
-//! probe stand on the place itself, tilted so that their forms are seen; the mark of the heart is painted over them.
+//! edges alone, for a face may lie behind it. Horn and probe stand on the place itself, tilted so that their forms are seen; the
+//! mark of the heart is painted over them.
 
 use super::hands::{INK, RIM};
 use super::mother::{MotherLook, MotherStyle};
@@ -100,7 +100,6 @@ fn tape(shape: &MotherShape, look: &MotherLook) -> Vec<Item<FigurePoint>> {
     // The metal end, where the numbers begin on the other side.
     let end = [(-TAPE.0, 0.0), (TAPE.0, 0.0), (TAPE.0, 0.75), (-TAPE.0, 0.75)];
     let end = smooth::cornered(&end.map(|(x, y)| vec![FigurePoint::new(x, y)]));
-    // Its edges alone: the face of a baby that looks at the viewer lies behind it.
     let ink = ink(look);
     vec![stroke(band.clone(), 2.0 * RIM, look.palette.paper), stroke(band, 0.12, ink), fill(end, ink)]
 }

@@ -54,11 +54,8 @@ fn place_in(
     for &i in order {
         let ask = &asks[i];
         let covers = |circle: &Round, other: &Ask| {
-            let free = |t: &FigurePoint| {
-                let (dx, dy) = (t.x - circle.at.x, t.y - circle.at.y);
-                dx * dx + dy * dy > (radius + 0.3) * (radius + 0.3)
-            };
-            !other.targets.iter().flatten().any(free)
+            let about = Round { radius: circle.radius + 0.2, ..*circle };
+            other.targets.iter().flatten().all(|target| about.holds(*target))
         };
         let leaves_free = |circle: &Round| {
             !clear || !asks.iter().enumerate().any(|(j, other)| j != i && covers(circle, other))

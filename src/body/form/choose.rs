@@ -21,6 +21,13 @@ pub enum Head {
     Face,
 }
 
+impl Head {
+    /// Whether brow or face leads.
+    fn is_bent_back(self) -> bool {
+        matches!(self, Head::Brow | Head::Face)
+    }
+}
+
 /// How one leg is held.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum LegHeld {
@@ -73,9 +80,7 @@ pub fn choose(wanted: &Wanted) -> Posture {
         }
     }
     if !frank {
-        // With its head bent back a baby is longer: its legs are drawn in as when it lies across.
-        let bent_back = matches!(wanted.head, Head::Brow | Head::Face);
-        let end = if bent_back { Low::Neither } else { wanted.low };
+        let end = if wanted.head.is_bent_back() { Low::Neither } else { wanted.low };
         let other = OTHER_LEGS.iter().find(|(low, turn, _)| low.contains(&end) && *turn == best.0);
         best.1.legs = other.map_or(best.1.legs, |(_, _, legs)| *legs);
     }
@@ -128,7 +133,7 @@ fn held(p: &mut Posture, head: Head) {
     p.neck = neck;
     p.spine[3] += chest[0];
     p.spine[4] += chest[1];
-    if head != Head::Straight {
+    if head.is_bent_back() {
         // Hands that lay at the face would be carried away with it: they stay on the chest.
         for (arm, chest) in p.arms.iter_mut().zip(ON_CHEST) {
             *arm = chest;

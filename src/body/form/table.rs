@@ -35,6 +35,18 @@ pub const fn on_chest(wrist: Vec3, hand: Vec3) -> Arm {
     }
 }
 
+/// A hand beside the head, of a baby that is seen from behind; `out` is how far its elbow stands off.
+const fn beside_the_head(wrist: Vec3, out: f32) -> Arm {
+    Arm {
+        within: Within::Head,
+        wrist,
+        pole: Vec3::new(out, -2.0, 0.0),
+        hand: Vec3::new(-0.1, 0.9, -0.1),
+        palm: Vec3::new(-0.6, 0.0, 1.0),
+        curl: [10.0, 18.0, 10.0],
+    }
+}
+
 /// The upper of two hands that lie there one above the other.
 pub const UPPER_ON_CHEST: Arm = on_chest(Vec3::new(2.4, -3.6, 7.0), Vec3::new(-0.5, 0.8, 0.1));
 
@@ -61,16 +73,8 @@ pub const FOLDED: [(f32, Posture); 9] = [
                 leg([58.0, 40.0, -16.0, 128.0, 20.0, -10.0, 5.0]),
             ],
             [
-                arm(
-                    Within::Head,
-                    [6.4, -2.4, 5.3, -0.3, -2.0, 0.0, -0.1, 0.9, -0.1, -0.6, 0.0, 1.0],
-                    [10.0, 18.0, 10.0],
-                ),
-                arm(
-                    Within::Head,
-                    [7.2, -2.4, 4.8, -0.3, -2.0, 0.0, -0.1, 0.9, -0.1, -0.6, 0.0, 1.0],
-                    [10.0, 18.0, 10.0],
-                ),
+                beside_the_head(Vec3::new(6.4, -2.4, 5.3), -0.3),
+                beside_the_head(Vec3::new(7.2, -2.4, 4.8), -0.3),
             ],
         ),
     ),
@@ -260,7 +264,8 @@ pub const FOLDED: [(f32, Posture); 9] = [
 ];
 
 /// Bent legs of a baby whose head is not its lower end, where those of the table are not as plain to see, by the turn: it is
-/// seen from above or from its side, where one whose head is down is seen from below.
+/// seen from above or from its side, where one whose head is down is seen from below. One whose head is bent back is longer, and
+/// has those of a baby that lies across.
 pub const OTHER_LEGS: [(&[Low], f32, [Leg; 2]); 5] = [
     (
         &[Low::Bottom],
@@ -299,16 +304,8 @@ pub const FRANK: [(f32, Posture); 5] = [
             [-15.8, 0.0, -0.74, 0.0, 0.0],
             [leg([80.0, 26.0, 7.0, 20.0, 30.0, 7.0, 10.0]), leg([80.0, 26.0, 7.0, 16.0, 30.0, 2.0, 10.0])],
             [
-                arm(
-                    Within::Head,
-                    [8.0, -2.6, 4.4, -0.2, -2.0, 0.0, -0.1, 0.9, -0.1, -0.6, 0.0, 1.0],
-                    [10.0, 18.0, 10.0],
-                ),
-                arm(
-                    Within::Head,
-                    [7.0, -3.0, 4.6, -0.2, -2.0, 0.0, -0.1, 0.9, -0.1, -0.6, 0.0, 1.0],
-                    [10.0, 18.0, 10.0],
-                ),
+                beside_the_head(Vec3::new(8.0, -2.6, 4.4), -0.2),
+                beside_the_head(Vec3::new(7.0, -3.0, 4.6), -0.2),
             ],
         ),
     ),

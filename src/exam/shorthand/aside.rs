@@ -390,14 +390,16 @@ impl Scan<'_> {
                 && self.line[said.at().end..start].trim().is_empty()
         });
         let Some(which) = last else { return false };
+        let said = &mut self.said[which];
         // A station is of the vagina by itself.
-        let station = self.said[which].key.name == "station";
-        for value in self.said[which].values.iter_mut().filter(|_| !station) {
-            let (words, doubt) = match value.text.strip_suffix('?') {
-                Some(words) => (words, "?"),
-                None => (value.text.as_str(), ""),
-            };
-            value.text = format!("{words} (vaginal examination){doubt}");
+        if said.key.name != "station" {
+            for value in &mut said.values {
+                let (words, doubt) = match value.text.strip_suffix('?') {
+                    Some(words) => (words, "?"),
+                    None => (value.text.as_str(), ""),
+                };
+                value.text = format!("{words} (vaginal examination){doubt}");
+            }
         }
         self.mark(at, end, State::Used);
         self.at = end;

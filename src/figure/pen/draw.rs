@@ -350,7 +350,8 @@ fn move_end(line: &mut Line, at_end: bool, to: P) {
     }
 }
 
-/// The pieces of a stroke above and below the upper edge of the pubic bone, y = 0; a small line that dips below it is of those below.
+/// The pieces of a stroke above and below the upper edge of the pubic bone, y = 0; a small line that dips below it is of those
+/// below.
 pub fn cut_at_the_bone(stroke: Stroke) -> Vec<Stroke> {
     let deep = |p: &FigurePoint| p.y < 0.0;
     if stroke.kind.is_fine() || stroke.line.iter().all(|p| deep(p) == deep(&stroke.line[0])) {

@@ -1,5 +1,5 @@
-//! A true word, above all where the news is hard. In: how the babies lie, and the weeks. Out: how often that is so, or that it needs a
-//! plan; nothing that promises. Of a baby that lies head down near the birth: that most do.
+//! A true word, above all where the news is hard. In: how the babies lie, and the weeks. Out: how often that is so, or that it
+//! needs a plan; nothing that promises.
 
 use super::Told;
 use super::lie::{Way, which_way};
